@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Conversation;
+
+/// <summary>The JSON form of events, messages and replies, made at build time so that it also works trimmed.</summary>
+[JsonSourceGenerationOptions(
+    JsonSerializerDefaults.Web,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    AllowOutOfOrderMetadataProperties = true)]
+[JsonSerializable(typeof(CaseEvent))]
+[JsonSerializable(typeof(ImmutableArray<CaseEvent>))]
+[JsonSerializable(typeof(Message))]
+[JsonSerializable(typeof(MessageBody))]
+[JsonSerializable(typeof(Reply))]
+public sealed partial class ConversationJson : JsonSerializerContext;

@@ -1,0 +1,6 @@
+using DxAssistant.Conversation.Messages;
+
+namespace DxAssistant.Conversation.Events;
+
+/// <summary>A check was left out: skipped, cannot be done here, or unclear.</summary>
+public sealed record CheckPassedOver(string Check, CommandWord Reason) : CaseEvent;

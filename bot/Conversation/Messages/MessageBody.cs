@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization;
+
+namespace DxAssistant.Conversation.Messages;
+
+/// <summary>What a message holds. There are exactly five forms.</summary>
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "form")]
+[JsonDerivedType(typeof(Opening), "opening")]
+[JsonDerivedType(typeof(Words), "words")]
+[JsonDerivedType(typeof(Choice), "choice")]
+[JsonDerivedType(typeof(Readings), "readings")]
+[JsonDerivedType(typeof(Command), "command")]
+public abstract record MessageBody
+{
+    private MessageBody() { }
+
+    /// <summary>The person opened the case and has said nothing yet.</summary>
+    public sealed record Opening : MessageBody;
+
+    /// <summary>Typed or dictated words.</summary>
+    public sealed record Words(string Text) : MessageBody;
+
+    /// <summary>An option that was tapped.</summary>
+    /// <param name="Question">The id of the question that offered it; null stands for the open one.</param>
+    public sealed record Choice(string? Question, string Key) : MessageBody;
+
+    /// <summary>A form of readings that was sent.</summary>
+    /// <param name="Question">The id of the question that asked for them; null stands for the open one.</param>
+    public sealed record Readings(string? Question, ImmutableArray<FilledField> Fields) : MessageBody;
+
+    /// <summary>A command that was tapped.</summary>
+    public sealed record Command(CommandWord Word) : MessageBody;
+}

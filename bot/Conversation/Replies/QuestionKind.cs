@@ -1,0 +1,44 @@
+using System.Text.Json.Serialization;
+
+namespace DxAssistant.Conversation.Replies;
+
+/// <summary>What an open question asks.</summary>
+[JsonConverter(typeof(JsonStringEnumConverter<QuestionKind>))]
+public enum QuestionKind
+{
+    /// <summary>What is wrong, in words or as a code.</summary>
+    [JsonStringEnumMemberName("complaint")] Complaint,
+
+    /// <summary>Which series the unit is.</summary>
+    [JsonStringEnumMemberName("series")] Series,
+
+    /// <summary>Which of several symptoms was meant.</summary>
+    [JsonStringEnumMemberName("symptom")] Symptom,
+
+    /// <summary>Which of several look-alike codes is shown.</summary>
+    [JsonStringEnumMemberName("code")] Code,
+
+    /// <summary>Whether one step towards an access state is done.</summary>
+    [JsonStringEnumMemberName("access")] Access,
+
+    /// <summary>The outcome of a check, with readings where <see cref="OpenQuestion.Fields"/> lists them.</summary>
+    [JsonStringEnumMemberName("check")] Check,
+
+    /// <summary>Which reading was meant.</summary>
+    [JsonStringEnumMemberName("meaning")] Meaning,
+
+    /// <summary>Which of two contradicting results to take again.</summary>
+    [JsonStringEnumMemberName("contradiction")] Contradiction,
+
+    /// <summary>Whether a repair is done.</summary>
+    [JsonStringEnumMemberName("repair")] Repair,
+
+    /// <summary>Whether the unit works after a repair.</summary>
+    [JsonStringEnumMemberName("verify")] Verify,
+
+    /// <summary>Whether anything is left after a verified repair.</summary>
+    [JsonStringEnumMemberName("left-over")] LeftOver,
+
+    /// <summary>Nothing more is asked; the case may be opened again.</summary>
+    [JsonStringEnumMemberName("closed")] Closed,
+}

@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Conversation.Replies;
+
+/// <summary>One sentence or short passage of a reply.</summary>
+/// <param name="Kind">What it is to the reader.</param>
+/// <param name="Text">Plain text.</param>
+/// <param name="From">Where it comes from, the sentence first and then what was put into its slots; never empty.</param>
+/// <param name="Verdict">The figures behind the text when it states a verdict.</param>
+public sealed record Segment(
+    SegmentKind Kind,
+    string Text,
+    ImmutableArray<Provenance> From,
+    VerdictFigures? Verdict = null);
