@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Graph;
+
+/// <summary>One thing learnt in a case.</summary>
+public abstract record Evidence
+{
+    private Evidence() { }
+
+    /// <summary>The unit shows, or the customer reports, a symptom.</summary>
+    /// <param name="Confidence">How sure it is that this symptom was meant; above 0, at most 1. At 1 the report counts in full.</param>
+    public sealed record SymptomReported(SymptomId Symptom, double Confidence = 1) : Evidence;
+
+    /// <summary>A check was done.</summary>
+    /// <param name="Weights">
+    /// How likely each outcome of the check is to be the true one, in the check's order; 0 or more, at least one above 0.
+    /// A hard answer is a 1 among zeros; a reading near a limit shares its weight.
+    /// </param>
+    public sealed record OutcomeSeen(CheckId Check, ImmutableArray<double> Weights) : Evidence;
+
+    /// <summary>A repair was done and the unit still does not work: what it cures is not the fault.</summary>
+    public sealed record RepairFailed(RepairId Repair) : Evidence;
+
+    /// <summary>A repair was done and the unit works: the fault is one of those it cures.</summary>
+    public sealed record RepairWorked(RepairId Repair) : Evidence;
+
+    /// <summary>A check whose outcome is plain.</summary>
+    /// <exception cref="ArgumentException">The check has no such outcome.</exception>
+    public static OutcomeSeen Seen(Check check, OutcomeId outcome)
+    {
+        int place = check.IndexOf(outcome);
+        if (place < 0) throw new ArgumentException($"{check.Id} has no outcome {outcome}", nameof(outcome));
+        double[] weights = new double[check.Outcomes.Length];
+        weights[place] = 1;
+        return new OutcomeSeen(check.Id, [.. weights]);
+    }
+}

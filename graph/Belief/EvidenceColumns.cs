@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Graph;
+
+/// <summary>Turns evidence into likelihoods of the candidates.</summary>
+internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, double[] priors)
+{
+    public EvidenceColumn Of(Evidence evidence) => evidence switch
+    {
+        Evidence.SymptomReported reported => OfSymptom(reported),
+        Evidence.OutcomeSeen seen => OfOutcome(seen),
+        Evidence.RepairFailed failed => OfRepair(failed, failed.Repair, worked: false),
+        Evidence.RepairWorked worked => OfRepair(worked, worked.Repair, worked: true),
+        _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
+    };
+
+    // An unsure report is sure with probability c and says nothing otherwise. Saying nothing has the likelihood that the
+    // report has on average, so that the posterior is c times that of a sure report plus (1 − c) times the prior.
+    private EvidenceColumn OfSymptom(Evidence.SymptomReported reported)
+    {
+        Symptom symptom = graph.Find(reported.Symptom)!;
+        double[] likelihoods = new double[candidates.Length];
+        double average = 0;
+        for (int fault = 0; fault < candidates.Length; fault++)
+        {
+            likelihoods[fault] = symptom.Causes.GetValueOrDefault(candidates[fault], Belief.Leak);
+            average += priors[fault] * likelihoods[fault];
+        }
+
+        for (int fault = 0; fault < candidates.Length; fault++)
+            likelihoods[fault] = reported.Confidence * likelihoods[fault] + (1 - reported.Confidence) * average;
+        return new EvidenceColumn(reported, $"1 {reported.Symptom}", likelihoods);
+    }
+
+    private EvidenceColumn OfOutcome(Evidence.OutcomeSeen seen)
+    {
+        Check check = graph.Find(seen.Check)!;
+        double all = seen.Weights.Sum();
+        double[] likelihoods = new double[candidates.Length];
+        double[] relative = new double[candidates.Length];
+        for (int fault = 0; fault < candidates.Length; fault++)
+        {
+            ImmutableArray<double> row = check.Row(candidates[fault]);
+            double likelihood = 0;
+            for (int outcome = 0; outcome < row.Length; outcome++) likelihood += seen.Weights[outcome] / all * row[outcome];
+            likelihoods[fault] = likelihood;
+            relative[fault] = likelihood / row.Max();
+        }
+
+        return new EvidenceColumn(seen, $"2 {seen.Check}", likelihoods, relative);
+    }
+
+    private EvidenceColumn OfRepair(Evidence evidence, RepairId id, bool worked)
+    {
+        Repair repair = graph.Find(id)!;
+        double[] likelihoods = [.. candidates.Select(fault => repair.Fixes.Contains(fault) == worked ? 1.0 : 0.0)];
+        return new EvidenceColumn(evidence, $"{(worked ? 4 : 3)} {id}", likelihoods);
+    }
+}

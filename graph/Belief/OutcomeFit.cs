@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Graph;
+
+/// <summary>How well the best fault explains the outcomes seen, and which checks stand in the way.</summary>
+internal sealed class OutcomeFit
+{
+    // An outcome that a fault shows less than a tenth as often as its usual one is seldom.
+    private const double Seldom = 0.1;
+
+    private readonly ImmutableArray<EvidenceColumn> outcomes;
+    private readonly int faults;
+
+    public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults)
+    {
+        // By id, so that the product does not depend on the order of telling.
+        outcomes = [.. columns.Where(column => column.Relative is not null).OrderBy(column => column.SortKey, StringComparer.Ordinal)];
+        this.faults = faults;
+        Best = Enumerable.Range(0, faults).Select(fault => FitOf(fault, except: null)).DefaultIfEmpty(1).Max();
+        Conflicts = Best < Belief.Floor ? FindConflicts() : [];
+    }
+
+    /// <summary>0 to 1; 1 when each check showed what the best fault shows most often.</summary>
+    public double Best { get; }
+
+    public ImmutableArray<CheckId> Conflicts { get; }
+
+    private ImmutableArray<CheckId> FindConflicts()
+    {
+        ImmutableArray<EvidenceColumn> alone = [.. outcomes.Where(FitsWithout)];
+        if (alone.IsEmpty) alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom)];
+        return [.. alone.Select(column => ((Evidence.OutcomeSeen)column.Evidence).Check)];
+    }
+
+    private bool FitsWithout(EvidenceColumn column) =>
+        Enumerable.Range(0, faults).Any(fault => FitOf(fault, column) >= Belief.Floor);
+
+    // Compared with a slip for each impossible outcome, else all would be equally bad.
+    private int BestFault() => Enumerable.Range(0, faults).MaxBy(fault =>
+        outcomes.Aggregate(1.0, (fit, column) => fit * Math.Max(column.Relative![fault], Belief.Slip)));
+
+    private double FitOf(int fault, EvidenceColumn? except)
+    {
+        double fit = 1;
+        foreach (EvidenceColumn column in outcomes)
+            if (column != except) fit *= column.Relative![fault];
+        return fit;
+    }
+}

@@ -1,0 +1,8 @@
+namespace DxAssistant.Graph.Model;
+
+/// <summary>Names one repair. Ordered by its letters' codes (ordinal), never by a language's alphabet.</summary>
+public readonly record struct RepairId(string Value) : IComparable<RepairId>
+{
+    public int CompareTo(RepairId other) => string.CompareOrdinal(Value, other.Value);
+    public override string ToString() => Value;
+}

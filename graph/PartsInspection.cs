@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Graph;
+
+/// <summary>Tests each part by itself and against the parts it refers to; keeps what is usable and notes the rest.</summary>
+internal sealed class PartsInspection(AccessStates access)
+{
+    private readonly ImmutableArray<Finding>.Builder findings = ImmutableArray.CreateBuilder<Finding>();
+    private ImmutableSortedDictionary<FaultId, Fault> faults = ImmutableSortedDictionary<FaultId, Fault>.Empty;
+
+    public ImmutableArray<Finding> Findings => findings.ToImmutable();
+
+    public GraphParts Inspect(
+        IEnumerable<Fault> allFaults, IEnumerable<Symptom> symptoms, IEnumerable<Check> checks, IEnumerable<Repair> repairs)
+    {
+        faults = Keep(allFaults, fault => fault.Id, fault => new Node.OfFault(fault.Id), Usable);
+        return new GraphParts(
+            faults,
+            Keep(symptoms, symptom => symptom.Id, symptom => new Node.OfSymptom(symptom.Id), Usable),
+            Keep(checks, check => check.Id, check => new Node.OfCheck(check.Id), Usable),
+            Keep(repairs, repair => repair.Id, repair => new Node.OfRepair(repair.Id), Usable),
+            access);
+    }
+
+    // Parts are inspected by id, so that findings come in the same order whatever the order of the parts.
+    private ImmutableSortedDictionary<TId, TPart> Keep<TId, TPart>(
+        IEnumerable<TPart> parts, Func<TPart, TId> idOf, Func<TPart, Node> nodeOf, Func<TPart, Node, TPart?> usable)
+        where TId : struct, IComparable<TId> where TPart : class
+    {
+        ImmutableSortedDictionary<TId, TPart>.Builder kept = ImmutableSortedDictionary.CreateBuilder<TId, TPart>();
+        foreach (IGrouping<TId, TPart> alike in parts.GroupBy(idOf).OrderBy(group => group.Key))
+        {
+            Node node = nodeOf(alike.First());
+            if (alike.Skip(1).Any()) findings.Add(new Finding.IdTwice(node));
+            if (usable(alike.First(), node) is { } part) kept.Add(alike.Key, part);
+        }
+
+        return kept.ToImmutable();
+    }
+
+    private Fault? Usable(Fault fault, Node node) =>
+        InRange(node, fault.Weight, fault.Weight > 0 && double.IsFinite(fault.Weight)) ? fault : null;
+
+    private Symptom? Usable(Symptom symptom, Node node)
+    {
+        ImmutableSortedDictionary<FaultId, double>.Builder causes = symptom.Causes.ToBuilder();
+        foreach ((FaultId fault, double probability) in symptom.Causes)
+            if (!Known(fault, node) || !InRange(node, probability, probability is > 0 and <= 1)) causes.Remove(fault);
+        return symptom with { Causes = causes.ToImmutable() };
+    }
+
+    private Check? Usable(Check check, Node node)
+    {
+        ImmutableArray<AccessId> usableAccess = UsableAccess(check.Access, node);
+        bool timed = InRange(node, check.Minutes, IsDuration(check.Minutes));
+        if (check.Outcomes.Length < 2 || check.Outcomes.Distinct().Count() < check.Outcomes.Length)
+        {
+            findings.Add(new Finding.UnusableOutcomes(check.Id));
+            return null;
+        }
+
+        if (usableAccess.IsEmpty || !timed || !UsableRow(check, null, check.EveryOtherFault)) return null;
+        ImmutableSortedDictionary<FaultId, ImmutableArray<double>>.Builder rows = check.Likelihoods.ToBuilder();
+        foreach ((FaultId fault, ImmutableArray<double> row) in check.Likelihoods)
+            if (!Known(fault, node) || !UsableRow(check, fault, row)) rows.Remove(fault);
+        return check with { Access = usableAccess, Likelihoods = rows.ToImmutable() };
+    }
+
+    private Repair? Usable(Repair repair, Node node)
+    {
+        ImmutableArray<AccessId> usableAccess = UsableAccess(repair.Access, node);
+        bool timed = InRange(node, repair.Minutes, IsDuration(repair.Minutes))
+            & InRange(node, repair.VerifyMinutes, IsDuration(repair.VerifyMinutes));
+        if (usableAccess.IsEmpty || !timed) return null;
+        return repair with
+        {
+            Access = usableAccess,
+            Fixes = [.. repair.Fixes.Distinct().Order().Where(fault => Known(fault, node))],
+        };
+    }
+
+    private ImmutableArray<AccessId> UsableAccess(ImmutableArray<AccessId> wanted, Node node)
+    {
+        foreach (AccessId id in wanted)
+            if (!access.Contains(id)) findings.Add(new Finding.UnknownReference(node, new Node.OfAccess(id)));
+        ImmutableArray<AccessId> usable = [.. wanted.Distinct().Where(access.Contains)];
+        if (usable.IsEmpty) findings.Add(new Finding.WithoutAccess(node));
+        return usable;
+    }
+
+    private bool UsableRow(Check check, FaultId? fault, ImmutableArray<double> row)
+    {
+        bool usable = !row.IsDefault && row.Length == check.Outcomes.Length
+            && row.All(value => value is >= 0 and <= 1) && Math.Abs(row.Sum() - 1) <= Check.RowTolerance;
+        if (!usable) findings.Add(new Finding.UnusableRow(check.Id, fault));
+        return usable;
+    }
+
+    private bool Known(FaultId fault, Node from)
+    {
+        bool known = faults.ContainsKey(fault);
+        if (!known) findings.Add(new Finding.UnknownReference(from, new Node.OfFault(fault)));
+        return known;
+    }
+
+    private bool InRange(Node node, double value, bool inside)
+    {
+        if (!inside) findings.Add(new Finding.NumberOutOfRange(node, value));
+        return inside;
+    }
+
+    private static bool IsDuration(double minutes) => minutes >= 0 && double.IsFinite(minutes);
+}
