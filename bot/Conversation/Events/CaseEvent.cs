@@ -10,6 +10,7 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(SeriesChosen), "series-chosen")]
 [JsonDerivedType(typeof(CodeReported), "code-reported")]
 [JsonDerivedType(typeof(SymptomReported), "symptom-reported")]
+[JsonDerivedType(typeof(StepChosen), "step-chosen")]
 [JsonDerivedType(typeof(StepConfirmed), "step-confirmed")]
 [JsonDerivedType(typeof(AccessReached), "access-reached")]
 [JsonDerivedType(typeof(AccessRefused), "access-refused")]

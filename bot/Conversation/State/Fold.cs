@@ -1,0 +1,113 @@
+using DxAssistant.Conversation.Events;
+
+namespace DxAssistant.Conversation.State;
+
+/// <summary>Events in, state out. Pure, and total: it needs no content and refuses no event.</summary>
+public static class Fold
+{
+    /// <summary>The state after an event.</summary>
+    public static CaseState Apply(CaseState state, CaseEvent happened) => happened switch
+    {
+        Said => state with { Turns = state.Turns + 1, AtMessage = state },
+        Replied replied => state with { Question = replied.Reply.Question, LastReply = replied.Reply },
+        TookBack => TakeBack(state),
+        Opened opened => state with { ContentVersion = opened.ContentVersion },
+        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role },
+        StepChosen chosen => state with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access) },
+        _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
+    };
+
+    /// <summary>The state after a run of events.</summary>
+    public static CaseState Apply(CaseState state, IEnumerable<CaseEvent> events) => events.Aggregate(state, Apply);
+
+    // What a person told or did, as against what the assistant made of it.
+    private static CaseState Effect(CaseState state, CaseEvent happened) => happened switch
+    {
+        RoleStated stated => state with { Role = stated.Role, Step = null },
+        SeriesChosen chosen => state with { Series = chosen.Series },
+        CodeReported reported => state with { Code = reported.Code, Look = reported.Look },
+        SymptomReported reported => Report(state, reported),
+        CheckPassedOver passed => state with
+        {
+            PassedOver = state.PassedOver.SetItem(passed.Check, passed.Reason), Step = null, Given = [], Approach = null,
+        },
+        ReadingsGiven given => state with { Given = Merge(state.Given, given.Readings) },
+        OutcomeSeen seen => See(state, seen),
+        CheckReopened reopened => Reopen(state, reopened.Check),
+        ContradictionAccepted accepted => state with { Accepted = state.Accepted.Union(accepted.Checks) },
+        Closed closed => state with { ClosedHow = closed.How, Step = null },
+        _ => WorkDone(state, happened),
+    };
+
+    private static CaseState WorkDone(CaseState state, CaseEvent happened) => happened switch
+    {
+        StepConfirmed confirmed => state with { Approach = new Approach(confirmed.Access, confirmed.Step + 1) },
+        AccessReached reached => state with { Access = reached.Access, Approach = null },
+        AccessRefused refused => state with
+        {
+            AccessRefused = state.AccessRefused.Add(refused.Access), Approach = null, Step = null,
+        },
+        RepairDone done => state with { Unverified = done.Repair, Step = null },
+        RepairPassedOver passed => state with
+        {
+            RepairsPassedOver = state.RepairsPassedOver.Add(passed.Repair), Step = null, Approach = null,
+        },
+        RepairVerified verified => state with
+        {
+            Unverified = null,
+            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works)),
+        },
+        SecondFaultBegun => state with
+        {
+            Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<Messages.CommandWord>(),
+            Accepted = Sorted.Set, Repairs = [], ClosedHow = null,
+        },
+        _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
+    };
+
+    private static CaseState Report(CaseState state, SymptomReported reported) => state with
+    {
+        Code = null,
+        Look = null,
+        Step = null,
+        ClosedHow = null,
+        Symptoms = [.. state.Symptoms.Where(known => known.Symptom != reported.Symptom),
+            new ReportedSymptom(reported.Symptom, reported.Confidence, reported.Words)],
+    };
+
+    private static CaseState See(CaseState state, OutcomeSeen seen) => state with
+    {
+        Step = state.Step?.Id == seen.Check ? null : state.Step,
+        Given = [],
+        PassedOver = state.PassedOver.Remove(seen.Check),
+        Results = [.. state.Results.Where(known => known.Check != seen.Check),
+            new SeenResult(seen.Check, seen.Outcome, seen.Weights, seen.Verdict, seen.Words, state.Given)],
+    };
+
+    private static CaseState Reopen(CaseState state, string check) => state with
+    {
+        Step = null,
+        Given = [],
+        Results = [.. state.Results.Where(known => known.Check != check)],
+    };
+
+    private static System.Collections.Immutable.ImmutableArray<GivenReading> Merge(
+        System.Collections.Immutable.ImmutableArray<GivenReading> known,
+        System.Collections.Immutable.ImmutableArray<GivenReading> added) =>
+        [.. known.Where(old => added.All(one => one.Label != old.Label)), .. added];
+
+    // Words can be taken back, the state of the unit cannot: where the two part, the unit is taken to stand as found,
+    // powered, so that each step to a safe state is asked for again.
+    private static CaseState TakeBack(CaseState state)
+    {
+        if (state.Before is not { } earlier) return state;
+        return earlier with
+        {
+            Turns = state.Turns,
+            AtMessage = null,
+            Access = earlier.Access == state.Access ? earlier.Access : null,
+            Approach = null,
+            Given = [],
+        };
+    }
+}

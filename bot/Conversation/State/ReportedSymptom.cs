@@ -1,0 +1,5 @@
+namespace DxAssistant.Conversation.State;
+
+/// <summary>A symptom as it was reported.</summary>
+/// <param name="Confidence">Over 0, at most 1.</param>
+public sealed record ReportedSymptom(string Symptom, double Confidence, string Words);
