@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Finds the option that typed words mean, or none: in doubt it is asked again rather than guessed.</summary>
+internal static class OptionMatcher
+{
+    private static readonly ImmutableHashSet<string> Negations =
+        ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "arent", "cant", "wont", "nothing", "none", "neither"];
+
+    /// <summary>The option meant by its label, its number in the list or its key; null when none or more than one fits.</summary>
+    public static Option? Find(string text, ImmutableArray<Option> options)
+    {
+        string said = PlainWords.Joined(text);
+        if (said.Length == 0) return null;
+        return Only(options.Where(option => PlainWords.Joined(option.Label) == said || option.Key == text.Trim()))
+            ?? ByNumber(said, options)
+            ?? ByWords(text, options);
+    }
+
+    private static Option? ByNumber(string said, ImmutableArray<Option> options) =>
+        int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
+        && number >= 1 && number <= options.Length
+            ? options[number - 1]
+            : null;
+
+    // Each telling word of the answer stands in the label, and answer and label agree on whether anything is denied.
+    private static Option? ByWords(string text, ImmutableArray<Option> options)
+    {
+        ImmutableArray<string> said = PlainWords.Telling(text);
+        if (said.Length == 0) return null;
+        return Only(options.Where(option => Fits(said, PlainWords.Telling(option.Label))));
+    }
+
+    private static bool Fits(ImmutableArray<string> said, ImmutableArray<string> label) =>
+        said.Any(Negations.Contains) == label.Any(Negations.Contains)
+        && said.All(word => label.Any(known => SameWord(word, known)));
+
+    // "clogs" is meant by "clog", "seated" by "seat": one is the other with a short ending.
+    private static bool SameWord(string left, string right)
+    {
+        if (left == right) return true;
+        (string shorter, string longer) = left.Length < right.Length ? (left, right) : (right, left);
+        return shorter.Length >= 4 && longer.Length - shorter.Length <= 3 && longer.StartsWith(shorter, StringComparison.Ordinal);
+    }
+
+    private static Option? Only(IEnumerable<Option> options)
+    {
+        Option? found = null;
+        foreach (Option option in options)
+        {
+            if (found is not null) return null;
+            found = option;
+        }
+
+        return found;
+    }
+}
