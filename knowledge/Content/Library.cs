@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Knowledge.Content;
+
+/// <summary>Everything a content folder says, compiled and ready for use. Immutable; ordered by id (ordinal).</summary>
+public sealed record Library
+{
+    /// <summary>The first 16 hexadecimal digits of the SHA-256 of all pages.</summary>
+    public required string Version { get; init; }
+
+    public required FaultGraph Graph { get; init; }
+
+    public required ImmutableSortedDictionary<string, SeriesPage> Series { get; init; }
+
+    public required ImmutableSortedDictionary<SymptomId, SymptomPage> Symptoms { get; init; }
+
+    public required ImmutableSortedDictionary<FaultId, FaultPage> Faults { get; init; }
+
+    public required ImmutableSortedDictionary<CheckId, CheckPage> Checks { get; init; }
+
+    public required ImmutableSortedDictionary<RepairId, RepairPage> Repairs { get; init; }
+
+    public required ImmutableSortedDictionary<AccessId, AccessPage> Access { get; init; }
+
+    public required ImmutableSortedDictionary<string, CautionPage> Cautions { get; init; }
+
+    public required ImmutableSortedDictionary<string, RefusalPage> Refusals { get; init; }
+
+    public required ImmutableSortedDictionary<string, Source> Sources { get; init; }
+
+    /// <summary>Lowest rank first.</summary>
+    public required ImmutableArray<RolePage> Roles { get; init; }
+
+    public required ImmutableArray<GlossaryEntry> Glossary { get; init; }
+
+    public required PhraseBook Phrases { get; init; }
+}

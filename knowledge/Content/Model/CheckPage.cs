@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Knowledge.Content.Model;
+
+/// <summary>One thing to do at the unit to learn something.</summary>
+/// <param name="Calculation">The judge of the readings; null when it is a matter of looking.</param>
+/// <param name="Readings">Empty without a calculation.</param>
+/// <param name="Outcomes">In the order of the check in the graph.</param>
+/// <param name="Series">The series it can be done on; empty means all.</param>
+public sealed record CheckPage(
+    CheckId Id,
+    Passage Title,
+    Passage Ask,
+    ImmutableArray<Passage> How,
+    string? Calculation,
+    ImmutableArray<ReadingField> Readings,
+    ImmutableSortedDictionary<string, ExpectedInput> Expected,
+    ImmutableArray<AnswerOption> Outcomes,
+    ImmutableSortedSet<string> Series,
+    ImmutableArray<CautionPage> Cautions,
+    ImmutableArray<Source> Sources);

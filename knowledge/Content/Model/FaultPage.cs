@@ -1,0 +1,21 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Knowledge.Content.Model;
+
+/// <summary>A failed part or a site condition.</summary>
+/// <param name="Part">The part that failed; null when the site is to blame.</param>
+/// <param name="Series">The series that can have it; empty means all.</param>
+public sealed record FaultPage(
+    FaultId Id,
+    Passage Title,
+    Passage Summary,
+    string? Part,
+    ImmutableSortedSet<string> Series,
+    ImmutableArray<Passage> SaidAs,
+    ImmutableArray<Passage> Seen,
+    ImmutableArray<Passage> Measured,
+    ImmutableArray<LooksTheSame> LooksTheSame,
+    Passage Proof,
+    ImmutableArray<Passage> Beware,
+    Passage Warranty);

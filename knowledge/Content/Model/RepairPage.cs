@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Knowledge.Content.Model;
+
+/// <summary>What cures one or more faults.</summary>
+/// <param name="Verify">The question that a working unit answers with yes.</param>
+public sealed record RepairPage(
+    RepairId Id,
+    Passage Title,
+    ImmutableArray<Passage> Steps,
+    Passage Verify,
+    ImmutableArray<string> Parts,
+    ImmutableArray<CautionPage> Cautions);

@@ -1,0 +1,6 @@
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Knowledge.Content.Model;
+
+/// <summary>Who may do what.</summary>
+public sealed record RolePage(Role Role, Passage MayDo);
