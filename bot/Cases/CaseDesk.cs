@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+
+namespace DxAssistant.Cases;
+
+/// <summary>Takes messages for cases: reads the log, works out the turn, appends it.</summary>
+/// <param name="current">The core to use now; asked anew for each message, so that content may change under a running desk.</param>
+public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
+{
+    /// <summary>The turn id of every opening, so that opening a case twice is one turn.</summary>
+    public const string OpeningTurn = "opening";
+
+    // Each lost race means that another turn of the same case was stored, so this many in a row is a fault, not traffic.
+    private const int MostRaces = 100;
+
+    /// <summary>Opens a case; one that is open already gives its first reply again.</summary>
+    public async Task<DeskAnswer.Answered> OpenAsync(string caseId, string by, CancellationToken cancel = default)
+    {
+        var opening = new Message(OpeningTurn, new MessageBody.Opening(), by);
+        var answer = await TurnAsync(caseId, opening, mayOpen: true, cancel);
+        return (DeskAnswer.Answered)answer;
+    }
+
+    /// <summary>Takes one message of an open case.</summary>
+    public Task<DeskAnswer> TakeAsync(string caseId, Message message, CancellationToken cancel = default) =>
+        TurnAsync(caseId, message, mayOpen: false, cancel);
+
+    /// <summary>All events of a case; empty when there is no such case.</summary>
+    public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
+        store.ReadAsync(caseId, cancel);
+
+    private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, CancellationToken cancel)
+    {
+        for (int race = 0; race < MostRaces; race++)
+        {
+            var log = await store.ReadAsync(caseId, cancel);
+            if (log.IsEmpty && !mayOpen) return new DeskAnswer.UnknownCase(caseId);
+            var earlier = log.Where(e => e.TurnId == message.TurnId).ToImmutableArray();
+            if (!earlier.IsEmpty) return Answer(caseId, earlier, repeated: true);
+
+            var turn = current().Respond([.. log.Select(e => e.Event)], message);
+            switch (await store.AppendAsync(caseId, log.Length, message.TurnId, turn.Events, cancel))
+            {
+                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false);
+                case AppendResult.DuplicateTurn duplicate: return Answer(caseId, duplicate.Events, repeated: true);
+            }
+        }
+
+        throw new InvalidOperationException($"case {caseId} changed {MostRaces} times while one turn was worked out");
+    }
+
+    private static DeskAnswer.Answered Answer(string caseId, ImmutableArray<StoredEvent> turn, bool repeated) =>
+        new(caseId, turn.Select(e => e.Event).OfType<Replied>().Last().Reply, turn[0].Sequence - 1, turn[^1].Sequence, turn[^1].At, repeated);
+}

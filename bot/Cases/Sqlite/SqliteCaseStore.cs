@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Threading.Channels;
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Events;
+using Microsoft.Data.Sqlite;
+
+namespace DxAssistant.Cases.Sqlite;
+
+/// <summary>Cases in one SQLite file: one writer, all waiting turns in one transaction, flushed before any is acknowledged.</summary>
+/// <remarks>WAL with synchronous FULL: what was acknowledged survives a kill of the program and a loss of power.</remarks>
+public sealed class SqliteCaseStore : ICaseStore
+{
+    // A flush costs the same for one turn as for many; the bound keeps one transaction short.
+    private const int MostInOneTransaction = 256;
+
+    private readonly Channel<AppendRequest> waiting = Channel.CreateBounded<AppendRequest>(4096);
+    private readonly SqliteConnection connection;
+    private readonly TurnWriter writer;
+    private readonly TimeProvider clock;
+    private readonly string readerSource;
+    private readonly Task writing;
+
+    private SqliteCaseStore(SqliteConnection connection, string readerSource, TimeProvider clock)
+    {
+        this.connection = connection;
+        this.readerSource = readerSource;
+        this.clock = clock;
+        writer = new TurnWriter(connection);
+        writing = Task.Run(WriteAllAsync);
+    }
+
+    /// <summary>Opens a file of cases; makes it, and its folder, when it is not there.</summary>
+    /// <exception cref="CaseFileException">The file cannot be opened or is not a file of cases.</exception>
+    public static SqliteCaseStore Open(string file, TimeProvider clock)
+    {
+        SqliteConnection? connection = null;
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(file))!);
+            connection = new SqliteConnection(Source(file, SqliteOpenMode.ReadWriteCreate, pooling: false));
+            connection.Open();
+            CaseSchema.Run(connection, "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
+            CaseSchema.Ensure(connection);
+            return new SqliteCaseStore(connection, Source(file, SqliteOpenMode.ReadOnly, pooling: true), clock);
+        }
+        catch (Exception error) when (error is SqliteException or IOException or UnauthorizedAccessException or CaseFileException)
+        {
+            connection?.Dispose();
+            throw error as CaseFileException
+                ?? new CaseFileException($"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
+        }
+    }
+
+    public async Task<AppendResult> AppendAsync(
+        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events, CancellationToken cancel = default)
+    {
+        AppendRequest.Check(caseId, expectedSequence, turnId, events);
+        var bodies = events.Select(e => JsonSerializer.Serialize(e, ConversationJson.Default.CaseEvent)).ToImmutableArray();
+        var request = new AppendRequest(caseId, expectedSequence, turnId, events, bodies);
+        await waiting.Writer.WriteAsync(request, cancel);
+
+        // Not given up on cancel: it may be written all the same, and the caller must hear so.
+        return await request.Done.Task;
+    }
+
+    public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default)
+    {
+        using var reader = OpenReader();
+        return Task.FromResult(LogReader.Read(reader, caseId));
+    }
+
+    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        using var reader = OpenReader();
+        return Task.FromResult(CaseList.Read(reader, limit));
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        if (!waiting.Writer.TryComplete()) return;
+        await writing;
+        writer.Dispose();
+        await connection.DisposeAsync();
+        using var pooled = new SqliteConnection(readerSource);
+        SqliteConnection.ClearPool(pooled);
+    }
+
+    private static string Source(string file, SqliteOpenMode mode, bool pooling) =>
+        new SqliteConnectionStringBuilder { DataSource = file, Mode = mode, Pooling = pooling, DefaultTimeout = 10 }.ToString();
+
+    private SqliteConnection OpenReader()
+    {
+        var reader = new SqliteConnection(readerSource);
+        reader.Open();
+        return reader;
+    }
+
+    private async Task WriteAllAsync()
+    {
+        var batch = new List<AppendRequest>();
+        while (await waiting.Reader.WaitToReadAsync())
+        {
+            while (batch.Count < MostInOneTransaction && waiting.Reader.TryRead(out var request)) batch.Add(request);
+            WriteTogether(batch);
+            batch.Clear();
+        }
+    }
+
+    private void WriteTogether(List<AppendRequest> batch)
+    {
+        try
+        {
+            CaseSchema.Run(connection, "BEGIN IMMEDIATE");
+            var at = StoreClock.Now(clock);
+            var results = batch.ConvertAll(request => writer.Write(request, at));
+            CaseSchema.Run(connection, "COMMIT");
+            for (int i = 0; i < batch.Count; i++) batch[i].Done.SetResult(results[i]);
+        }
+        catch (Exception error)
+        {
+            RollBack();
+            var refusal = new CaseFileException($"the turn could not be saved: {error.Message}", error);
+            foreach (var request in batch) request.Done.TrySetException(refusal);
+        }
+    }
+
+    // SQLite has rolled back by itself after some errors; then there is nothing left to end.
+    private void RollBack()
+    {
+        try
+        {
+            CaseSchema.Run(connection, "ROLLBACK");
+        }
+        catch (SqliteException)
+        {
+        }
+    }
+}

@@ -1,0 +1,170 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+
+namespace DxAssistant.Bot.Tests.Cases;
+
+/// <summary>What every store of cases must do; a store's own test class only says how to make one.</summary>
+public abstract class CaseStoreTests : IAsyncLifetime
+{
+    protected static readonly DateTimeOffset Noon = new(2030, 5, 6, 12, 0, 0, TimeSpan.Zero);
+
+    private readonly SetClock clock = new(Noon);
+    private ICaseStore store = null!;
+
+    protected abstract ICaseStore Make(TimeProvider clock);
+
+    public Task InitializeAsync()
+    {
+        store = Make(clock);
+        return Task.CompletedTask;
+    }
+
+    public async Task DisposeAsync() => await store.DisposeAsync();
+
+    [Fact]
+    public async Task ReadAsync_UnknownCase_IsEmpty() => Assert.Empty(await store.ReadAsync("none"));
+
+    [Fact]
+    public async Task AppendAsync_FirstTurn_NumbersFromOneAndStampsTheTime()
+    {
+        var result = await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+
+        var appended = Assert.IsType<AppendResult.Appended>(result);
+        Assert.Equal([1L, 2L], appended.Events.Select(e => e.Sequence));
+        Assert.All(appended.Events, e => Assert.Equal(Noon, e.At));
+        Assert.Equal<StoredEvent>(appended.Events, await store.ReadAsync("a"));
+    }
+
+    [Fact]
+    public async Task AppendAsync_SecondTurn_GoesOnCounting()
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        clock.Time = Noon.AddMinutes(3);
+        await store.AppendAsync("a", 2, "t2", Events("b6"));
+
+        var log = await store.ReadAsync("a");
+
+        Assert.Equal([1L, 2L, 3L], log.Select(e => e.Sequence));
+        Assert.Equal(Noon.AddMinutes(3), log[2].At);
+        Assert.Equal("t2", log[2].TurnId);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(3)]
+    public async Task AppendAsync_WrongSequence_IsConflictAndAppendsNothing(long expected)
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+
+        var result = await store.AppendAsync("a", expected, "t2", Events("b6"));
+
+        Assert.Equal(new AppendResult.Conflict(2), result);
+        Assert.Equal(2, (await store.ReadAsync("a")).Length);
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(2)]
+    public async Task AppendAsync_TurnThatIsThere_GivesTheStoredEvents(long expected)
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+
+        var result = await store.AppendAsync("a", expected, "t1", Events("other"));
+
+        var duplicate = Assert.IsType<AppendResult.DuplicateTurn>(result);
+        Assert.Equal<StoredEvent>(await store.ReadAsync("a"), duplicate.Events);
+        Assert.Equal<CaseEvent>(Events("b4", "b5"), duplicate.Events.Select(e => e.Event));
+    }
+
+    [Fact]
+    public async Task AppendAsync_SameTurnIdInAnotherCase_IsAnotherTurn()
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4"));
+
+        Assert.IsType<AppendResult.Appended>(await store.AppendAsync("b", 0, "t1", Events("b5")));
+    }
+
+    [Fact]
+    public async Task AppendAsync_ManyAtOnce_ExactlyOneTurnTakesEachPlace()
+    {
+        var attempts = Enumerable.Range(0, 200).Select(i => store.AppendAsync("a", 0, $"t{i}", Events($"code {i}")));
+        var results = await Task.WhenAll(attempts);
+
+        Assert.Single(results.OfType<AppendResult.Appended>());
+        Assert.Equal(199, results.OfType<AppendResult.Conflict>().Count());
+        Assert.Single(await store.ReadAsync("a"));
+    }
+
+    [Fact]
+    public async Task AppendAsync_ManyCasesAtOnce_AllAreThere()
+    {
+        var attempts = Enumerable.Range(0, 300).Select(i => store.AppendAsync($"case{i}", 0, "t", Events($"code {i}")));
+        var results = await Task.WhenAll(attempts);
+
+        Assert.All(results, r => Assert.IsType<AppendResult.Appended>(r));
+        for (int i = 0; i < 300; i++)
+        {
+            var only = Assert.Single(await store.ReadAsync($"case{i}"));
+            Assert.Equal(new CodeReported($"code {i}", $"code {i}"), only.Event);
+        }
+    }
+
+    [Fact]
+    public async Task AppendAsync_TextOfAnyKind_ReadsBackTheSame()
+    {
+        const string text = "'; DROP TABLE event; -- \u0000 \"quoted\" \n Ω → 🔧 \u202e end";
+        var said = new Said("t", "o'neil", new MessageBody.Words(text));
+        await store.AppendAsync("a", 0, "t", [said]);
+
+        Assert.Equal(said, (await store.ReadAsync("a"))[0].Event);
+    }
+
+    [Fact]
+    public async Task ListAsync_SeveralCases_NewestFirstWithTitles()
+    {
+        await store.AppendAsync("a", 0, "t1", [new Opened("v1")]);
+        await store.AppendAsync("b", 0, "t1", [new Opened("v1")]);
+        clock.Time = Noon.AddMinutes(1);
+        await store.AppendAsync("a", 1, "t2",
+            [new Said("t2", "technician", new MessageBody.Words("fan dead")), new SymptomReported("fan", 1, "fan dead")]);
+
+        Assert.Equal<CaseLine>(
+            [new CaseLine("a", "fan dead", Noon, Noon.AddMinutes(1)), new CaseLine("b", null, Noon, Noon)],
+            await store.ListAsync(10));
+        Assert.Equal("a", Assert.Single(await store.ListAsync(1)).Id);
+    }
+
+    [Fact]
+    public async Task ListAsync_TwoTitles_KeepsTheFirst()
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4"));
+        await store.AppendAsync("a", 1, "t2", Events("b5"));
+
+        Assert.Equal("b4", Assert.Single(await store.ListAsync(5)).Title);
+    }
+
+    [Fact]
+    public async Task ListAsync_LimitBelowOne_Throws() =>
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.ListAsync(0));
+
+    [Fact]
+    public async Task AppendAsync_NoEvent_Throws() =>
+        await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("a", 0, "t", []));
+
+    [Fact]
+    public async Task AppendAsync_EmptyId_Throws()
+    {
+        await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("", 0, "t", Events("b4")));
+        await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("a", 0, "", Events("b4")));
+    }
+
+    [Fact]
+    public async Task AppendAsync_SequenceBelowZero_Throws() =>
+        await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.AppendAsync("a", -1, "t", Events("b4")));
+
+    protected static ImmutableArray<CaseEvent> Events(params string[] codes) =>
+        [.. codes.Select(code => new CodeReported(code, code))];
+}

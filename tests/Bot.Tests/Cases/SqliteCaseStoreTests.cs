@@ -1,0 +1,110 @@
+using DxAssistant.Cases;
+using DxAssistant.Cases.Sqlite;
+using Microsoft.Data.Sqlite;
+
+namespace DxAssistant.Bot.Tests.Cases;
+
+public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+
+    protected override ICaseStore Make(TimeProvider clock) => SqliteCaseStore.Open(folder.File("cases.db"), clock);
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task Open_FileThatHasCases_ReadsThem()
+    {
+        string file = folder.File("again.db");
+        await using (var first = SqliteCaseStore.Open(file, TimeProvider.System)) await first.AppendAsync("a", 0, "t", Events("b4"));
+
+        await using var second = SqliteCaseStore.Open(file, TimeProvider.System);
+
+        Assert.Single(await second.ReadAsync("a"));
+        Assert.IsType<AppendResult.Appended>(await second.AppendAsync("a", 1, "t2", Events("b5")));
+    }
+
+    [Fact]
+    public async Task AppendAsync_TwoProgramsOnOneFile_OneOfThemSeesTheConflict()
+    {
+        string file = folder.File("two.db");
+        await using var one = SqliteCaseStore.Open(file, TimeProvider.System);
+        await using var other = SqliteCaseStore.Open(file, TimeProvider.System);
+
+        var results = await Task.WhenAll(one.AppendAsync("a", 0, "t1", Events("b4")), other.AppendAsync("a", 0, "t2", Events("b5")));
+
+        Assert.Single(results.OfType<AppendResult.Appended>());
+        Assert.Single(results.OfType<AppendResult.Conflict>());
+        Assert.Equal<StoredEvent>(await one.ReadAsync("a"), await other.ReadAsync("a"));
+    }
+
+    [Fact]
+    public async Task Open_NewFile_UsesAWriteAheadLog()
+    {
+        string file = folder.File("modes.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        using var look = new SqliteConnection($"Data Source={file};Pooling=False");
+        look.Open();
+        using var command = look.CreateCommand();
+        command.CommandText = "PRAGMA journal_mode";
+
+        Assert.Equal("wal", command.ExecuteScalar());
+    }
+
+    [Fact]
+    public void Open_FileOfALaterVersion_SaysSoAndLeavesItAlone()
+    {
+        string file = folder.File("later.db");
+        Run(file, "CREATE TABLE schema_version (version INTEGER NOT NULL); INSERT INTO schema_version VALUES (999)");
+
+        var error = Assert.Throws<CaseFileException>(() => SqliteCaseStore.Open(file, TimeProvider.System));
+
+        Assert.Contains("version 999", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Open_FileThatIsNoDatabase_SaysWhatToDo()
+    {
+        string file = folder.File("letter.txt");
+        File.WriteAllText(file, string.Concat(Enumerable.Repeat("Dear customer, ", 200)));
+
+        var error = Assert.Throws<CaseFileException>(() => SqliteCaseStore.Open(file, TimeProvider.System));
+
+        Assert.Contains("--data", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task ReadAsync_EntryOfAnotherKind_SaysWhichOne()
+    {
+        string file = folder.File("strange.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await store.AppendAsync("a", 0, "t", Events("b4"));
+        Run(file, """UPDATE event SET body = '{"event":"from-the-future"}'""");
+
+        var error = await Assert.ThrowsAsync<CaseFileException>(() => store.ReadAsync("a"));
+
+        Assert.Contains("entry 1 of case a", error.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task AppendAsync_TableIsGone_FailsAndAcknowledgesNothing()
+    {
+        string file = folder.File("broken.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await store.AppendAsync("a", 0, "t", Events("b4"));
+        Run(file, "DROP TABLE turn");
+
+        await Assert.ThrowsAsync<CaseFileException>(() => store.AppendAsync("a", 1, "t2", Events("b5")));
+
+        Assert.Single(await store.ReadAsync("a"));
+    }
+
+    private static void Run(string file, string sql)
+    {
+        using var connection = new SqliteConnection($"Data Source={file};Pooling=False");
+        connection.Open();
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+}
