@@ -1,0 +1,6 @@
+namespace DxAssistant.Knowledge.Content;
+
+/// <summary>One page as it stands in the content folder.</summary>
+/// <param name="Path">Path inside the folder, with <c>/</c>, for example <c>faults/stuck-valve.md</c>.</param>
+/// <param name="Text">The text as read; line ends and a byte order mark do not matter.</param>
+public sealed record ContentFile(string Path, string Text);

@@ -1,0 +1,64 @@
+namespace DxAssistant.Knowledge.Content;
+
+/// <summary>Finds the known word that somebody probably meant.</summary>
+internal static class NearestWord
+{
+    /// <summary>"did you mean `x`?", or null when nothing known is near.</summary>
+    public static string? Hint(string word, IEnumerable<string> known) =>
+        Find(word, known) is { } near ? $"did you mean `{near}`?" : null;
+
+    /// <summary>The hint, or else the list of everything known.</summary>
+    public static string HintOrList(string word, IEnumerable<string> known)
+    {
+        string[] sorted = [.. known.Distinct().Order(StringComparer.Ordinal)];
+        return Hint(word, sorted)
+            ?? (sorted.Length == 0 ? "none is known" : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")));
+    }
+
+    /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by ordinal.</summary>
+    public static string? Find(string word, IEnumerable<string> known)
+    {
+        string? best = null;
+        int least = Math.Max(1, word.Length / 3) + 1;
+        foreach (string candidate in known.Order(StringComparer.Ordinal))
+        {
+            int edits = Edits(word, candidate, least);
+            if (edits < least)
+            {
+                (best, least) = (candidate, edits);
+            }
+        }
+
+        return best;
+    }
+
+    // Optimal string alignment: insert, delete, replace, swap of neighbours.
+    private static int Edits(string left, string right, int limit)
+    {
+        if (Math.Abs(left.Length - right.Length) >= limit)
+        {
+            return limit;
+        }
+
+        int[] before = new int[right.Length + 1];
+        int[] last = [.. Enumerable.Range(0, right.Length + 1)];
+        int[] row = new int[right.Length + 1];
+        for (int i = 1; i <= left.Length; i++)
+        {
+            row[0] = i;
+            for (int j = 1; j <= right.Length; j++)
+            {
+                int change = left[i - 1] == right[j - 1] ? 0 : 1;
+                row[j] = Math.Min(Math.Min(row[j - 1], last[j]) + 1, last[j - 1] + change);
+                if (i > 1 && j > 1 && left[i - 1] == right[j - 2] && left[i - 2] == right[j - 1])
+                {
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
+                }
+            }
+
+            (before, last, row) = (last, row, before);
+        }
+
+        return last[right.Length];
+    }
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Shapes;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content;
+
+/// <summary>All parsed pages of a folder, and how to get from one to another.</summary>
+internal sealed class Pages
+{
+    private readonly Dictionary<string, Page> byPath;
+    private readonly Dictionary<(PageKind, string), Page> byId = [];
+    private readonly Dictionary<string, HashSet<string>> anchors = [];
+
+    private Pages(ImmutableArray<Page> all)
+    {
+        All = all;
+        byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
+        foreach (Page page in all.Where(page => page.Kind is not null))
+        {
+            byId.TryAdd((page.Kind!.Value, page.Id), page);
+        }
+
+        Likelihoods = WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
+        Frequencies = WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
+    }
+
+    /// <summary>Sorted by path.</summary>
+    public ImmutableArray<Page> All { get; }
+
+    /// <summary>What the likelihood words mean; empty when there is no such table.</summary>
+    public ImmutableSortedDictionary<string, double> Likelihoods { get; }
+
+    /// <summary>What the frequency words mean; empty when there is no such table.</summary>
+    public ImmutableSortedDictionary<string, double> Frequencies { get; }
+
+    public static Pages Parse(ContentFolder folder) => new([.. folder.Files.Select(PageParser.Parse)]);
+
+    public IEnumerable<Page> OfKind(PageKind kind) => All.Where(page => page.Kind == kind);
+
+    /// <summary>The page of a kind that has only one.</summary>
+    public Page? Single(PageKind kind) => OfKind(kind).FirstOrDefault();
+
+    public Page? AtPath(string path) => byPath.GetValueOrDefault(path);
+
+    public Page? WithId(PageKind kind, string id) => byId.GetValueOrDefault((kind, id));
+
+    /// <summary>The page that a link on <paramref name="from"/> means, or null.</summary>
+    public Page? Target(Page from, PageLink? link) =>
+        link is { LeadsOutside: false } && link.PathFrom(from.Path) is { } path ? AtPath(path) : null;
+
+    /// <summary>The page of one kind that a link means, or null.</summary>
+    public Page? Target(Page from, PageLink? link, PageKind kind) =>
+        Target(from, link) is { } page && page.Kind == kind ? page : null;
+
+    /// <summary>False when the page that lists the ids of a kind is itself missing or unreadable.</summary>
+    public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();
+
+    /// <summary>The ids of a kind. A page that could not be read counts by its file name, so that it is blamed once only.</summary>
+    public IEnumerable<string> Ids(PageKind kind) => kind == PageKind.Roles
+        ? RoleIds
+        : All.Where(page => page.Kind == kind).Select(page => page.Id).Concat(UnreadIds(kind));
+
+    /// <summary>The likelihood that a word or a number stands for, or null when it stands for none.</summary>
+    public double? Likelihood(string text) =>
+        Likelihoods.TryGetValue(text, out double value) ? value
+        : Number.Read(text) is > 0 and < 1 and double number ? number
+        : null;
+
+    /// <summary>True when the page has a heading with this anchor.</summary>
+    public bool HasAnchor(Page page, string anchor)
+    {
+        if (!anchors.TryGetValue(page.Path, out HashSet<string>? known))
+        {
+            known = [.. Anchors(page)];
+            anchors.Add(page.Path, known);
+        }
+
+        return known.Contains(anchor);
+    }
+
+    public static IEnumerable<string> Anchors(Page page) =>
+        page.Sections.Prepend(page.Title).OfType<Section>().Select(section => Slug.Of(section.Name));
+
+    private IEnumerable<string> RoleIds =>
+        Single(PageKind.Roles)?.Section("Roles")?.Table is { } table
+            ? table.Rows.Select(row => row.Cell(table.Column("Role"))?.Text ?? "").Where(id => id.Length > 0)
+            : [];
+
+    private IEnumerable<string> UnreadIds(PageKind kind) => PageShapes.Of(kind).Folder is { } folder
+        ? All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
+            .Select(page => page.FileId)
+        : [];
+}

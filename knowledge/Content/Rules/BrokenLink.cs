@@ -1,0 +1,52 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A link to a page or a heading that does not exist.</summary>
+/// <example>Bad: <c>[Live mains](../cautions/live-main.md)</c>. Good: <c>[Live mains](../cautions/live-mains.md)</c>.</example>
+internal sealed class BrokenLink : IContentRule
+{
+    public string Name => "broken-link";
+
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
+        ## Cautions
+        - [Live mains](⟦../cautions/live-main.md⟧)
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## Cautions
+        - [Live mains](../cautions/live-mains.md)
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages) =>
+        pages.All.SelectMany(page => page.Links.Select(link => Check(pages, page, link)).OfType<Diagnostic>());
+
+    private Diagnostic? Check(Pages pages, Page page, PageLink link)
+    {
+        if (link.LeadsOutside)
+        {
+            return null;
+        }
+
+        Page? target = pages.Target(page, link);
+        if (target is null)
+        {
+            return page.Error(Name, link.TargetSpan, $"there is no page `{link.Target.Split('#')[0]}`", HelpFor(pages, page, link));
+        }
+
+        // The anchors of a page that could not be read are not known.
+        bool broken = link.Anchor is { } anchor && target.Kind is not null && !pages.HasAnchor(target, anchor);
+        return broken
+            ? page.Error(Name, link.TargetSpan, $"`{target.Path}` has no heading `#{link.Anchor}`",
+                NearestWord.HintOrList(link.Anchor!, Pages.Anchors(target)))
+            : null;
+    }
+
+    private static string? HelpFor(Pages pages, Page page, PageLink link)
+    {
+        string file = link.Target.Split('#')[0].Split('/')[^1];
+        Page? namesake = pages.All.FirstOrDefault(other => other.Path.EndsWith("/" + file, StringComparison.Ordinal) || other.Path == file);
+        string? near = namesake?.Path ?? (link.PathFrom(page.Path) is { } path ? NearestWord.Find(path, pages.All.Select(other => other.Path)) : null);
+        return near is null ? null : $"did you mean `{PageLink.Between(page.Path, near)}`?";
+    }
+}

@@ -1,0 +1,61 @@
+using DxAssistant.Knowledge.Content.Shapes;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A section that the kind of page must have.</summary>
+/// <example>Bad: <c>a refusal without ## Answer</c>. Good: <c>## Answer</c>.</example>
+internal sealed class MissingHeading : IContentRule
+{
+    public string Name => "missing-heading";
+
+    public RuleExample Bad { get; } = new("refusals/live-work.md", """
+        ---
+        kind: refusal
+        id: ⟦live-work⟧
+        decision: refuse
+        ---
+        # Asked to work live
+
+        ## Said as
+        - without switching off
+        """);
+
+    public RuleExample Good { get; } = new("refusals/live-work.md", """
+        ---
+        kind: refusal
+        id: live-work
+        decision: refuse
+        ---
+        # Asked to work live
+
+        ## Said as
+        - without switching off
+
+        ## Answer
+        No. It can kill.
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        foreach (Page page in pages.All.Where(page => page.Kind is not null && page.Title is not null))
+        {
+            foreach (SectionShape shape in PageShapes.Of(page.Kind!.Value).Sections.Where(shape => shape.Required))
+            {
+                if (page.Section(shape.Heading) is null && !IsMisspelt(page, shape.Heading))
+                {
+                    yield return page.Error(Name, page.Title!.Heading.Span,
+                        $"the {page.Kind.Value.ToString().ToLowerInvariant()} page has no `## {shape.Heading}`");
+                }
+            }
+        }
+    }
+
+    // UnknownHeading reports the misspelt heading and says how to write it.
+    private static bool IsMisspelt(Page page, string heading)
+    {
+        PageShape kind = PageShapes.Of(page.Kind!.Value);
+        return page.Sections.Any(section => kind.Section(section.Name) is null
+            && NearestWord.Find(section.Name, kind.Sections.Select(shape => shape.Heading)) == heading);
+    }
+}

@@ -1,0 +1,28 @@
+using DxAssistant.Knowledge.Content.Shapes;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A page without which no content works is not in the folder.</summary>
+/// <example>Bad: <c>a folder without words.md</c>. Good: <c>a folder with words.md</c>.</example>
+internal sealed class MissingPage : IContentRule
+{
+    public string Name => "missing-page";
+
+    public RuleExample Bad { get; } = new("words.md", """
+
+        """);
+
+    public RuleExample Good { get; } = new("words.md", """
+
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        IEnumerable<string> singles = PageShapes.SinglePages.Select(shape => shape.Word + ".md");
+        return singles.Append($"faults/{NoneOfThese}.md").Where(path => pages.AtPath(path) is null).Select(path =>
+            new Diagnostic(Name, Severity.Error, new SourceSpan(path, 1, 1, 0), "the folder has no such page"));
+    }
+
+    /// <summary>The fault that stands for everything the pages do not know.</summary>
+    internal const string NoneOfThese = "none-of-these";
+}

@@ -1,0 +1,25 @@
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>Two headings of one page with the same anchor.</summary>
+/// <example>Bad: <c>## Ask twice</c>. Good: <c>## Ask once</c>.</example>
+internal sealed class RepeatedHeading : IContentRule
+{
+    public string Name => "repeated-heading";
+
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
+        ## Ask
+        Is the plug home?
+
+        ## ⟦Ask⟧
+        Is the pin straight?
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## Ask
+        Is the plug home?
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
+        .SelectMany(page => page.Sections.GroupBy(section => Slug.Of(section.Name)).SelectMany(same => same.Skip(1))
+            .Select(section => page.Error(Name, section.Heading.Span, $"the heading `{section.Name}` stands twice in the page")));
+}

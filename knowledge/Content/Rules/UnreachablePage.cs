@@ -1,0 +1,50 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A page that no chain of links from the index leads to.</summary>
+/// <example>Bad: <c>a page that nothing links to</c>. Good: <c>the page linked from index.md</c>.</example>
+internal sealed class UnreachablePage : IContentRule
+{
+    public string Name => "unreachable-page";
+
+    public RuleExample Bad { get; } = new("cautions/hot-pipe.md", """
+        ---
+        kind: caution
+        id: ⟦hot-pipe⟧
+        ---
+        # Hot pipe
+
+        ## Danger
+        It burns.
+
+        ## Do
+        - Let it cool.
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## Cautions
+        - [Live mains](../cautions/live-mains.md)
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        if (pages.Single(PageKind.Index) is not { } index)
+        {
+            return [];
+        }
+
+        HashSet<Page> reached = [index];
+        var ahead = new Queue<Page>(reached);
+        while (ahead.TryDequeue(out Page? page))
+        {
+            foreach (Page next in page.Links.Select(link => pages.Target(page, link)).OfType<Page>().Where(reached.Add))
+            {
+                ahead.Enqueue(next);
+            }
+        }
+
+        return pages.All.Where(page => page.Kind is not null && !reached.Contains(page)).Select(page => page.Error(
+            Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"));
+    }
+}

@@ -1,0 +1,27 @@
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A heading that is neither the title nor a section of the second level.</summary>
+/// <example>Bad: <c>### Where</c>. Good: <c>## How</c>.</example>
+internal sealed class WrongHeadingLevel : IContentRule
+{
+    public string Name => "wrong-heading-level";
+
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
+        ## How
+        1. Press it home.
+
+        ⟦### Where⟧
+        Upper right.
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## How
+        1. Press it home, upper right.
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
+        .SelectMany(page => page.Sections.Where(section => section.Level != 2).Select(section => page.Error(
+            Name, section.Heading.Span,
+            section.Level == 1 ? "a page has only one title" : $"a heading of level {section.Level} stands in the page",
+            "a page is `# Title` and then `## Section`s")));
+}

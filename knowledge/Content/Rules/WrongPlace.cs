@@ -1,0 +1,54 @@
+using DxAssistant.Knowledge.Content.Shapes;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A page whose file is not named and placed after its id and kind.</summary>
+/// <example>Bad: <c>id: mains in live-mains.md</c>. Good: <c>id: live-mains in live-mains.md</c>.</example>
+internal sealed class WrongPlace : IContentRule
+{
+    public string Name => "wrong-place";
+
+    public RuleExample Bad { get; } = new("cautions/live-mains.md", """
+        ---
+        kind: caution
+        id: ⟦mains⟧
+        ---
+        """);
+
+    public RuleExample Good { get; } = new("cautions/live-mains.md", """
+        ---
+        kind: caution
+        id: live-mains
+        ---
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        foreach (Page page in pages.All)
+        {
+            if (page is not { Kind: { } kind, Front: { } front } || front.Field("id") is not { Text: { } id } field)
+            {
+                continue;
+            }
+
+            string name = PageShapes.Of(kind).Folder is { } folder ? $"{folder}/{page.FileId}.md" : $"{PageShapes.Of(kind).Word}.md";
+            if (!IsId(id))
+            {
+                yield return page.Error(Name, field.Span, $"`{id}` is not an id", "use small letters, digits and single hyphens");
+            }
+            else if (id != page.FileId)
+            {
+                yield return page.Error(Name, field.Span, $"the id `{id}` is not the file name `{page.FileId}`");
+            }
+            else if (page.Path != name)
+            {
+                yield return page.Error(Name, front.Field("kind")!.Span, $"a {PageShapes.Of(kind).Word} page does not belong here",
+                    $"its place is `{name}`");
+            }
+        }
+    }
+
+    private static bool IsId(string id) =>
+        id.Length > 0 && id.Split('-').All(part => part.Length > 0 && part.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c)));
+}

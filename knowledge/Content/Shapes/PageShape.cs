@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Shapes;
+
+/// <summary>What a kind of page consists of.</summary>
+/// <param name="Folder">The folder its pages stand in, or null for a kind that is one page at the top.</param>
+/// <param name="FreeSection">The shape of every section, for kinds whose headings are the author's own.</param>
+/// <param name="NeedsSummary">True when a paragraph must follow the title.</param>
+internal sealed record PageShape(
+    PageKind Kind,
+    string? Folder,
+    ImmutableArray<FieldShape> Fields,
+    ImmutableArray<SectionShape> Sections,
+    SectionShape? FreeSection = null,
+    bool NeedsSummary = false)
+{
+    /// <summary>The word that the front matter uses for the kind.</summary>
+    public string Word => Kind.ToString().ToLowerInvariant();
+
+    public FieldShape? Field(string name) => Fields.FirstOrDefault(field => field.Name == name);
+
+    /// <summary>The shape of the section with this heading, or null when the kind has none.</summary>
+    public SectionShape? Section(string heading) =>
+        FreeSection ?? Sections.FirstOrDefault(section => section.Heading == heading);
+}

@@ -1,0 +1,98 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Syntax;
+using static DxAssistant.Knowledge.Content.Shapes.SectionShape;
+
+namespace DxAssistant.Knowledge.Content.Shapes;
+
+/// <summary>The shapes of all kinds of pages: the one place that says which fields, headings and heads there are.</summary>
+internal static class PageShapes
+{
+    private static readonly FieldShape Kind = new("kind", FieldType.Words, true);
+    private static readonly FieldShape Id = new("id", FieldType.Words, true);
+    private static readonly FieldShape Access = new("access", FieldType.Ids, true, RefersTo: PageKind.Access);
+    private static readonly FieldShape Who = new("who", FieldType.Ids, true, RefersTo: PageKind.Roles);
+    private static readonly FieldShape SeriesFilter = new("series", FieldType.Ids, false, RefersTo: PageKind.Series);
+    private static readonly FieldShape Minutes = new("minutes", FieldType.Minutes, true);
+    private static readonly SectionShape Cautions = List("Cautions", false, PageKind.Caution);
+    private static readonly SectionShape Sources = List("Sources", false, PageKind.Sources);
+    private static readonly ColumnShape Source = new("Source", true);
+
+    private static readonly ImmutableArray<PageShape> All =
+    [
+        new(PageKind.Index, null, [Kind, Id], [], new SectionShape("", SectionContent.Any)),
+        new(PageKind.Words, null, [Kind, Id],
+        [
+            Table("Likelihoods", true, new("Word"), new("Value"), Source),
+            Table("Frequencies", true, new("Word"), new("Value"), Source),
+        ]),
+        new(PageKind.Sources, null, [Kind, Id], [], Sentence("")),
+        new(PageKind.Phrases, null, [Kind, Id], [], Sentence("")),
+        new(PageKind.Glossary, null, [Kind, Id], [],
+            Table("", true, new("Concept"), new("Also said as", true), new("Often misspelt", true))),
+        new(PageKind.Roles, null, [Kind, Id], [Table("Roles", true, new("Role"), new("Rank"), new("May do"))]),
+        new(PageKind.Access, "access",
+            [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
+            [
+                Table("Steps", false, new("Do"), new("Reading", true), new("Safe when", true)),
+                Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
+                Cautions, Sources,
+            ]),
+        new(PageKind.Caution, "cautions", [Kind, Id], [Sentence("Danger"), List("Do"), Sources]),
+        new(PageKind.Series, "series",
+            [
+                Kind, Id, new("display", FieldType.Choice, true, ["two digits", "lamps", "none"]),
+                new("market", FieldType.Choice, true, ["°F and psig", "°C and kPa"]),
+                new("serial", FieldType.Pattern, false),
+            ],
+            [
+                List("Said as"),
+                Table("Ratings", true, new("Rating"), new("Value"), Source),
+                Table("Terminals", false, new("Terminal"), new("What")),
+                Table("Codes", false, new("Display"), new("Look"), new("Symptom", LinksTo: PageKind.Symptom), new("Means")),
+            ], NeedsSummary: true),
+        new(PageKind.Curve, "curves", [Kind, Id],
+            [
+                new("Table", SectionContent.Table, false), new("Steinhart–Hart", SectionContent.Table, false),
+                new("Beta", SectionContent.Table, false), Sources,
+            ]),
+        new(PageKind.Symptom, "symptoms", [Kind, Id],
+            [List("Said as"), Table("Causes", true, new("Fault", LinksTo: PageKind.Fault), new("How often"))],
+            NeedsSummary: true),
+        new(PageKind.Fault, "faults",
+            [
+                Kind, Id, new("frequency", FieldType.Words, true), new("part", FieldType.Words, false),
+                new("site", FieldType.YesNo, false), SeriesFilter,
+            ],
+            [
+                List("Said as"), new("Seen", SectionContent.Any), new("Measured", SectionContent.Any),
+                new("Looks the same", SectionContent.List, false, PageKind.Fault), Sentence("Proof"),
+                List("Repair", false, PageKind.Repair), new("Beware", SectionContent.Any),
+                Sentence("Warranty"), Sources,
+            ], NeedsSummary: true),
+        new(PageKind.Check, "checks",
+            [Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false)],
+            [
+                Sentence("Ask"), List("How"),
+                Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where")),
+                Table("Expected", false, new("Input"), new("Value"), Source),
+                new("Outcomes", SectionContent.Table), new("Likelihoods", SectionContent.Table), Cautions, Sources,
+            ]),
+        new(PageKind.Repair, "repairs",
+            [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who, new("parts", FieldType.List, false)],
+            [List("Steps"), new("Verify", SectionContent.Any, false), Cautions, Sources]),
+        new(PageKind.Refusal, "refusals",
+            [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
+            [List("Said as"), Sentence("Answer"), Sentence("Safe way", false)]),
+    ];
+
+    /// <summary>The words that a front matter may give as its kind.</summary>
+    public static IEnumerable<string> KindWords => All.Select(shape => shape.Word);
+
+    /// <summary>The kinds that are one page at the top of the folder, without which nothing works.</summary>
+    public static IEnumerable<PageShape> SinglePages => All.Where(shape => shape.Folder is null);
+
+    public static PageShape Of(PageKind kind) => All[(int)kind];
+
+    /// <summary>The kind that a word of the front matter names, or null.</summary>
+    public static PageKind? KindNamed(string word) => All.FirstOrDefault(shape => shape.Word == word)?.Kind;
+}

@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Shapes;
+
+/// <summary>One section that a kind of page has.</summary>
+/// <param name="LinksTo">The kind of page that each list item links to, or null.</param>
+/// <param name="Columns">The heads of its table; empty when it has none or they are free.</param>
+internal sealed record SectionShape(
+    string Heading,
+    SectionContent Content,
+    bool Required = true,
+    PageKind? LinksTo = null,
+    ImmutableArray<ColumnShape> Columns = default)
+{
+    public ImmutableArray<ColumnShape> Heads => Columns.IsDefault ? [] : Columns;
+
+    public static SectionShape Sentence(string heading, bool required = true) =>
+        new(heading, SectionContent.Sentence, required);
+
+    public static SectionShape List(string heading, bool required = true, PageKind? linksTo = null) =>
+        new(heading, SectionContent.List, required, linksTo);
+
+    public static SectionShape Table(string heading, bool required, params ColumnShape[] columns) =>
+        new(heading, SectionContent.Table, required, null, [.. columns]);
+}

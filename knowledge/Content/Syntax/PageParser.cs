@@ -1,0 +1,113 @@
+using DxAssistant.Knowledge.Content.Shapes;
+using System.Collections.Immutable;
+using Markdig;
+using Markdig.Extensions.Tables;
+using Markdig.Extensions.Yaml;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace DxAssistant.Knowledge.Content.Syntax;
+
+/// <summary>Reads one page.</summary>
+internal sealed class PageParser
+{
+    /// <summary>The longest page, in characters. Longer ones cannot be read by people either.</summary>
+    public const int LongestPage = 100_000;
+
+    private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
+        .UsePreciseSourceLocation().UsePipeTables().UseYamlFrontMatter().Build();
+
+    private readonly SourceText source;
+    private readonly List<Section> sections = [];
+    private SectionReader open;
+
+    private PageParser(SourceText source)
+    {
+        this.source = source;
+        open = new SectionReader(source);
+    }
+
+    /// <summary>Reads a page; what cannot be read is left out, never thrown.</summary>
+    public static Page Parse(ContentFile file)
+    {
+        var source = new SourceText(file.Path, file.Text);
+        if (file.Text.Length > LongestPage)
+        {
+            return new Page { Source = source, Unparsed = $"the page is longer than {LongestPage} characters" };
+        }
+
+        try
+        {
+            return new PageParser(source).Read(Markdown.Parse(file.Text, Pipeline));
+        }
+        catch (ArgumentException)
+        {
+            // Markdig refuses nesting beyond its limit with this exception and offers no other way to ask.
+            return new Page { Source = source, Unparsed = "the page is nested too deeply to be read" };
+        }
+    }
+
+    private Page Read(MarkdownDocument document)
+    {
+        FrontMatter? front = document.Count > 0 && document[0] is YamlFrontMatterBlock block ? ReadFront(block) : null;
+        foreach (Block part in document)
+        {
+            ReadBlock(part);
+        }
+
+        Close();
+        bool hasTitle = sections.Count > 0 && sections[0].Level == 1;
+        Section? title = hasTitle ? sections[0] : null;
+        return new Page
+        {
+            Source = source,
+            Front = front,
+            Kind = KindOf(front),
+            Title = title,
+            Summary = title?.Paragraphs.FirstOrDefault(),
+            Sections = [.. hasTitle ? sections[1..] : sections],
+            Links = LinksOf(document),
+            Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline).Select(InlineReader.SpanOf)],
+        };
+    }
+
+    private FrontMatter ReadFront(YamlFrontMatterBlock block)
+    {
+        int start = source.Text.IndexOf('\n', block.Span.Start) + 1;
+        int end = source.Text.LastIndexOf('\n', Math.Min(block.Span.End, source.Text.Length - 1));
+        return FrontMatterParser.Parse(source, TextSpan.Between(start, end < start ? start : end + 1));
+    }
+
+    private void ReadBlock(Block block)
+    {
+        if (block is HeadingBlock heading)
+        {
+            Close();
+            RichText text = InlineReader.Read(source, heading.Inline, InlineReader.SpanOf(heading));
+            open = new SectionReader(source) { Heading = text, Level = heading.Level };
+            return;
+        }
+
+        open.Read(block);
+    }
+
+    private void Close()
+    {
+        if (open.Close() is { } section)
+        {
+            sections.Add(section);
+        }
+    }
+
+    private static PageKind? KindOf(FrontMatter? front) =>
+        front?.Field("kind")?.Text is { } word ? PageShapes.KindNamed(word) : null;
+
+    private ImmutableArray<PageLink> LinksOf(MarkdownDocument document) =>
+    [
+        .. document.Descendants<LinkInline>().Select(link => new PageLink(
+            InlineReader.Read(source, link, default).Text,
+            link.Url ?? "",
+            InlineReader.SpanOf(link.Span),
+            InlineReader.SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan))),
+    ];
+}
