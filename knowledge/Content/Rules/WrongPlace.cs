@@ -33,9 +33,9 @@ internal sealed class WrongPlace : IContentRule
             }
 
             string name = PageShapes.Of(kind).Folder is { } folder ? $"{folder}/{page.FileId}.md" : $"{PageShapes.Of(kind).Word}.md";
-            if (!IsId(id))
+            if (!Constructs.Id.IsId(id))
             {
-                yield return page.Error(Name, field.Span, $"`{id}` is not an id", "use small letters, digits and single hyphens");
+                yield return page.Error(Name, field.Span, $"`{id}` is not an id", Constructs.Id.Help);
             }
             else if (id != page.FileId)
             {
@@ -48,7 +48,4 @@ internal sealed class WrongPlace : IContentRule
             }
         }
     }
-
-    private static bool IsId(string id) =>
-        id.Length > 0 && id.Split('-').All(part => part.Length > 0 && part.All(c => char.IsAsciiLetterLower(c) || char.IsAsciiDigit(c)));
 }

@@ -1,0 +1,7 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Constructs;
+
+/// <summary>One row of a check's outcomes.</summary>
+/// <param name="Verdicts">The words of the third column; null when the table has none.</param>
+internal sealed record OutcomeRow(RichText Id, RichText Answer, RichText? Verdicts);

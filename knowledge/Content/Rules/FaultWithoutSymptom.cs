@@ -1,0 +1,35 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A fault that no symptom lists, so that no conversation can arrive at it.</summary>
+/// <example>Bad: <c>a fault in no table of causes</c>. Good: <c>| [Plug](../faults/fan-plug-loose.md) | often |</c>.</example>
+internal sealed class FaultWithoutSymptom : IContentRule
+{
+    public string Name => "fault-without-symptom";
+
+    public RuleExample Bad { get; } = new("symptoms/fan-not-turning.md", """
+        ## Causes
+        | Fault | How often |
+        |---|---|
+        | [Motor](../faults/fan-motor-failed.md) | often |
+        | [None of these](../faults/none-of-these.md) | seldom |
+        """);
+
+    public RuleExample Good { get; } = new("symptoms/fan-not-turning.md", """
+        ## Causes
+        | Fault | How often |
+        |---|---|
+        | [Motor](../faults/fan-motor-failed.md) | often |
+        | [Plug](../faults/fan-plug-loose.md) | often |
+        | [None of these](../faults/none-of-these.md) | seldom |
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        HashSet<Page?> listed = [.. pages.OfKind(PageKind.Symptom).SelectMany(symptom =>
+            symptom.Section("Causes")?.Table?.Rows.Select(row => pages.Target(symptom, row.Cell(0)?.Link)) ?? [])];
+        return pages.OfKind(PageKind.Fault).Where(fault => !listed.Contains(fault)).Select(fault => fault.Error(
+            Name, fault.IdSpan, $"no symptom lists the fault `{fault.Id}`", "add it to the `## Causes` of a symptom"));
+    }
+}

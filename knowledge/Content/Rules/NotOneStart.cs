@@ -1,0 +1,40 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>None, or more than one, of the access states is where a job begins.</summary>
+/// <example>Bad: <c>start: true in two access states</c>. Good: <c>start: true in one</c>.</example>
+internal sealed class NotOneStart : IContentRule
+{
+    public string Name => "not-one-start";
+
+    public RuleExample Bad { get; } = new("access/isolated-open.md", """
+        ---
+        kind: access
+        id: isolated-open
+        start: ⟦true⟧
+        who: technician
+        ---
+        """);
+
+    public RuleExample Good { get; } = new("access/isolated-open.md", """
+        ---
+        kind: access
+        id: isolated-open
+        who: technician
+        ---
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        Page[] states = [.. pages.OfKind(PageKind.Access)];
+        Page[] marked = [.. states.Where(page => page.Front!.Field("start")?.Text == "true")];
+        if (marked.Length == 0 && states.Length > 0 && pages.All.All(page => page.Kind is not null))
+        {
+            return [states[0].Error(Name, states[0].IdSpan, "no access state is where a job begins", "write `start: true` in one of them")];
+        }
+
+        return marked.Skip(1).Select(page => page.Error(Name, page.Front!.Field("start")!.Span,
+            $"`{marked[0].Id}` is where a job begins already", "write `start: true` in one access state only"));
+    }
+}

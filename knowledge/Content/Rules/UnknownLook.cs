@@ -1,0 +1,45 @@
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A code that is neither steady, nor flashing, nor a number of blinks.</summary>
+/// <example>Bad: <c>| F2 | blinking | …</c>. Good: <c>| F2 | flashing | …</c>.</example>
+internal sealed class UnknownLook : IContentRule
+{
+    public string Name => "unknown-look";
+
+    public RuleExample Bad { get; } = new("series/alder-one.md", """
+        ## Codes
+        | Display | Look | Symptom | Means |
+        |---|---|---|---|
+        | F1 | steady | [Fan](../symptoms/fan-not-turning.md) | Fan speed not seen |
+        | F2 | ⟦blinking⟧ | [Sensor](../symptoms/sensor-code.md) | Sensor out of range |
+        """);
+
+    public RuleExample Good { get; } = new("series/alder-one.md", """
+        ## Codes
+        | Display | Look | Symptom | Means |
+        |---|---|---|---|
+        | F1 | steady | [Fan](../symptoms/fan-not-turning.md) | Fan speed not seen |
+        | F2 | flashing | [Sensor](../symptoms/sensor-code.md) | Sensor out of range |
+        """);
+
+    private const int MostBlinks = 99;
+
+    public IEnumerable<Diagnostic> Check(Pages pages) =>
+        from page in pages.OfKind(PageKind.Series)
+        let table = page.Section("Codes")?.Table
+        where table is not null
+        from row in table.Rows
+        let look = row.Cell(table.Column("Look"))
+        where look is { IsEmpty: false } && !IsLook(look.Text)
+        select page.Error(Name, look.Span, $"`{look.Text}` is not how a code looks", "write `steady`, `flashing` or, for lamps, `3 blinks`");
+
+    private static bool IsLook(string text)
+    {
+        string[] words = text.Split(' ');
+        return text is "steady" or "flashing"
+            || (words is [_, "blink" or "blinks"] && Number.Read(words[0]) is >= 1 and <= MostBlinks and double count && count % 1 == 0);
+    }
+}

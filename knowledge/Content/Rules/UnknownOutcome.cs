@@ -1,0 +1,51 @@
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>Likelihoods of an outcome that the check does not have, or an outcome without likelihoods.</summary>
+/// <example>Bad: <c>| Fault | home | lose |</c>. Good: <c>| Fault | home | loose |</c>.</example>
+internal sealed class UnknownOutcome : IContentRule
+{
+    public string Name => "unknown-outcome";
+
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
+        ## Likelihoods
+        | Fault | home | ⟦lose⟧ |
+        |---|---|---|
+        | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | every other fault | always | never |
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## Likelihoods
+        | Fault | home | loose |
+        |---|---|---|
+        | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | every other fault | always | never |
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages)
+    {
+        foreach (Page page in pages.OfKind(PageKind.Check))
+        {
+            if (LikelihoodTable.Of(page, pages) is not { } table || OutcomeTable.Of(page) is not { } outcomes)
+            {
+                continue;
+            }
+
+            string[] known = [.. outcomes.Rows.Select(row => row.Id.Text)];
+            RichText[] strange = [.. table.Outcomes.Where(head => !known.Contains(head.Text))];
+            foreach (RichText head in strange)
+            {
+                yield return page.Error(Name, head.Span, $"`{head.Text}` is not an outcome of this check", NearestWord.HintOrList(head.Text, known));
+            }
+
+            // A misspelt head is the same fault as the outcome it leaves out.
+            if (strange.Length == 0 && known.Except(table.Outcomes.Select(head => head.Text)).ToArray() is { Length: > 0 } missing)
+            {
+                yield return page.Error(Name, table.Table.Head.Span, $"the outcome `{missing[0]}` has no likelihoods", "add a column for it");
+            }
+        }
+    }
+}
