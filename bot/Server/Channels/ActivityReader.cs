@@ -1,0 +1,38 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Server.Chat;
+using Microsoft.Bot.Schema;
+using Newtonsoft.Json;
+
+namespace DxAssistant.Server.Channels;
+
+/// <summary>Reads the message out of an activity: a tap from its value, words from its text.</summary>
+internal static class ActivityReader
+{
+    /// <summary>Who spoke when the channel gives no name.</summary>
+    public const string Nameless = "technician";
+
+    public static bool TryRead(
+        IMessageActivity activity, [NotNullWhen(true)] out Message? message, [NotNullWhen(false)] out string? problem)
+    {
+        message = null;
+        if (!TryReadBody(activity, out var body, out problem)) return false;
+        string by = string.IsNullOrWhiteSpace(activity.From?.Name) ? Nameless : activity.From.Name;
+        message = new Message(activity.Id ?? Guid.NewGuid().ToString("N"), body, by);
+        return true;
+    }
+
+    private static bool TryReadBody(
+        IMessageActivity activity, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
+    {
+        problem = null;
+        body = activity.Value as MessageBody;
+        if (body is not null) return true;
+        if (activity.Value is null) return SaidWords.TryRead(activity.Text, out body, out problem);
+
+        // The channel's value comes as whatever its JSON reader makes of it; only its text is sure.
+        using var value = JsonDocument.Parse(JsonConvert.SerializeObject(activity.Value));
+        return AnswerReader.TryRead(value.RootElement, out body, out problem);
+    }
+}

@@ -1,0 +1,69 @@
+using DxAssistant.Cases;
+using DxAssistant.Server.Channels;
+using DxAssistant.Server.Serving;
+using Microsoft.Bot.Schema;
+
+namespace DxAssistant.Server.Chat;
+
+/// <summary>What the web chat asks for: open a case, take a turn, show a case, list cases.</summary>
+internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICaseStore store, Func<InUse> inUse)
+{
+    private const int Listed = 100;
+    private const string Person = "technician";
+
+    private static readonly string UnknownCase = "There is no such case here. Open a new sheet, or look in the list of cases.";
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapPost("/api/cases", OpenAsync);
+        routes.MapGet("/api/cases", ListAsync);
+        routes.MapGet("/api/cases/{id}", ShowAsync);
+        routes.MapPost("/api/cases/{id}/turns", TakeAsync);
+    }
+
+    private async Task<IResult> OpenAsync(CancellationToken cancel)
+    {
+        string id = CaseId.New();
+        var opening = new Activity(ActivityTypes.ConversationUpdate)
+        {
+            Id = CaseDesk.OpeningTurn,
+            Conversation = new ConversationAccount(id: id),
+            MembersAdded = [new ChannelAccount("user", Person)],
+        };
+        await adapter.SendAsync(opening, cancel);
+        return Results.Json(await ViewAsync(id, cancel), ChatJson.Options, statusCode: StatusCodes.Status201Created);
+    }
+
+    private async Task<IResult> ListAsync(CancellationToken cancel)
+    {
+        var cases = await store.ListAsync(Listed, cancel);
+        return Results.Json(cases.Where(c => c.Title is not null), ChatJson.Options);
+    }
+
+    private async Task<IResult> ShowAsync(string id, CancellationToken cancel) =>
+        await ViewAsync(id, cancel) is { } view
+            ? Results.Json(view, ChatJson.Options)
+            : Refusal.Because(StatusCodes.Status404NotFound, UnknownCase);
+
+    private async Task<IResult> TakeAsync(string id, HttpRequest request, CancellationToken cancel)
+    {
+        var (turn, refusal) = await TurnRequest.ReadAsync(request, cancel);
+        if (turn is null) return refusal!;
+        var activity = new Activity(ActivityTypes.Message)
+        {
+            Id = turn.TurnId, Value = turn.Body, Conversation = new ConversationAccount(id: id), From = new ChannelAccount("user", Person),
+        };
+        var done = await adapter.SendAsync(activity, cancel);
+        if (done.Answer is not DeskAnswer.Answered) return Refusal.Because(StatusCodes.Status404NotFound, UnknownCase);
+
+        var view = await ViewAsync(id, cancel);
+        return Results.Json(
+            new TurnTaken(view!.Turns.First(t => t.TurnId == turn.TurnId), view.Last, view.Head), ChatJson.Options);
+    }
+
+    private async Task<CaseView?> ViewAsync(string id, CancellationToken cancel)
+    {
+        var log = CaseId.IsWellFormed(id) ? await desk.ReadAsync(id, cancel) : [];
+        return log.IsEmpty ? null : CaseView.Of(id, log, inUse().Titles);
+    }
+}

@@ -1,0 +1,20 @@
+using Microsoft.Extensions.FileProviders;
+
+namespace DxAssistant.Server.Serving;
+
+/// <summary>The pages of the web chat, from the folder beside the program.</summary>
+internal static class Pages
+{
+    private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "wwwroot");
+
+    public static void Map(WebApplication app)
+    {
+        app.UseStaticFiles(new StaticFileOptions { FileProvider = new PhysicalFileProvider(Folder) });
+        app.MapGet("/", () => Page("case.html"));
+        app.MapGet("/case/{id}", (string id) => Page("case.html"));
+        app.MapGet("/case/{id}/sheet", (string id) => Page("sheet.html"));
+        app.MapGet("/cases", () => Page("cases.html"));
+    }
+
+    private static IResult Page(string name) => Results.File(Path.Combine(Folder, name), "text/html; charset=utf-8");
+}

@@ -1,0 +1,10 @@
+using System.Collections.Immutable;
+using System.Net;
+
+namespace DxAssistant.Server.Serving;
+
+/// <summary>How the program listens.</summary>
+/// <param name="Address">A loopback address.</param>
+/// <param name="Port">0 takes any free one.</param>
+/// <param name="ServiceUrls">Addresses of channels, besides this machine, to which replies may be posted.</param>
+internal sealed record ServerSettings(IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls);
