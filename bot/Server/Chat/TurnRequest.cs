@@ -21,7 +21,7 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
         if (body is not { } bytes) return Refuse(StatusCodes.Status413PayloadTooLarge, SaidWords.TooLong);
         try
         {
-            using var json = JsonDocument.Parse(bytes);
+            using var json = JsonDocument.Parse(bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
             return Read(json.RootElement);
         }
         catch (JsonException)
@@ -47,7 +47,7 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
         return (new TurnRequest(turnId, body), null);
     }
 
-    private static async Task<ReadOnlyMemory<byte>?> ReadBytesAsync(HttpRequest request, CancellationToken cancel)
+    private static async Task<MemoryStream?> ReadBytesAsync(HttpRequest request, CancellationToken cancel)
     {
         var bytes = new MemoryStream();
         byte[] part = new byte[8192];
@@ -58,7 +58,7 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
             if (bytes.Length <= MostBytes) bytes.Write(part, 0, read);
         }
 
-        return bytes.Length > MostBytes ? null : bytes.GetBuffer().AsMemory(0, (int)bytes.Length);
+        return bytes.Length > MostBytes ? null : bytes;
     }
 
     private static (TurnRequest?, IResult?) Refuse(int status, string error) => (null, Chat.Refusal.Because(status, error));

@@ -1,0 +1,67 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Cases;
+using DxAssistant.Server.Chat;
+using DxAssistant.Server.Serving;
+using Microsoft.AspNetCore.Builder;
+
+namespace DxAssistant.Bot.Tests.Server;
+
+/// <summary>The real server on a free port of this machine.</summary>
+internal sealed class RunningServer : IAsyncDisposable
+{
+    private readonly WebApplication app;
+
+    private RunningServer(WebApplication app, ICaseStore store)
+    {
+        this.app = app;
+        Store = store;
+        Http = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
+    }
+
+    public HttpClient Http { get; }
+
+    public ICaseStore Store { get; }
+
+    public static Task<RunningServer> StartAsync(IResponder? responder = null, params string[] serviceUrls) =>
+        StartAsync(new MemoryCaseStore(TimeProvider.System), responder ?? new EchoResponder(), serviceUrls);
+
+    public static async Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, params string[] serviceUrls)
+    {
+        var settings = new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]);
+        var inUse = new InUse(responder, TitleBook.Empty);
+        var app = ChatServer.Build(settings, store, () => inUse);
+        await app.StartAsync();
+        return new RunningServer(app, store);
+    }
+
+    public async Task<(HttpStatusCode Status, JsonElement Json)> PostAsync(string path, string body, string type = "application/json")
+    {
+        using var content = new StringContent(body, Encoding.UTF8, type);
+        using var response = await Http.PostAsync(path, content);
+        return (response.StatusCode, await JsonOf(response));
+    }
+
+    public async Task<(HttpStatusCode Status, JsonElement Json)> GetAsync(string path)
+    {
+        using var response = await Http.GetAsync(path);
+        return (response.StatusCode, await JsonOf(response));
+    }
+
+    public async Task<string> OpenCaseAsync() => (await PostAsync("/api/cases", "")).Json.GetProperty("id").GetString()!;
+
+    public async ValueTask DisposeAsync()
+    {
+        Http.Dispose();
+        await app.DisposeAsync();
+        await Store.DisposeAsync();
+    }
+
+    private static async Task<JsonElement> JsonOf(HttpResponseMessage response)
+    {
+        string text = await response.Content.ReadAsStringAsync();
+        return text.Length == 0 ? default : JsonDocument.Parse(text).RootElement.Clone();
+    }
+}
