@@ -11,12 +11,15 @@ internal sealed class Pages
     private readonly Dictionary<string, Page> byPath;
     private readonly Dictionary<(PageKind, string), Page> byId = [];
     private readonly Dictionary<string, HashSet<string>> anchors = [];
+    private HashSet<Page>? meant;
 
     private Pages(ImmutableArray<Page> all)
     {
         All = all;
         byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
-        foreach (Page page in all.Where(page => page.Kind is not null))
+        // Of two pages with one id, the one in its right place is the page.
+        foreach (Page page in all.Where(page => page.Kind is not null)
+            .OrderBy(page => PageShapes.Of(page.Kind!.Value).PathOf(page.Id) == page.Path ? 0 : 1))
         {
             byId.TryAdd((page.Kind!.Value, page.Id), page);
         }
@@ -52,6 +55,27 @@ internal sealed class Pages
     /// <summary>The page of one kind that a link means, or null.</summary>
     public Page? Target(Page from, PageLink? link, PageKind kind) =>
         Target(from, link) is { } page && page.Kind == kind ? page : null;
+
+    /// <summary>True when a page of the kind could not be read, so that what it says about others is not known.</summary>
+    public bool HasUnread(PageKind kind) => UnreadIds(kind).Any();
+
+    /// <summary>The page that a broken link was probably meant for, or null.</summary>
+    public Page? Meant(Page from, PageLink link)
+    {
+        if (link.LeadsOutside || link.PathFrom(from.Path) is not { } path || path.Length == 0)
+        {
+            return null;
+        }
+
+        string file = "/" + path.Split('/')[^1];
+        string? near = byPath.Keys.Where(known => ("/" + known).EndsWith(file, StringComparison.Ordinal)).Min(StringComparer.Ordinal)
+            ?? NearestWord.Find(path, byPath.Keys);
+        return near is null ? null : byPath[near];
+    }
+
+    /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from nowhere.</summary>
+    public IReadOnlySet<Page> MeantByBrokenLinks => meant ??= All.SelectMany(page => page.Links
+        .Where(link => !link.LeadsOutside && Target(page, link) is null).Select(link => Meant(page, link))).OfType<Page>().ToHashSet();
 
     /// <summary>False when the page that lists the ids of a kind is itself missing or unreadable.</summary>
     public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();

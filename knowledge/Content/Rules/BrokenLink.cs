@@ -23,7 +23,7 @@ internal sealed class BrokenLink : IContentRule
 
     private Diagnostic? Check(Pages pages, Page page, PageLink link)
     {
-        if (link.LeadsOutside)
+        if (link.LeadsOutside || MissingPage.Needed.Any(path => path == link.PathFrom(page.Path) && pages.AtPath(path) is null))
         {
             return null;
         }
@@ -42,11 +42,7 @@ internal sealed class BrokenLink : IContentRule
             : null;
     }
 
-    private static string? HelpFor(Pages pages, Page page, PageLink link)
-    {
-        string file = link.Target.Split('#')[0].Split('/')[^1];
-        Page? namesake = pages.All.FirstOrDefault(other => other.Path.EndsWith("/" + file, StringComparison.Ordinal) || other.Path == file);
-        string? near = namesake?.Path ?? (link.PathFrom(page.Path) is { } path ? NearestWord.Find(path, pages.All.Select(other => other.Path)) : null);
-        return near is null ? null : $"did you mean `{PageLink.Between(page.Path, near)}`?";
-    }
+    private static string? HelpFor(Pages pages, Page page, PageLink link) => pages.Meant(page, link) is { } meant
+        ? $"did you mean `{PageLink.Between(page.Path, meant.Path)}`?"
+        : null;
 }

@@ -14,6 +14,7 @@ internal sealed class CheckSeparatesNothing : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | always | never |
+        | [Motor](../faults/fan-motor-failed.md) | always | never |
         | every other fault | always | never |
         """);
 
@@ -22,6 +23,7 @@ internal sealed class CheckSeparatesNothing : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 
@@ -30,10 +32,13 @@ internal sealed class CheckSeparatesNothing : IContentRule
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from page in pages.OfKind(PageKind.Check)
         let table = LikelihoodTable.Of(page, pages)
-        where table is not null && table.EveryOther is not null && table.GoodRows.Count() == table.Rows.Length
-        where table.GoodRows.All(row => IsSame(row, table.EveryOther!))
+        where table is { Outcomes.Length: > 1 } && IsTrueOf(table)
         select page.Error(Name, page.Section("Likelihoods")!.Heading.Span, "no outcome of this check tells one fault from another",
             "give the fault that the check is for likelihoods of its own");
+
+    /// <summary>True when all rows are readable and say the same.</summary>
+    internal static bool IsTrueOf(LikelihoodTable table) => table.EveryOther is { } other
+        && table.GoodRows.Count() == table.Rows.Length && table.GoodRows.All(row => IsSame(row, other));
 
     /// <summary>True when both rows say the same once scaled.</summary>
     internal static bool IsSame(LikelihoodRow left, LikelihoodRow right) =>

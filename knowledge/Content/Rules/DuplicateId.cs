@@ -20,9 +20,7 @@ internal sealed class DuplicateId : IContentRule
         - Isolate.
         """);
 
-    public RuleExample Good { get; } = new("cautions/again/live-mains.md", """
-
-        """);
+    public RuleExample Good { get; } = new("cautions/again/live-mains.md", "");
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All
         .Where(page => page.Kind is { } kind && pages.WithId(kind, page.Id) != page)

@@ -27,7 +27,12 @@ internal sealed class FaultWithoutSymptom : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        HashSet<Page?> listed = [.. pages.OfKind(PageKind.Symptom).SelectMany(symptom =>
+        if (pages.HasUnread(PageKind.Symptom) || pages.OfKind(PageKind.Symptom).Any(page => page.Section("Causes")?.Table is null))
+        {
+            return [];
+        }
+
+        HashSet<Page?> listed = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Symptom).SelectMany(symptom =>
             symptom.Section("Causes")?.Table?.Rows.Select(row => pages.Target(symptom, row.Cell(0)?.Link)) ?? [])];
         return pages.OfKind(PageKind.Fault).Where(fault => !listed.Contains(fault)).Select(fault => fault.Error(
             Name, fault.IdSpan, $"no symptom lists the fault `{fault.Id}`", "add it to the `## Causes` of a symptom"));

@@ -15,6 +15,7 @@ internal sealed class LikelihoodsDoNotSum : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | ⟦seldom | often⟧ |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 
@@ -23,6 +24,7 @@ internal sealed class LikelihoodsDoNotSum : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | seldom | usually |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 

@@ -14,6 +14,7 @@ internal sealed class MissingEveryOtherFaultRow : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         """);
 
     public RuleExample Good { get; } = new("checks/fan-plug.md", """
@@ -21,6 +22,7 @@ internal sealed class MissingEveryOtherFaultRow : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 

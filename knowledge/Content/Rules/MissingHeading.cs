@@ -9,28 +9,28 @@ internal sealed class MissingHeading : IContentRule
 {
     public string Name => "missing-heading";
 
-    public RuleExample Bad { get; } = new("refusals/live-work.md", """
+    public RuleExample Bad { get; } = new("refusals/defeat-protection.md", """
         ---
         kind: refusal
-        id: ⟦live-work⟧
+        id: defeat-protection
         decision: refuse
         ---
-        # Asked to work live
+        # ⟦Asked to defeat a protection⟧
 
         ## Said as
-        - without switching off
+        - bypass the switch
         """);
 
-    public RuleExample Good { get; } = new("refusals/live-work.md", """
+    public RuleExample Good { get; } = new("refusals/defeat-protection.md", """
         ---
         kind: refusal
-        id: live-work
+        id: defeat-protection
         decision: refuse
         ---
-        # Asked to work live
+        # Asked to defeat a protection
 
         ## Said as
-        - without switching off
+        - bypass the switch
 
         ## Answer
         No. It can kill.

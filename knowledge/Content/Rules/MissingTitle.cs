@@ -3,21 +3,36 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A page that does not begin with a title.</summary>
-/// <example>Bad: <c>Is the plug home?</c>. Good: <c>Is the plug home?</c>.</example>
+/// <example>Bad: <c>## Danger right after the front matter</c>. Good: <c># Live mains</c>.</example>
 internal sealed class MissingTitle : IContentRule
 {
     public string Name => "missing-title";
 
-    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
-        ⟦##⟧ Ask
-        Is the plug home?
+    public RuleExample Bad { get; } = new("cautions/live-mains.md", """
+        ---
+        kind: caution
+        id: live-mains
+        ---
+
+        ## ⟦Danger⟧
+        It can kill.
+
+        ## Do
+        - Isolate.
         """);
 
-    public RuleExample Good { get; } = new("checks/fan-plug.md", """
-        # Fan plug
+    public RuleExample Good { get; } = new("cautions/live-mains.md", """
+        ---
+        kind: caution
+        id: live-mains
+        ---
+        # Live mains
 
-        ## Ask
-        Is the plug home?
+        ## Danger
+        It can kill.
+
+        ## Do
+        - Isolate.
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All

@@ -36,7 +36,12 @@ internal sealed class RepairWithoutFault : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        HashSet<Page?> used = [.. pages.OfKind(PageKind.Fault).SelectMany(fault =>
+        if (pages.HasUnread(PageKind.Fault) || pages.OfKind(PageKind.Fault).Any(page => page.Section("Repair") is not { Items.IsEmpty: false }))
+        {
+            return [];
+        }
+
+        HashSet<Page?> used = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Fault).SelectMany(fault =>
             fault.Section("Repair")?.Items.Select(item => pages.Target(fault, item.Link)) ?? [])];
         return pages.OfKind(PageKind.Repair).Where(repair => !used.Contains(repair)).Select(repair => repair.Error(
             Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault", "link to it under `## Repair` of the faults it cures"));

@@ -4,7 +4,7 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A row of likelihoods that is not of a fault.</summary>
-/// <example>Bad: <c>| Fan motor failed | always | never |</c>. Good: <c>| [Motor](../faults/fan-motor-failed.md) | always | never |</c>.</example>
+/// <example>Bad: <c>| Fan room sensor | always | never |</c>. Good: <c>| [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |</c>.</example>
 internal sealed class RowWithoutFault : IContentRule
 {
     public string Name => "row-without-fault";
@@ -14,7 +14,8 @@ internal sealed class RowWithoutFault : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
-        | ⟦Fan motor failed⟧ | always | never |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
+        | ⟦Fan room sensor⟧ | always | never |
         | every other fault | always | never |
         """);
 
@@ -23,7 +24,7 @@ internal sealed class RowWithoutFault : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
-        | [Motor](../faults/fan-motor-failed.md) | always | never |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 

@@ -14,6 +14,7 @@ internal sealed class UnknownOutcome : IContentRule
         | Fault | home | ⟦lose⟧ |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 
@@ -22,6 +23,7 @@ internal sealed class UnknownOutcome : IContentRule
         | Fault | home | loose |
         |---|---|---|
         | [Plug](../faults/fan-plug-loose.md) | never | always |
+        | [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |
         | every other fault | always | never |
         """);
 

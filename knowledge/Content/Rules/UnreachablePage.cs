@@ -29,12 +29,13 @@ internal sealed class UnreachablePage : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        if (pages.Single(PageKind.Index) is not { } index)
+        // The links of an unparsed page are not known.
+        if (pages.Single(PageKind.Index) is not { } index || pages.All.Any(page => page.Unparsed is not null))
         {
             return [];
         }
 
-        HashSet<Page> reached = [index];
+        HashSet<Page> reached = [index, .. pages.MeantByBrokenLinks];
         var ahead = new Queue<Page>(reached);
         while (ahead.TryDequeue(out Page? page))
         {
@@ -44,7 +45,9 @@ internal sealed class UnreachablePage : IContentRule
             }
         }
 
-        return pages.All.Where(page => page.Kind is not null && !reached.Contains(page)).Select(page => page.Error(
+        // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at.
+        return pages.All.Where(page => page.Kind is not (null or PageKind.Fault or PageKind.Repair) 
+            && !reached.Contains(page) && pages.WithId(page.Kind!.Value, page.Id) == page).Select(page => page.Error(
             Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"));
     }
 }

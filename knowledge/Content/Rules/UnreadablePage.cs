@@ -8,7 +8,7 @@ internal sealed class UnreadablePage : IContentRule
 {
     public string Name => "unreadable-page";
 
-    public RuleExample Bad { get; } = new("checks/fan-plug.md", "⟦-⟧--\n" + new string('x', PageParser.LongestPage));
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", "⟦⟧---\n" + new string('x', PageParser.LongestPage));
 
     public RuleExample Good { get; } = new("checks/fan-plug.md", """
         ## Ask

@@ -4,55 +4,35 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A fault that no check can see, so that nobody could prove it.</summary>
-/// <example>Bad: <c>a fault in no table of likelihoods</c>. Good: <c>| [Plug](…) | never | always |</c>.</example>
+/// <example>Bad: <c>a fault in no table of likelihoods</c>. Good: <c>| [Room sensor failed](…) | seldom | … |</c>.</example>
 internal sealed class UnseenFault : IContentRule
 {
     public string Name => "unseen-fault";
 
-    public RuleExample Bad { get; } = new("faults/fan-noisy.md", """
-        ---
-        kind: fault
-        id: ⟦fan-noisy⟧
-        frequency: rare
-        part: indoor fan motor
-        ---
-        # Fan noisy
-        The bearing is worn.
-
-        ## Said as
-        - squeals
-
-        ## Seen
-        It squeals.
-
-        ## Measured
-        Nothing.
-
-        ## Proof
-        Turn it by hand.
-
-        ## Repair
-        - [Replace](../repairs/replace-fan-motor.md)
-
-        ## Beware
-        Fingers.
-
-        ## Warranty
-        A video.
+    public RuleExample Bad { get; } = new("checks/room-sensor.md", """
+        ## Likelihoods
+        | Fault | on-curve | off-curve | open | short |
+        |---|---|---|---|---|
+        | [Fan motor failed](../faults/fan-motor-failed.md) | seldom | sometimes | sometimes | |
+        | every other fault | 0.97 | 0.01 | 0.01 | 0.01 |
         """);
 
-    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+    public RuleExample Good { get; } = new("checks/room-sensor.md", """
         ## Likelihoods
-        | Fault | home | loose |
-        |---|---|---|
-        | [Plug](../faults/fan-plug-loose.md) | never | always |
-        | [Motor](../faults/fan-motor-failed.md) | always | never |
-        | every other fault | always | never |
+        | Fault | on-curve | off-curve | open | short |
+        |---|---|---|---|---|
+        | [Room sensor failed](../faults/room-sensor-failed.md) | seldom | sometimes | sometimes | |
+        | every other fault | 0.97 | 0.01 | 0.01 | 0.01 |
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        HashSet<Page> seen = [.. pages.OfKind(PageKind.Check).SelectMany(check => SeenBy(check, pages))];
+        if (pages.HasUnread(PageKind.Check) || pages.OfKind(PageKind.Check).Any(page => page.Section("Likelihoods")?.Table is null))
+        {
+            return [];
+        }
+
+        HashSet<Page> seen = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Check).SelectMany(check => SeenBy(check, pages))];
         return pages.OfKind(PageKind.Fault)
             .Where(fault => fault.Id != MissingPage.NoneOfThese && !seen.Contains(fault))
             .Select(fault => fault.Error(Name, fault.IdSpan, $"no check can see the fault `{fault.Id}`",
@@ -63,7 +43,7 @@ internal sealed class UnseenFault : IContentRule
     private static IEnumerable<Page> SeenBy(Page check, Pages pages)
     {
         LikelihoodTable? table = LikelihoodTable.Of(check, pages);
-        HashSet<LikelihoodRow> good = [.. table?.GoodRows ?? []];
+        HashSet<LikelihoodRow> good = [.. table is null || CheckSeparatesNothing.IsTrueOf(table) ? [] : table.GoodRows];
         LikelihoodRow? other = table?.EveryOther is { } row && good.Contains(row) ? row : null;
         return from line in table?.Rows ?? []
                where line.Fault is not null && SeriesOf.Meet(check, line.Fault)

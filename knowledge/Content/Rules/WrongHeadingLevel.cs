@@ -10,7 +10,7 @@ internal sealed class WrongHeadingLevel : IContentRule
         ## How
         1. Press it home.
 
-        ⟦### Where⟧
+        ### ⟦Where⟧
         Upper right.
         """);
 

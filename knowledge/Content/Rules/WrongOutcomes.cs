@@ -20,6 +20,7 @@ internal sealed class WrongOutcomes : IContentRule
         | Fault | home |
         |---|---|
         | [Plug](../faults/fan-plug-loose.md) | always |
+        | [Motor](../faults/fan-motor-failed.md) | always |
         | every other fault | 0.97 |
         """);
 

@@ -32,7 +32,12 @@ internal sealed class WrongPlace : IContentRule
                 continue;
             }
 
-            string name = PageShapes.Of(kind).Folder is { } folder ? $"{folder}/{page.FileId}.md" : $"{PageShapes.Of(kind).Word}.md";
+            if (pages.WithId(kind, id) != page)
+            {
+                continue;
+            }
+
+            string name = PageShapes.Of(kind).PathOf(page.FileId);
             if (!Constructs.Id.IsId(id))
             {
                 yield return page.Error(Name, field.Span, $"`{id}` is not an id", Constructs.Id.Help);

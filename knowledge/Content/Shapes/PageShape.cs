@@ -18,6 +18,9 @@ internal sealed record PageShape(
     /// <summary>The word that the front matter uses for the kind.</summary>
     public string Word => Kind.ToString().ToLowerInvariant();
 
+    /// <summary>Where the page with this id stands.</summary>
+    public string PathOf(string id) => Folder is null ? Word + ".md" : $"{Folder}/{id}.md";
+
     public FieldShape? Field(string name) => Fields.FirstOrDefault(field => field.Name == name);
 
     /// <summary>The shape of the section with this heading, or null when the kind has none.</summary>

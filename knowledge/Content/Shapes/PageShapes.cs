@@ -66,7 +66,7 @@ internal static class PageShapes
             [
                 List("Said as"), new("Seen", SectionContent.Any), new("Measured", SectionContent.Any),
                 new("Looks the same", SectionContent.List, false, PageKind.Fault), Sentence("Proof"),
-                List("Repair", false, PageKind.Repair), new("Beware", SectionContent.Any),
+                new("Repair", SectionContent.Free, false, PageKind.Repair), new("Beware", SectionContent.Any),
                 Sentence("Warranty"), Sources,
             ], NeedsSummary: true),
         new(PageKind.Check, "checks",
@@ -79,7 +79,7 @@ internal static class PageShapes
             ]),
         new(PageKind.Repair, "repairs",
             [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who, new("parts", FieldType.List, false)],
-            [List("Steps"), new("Verify", SectionContent.Any, false), Cautions, Sources]),
+            [List("Steps"), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
             [List("Said as"), Sentence("Answer"), Sentence("Safe way", false)]),

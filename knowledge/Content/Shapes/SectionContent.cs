@@ -3,6 +3,9 @@ namespace DxAssistant.Knowledge.Content.Shapes;
 /// <summary>What must stand under a heading.</summary>
 internal enum SectionContent
 {
+    /// <summary>Anything, or nothing: a rule of its own looks at it.</summary>
+    Free,
+
     /// <summary>Anything, but something.</summary>
     Any,
 

@@ -87,8 +87,9 @@ internal sealed class FrontMatterParser
         return null;
     }
 
+    // YamlDotNet gives the start of a list or mapping as an empty span; its bracket is one character.
     private TextSpan SpanOf(ParsingEvent part) =>
-        TextSpan.Between(offset + (int)part.Start.Index, offset + (int)part.End.Index);
+        new(offset + (int)part.Start.Index, Math.Max(1, (int)(part.End.Index - part.Start.Index)));
 
     private static string Sentence(string message)
     {

@@ -83,13 +83,18 @@ internal sealed class PageParser
         if (block is HeadingBlock heading)
         {
             Close();
-            RichText text = InlineReader.Read(source, heading.Inline, InlineReader.SpanOf(heading));
+            RichText text = InlineReader.Read(source, heading.Inline, WordsOf(heading));
             open = new SectionReader(source) { Heading = text, Level = heading.Level };
             return;
         }
 
         open.Read(block);
     }
+
+    // The words without the number signs; the signs when there are no words.
+    private static TextSpan WordsOf(HeadingBlock heading) => heading.Inline is { FirstChild: { } first, LastChild: { } last }
+        ? TextSpan.Between(first.Span.Start, last.Span.End + 1)
+        : InlineReader.SpanOf(heading);
 
     private void Close()
     {

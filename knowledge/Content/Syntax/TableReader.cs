@@ -21,7 +21,9 @@ internal static class TableReader
         foreach (TableCell cell in row.OfType<TableCell>().Take(places.Length))
         {
             LeafBlock? block = cell.OfType<LeafBlock>().FirstOrDefault();
-            cells.Add(InlineReader.Read(source, block?.Inline, places[cells.Count]));
+            TextSpan place = places[cells.Count];
+            RichText text = InlineReader.Read(source, block?.Inline, place);
+            cells.Add(text.Span.Length > 0 ? text : text with { Span = place });
         }
 
         // Markdig pads short rows and cuts long ones; the rules must see what was written.
