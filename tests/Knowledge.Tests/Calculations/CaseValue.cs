@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Quantities;
+
+namespace DxAssistant.Knowledge.Tests.Calculations;
+
+/// <summary>One value of a case file: <c>{"value": …, "unit": …, "tolerance": …}</c>.</summary>
+internal sealed record CaseValue(JsonElement Value, string Unit, double Tolerance)
+{
+    public static CaseValue From(JsonElement element) => new(
+        element.GetProperty("value"), element.GetProperty("unit").GetString()!,
+        element.TryGetProperty("tolerance", out var tolerance) ? tolerance.GetDouble() : 0);
+
+    public CalculationValue AsInput() => Value.ValueKind switch
+    {
+        JsonValueKind.String => new CalculationValue.Text(Value.GetString()!),
+        JsonValueKind.True or JsonValueKind.False => new CalculationValue.Flag(Value.GetBoolean()),
+        JsonValueKind.Array when Value.EnumerateArray().All(item => item.ValueKind == JsonValueKind.Number) =>
+            new CalculationValue.Numbers([.. Value.EnumerateArray().Select(item => item.GetDouble())], Known(Unit)),
+        JsonValueKind.Array => new CalculationValue.Texts([.. Value.EnumerateArray().Select(item => item.GetString()!)]),
+        _ => Knowledge.Quantities.Unit.TryParse(Unit, out var unit)
+            ? new CalculationValue.Number(new Quantity(Value.GetDouble(), unit))
+            : new CalculationValue.Unknown(Value.GetDouble(), Unit),
+    };
+
+    public void AssertEqual(CalculationValue actual)
+    {
+        switch (actual)
+        {
+            case CalculationValue.Number number:
+                Assert.Equal(Unit, number.Quantity.Unit.Code);
+                AssertNear(Value.GetDouble(), number.Quantity.Value);
+                break;
+            case CalculationValue.Numbers numbers:
+                Assert.Equal(Unit, numbers.Unit.Code);
+                Assert.Equal(Value.GetArrayLength(), numbers.Values.Length);
+                foreach (var (expected, value) in Value.EnumerateArray().Zip(numbers.Values))
+                    AssertNear(expected.GetDouble(), value);
+                break;
+            default:
+                Assert.Equal(AsInput().ToString(), actual.ToString());
+                Assert.Equal(AsInput().GetType(), actual.GetType());
+                break;
+        }
+    }
+
+    private void AssertNear(double expected, double actual) =>
+        Assert.True(Math.Abs(expected - actual) <= Tolerance, $"expected {expected:R} ± {Tolerance:R}, got {actual:R}");
+
+    private static Unit Known(string code) => Knowledge.Quantities.Unit.TryParse(code, out var unit) ? unit : throw new InvalidDataException(code);
+}
