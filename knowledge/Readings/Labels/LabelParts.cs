@@ -1,0 +1,24 @@
+using DxAssistant.Knowledge.Readings.Text;
+
+namespace DxAssistant.Knowledge.Readings.Labels;
+
+/// <summary>The parts of a label as tokens: letters as they sound, and what joins them.</summary>
+internal static class LabelParts
+{
+    /// <summary>The part a token stands for, in lower case: dictation writes the letter U as "you".</summary>
+    public static string Of(Token token) => token.Lower switch
+    {
+        "you" or "yu" => "u",
+        "vee" => "v",
+        "ess" => "s",
+        "tee" => "t",
+        "are" or "ar" => "r",
+        "see" or "sea" => "c",
+        _ => token.Lower,
+    };
+
+    /// <summary>True for what stands between the two ends of a pair.</summary>
+    public static bool Joins(TokenList tokens, int at) =>
+        tokens[at].Is('-') || tokens[at].Is('/') || tokens[at].Lower is "to" or "through"
+        || (tokens[at].Is("and") && tokens[at - 2].Lower is "between" or "across" or "from");
+}

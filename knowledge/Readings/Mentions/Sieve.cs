@@ -1,0 +1,120 @@
+using DxAssistant.Knowledge.Quantities;
+using DxAssistant.Knowledge.Readings.Text;
+
+namespace DxAssistant.Knowledge.Readings.Mentions;
+
+/// <summary>Drops the numbers that are no readings: counts, codes, dates, tolerances, and what should be read.</summary>
+internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext context, Setting setting)
+{
+    // A word further back than this belongs to another thought.
+    private const int ClauseReach = 6;
+
+    /// <summary>What is left, in order, and whether any was dropped because it says what should be read.</summary>
+    public (List<Mention> Left, bool AnyExpected) Sift(List<Mention> mentions)
+    {
+        var left = new List<Mention>();
+        bool anyExpected = false;
+        int numberedEnd = 0;
+        for (int i = 0; i < mentions.Count; i++)
+        {
+            Mention mention = mentions[i];
+            int reach = Math.Max(mention.First - ClauseReach, i > 0 ? mentions[i - 1].End : 0);
+            bool expected = IsExpected(mention, reach);
+            anyExpected |= expected && mention.State == ReadingState.Number;
+            bool numbered = mention.State == ReadingState.Number && IsNumbered(mention, numberedEnd);
+            numberedEnd = numbered ? mention.End : 0;
+            if (!expected && !numbered && !IsSomethingElse(mention))
+            {
+                left.Add(mention with { Doubt = DoubtOf(mention) });
+            }
+        }
+        return (left, anyExpected);
+    }
+
+    private bool IsSomethingElse(Mention mention) =>
+        mention.State == ReadingState.Number && (IsTolerance(mention) || IsRefrigerant(mention) || (mention.IsBare && (IsDate(mention) || IsCount(mention))));
+
+    private bool IsTolerance(Mention mention)
+    {
+        int before = mention.First - 1;
+        bool words = tokens[before].Is("or") && tokens[before - 1].Is("plus");
+        bool marks = tokens[before].Is('/') && tokens[before - 1].Is('+');
+        return tokens[before].Is('±') || words || marks || (tokens[before].Is('-') && tokens[before - 1].Is('/'));
+    }
+
+    // 410A and 407C name refrigerants; nobody meets such a current or temperature.
+    private bool IsRefrigerant(Mention mention) => mention.Values is [22 or 32 or 134 or 290 or 404 or 407 or 410 or 448 or 449 or 454 or 507]
+        && tokens[mention.Number + 1].Glued && tokens[mention.Number + 1].Lower is "a" or "b" or "c"
+        && (mention.Values[0] > 100 || tokens[mention.First - 1].Lower is "r" or "freon" or "refrigerant");
+
+    // "error 21", "pin 3", "#4"; with a unit only what could be a code of a display: "code 5C".
+    private bool IsNumbered(Mention mention, int numberedEnd)
+    {
+        Token before = tokens[mention.First - 1];
+        bool listed = mention.IsBare && numberedEnd > 0 && mention.First - numberedEnd <= 1 && (before.IsOneOf(",-&/") || before.Lower is "and" or "to" or "or");
+        bool numbered = listed || before.Is('#') || (before.IsWord && Words.Numbered.Contains(before.Lower) && !taken[mention.First - 1]);
+        bool code = before.Lower is "code" or "codes" or "error" or "err" or "fault" or "alarm";
+        bool whole = tokens[mention.Number].IsWhole || tokens[mention.Number].IsWord;
+        return numbered && whole && (mention.IsBare ? !IsAskedSensor(before) : code && tokens[mention.End - 1].Length == 1);
+    }
+
+    // "sensor 24" names a sensor or gives its temperature: that is asked, not dropped.
+    private bool IsAskedSensor(Token before) => context.Asked is not null && before.Lower is "sensor" or "fluke" or "gauge";
+
+    private bool IsDate(Mention mention) =>
+        Words.Months.Contains(tokens[mention.First - 1].Lower) || Words.Months.Contains(tokens[mention.End].Lower);
+
+    private bool IsCount(Mention mention)
+    {
+        Token next = tokens[mention.End];
+        if (mention.End < tokens.Count && taken[mention.End])
+        {
+            return false;
+        }
+        bool glued = next.Glued && (next.IsWord || next.Kind == TokenKind.Code);
+        return glued || (next.IsWord && !Words.MayFollow.Contains(next.Lower) && !Words.To.Contains(next.Lower));
+    }
+
+    private bool IsExpected(Mention mention, int reach)
+    {
+        if (Words.ExpectedAfter.Contains(tokens[mention.End].Lower) && !(mention.End < taken.Length && taken[mention.End]))
+        {
+            return true;
+        }
+        for (int at = mention.First - 1; at >= reach; at--)
+        {
+            Token token = tokens[at];
+            if (token.IsOneOf(",;.\n(") || Words.ClauseEnd.Contains(token.Lower))
+            {
+                return false;
+            }
+            if (token.IsWord && Words.ExpectedBefore.Contains(token.Lower))
+            {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Doubt DoubtOf(Mention mention)
+    {
+        if (mention.Doubt != Doubt.None)
+        {
+            return mention.Doubt;
+        }
+        bool asks = tokens[mention.End].Is('?');
+        bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
+            && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
+        return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
+    }
+
+    private bool IsLimit(Mention mention)
+    {
+        Token before = tokens[mention.First - 1];
+        Token next = tokens[mention.End];
+        bool tolerance = tokens[mention.End + 1].Is("or") || tokens[mention.End + 1].Is('/') || tokens[mention.End + 1].Is('-');
+        bool plus = (!tolerance && (next.Is('+') || next.Is("plus"))) || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
+        return mention.State == ReadingState.Number
+            && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥") || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
+    }
+}

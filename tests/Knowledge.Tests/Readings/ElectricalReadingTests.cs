@@ -1,0 +1,44 @@
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Knowledge.Tests.Readings;
+
+public sealed class ElectricalReadingTests
+{
+    // As technicians type and dictate; the meanings follow from the rules on ReadingParser.
+    public static TheoryData<string, string, string> Messages => ReadingTable.Of(
+        """
+        capacitance | 45 mfd => 45 µF
+        capacitance | 45 MF => ASK which-unit [45 µF | 45 mF]
+        capacitance | 45 => 45 µF
+        current | 5.2 => 5.2 A
+        current | 500 ma => 500 mA
+        capacitance | 45 uf => 45 µF
+        capacitance | 45µF => 45 µF
+        capacitance | 45 μF => 45 µF
+        capacitance | 44.2 MFD => 44.2 µF
+        capacitance | 44.2 mikes => 44.2 µF
+        capacitance | 44.2 microfarads => 44.2 µF
+        capacitance | 4.8 => 4.8 µF
+        capacitance | 45/5 => ASK which-one [45 µF | 5 µF]
+        capacitance | 470 nF => 470 nF
+        capacitance | 45 F => ASK which-unit [45 µF | 45 °F]
+        current | 8.2 amps => 8.2 A
+        current | 8.2A => 8.2 A
+        current | 8.2 a => 8.2 A
+        current | 8.2 A on L1 => L1=8.2 A
+        current | it's pulling 8.2 amps => 8.2 A
+        current | drawing 8.2 => 8.2 A
+        current | 4 ma => 4 mA
+        current | 0.35 => 0.35 A
+        current | 350 milliamps => 350 mA
+        current | one point two amps => 1.2 A
+        current | one twenty milliamps => ASK separator [1.2 mA | 120 mA]
+        frequency | 60 => 60 Hz
+        humidity | 45 => 45 %
+        """);
+
+    [Theory]
+    [MemberData(nameof(Messages))]
+    public void Parse_ElectricalMessage_IsTakenAsMeant(string context, string message, string expected) =>
+        Assert.Equal(expected, ReadingTable.Show(ReadingParser.Parse(message, ReadingTable.Context(context))));
+}
