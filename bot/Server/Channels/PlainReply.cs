@@ -15,7 +15,6 @@ internal static class PlainReply
         {
             step = segment.Kind == SegmentKind.Instruction ? step + 1 : 0;
             lines.Add(Mark(segment, step));
-            if (segment.Verdict is { } figures) lines.AddRange(Figures(figures));
         }
 
         if (reply.Question is { } question) lines.AddRange(question.Fields.Select(FieldLine));
@@ -30,15 +29,6 @@ internal static class PlainReply
         SegmentKind.Verdict => $"= {segment.Text}",
         _ => segment.Text,
     };
-
-    private static IEnumerable<string> Figures(VerdictFigures figures)
-    {
-        yield return $"  read: {string.Join(", ", figures.Readings.Select(Shown))}";
-        if (!figures.Expected.IsEmpty) yield return $"  expected: {string.Join("; ", figures.Expected)}";
-    }
-
-    private static string Shown(ShownReading reading) =>
-        $"{reading.Label} {reading.Value}{(reading.Odd ? " (the odd one)" : "")}".TrimStart();
 
     private static string FieldLine(Field field) =>
         $"- {field.Label} in {field.Unit}: {(field.Given is { } given ? $"given, {given}" : field.Where)}";

@@ -1,0 +1,22 @@
+// What it could be: the faults still in question, as bars with their figures beside them.
+import { draw } from './draw.js';
+
+const percent = line => {
+  const value = line.probability * 100;
+  return value > 0 && value < 1 ? 'under 1 %' : `${Math.round(value)} %`;
+};
+
+function bar(line) {
+  const filled = draw('span', { class: 'bar-filled' });
+  filled.style.inlineSize = `${Math.max(0.5, line.probability * 100)}%`;
+  return draw('li', {},
+    draw('span', { class: 'bar-title' }, line.title), draw('span', { class: 'bar-figure' }, percent(line)),
+    draw('span', { class: 'bar', 'aria-hidden': 'true' }, filled));
+}
+
+export function belief(lines) {
+  if (lines.length === 0) return null;
+  return draw('details', { class: 'belief' },
+    draw('summary', {}, draw('span', {}, 'Could be'), ' ', draw('span', { class: 'belief-first' }, `${lines[0].title} ${percent(lines[0])}`)),
+    draw('ol', { class: 'bars' }, lines.map(bar)));
+}

@@ -1,0 +1,126 @@
+// One case: reads it, shows it, sends answers, and keeps up with other windows.
+import { Outbox } from './outbox.js';
+import { openCase, readCase, Refused } from './post.js';
+import { cautionsOf, rowsOf } from './rows.js';
+import { drawBoxes, drawRow, drawWaiting, headingOf, number } from './sheet.js';
+import { drawSlip, setBusy } from './slip.js';
+import { speak } from './voice.js';
+
+const at = id => document.getElementById(id);
+const slip = at('slip');
+const rows = at('rows');
+let view = null;
+let outbox = null;
+let channel = null;
+
+const last = () => view.turns.at(-1).reply;
+const calm = matchMedia('(prefers-reduced-motion: reduce)');
+
+function say(line) {
+  at('slip-state').textContent = line;
+}
+
+function trouble(line) {
+  at('trouble').textContent = line;
+  at('trouble').hidden = false;
+}
+
+function show() {
+  drawBoxes(at('boxes'), view);
+  const drawn = rowsOf(view.turns);
+  rows.replaceChildren(...drawn.map((row, i) => drawRow(row, i + 1)));
+  const open = drawn.at(-1);
+  drawSlip(slip, {
+    question: open.question, heading: headingOf(open), lines: last().belief, place: drawn.length, send, complain: say,
+    cautions: cautionsOf(open.ask).length,
+  });
+  const waiting = outbox.waiting;
+  drawWaiting(rows, waiting?.shown ?? null);
+  setBusy(slip, waiting !== null);
+}
+
+// The newest lines go to the top of what can be seen: first what came of the answer, then the next step below it.
+function toNewest() {
+  const written = rows.querySelectorAll('.exchange');
+  const newest = written.length > 0 ? written[written.length - 1] : rows.lastElementChild;
+  newest?.scrollIntoView({ block: 'start', behavior: calm.matches ? 'auto' : 'smooth' });
+}
+
+function send(body, shown) {
+  if (outbox.waiting) {
+    say('The last answer is still being saved.');
+    return;
+  }
+  outbox.put(body, shown);
+  drawWaiting(rows, shown);
+  setBusy(slip, true);
+  say('Saving…');
+}
+
+async function taken({ turn, last: now, head }) {
+  const known = view.last;
+  at('words').value = '';
+  if (turn.before !== known || now !== turn.last) view = await readCase(view.id);
+  else view = { ...view, head, last: now, turns: [...view.turns, turn] };
+  show();
+  speak(turn.reply.segments);
+  slip.classList.remove('folded');
+  at('slip-question').focus({ preventScroll: true });
+  toNewest();
+  channel?.postMessage(view.last);
+}
+
+function refused(line, waiting) {
+  drawWaiting(rows, null);
+  setBusy(slip, false);
+  if (waiting.turn.text && at('words').value === '') at('words').value = waiting.turn.text;
+  say(line);
+}
+
+function waitingAgain(line, seconds) {
+  setBusy(slip, true);
+  say(`${line} Your answer is kept here and is sent again in ${seconds} s.`);
+}
+
+async function catchUp() {
+  if (!view || outbox.waiting) return;
+  try {
+    const now = await readCase(view.id);
+    if (now.last === view.last) return;
+    view = now;
+    show();
+    speak([{ kind: 'notice', text: 'The sheet was filled in from another window.' }]);
+  } catch { /* shown when the next answer is sent */ }
+}
+
+async function begin() {
+  const id = location.pathname.match(/^\/case\/([^/]+)/)?.[1];
+  try {
+    view = id ? await readCase(decodeURIComponent(id)) : await openCase();
+  } catch (problem) {
+    trouble(problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.');
+    return;
+  }
+  history.replaceState(null, '', `/case/${encodeURIComponent(view.id)}`);
+  document.title = `Job sheet ${number(view.id)}`;
+  at('number').textContent = `No. ${number(view.id)}`;
+  at('summary').href = `/case/${encodeURIComponent(view.id)}/sheet`;
+  at('summary').hidden = false;
+  outbox = new Outbox(view.id, { onWaiting: waitingAgain, onTaken: taken, onRefused: refused });
+  show();
+  if (view.turns.length > 1) toNewest();
+  outbox.flush();
+  if ('BroadcastChannel' in window) {
+    channel = new BroadcastChannel(`case ${view.id}`);
+    channel.addEventListener('message', catchUp);
+  }
+  document.addEventListener('visibilitychange', () => { if (!document.hidden) catchUp(); });
+  document.body.dataset.ready = 'yes';
+}
+
+// What is behind the slip can always be scrolled clear of it.
+new ResizeObserver(() => {
+  document.documentElement.style.setProperty('--slip-height', `${slip.offsetHeight}px`);
+}).observe(slip);
+
+begin();

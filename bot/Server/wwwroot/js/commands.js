@@ -1,0 +1,18 @@
+// What can be asked of the conversation at any time: the fitting ones first, the rest behind one button.
+import { draw } from './draw.js';
+
+const labels = {
+  back: 'Back', why: 'Why this?', skip: 'Skip', unsure: 'Not sure', cannot: 'Cannot do that here',
+  again: 'Say it again', help: 'Help', 'start-over': 'Start over',
+};
+
+export function commands(question, send) {
+  const button = word => draw('button', {
+    type: 'button', class: 'command', 'data-command': word, onclick: () => send({ answer: { command: word } }, labels[word]),
+  }, labels[word]);
+  const fitting = (question?.commands ?? []).filter(word => word in labels && word !== 'start-over' && word !== 'help' && word !== 'again');
+  const rest = Object.keys(labels).filter(word => !fitting.includes(word));
+  return draw('div', { class: 'commands' },
+    fitting.map(button),
+    draw('details', { class: 'more' }, draw('summary', {}, 'More'), draw('div', { class: 'more-list' }, rest.map(button))));
+}

@@ -1,0 +1,58 @@
+// One turn that is on its way. It is kept in the browser until the server has acknowledged it, and sent again under the
+// same id, so that a lost answer is never a second turn.
+import { Refused, sendTurn } from './post.js';
+
+const pauses = [1, 2, 4, 8, 15, 30];
+
+export class Outbox {
+  constructor(caseId, { onWaiting, onTaken, onRefused }) {
+    Object.assign(this, { caseId, onWaiting, onTaken, onRefused, tries: 0, timer: 0, busy: false });
+    this.key = `turn of ${caseId}`;
+    addEventListener('online', () => this.flush());
+  }
+
+  get waiting() {
+    try { return JSON.parse(localStorage.getItem(this.key)) ?? this.held ?? null; } catch { return this.held ?? null; }
+  }
+
+  put(body, shown) {
+    if (this.waiting) return;
+    this.held = { shown, turn: { turnId: crypto.randomUUID(), ...body } };
+    try { localStorage.setItem(this.key, JSON.stringify(this.held)); } catch { /* private window: kept in memory */ }
+    this.tries = 0;
+    this.flush();
+  }
+
+  drop() {
+    this.held = null;
+    try { localStorage.removeItem(this.key); } catch { /* as above */ }
+  }
+
+  async flush() {
+    clearTimeout(this.timer);
+    const waiting = this.waiting;
+    if (!waiting || this.busy) return;
+    this.busy = true;
+    try {
+      const taken = await sendTurn(this.caseId, waiting.turn);
+      this.drop();
+      this.onTaken(taken);
+    } catch (trouble) {
+      this.fail(trouble, waiting);
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  fail(trouble, waiting) {
+    const final = trouble instanceof Refused && trouble.status !== 503;
+    if (final) {
+      this.drop();
+      this.onRefused(trouble.message, waiting);
+      return;
+    }
+    const pause = pauses[Math.min(this.tries++, pauses.length - 1)];
+    this.onWaiting(trouble instanceof Refused ? trouble.message : 'No connection to the server.', pause);
+    this.timer = setTimeout(() => this.flush(), pause * 1000);
+  }
+}

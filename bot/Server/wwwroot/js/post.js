@@ -1,0 +1,23 @@
+// The requests of the page. A refusal has the server's own line; anything else is a lost connection.
+export class Refused extends Error {
+  constructor(status, line) {
+    super(line);
+    this.status = status;
+  }
+}
+
+async function ask(path, options = {}) {
+  const response = await fetch(path, { ...options, signal: AbortSignal.timeout(20_000) });
+  if (response.ok) return response.json();
+  let line = `The server answered ${response.status}.`;
+  try { line = (await response.json()).error ?? line; } catch { /* no line of its own */ }
+  throw new Refused(response.status, line);
+}
+
+const json = body => ({ method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+
+export const openCase = () => ask('/api/cases', { method: 'POST' });
+export const readCase = id => ask(`/api/cases/${encodeURIComponent(id)}`);
+export const readSummary = id => ask(`/api/cases/${encodeURIComponent(id)}/summary`);
+export const listCases = () => ask('/api/cases');
+export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));

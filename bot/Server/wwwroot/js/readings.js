@@ -1,0 +1,43 @@
+// A form for a set of readings: all of them at once, the unit beside each, keys for minus and open circuit.
+import { draw } from './draw.js';
+
+function keys(input, label) {
+  const minus = () => { input.value = input.value.startsWith('-') ? input.value.slice(1) : `-${input.value}`; input.focus(); };
+  const open = () => { input.value = 'OL'; input.focus(); };
+  return [
+    draw('button', { type: 'button', class: 'key', 'aria-label': `Minus, ${label}`, onclick: minus }, '−'),
+    draw('button', { type: 'button', class: 'key', 'aria-label': `OL, open circuit, ${label}`, onclick: open }, 'OL'),
+  ];
+}
+
+function fieldRow(field, place) {
+  const input = draw('input', {
+    id: `reading-${place}`, class: 'reading-input', inputmode: 'decimal', autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
+    maxlength: '40', enterkeyhint: 'next', value: field.given ?? '', 'data-label': field.label, 'aria-describedby': `where-${place}`,
+  });
+  return draw('div', { class: 'field' },
+    draw('label', { for: input.id }, field.label, draw('span', { class: 'unseen' }, ` in ${field.unit}`)),
+    input,
+    draw('span', { class: 'unit', 'aria-hidden': 'true' }, field.unit),
+    keys(input, field.label),
+    draw('p', { class: 'where', id: `where-${place}` }, field.where));
+}
+
+export function readingsForm(question, send, complain) {
+  const fields = question.fields.map(fieldRow);
+  const form = draw('form', { class: 'readings', autocomplete: 'off', novalidate: true }, fields,
+    draw('button', { class: 'main', type: 'submit' }, question.fields.length > 1 ? 'Write the readings down' : 'Write the reading down'));
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    const inputs = [...form.querySelectorAll('.reading-input')];
+    const filled = inputs.filter(input => input.value.trim() !== '');
+    if (filled.length === 0) {
+      complain('No reading is filled in yet.');
+      inputs[0].focus();
+      return;
+    }
+    const readings = Object.fromEntries(filled.map(input => [input.dataset.label, input.value.trim()]));
+    send({ answer: { question: question.id, readings } }, filled.map(input => `${input.dataset.label} ${input.value.trim()}`).join(', '));
+  });
+  return form;
+}

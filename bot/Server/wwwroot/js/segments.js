@@ -1,0 +1,67 @@
+// Segments of a reply, as blocks of a row. Runs of steps become one list.
+import { draw } from './draw.js';
+import { mark } from './marks.js';
+import { cautionsOf, isLead } from './rows.js';
+import { sourceNote } from './source.js';
+import { verdict } from './verdict.js';
+
+const words = {
+  refusal: ['stop', 'Stop'], notice: ['note', 'Note'], why: ['note', 'Why'],
+  conclusion: ['look', 'Found'], advice: ['note', 'Advice'],
+};
+const lists = { instruction: 'Do', repair: 'Repair' };
+
+const noted = segment => [segment.text, sourceNote(segment)];
+
+function block(segment) {
+  const [drawing, word] = words[segment.kind] ?? [];
+  if (!word) return draw('p', { class: segment.kind }, noted(segment));
+  return draw('div', { class: `flag ${segment.kind}` },
+    mark(drawing),
+    draw('p', {}, draw('strong', { class: 'flag-word' }, word), ' ', noted(segment)));
+}
+
+function list(run, kind) {
+  return draw('div', { class: `steps ${kind}` },
+    draw('p', { class: 'label' }, lists[kind]),
+    draw('ol', {}, run.map(segment => draw('li', {}, noted(segment)))));
+}
+
+function cautions(run) {
+  return cautionsOf(run).map(({ segments: [danger, ...rest] }) => draw('div', { class: 'flag caution' },
+    mark('caution'),
+    draw('div', {},
+      draw('p', {}, draw('strong', { class: 'flag-word' }, 'Caution'), ' ', noted(danger)),
+      rest.length ? draw('ul', {}, rest.map(segment => draw('li', {}, noted(segment)))) : null)));
+}
+
+// Sentences that follow a verdict say in words what its figures show; they add their sources to it.
+function verdicts(run) {
+  const made = [];
+  for (const segment of run) {
+    if (segment.verdict) made.push(verdict(segment));
+    else if (made.length === 0) made.push(draw('p', { class: 'verdict-says' }, segment.text));
+    made.at(-1).append(sourceNote(segment));
+  }
+  return made;
+}
+
+function lead(segment) {
+  return draw('p', { class: 'lead' }, noted(segment));
+}
+
+export function blocks(segments) {
+  const made = [];
+  for (let i = 0; i < segments.length;) {
+    const kind = segments[i].kind;
+    let end = i + 1;
+    while ((kind in lists || kind === 'caution' || kind === 'verdict') && end < segments.length && segments[end].kind === kind) end++;
+    const run = segments.slice(i, end);
+    if (kind in lists) made.push(list(run, kind));
+    else if (kind === 'caution') made.push(...cautions(run));
+    else if (kind === 'verdict') made.push(...verdicts(run));
+    else made.push(isLead(segments[i]) ? lead(segments[i]) : block(segments[i]));
+    i = end;
+  }
+  return made;
+}

@@ -1,0 +1,56 @@
+// The sheet itself: the boxes at its head and the numbered rows.
+import { day, draw, time } from './draw.js';
+import { mark, markOf } from './marks.js';
+import { blocks } from './segments.js';
+import { sourceSwitch } from './source.js';
+
+export const number = id => id.replace(/[^A-Za-z0-9]/g, '').slice(-6).toUpperCase();
+
+const ends = { repaired: 'Repaired', watch: 'To be watched', book: 'Another visit', 'other-unit': 'Another unit' };
+
+export function drawBoxes(element, view) {
+  const box = (name, content, wide) => draw('div', { class: wide ? 'box wide' : 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
+  const head = view.head;
+  element.replaceChildren(
+    box('Unit', head.unit), box('Shows', head.shows, true), box('At the unit', head.who),
+    box('Unit is', head.stands), box('Opened', day(view.openedAt)), box('Ended', ends[head.ended] ?? head.ended));
+}
+
+function exchange({ turn, said, results }) {
+  return draw('div', { class: 'exchange', 'data-last': turn.last },
+    draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''), time(turn.at)),
+    draw('div', { class: 'results' }, blocks(results)));
+}
+
+// A step to a safe state is its own heading; any other row is headed by its question.
+export function headingOf(row) {
+  const of = kind => row.ask.filter(segment => segment.kind === kind).map(segment => segment.text).join(' ');
+  return (row.question?.kind === 'access' && of('instruction')) || row.question?.text || of('question');
+}
+
+export function drawRow(row, place) {
+  const element = draw('li', { class: 'row', id: `line-${place}` });
+  const step = row.question?.kind === 'access';
+  const asked = row.ask.filter(segment => segment.kind !== 'question' && !(step && segment.kind === 'instruction'));
+  const heading = headingOf(row);
+  element.append(
+    draw('div', { class: 'margin' },
+      draw('span', { class: 'unseen' }, 'Line '), draw('span', { class: 'place' }, String(place)),
+      mark(row.question ? markOf(row.question) : 'end')),
+    draw('div', { class: 'body' },
+      row.lead.length ? draw('div', { class: 'results' }, blocks(row.lead)) : null,
+      blocks(asked),
+      heading ? draw('h2', { class: 'asked' }, heading) : null,
+      row.exchanges.map(exchange),
+      draw('p', { class: 'written waiting', hidden: true }, draw('span', { class: 'pen' }), draw('span', { class: 'unsaved' }, 'not saved yet')),
+      sourceSwitch(element, place)));
+  return element;
+}
+
+// The answer that is on its way, in the row it belongs to, marked as not saved.
+export function drawWaiting(rows, shown) {
+  const line = rows.lastElementChild?.querySelector('.waiting');
+  if (!line) return;
+  line.hidden = shown === null;
+  line.firstElementChild.textContent = shown ?? '';
+}

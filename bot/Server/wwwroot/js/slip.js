@@ -1,0 +1,90 @@
+// The slip: the one open question and every way to answer it.
+import { belief } from './belief.js';
+import { commands } from './commands.js';
+import { draw } from './draw.js';
+import { mark } from './marks.js';
+import { readingsForm } from './readings.js';
+
+function options(question, send) {
+  if (question.options.length === 0) return null;
+  const short = question.options.length > 1 && question.options.every(option => option.label.length <= 14);
+  const list = draw('ul', { class: `options ${short ? 'short' : ''}`, 'aria-label': 'Answers' }, question.options.map(option =>
+    draw('li', {}, draw('button', {
+      type: 'button', class: 'option', 'data-key': option.key,
+      onclick: () => send({ answer: { question: question.id, choice: option.key } }, option.label),
+    }, option.label))));
+  return question.fields.length === 0 ? list : draw('details', { class: 'instead' }, draw('summary', {}, 'Or tap what you saw'), list);
+}
+
+function ownWords(send, complain) {
+  const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, readings or plain words' });
+  const form = draw('form', { class: 'own-words' },
+    draw('label', { for: 'words' }, 'In your own words'), input, draw('button', { type: 'submit', class: 'command' }, 'Write'));
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    const text = input.value.trim();
+    if (text === '') {
+      complain('Nothing is written yet. Type a code, a reading, or what is wrong.');
+      input.focus();
+    } else if (text.length > 4000) {
+      complain(`That is too long: ${text.length} characters. At most 4000 go into one message; nothing was sent.`);
+      input.focus();
+    } else {
+      send({ text }, text);
+    }
+  });
+  return form;
+}
+
+// Cautions belong before the step: the slip counts them and leads up to them.
+function cautionsAbove(count) {
+  if (count === 0) return null;
+  const go = () => {
+    const first = document.querySelector('.row:last-child .flag.caution');
+    first?.scrollIntoView({ block: 'start' });
+    first?.setAttribute('tabindex', '-1');
+    first?.focus({ preventScroll: true });
+  };
+  return draw('button', { type: 'button', class: 'cautions-above', onclick: go },
+    mark('caution'), draw('span', {}, count === 1 ? '1 caution above: read it first' : `${count} cautions above: read them first`));
+}
+
+export function drawSlip(element, { question, heading, lines, cautions, place, send, complain }) {
+  const written = element.querySelector('#words')?.value ?? '';
+  const opened = element.querySelector('.belief')?.open ?? false;
+  element.replaceChildren(
+    draw('div', { class: 'slip-head' },
+      draw('p', { class: 'label' }, `Line ${place}`),
+      draw('button', { type: 'button', class: 'quiet', id: 'fold', 'aria-expanded': 'true', 'aria-controls': 'slip-body' }, 'Fold away')),
+    draw('h2', { class: 'slip-question', id: 'slip-question', tabindex: '-1' }, heading || 'This sheet is complete.'),
+    draw('div', { id: 'slip-body' },
+      cautionsAbove(cautions),
+      question && question.fields.length > 0 ? readingsForm(question, send, complain) : null,
+      question ? options(question, send) : null,
+      ownWords(send, complain),
+      commands(question, send),
+      belief(lines)),
+    draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));
+  element.querySelector('#words').value = written;
+  const bars = element.querySelector('.belief');
+  if (bars) bars.open = opened;
+  element.querySelector('#fold').addEventListener('click', () => fold(element));
+  element.hidden = false;
+}
+
+function fold(element) {
+  const folded = element.classList.toggle('folded');
+  const button = element.querySelector('#fold');
+  button.textContent = folded ? 'Open' : 'Fold away';
+  button.setAttribute('aria-expanded', String(!folded));
+}
+
+// While an answer is on its way nothing else can be sent; focus stays where it is.
+export function setBusy(element, busy) {
+  element.classList.toggle('busy', busy);
+  element.setAttribute('aria-busy', String(busy));
+  for (const button of element.querySelectorAll('button.option, button.command, button.main')) {
+    if (busy) button.setAttribute('aria-disabled', 'true');
+    else button.removeAttribute('aria-disabled');
+  }
+}

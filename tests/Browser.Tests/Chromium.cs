@@ -1,0 +1,26 @@
+using Microsoft.Playwright;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>The browser of this machine.</summary>
+internal static class Chromium
+{
+    private static readonly string[] Names = ["chromium", "chromium-browser", "google-chrome"];
+
+    /// <summary>Where it is; null when there is none.</summary>
+    public static string? Path { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "")
+        .Split(System.IO.Path.PathSeparator, StringSplitOptions.RemoveEmptyEntries)
+        .SelectMany(folder => Names.Select(name => System.IO.Path.Combine(folder, name)))
+        .FirstOrDefault(File.Exists);
+
+    /// <summary>In CI nothing may be skipped.</summary>
+    public static bool Required => Environment.GetEnvironmentVariable("CI") == "true";
+
+    public static Task<IBrowser> StartAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new()
+    {
+        ExecutablePath = Path ?? throw new InvalidOperationException("there is no Chromium on this machine: install the package chromium"),
+        Headless = true,
+        Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+            "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage"],
+    });
+}

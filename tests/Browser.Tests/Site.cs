@@ -1,0 +1,48 @@
+using System.Net;
+using DxAssistant.Cases;
+using DxAssistant.Server.Chat;
+using DxAssistant.Server.Serving;
+using Microsoft.AspNetCore.Builder;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>The real server on a port of this machine, which can be stopped and started again on the same cases.</summary>
+internal sealed class Site : IAsyncDisposable
+{
+    private readonly MemoryCaseStore store = new(TimeProvider.System);
+    private readonly Func<InUse> inUse;
+    private WebApplication app = null!;
+    private int port;
+
+    private Site(Func<InUse> inUse) => this.inUse = inUse;
+
+    public string Address => $"http://127.0.0.1:{port}";
+
+    public static Task<Site> StartAsync()
+    {
+        var script = new InUse(new Script(), TitleBook.Empty);
+        return StartAsync(() => script);
+    }
+
+    public static async Task<Site> StartAsync(Func<InUse> inUse)
+    {
+        var site = new Site(inUse);
+        await site.ResumeAsync();
+        return site;
+    }
+
+    public async Task ResumeAsync()
+    {
+        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []), store, inUse);
+        await app.StartAsync();
+        port = new Uri(app.Urls.First()).Port;
+    }
+
+    public async Task StopAsync() => await app.DisposeAsync();
+
+    public async ValueTask DisposeAsync()
+    {
+        await app.DisposeAsync();
+        await store.DisposeAsync();
+    }
+}
