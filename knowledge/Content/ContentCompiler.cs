@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Building;
 using DxAssistant.Knowledge.Content.Rules;
 
 namespace DxAssistant.Knowledge.Content;
@@ -11,6 +12,7 @@ public static class ContentCompiler
     {
         Pages pages = Pages.Parse(folder);
         ImmutableArray<Diagnostic> found = [.. ContentRules.All.SelectMany(rule => rule.Check(pages)).Order()];
-        return new CompileResult(null, found);
+        bool isClean = found.All(diagnostic => diagnostic.Severity != Severity.Error);
+        return new CompileResult(isClean ? LibraryBuilder.Build(folder, pages) : null, found);
     }
 }

@@ -37,4 +37,12 @@ public sealed record Library
     public required ImmutableArray<GlossaryEntry> Glossary { get; init; }
 
     public required PhraseBook Phrases { get; init; }
+
+    public required ImmutableSortedDictionary<string, CurvePage> Curves { get; init; }
+
+    /// <summary>What the likelihood words mean.</summary>
+    public required ImmutableSortedDictionary<string, double> LikelihoodWords { get; init; }
+
+    /// <summary>What the frequency words mean: weights of faults against each other.</summary>
+    public required ImmutableSortedDictionary<string, double> FrequencyWords { get; init; }
 }

@@ -10,6 +10,8 @@ internal sealed class Pages
 {
     private readonly Dictionary<string, Page> byPath;
     private readonly Dictionary<(PageKind, string), Page> byId = [];
+    private readonly Dictionary<PageKind, ImmutableArray<Page>> byKind;
+    private readonly Dictionary<PageKind, HashSet<string>> ids = [];
     private readonly Dictionary<string, HashSet<string>> anchors = [];
     private HashSet<Page>? meant;
 
@@ -17,6 +19,8 @@ internal sealed class Pages
     {
         All = all;
         byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
+        byKind = all.Where(page => page.Kind is not null).GroupBy(page => page.Kind!.Value)
+            .ToDictionary(same => same.Key, same => same.ToImmutableArray());
         // Of two pages with one id, the one in its right place is the page.
         foreach (Page page in all.Where(page => page.Kind is not null)
             .OrderBy(page => PageShapes.Of(page.Kind!.Value).PathOf(page.Id) == page.Path ? 0 : 1))
@@ -39,7 +43,7 @@ internal sealed class Pages
 
     public static Pages Parse(ContentFolder folder) => new([.. folder.Files.Select(PageParser.Parse)]);
 
-    public IEnumerable<Page> OfKind(PageKind kind) => All.Where(page => page.Kind == kind);
+    public ImmutableArray<Page> OfKind(PageKind kind) => byKind.GetValueOrDefault(kind, []);
 
     /// <summary>The page of a kind that has only one.</summary>
     public Page? Single(PageKind kind) => OfKind(kind).FirstOrDefault();
@@ -81,9 +85,16 @@ internal sealed class Pages
     public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();
 
     /// <summary>The ids of a kind. A page that could not be read counts by its file name, so that it is blamed once only.</summary>
-    public IEnumerable<string> Ids(PageKind kind) => kind == PageKind.Roles
-        ? RoleIds
-        : All.Where(page => page.Kind == kind).Select(page => page.Id).Concat(UnreadIds(kind));
+    public IReadOnlySet<string> Ids(PageKind kind)
+    {
+        if (!ids.TryGetValue(kind, out HashSet<string>? known))
+        {
+            known = [.. kind == PageKind.Roles ? RoleIds : OfKind(kind).Select(page => page.Id).Concat(UnreadIds(kind))];
+            ids.Add(kind, known);
+        }
+
+        return known;
+    }
 
     /// <summary>The likelihood that a word or a number stands for, or null when it stands for none.</summary>
     public double? Likelihood(string text) =>

@@ -15,4 +15,8 @@ internal static class SeriesOf
     /// <summary>True when some series has both.</summary>
     public static bool Meet(Page left, Page right) =>
         !Listed(left).Any() || !Listed(right).Any() || Listed(left).Intersect(Listed(right)).Any();
+
+    /// <summary>The pages of the series that a fault or check is for.</summary>
+    public static IEnumerable<Page> Pages(Pages pages, Page page) =>
+        pages.OfKind(PageKind.Series).Where(series => Includes(page, series.Id));
 }

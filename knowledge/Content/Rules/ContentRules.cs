@@ -23,6 +23,7 @@ internal static class ContentRules
         new MissingField(),
         new MissingHeading(),
         new MissingPage(),
+        new MissingRating(),
         new MissingSource(),
         new MissingSummary(),
         new MissingTitle(),
@@ -50,12 +51,14 @@ internal static class ContentRules
         new UnreadablePage(),
         new UnseenFault(),
         new WrongContent(),
+        new WrongCurve(),
         new WrongFieldValue(),
         new WrongHeadingLevel(),
         new WrongLink(),
         new WrongNumber(),
         new WrongOutcomes(),
         new WrongPlace(),
+        new WrongSafeLimit(),
         new WrongTableHeads(),
     ];
 }

@@ -30,7 +30,7 @@ internal sealed class EmptyCell : IContentRule
             foreach (Section section in page.Sections)
             {
                 SectionShape? shape = PageShapes.Of(page.Kind!.Value).Section(section.Name);
-                if (shape is { Heads.IsEmpty: false } && section.Table is { } table && WrongTableHeads.Fits(shape, table))
+                if (shape is { Heads.IsEmpty: false } && section.Table is { } table && shape.Fits(table))
                 {
                     foreach (Diagnostic found in Check(page, shape, table))
                     {

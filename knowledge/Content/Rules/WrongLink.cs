@@ -38,7 +38,7 @@ internal sealed class WrongLink : IContentRule
             return section.Items.Select(item => (item, kind));
         }
 
-        return section.Table is { } table && !shape.Heads.IsEmpty && WrongTableHeads.Fits(shape, table)
+        return section.Table is { } table && !shape.Heads.IsEmpty && shape.Fits(table)
             ? from row in table.Rows
               from column in Enumerable.Range(0, Math.Min(row.Cells.Length, shape.Heads.Length))
               where shape.Heads[column].LinksTo is not null && !row.Cells[column].IsEmpty

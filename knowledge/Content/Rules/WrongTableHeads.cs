@@ -30,7 +30,7 @@ internal sealed class WrongTableHeads : IContentRule
             foreach (Section section in page.Sections)
             {
                 SectionShape? shape = PageShapes.Of(page.Kind!.Value).Section(section.Name);
-                if (shape is { Heads.IsEmpty: false } && section.Table is { } table && !Fits(shape, table))
+                if (shape is { Heads.IsEmpty: false } && section.Table is { } table && !shape.Fits(table))
                 {
                     yield return page.Error(Name, table.Head.Span, "the heads of the table are not those of the section",
                         "write `| " + string.Join(" | ", shape.Heads.Select(column => column.Head)) + " |`");
@@ -38,8 +38,4 @@ internal sealed class WrongTableHeads : IContentRule
             }
         }
     }
-
-    /// <summary>True when the heads stand as the shape says, in its order.</summary>
-    internal static bool Fits(SectionShape shape, PipeTable table) =>
-        table.Head.Cells.Select(cell => cell.Text).SequenceEqual(shape.Heads.Select(column => column.Head));
 }

@@ -27,6 +27,11 @@ internal sealed class FrontMatterParser
             (string Problem, TextSpan Span)? stop = parser.Read();
             return new FrontMatter([.. parser.fields], stop?.Problem, source.Trim(stop?.Span ?? default), end);
         }
+        catch (InvalidOperationException)
+        {
+            // YamlDotNet 18 throws this, without a place, for some plain words that it cannot split.
+            return new FrontMatter([.. parser.fields], "the front matter is not YAML", new TextSpan(body.Start, 0), end);
+        }
         catch (YamlException bad)
         {
             var at = new TextSpan(Math.Min(body.End, body.Start + (int)bad.Start.Index), 0);

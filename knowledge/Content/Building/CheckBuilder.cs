@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Judging;
+using DxAssistant.Knowledge.Quantities;
+
+namespace DxAssistant.Knowledge.Content.Building;
+
+/// <summary>Makes the record of a check.</summary>
+internal static class CheckBuilder
+{
+    public static CheckPage Build(PageReader page)
+    {
+        IJudge? judge = Judges.Find(page.Field("calculation"));
+        return new CheckPage(
+            new CheckId(page.Id),
+            page.Title,
+            page.Joined("Ask"),
+            page.Passages("How"),
+            judge?.Name,
+            ReadReadings(page, judge),
+            page.Rows("Expected", (row, section) => ReadInput(page, row, section))
+                .ToImmutableSortedDictionary(input => input.Name, input => input, StringComparer.Ordinal),
+            page.Rows("Outcomes", (row, section) => ReadOutcome(page, row, section)),
+            page.Series,
+            page.Cautions,
+            page.Sources);
+    }
+
+    private static ImmutableArray<ReadingField> ReadReadings(PageReader page, IJudge? judge)
+    {
+        ImmutableArray<TableRow> rows = page.Rows("Readings", (row, _) => row);
+        return judge is null ? [] : page.Rows("Readings", (row, section) =>
+        {
+            Unit unit = ReadingUnit.Read(row.Cells[1].Text, judge.Readings[rows.IndexOf(row)].Kind)!;
+            PossibleRange.TryRead(row.Cells[2].Text, unit.Kind, out PossibleRange? possible);
+            return new ReadingField(row.Cells[0].Text, unit, possible!.Lowest, possible.Highest,
+                page.Passage(row.Cells[2], section), page.Passage(row.Cells[3], section));
+        });
+    }
+
+    private static ExpectedInput ReadInput(PageReader page, TableRow row, Section section) => new(
+        row.Cells[0].Text,
+        page.Passage(row.Cells[1], section),
+        SeriesValue.Rating(row.Cells[1].Text),
+        page.SourceOf(row.Cells[2]),
+        page.Target(row.Cells[1], PageKind.Curve)?.Id);
+
+    private static AnswerOption ReadOutcome(PageReader page, TableRow row, Section section) => new(
+        new OutcomeId(row.Cells[0].Text),
+        page.Passage(row.Cells[1], section),
+        row.Cell(2) is { } verdicts
+            ? [.. VerdictWords.Split(verdicts.Text).Select(VerdictWords.Read).OfType<VerdictKind>()]
+            : []);
+}

@@ -1,0 +1,99 @@
+using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Building;
+
+/// <summary>Makes a library from pages that all rules have passed.</summary>
+internal sealed class LibraryBuilder
+{
+    private readonly Pages pages;
+    private readonly Shelf shelf;
+
+    private LibraryBuilder(Pages pages)
+    {
+        this.pages = pages;
+        shelf = Shelf.Empty with { Sources = SourcesOf(Single(PageKind.Sources)) };
+        shelf = shelf with { Cautions = All(PageKind.Caution, PageBuilders.Caution, page => page.Id, StringComparer.Ordinal) };
+        shelf = shelf with
+        {
+            Roles = RolePages().Select(page => page.Role).ToImmutableSortedDictionary(role => role.Id, role => role, StringComparer.Ordinal),
+        };
+    }
+
+    public static Library Build(ContentFolder folder, Pages pages) => new LibraryBuilder(pages).Build(folder);
+
+    private Library Build(ContentFolder folder) => new()
+    {
+        Version = VersionOf(folder),
+        Graph = new GraphWriter(pages, shelf, Read).Write(),
+        Series = All(PageKind.Series, SeriesBuilder.Build, page => page.Id, StringComparer.Ordinal),
+        Symptoms = All(PageKind.Symptom, PageBuilders.Symptom, page => page.Id),
+        Faults = All(PageKind.Fault, PageBuilders.Fault, page => page.Id),
+        Checks = All(PageKind.Check, CheckBuilder.Build, page => page.Id),
+        Repairs = All(PageKind.Repair, PageBuilders.Repair, page => page.Id),
+        Access = All(PageKind.Access, page => AccessBuilder.Build(page, shelf), page => page.Id),
+        Cautions = shelf.Cautions,
+        Curves = pages.OfKind(PageKind.Curve).Select(CurveOf).ToImmutableSortedDictionary(curve => curve.Id, curve => curve, StringComparer.Ordinal),
+        Refusals = All(PageKind.Refusal, PageBuilders.Refusal, page => page.Id, StringComparer.Ordinal),
+        Sources = shelf.Sources,
+        Roles = RolePages(),
+        Glossary = [.. Single(PageKind.Glossary).Sections.SelectMany(group => group.Table!.Rows.Select(PageBuilders.Glossary))],
+        Phrases = PhrasesOf(Single(PageKind.Phrases)),
+        LikelihoodWords = pages.Likelihoods,
+        FrequencyWords = pages.Frequencies,
+    };
+
+    private Page Single(PageKind kind) => pages.Single(kind)!;
+
+    private PageReader Read(Page page) => new(page, pages, shelf);
+
+    private ImmutableSortedDictionary<TId, T> All<TId, T>(
+        PageKind kind, Func<PageReader, T> build, Func<T, TId> id, IComparer<TId>? order = null) where TId : notnull =>
+        pages.OfKind(kind).Select(page => build(Read(page))).ToImmutableSortedDictionary(id, page => page, order);
+
+    private ImmutableArray<RolePage> RolePages()
+    {
+        PageReader page = Read(Single(PageKind.Roles));
+        return [.. page.Rows("Roles", (row, section) => PageBuilders.Role(page, row, section))
+            .OrderBy(role => role.Role.Rank).ThenBy(role => role.Role.Id, StringComparer.Ordinal)];
+    }
+
+    private CurvePage CurveOf(Page page)
+    {
+        CurveReader.Read(page, out SensorCurve? curve);
+        PageReader reader = Read(page);
+        return new CurvePage(page.Id, reader.Title, reader.Summary, curve!, reader.Sources);
+    }
+
+    private static ImmutableSortedDictionary<string, Source> SourcesOf(Page page) => page.Sections.ToImmutableSortedDictionary(
+        section => Slug.Of(section.Name), section => SourceOf(page, section), StringComparer.Ordinal);
+
+    private static Source SourceOf(Page page, Section section)
+    {
+        var place = new PagePlace(page.Path, section.Name);
+        string about = string.Join(' ', section.Paragraphs.Select(text => text.Text));
+        return new Source(Slug.Of(section.Name), new Passage(section.Name, place), new Passage(about, place));
+    }
+
+    private static PhraseBook PhrasesOf(Page page) => new(page.Sections.ToImmutableSortedDictionary(
+        section => section.Name,
+        section => new Passage(section.Paragraphs[0].Text, new PagePlace(page.Path, section.Name)),
+        StringComparer.Ordinal));
+
+    private static string VersionOf(ContentFolder folder)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (ContentFile file in folder.Files)
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\0{file.Text}\0"));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
+    }
+}

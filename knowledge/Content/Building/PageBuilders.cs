@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Building;
+
+/// <summary>Makes the records of the plain kinds of pages.</summary>
+internal static class PageBuilders
+{
+    public static CautionPage Caution(PageReader page) =>
+        new(page.Id, page.Title, page.Joined("Danger"), page.Passages("Do"));
+
+    public static SymptomPage Symptom(PageReader page) =>
+        new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"));
+
+    public static FaultPage Fault(PageReader page) => new(
+        new FaultId(page.Id), page.Title, page.Summary, page.Field("part"), page.Series, page.Passages("Said as"),
+        page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), page.Passages("Beware"),
+        page.Joined("Warranty"));
+
+    public static RepairPage Repair(PageReader page) => new(
+        new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Joined("Verify"), page.List("parts"), page.Cautions);
+
+    public static RefusalPage Refusal(PageReader page) => new(
+        page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
+        page.Passages("Safe way"));
+
+    public static RolePage Role(PageReader page, TableRow row, Section section) => new(
+        new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section));
+
+    public static GlossaryEntry Glossary(TableRow row) => new(row.Cells[0].Text, Words(row.Cells[1]), Words(row.Cells[2]));
+
+    private static ImmutableArray<LooksTheSame> Alike(PageReader page) =>
+    [
+        .. page.Section("Looks the same").SelectMany(section => section.Items.Select(item => new LooksTheSame(
+            new FaultId(page.Target(item, PageKind.Fault)!.Id), page.Passage(item, section)))),
+    ];
+
+    private static ImmutableArray<string> Words(RichText cell) =>
+        [.. cell.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+}

@@ -1,0 +1,64 @@
+using DxAssistant.Knowledge.Content;
+
+namespace DxAssistant.Knowledge.Tests.Content;
+
+public class DiagnosticTextTests
+{
+    [Fact]
+    public void Render_BrokenLink_ShowsPlaceLineCaretsAndHelp()
+    {
+        ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
+            .Replace("- Prove dead.", "- Prove dead, as on [the page](../access/isolated-opne.md)."));
+        Assert.Equal("""
+            content/cautions/live-mains.md:12:32: error[broken-link]: there is no page `../access/isolated-opne.md`
+               |
+            12 | - Prove dead, as on [the page](../access/isolated-opne.md).
+               |                                ^^^^^^^^^^^^^^^^^^^^^^^^^^
+               = help: did you mean `../access/isolated-open.md`?
+
+            """, Render(folder));
+    }
+
+    [Fact]
+    public void Render_LineBelowTen_HasANarrowGutter()
+    {
+        ContentFolder folder = TinyContent.With("checks/fan-plug.md",
+            TinyContent.Texts["checks/fan-plug.md"].Replace("who: technician", "who: technican"));
+        Assert.Equal("""
+            content/checks/fan-plug.md:6:6: error[unknown-id]: `technican` is not the id of a role
+              |
+            6 | who: technican
+              |      ^^^^^^^^^
+              = help: did you mean `technician`?
+
+            """, Render(folder));
+    }
+
+    [Fact]
+    public void Render_ColumnAfterCombiningMarksAndEmoji_CountsCharactersAsSeen()
+    {
+        // e with a combining acute accent and a family of four are one character each to a reader.
+        ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
+            .Replace("- Prove dead.", "- e\u0301👨‍👩‍👧‍👦 [x](y.md)"));
+        Diagnostic found = Assert.Single(ContentCompiler.Compile(folder).Diagnostics);
+        Assert.Equal(new SourceSpan("cautions/live-mains.md", 12, 10, 4), found.At);
+    }
+
+    [Fact]
+    public void Render_MissingPage_ShowsNoLine()
+    {
+        ContentFolder folder = ContentFolder.Of(TinyContent.Folder.Files.Where(file => file.Path != "glossary.md"));
+        Assert.Equal("content/glossary.md:1:1: error[missing-page]: the folder has no such page\n", Render(folder));
+    }
+
+    [Fact]
+    public void Render_WindowsLineEndsAndByteOrderMark_MoveNothing()
+    {
+        string text = TinyContent.Texts["checks/fan-plug.md"].Replace("who: technician", "who: technican");
+        string plain = Render(TinyContent.With("checks/fan-plug.md", text));
+        Assert.Equal(plain, Render(TinyContent.With("checks/fan-plug.md", "\uFEFF" + text.Replace("\n", "\r\n"))));
+    }
+
+    private static string Render(ContentFolder folder) =>
+        DiagnosticText.Render(Assert.Single(ContentCompiler.Compile(folder).Diagnostics), folder, "content/");
+}
