@@ -19,9 +19,12 @@ public interface IJudge
     /// <summary>The verdicts a page may give outcomes for; too close to call and impossible can always come besides.</summary>
     ImmutableArray<VerdictKind> Verdicts { get; }
 
+    /// <summary>What is wrong with inputs: a name, a form, a kind, a low above its high. Null when nothing is.</summary>
+    string? ProblemWith(ImmutableSortedDictionary<string, JudgeInput> inputs);
+
     /// <summary>Judges readings.</summary>
     /// <exception cref="ArgumentException">
-    /// A required input is missing or of another form, an input is unknown, or there are too few or too many readings.
+    /// The inputs have a problem (see <see cref="ProblemWith"/>), or there are too few or too many readings.
     /// What the technician read never throws.
     /// </exception>
     Judgement Judge(JudgeRequest request);

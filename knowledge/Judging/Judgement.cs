@@ -5,7 +5,7 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>What readings say, how sure that is, and how it was reached.</summary>
 /// <param name="Probabilities">Of each verdict the judge can give; they sum to 1. Empty when the readings are impossible.</param>
-/// <param name="OddOneOut">The reading that stands out of a set; null when none does.</param>
+/// <param name="OddOneOut">The reading, or the terminal, that stands out of a set; null when none does.</param>
 /// <param name="Expected">What a healthy unit shows, reading by reading or figure by figure.</param>
 /// <param name="ToSettleKey">
 /// What would settle a verdict that is too close to call or impossible, as the id of a phrase; null when settled.

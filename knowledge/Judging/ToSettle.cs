@@ -23,6 +23,9 @@ public static class ToSettle
     /// <summary>No such value can be; check leads, range and unit.</summary>
     public const string CheckReading = "check-reading";
 
+    /// <summary>The pressure lies outside of the refrigerant's table; no table, no verdict.</summary>
+    public const string OutsideTable = "outside-table";
+
     public static ImmutableArray<string> All { get; } =
-        [BetterRange, CheckReading, CheckUnit, FourWire, Repeat, WaitTemperatureSettle];
+        [BetterRange, CheckReading, CheckUnit, FourWire, OutsideTable, Repeat, WaitTemperatureSettle];
 }

@@ -1,0 +1,33 @@
+using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Quantities;
+
+namespace DxAssistant.Knowledge.Judging;
+
+/// <summary>Three line-to-line voltages against a limit of unbalance.</summary>
+/// <remarks>
+/// The share of the reading in the meter's limit is common to three readings of one meter and cancels out of the ratio;
+/// the counts do not. A supply whose mean is below 10 V is dead and has no unbalance.
+/// </remarks>
+internal sealed class VoltageUnbalanceJudge() : ReadingJudge(
+    "voltage-unbalance",
+    [new("L1-L2", QuantityKind.Voltage), new("L2-L3", QuantityKind.Voltage), new("L3-L1", QuantityKind.Voltage)],
+    [Need.Number("limit", QuantityKind.Ratio, "largest deviation from the mean, as a share of it"), Need.Meter],
+    [VerdictKind.Within, VerdictKind.High])
+{
+    private const double DeadVolts = 10;
+
+    protected override Citation Source => Unbalance.MotorStandard;
+
+    protected override bool AreTogetherPossible(Facts facts) => facts[0] + facts[1] + facts[2] >= 3 * DeadVolts;
+
+    protected override Finding Find(Facts facts)
+    {
+        var odd = OddOne.Of([facts[0], facts[1], facts[2]]);
+        var unit = facts.Reading(0).Unit;
+        var how = Derivation.Of("unbalance = max |x - mean| / mean", Source)
+            .With("V1", facts[0], unit).With("V2", facts[1], unit).With("V3", facts[2], unit).Gives("mean", odd.Mean, unit).Gives("unbalance", odd.Share, Units.Percent);
+        var figure = Figure.Of("unbalance", odd.Share, Units.Percent, how, ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
+        var finding = figure.Against(null, facts.Si("limit"), ToSettle.BetterRange, Source);
+        return finding with { OddOneOut = odd.Share > facts.Si("limit") ? facts.Label(odd.Index) : null };
+    }
+}
