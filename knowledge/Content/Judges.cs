@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>The calculations that a check may name.</summary>
 internal static class Judges
 {
-    public static ImmutableArray<IJudge> All { get; } = [];
+    /// <summary>In the order of their names.</summary>
+    public static ImmutableArray<IJudge> All { get; } = [.. JudgeCatalogue.All.Values];
 
-    public static IJudge? Find(string? name) => All.FirstOrDefault(judge => judge.Name == name);
+    public static IJudge? Find(string? name) => name is null ? null : JudgeCatalogue.All.GetValueOrDefault(name);
 }

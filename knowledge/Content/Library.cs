@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Building;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Judging;
 
 namespace DxAssistant.Knowledge.Content;
 
@@ -45,4 +47,9 @@ public sealed record Library
 
     /// <summary>What the frequency words mean: weights of faults against each other.</summary>
     public required ImmutableSortedDictionary<string, double> FrequencyWords { get; init; }
+
+    /// <summary>The inputs of a check's calculation, those that the series gives included.</summary>
+    /// <exception cref="ArgumentException">The check calculates nothing, or is not for the series.</exception>
+    public ImmutableSortedDictionary<string, JudgeInput> JudgeInputsFor(CheckPage check, SeriesPage series) =>
+        JudgeInputs.For(check, series, this);
 }

@@ -36,6 +36,30 @@ internal sealed record CalculatedCheck(Page Page, IJudge Judge, PipeTable? Readi
            select new InputRow(need, row.Cells[0], row.Cells[1]),
     ];
 
+    /// <summary>True when every row is an input of the calculation and no required one is missing.</summary>
+    public bool HasAllInputs => Inputs.Length == Expected?.Rows.Length
+        && Judge.Inputs.All(need => !need.Required || Inputs.Any(row => row.Need.Name == need.Name));
+
+    /// <summary>The inputs as one series gives them; null when one of them cannot be read, which other rules report.</summary>
+    public ImmutableSortedDictionary<string, JudgeInput>? InputsFor(Page series, Pages pages)
+    {
+        var inputs = ImmutableSortedDictionary.CreateBuilder<string, JudgeInput>(StringComparer.Ordinal);
+        foreach (InputRow row in Inputs)
+        {
+            string? rating = SeriesValue.Rating(row.Value.Text);
+            RichText? value = rating is null ? row.Value : SeriesValue.Cells(series, rating).FirstOrDefault();
+            Page? curve = value is null ? null : pages.Target(rating is null ? Page : series, value.Link, PageKind.Curve);
+            if (value is null || InputReader.Read(row.Need, KindOfReadings, value.Text, curve is null ? null : CurveReader.CurveOf(curve)) is not { } input)
+            {
+                return null;
+            }
+
+            inputs[row.Need.Name] = input;
+        }
+
+        return inputs.ToImmutable();
+    }
+
     private static PipeTable? TableOf(Page page, string heading) =>
         page.Section(heading)?.Table is { } table && PageShapes.Of(PageKind.Check).Section(heading)!.Fits(table) ? table : null;
 }

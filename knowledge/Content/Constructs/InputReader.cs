@@ -13,7 +13,7 @@ internal static class InputReader
     public static JudgeInput? Read(InputNeed need, QuantityKind? kindOfReadings, string text, SensorCurve? curve) => need.Form switch
     {
         InputForm.Curve => curve is null ? null : new JudgeInput.Curve(curve),
-        InputForm.Meter => MeterClass.TryParse(text, out MeterClass? meter) ? new JudgeInput.Meter(meter) : null,
+        InputForm.Meter => ReadMeter(text, kindOfReadings) is { } meter ? new JudgeInput.Meter(meter) : null,
         InputForm.Word => text.Length > 0 ? new JudgeInput.Word(text) : null,
         _ => ReadQuantity(text, need.Kind ?? kindOfReadings) is { } quantity ? new JudgeInput.Number(quantity) : null,
     };
@@ -22,11 +22,31 @@ internal static class InputReader
     public static string Wanted(InputNeed need, QuantityKind? kindOfReadings) => need.Form switch
     {
         InputForm.Curve => "a link to a sensor curve",
-        InputForm.Meter => "a meter's limit of error, such as `1 % + 3 × 0.01 Ω`",
+        InputForm.Meter => "what a meter's maker promises"
+            + (kindOfReadings is { } read ? $" for a {KindWords.Of(read)}" : "") + ", such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
         InputForm.Word => "a word",
         _ when (need.Kind ?? kindOfReadings) is { } kind => $"a {KindWords.Of(kind)} with its unit",
         _ => "a number with its unit",
     };
+
+    // Counts of the last digit must be of what is read; of a temperature or pressure they are a difference.
+    private static MeterClass? ReadMeter(string text, QuantityKind? kind)
+    {
+        if (!MeterClass.TryParse(text, out MeterClass? meter))
+        {
+            return null;
+        }
+
+        QuantityKind step = kind switch
+        {
+            QuantityKind.Temperature => QuantityKind.TemperatureDifference,
+            QuantityKind.GaugePressure or QuantityKind.AbsolutePressure => QuantityKind.Pressure,
+            { } other => other,
+            null => meter.Resolution.Kind,
+        };
+        bool fits = meter.Counts == 0 || meter.Resolution.Kind == step || meter.Resolution.Kind == kind;
+        return fits ? meter : null;
+    }
 
     private static Quantity? ReadQuantity(string text, QuantityKind? kind)
     {
