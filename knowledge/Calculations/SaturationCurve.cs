@@ -29,12 +29,12 @@ public abstract class SaturationCurve
         return inside;
     }
 
-    /// <summary>Saturation temperature; false outside the range.</summary>
+    /// <summary>Saturation temperature; false outside the range, whose ends reach as far as the equation may be off.</summary>
     /// <remarks>No closed form: the range is halved until nothing is left to halve.</remarks>
     public bool TryTemperature(AbsolutePressure pressure, out Temperature temperature)
     {
         temperature = default;
-        if (!(pressure.Pascals >= Lowest.Pascals && pressure.Pascals <= Highest.Pascals))
+        if (!(pressure.Pascals >= Lowest.Pascals * (1 - Deviation) && pressure.Pascals <= Highest.Pascals * (1 + Deviation)))
             return false;
         var (low, high) = (Coldest.Kelvins, Hottest.Kelvins);
         for (var i = 0; i < 60; i++)
@@ -56,6 +56,9 @@ public abstract class SaturationCurve
 
     private protected abstract double Pascals(double kelvins);
 
+    /// <summary>By how much, as a share, a pressure may lie past an end of the curve: no more than the equation may be off.</summary>
+    private protected virtual double Deviation => 0;
+
     /// <summary>p = pc exp(Tc/T sum n (1 - T/Tc)^t).</summary>
     internal sealed class Reduced(double critical, double criticalPascals, double coldest, ImmutableArray<(double N, double T)> terms)
         : SaturationCurve(coldest, critical)
@@ -75,6 +78,8 @@ public abstract class SaturationCurve
     /// <summary>ln(p / 1 kPa) = sum c (300 K / T)^k, k = 0, 1, 2 and so on.</summary>
     internal sealed class Series(double coldest, double hottest, ImmutableArray<double> coefficients) : SaturationCurve(coldest, hottest)
     {
+        private protected override double Deviation => 0.0005;
+
         public override string Formula => "ln(p / 1 kPa) = sum c_k (300 K / T)^k";
 
         private protected override double Pascals(double kelvins)
