@@ -9,6 +9,7 @@ public sealed class AccessStates
     private readonly ImmutableSortedDictionary<AccessId, int> places;
     private readonly double[] minutes;
     private readonly int[] nextHop;
+    private readonly ImmutableArray<AccessMove> direct;
 
     /// <summary>Completes the direct moves to all shortest ways.</summary>
     /// <param name="states">In the order in which ties between them are broken; at least one, ids unique.</param>
@@ -26,7 +27,8 @@ public sealed class AccessStates
         Verify = verify is { } there ? Known(there, nameof(verify)) : null;
         minutes = new double[All.Length * All.Length];
         nextHop = new int[All.Length * All.Length];
-        EnterDirect(moves);
+        direct = [.. moves];
+        EnterDirect();
         CompleteByShortestWays();
     }
 
@@ -64,14 +66,32 @@ public sealed class AccessStates
         return way.ToImmutable();
     }
 
-    private void EnterDirect(IEnumerable<AccessMove> moves)
+    /// <summary>The states that a person can bring the unit to, and back, from where it stands, by ways open to that person.</summary>
+    /// <remarks>Work begins at <paramref name="here"/>. The state for verifying is null when it is not among them.</remarks>
+    /// <exception cref="ArgumentException"><paramref name="here"/> is not a state.</exception>
+    public AccessStates OpenTo(Role who, AccessId here)
+    {
+        Known(here, nameof(here));
+        AccessStates allowed = Among(All.Where(state => state.Id == here || who.May(state.Who)), here);
+        return Among(allowed.All.Where(state => double.IsFinite(allowed.Minutes(here, state.Id) + allowed.Minutes(state.Id, here))), here);
+    }
+
+    private AccessStates Among(IEnumerable<AccessState> states, AccessId start)
+    {
+        ImmutableArray<AccessState> kept = [.. states];
+        ImmutableHashSet<AccessId> ids = [.. kept.Select(state => state.Id)];
+        AccessId? verify = Verify is { } there && ids.Contains(there) ? there : null;
+        return new AccessStates(kept, direct.Where(move => ids.Contains(move.From) && ids.Contains(move.To)), start, verify);
+    }
+
+    private void EnterDirect()
     {
         Array.Fill(minutes, double.PositiveInfinity);
         for (int here = 0; here < All.Length; here++) minutes[here * All.Length + here] = 0;
-        foreach (AccessMove move in moves)
+        foreach (AccessMove move in direct)
         {
             if (!(move.Minutes >= 0))
-                throw new ArgumentException($"{move.From} to {move.To}: minutes must be 0 or more, not {move.Minutes}", nameof(moves));
+                throw new ArgumentException($"{move.From} to {move.To}: minutes must be 0 or more, not {move.Minutes}");
             int cell = Place(move.From) * All.Length + Place(move.To);
             minutes[cell] = Math.Min(minutes[cell], move.Minutes);
             nextHop[cell] = Place(move.To);

@@ -1,0 +1,33 @@
+using DxAssistant.Graph.Planning.Search;
+
+namespace DxAssistant.Graph.Planning;
+
+/// <summary>What conversations use: as exact as a fixed amount of work allows, the same on every machine.</summary>
+/// <param name="work">
+/// Positions to weigh, times the faults × (checks + repairs) that weighing one goes through; above 0. At least the steps
+/// possible now are weighed, one move ahead.
+/// </param>
+public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
+{
+    /// <summary>
+    /// Exact with half a dozen faults and noisy checks, or a dozen and clean ones; some moves ahead with 40 faults and 60
+    /// checks. A few milliseconds to a few dozen.
+    /// </summary>
+    public const int UsualWork = 4_000_000;
+
+    // In small problems the rest of the work done for a position outweighs the faults and checks.
+    private const int LeastSize = 160;
+
+    private readonly int work =
+        work > 0 ? work : throw new ArgumentOutOfRangeException(nameof(work), work, "must be above 0");
+
+    public Plan Plan(SequencingProblem problem, Position position)
+    {
+        int size = problem.Faults.Length * (problem.Checks.Length + problem.Repairs.Length);
+        BoundedSearch search = new(problem, position);
+        search.Run(work / Math.Max(LeastSize, size));
+        return PlanReport.Of(problem, search);
+    }
+
+    public PlannedStep Next(SequencingProblem problem, Position position) => Plan(problem, position).Step;
+}

@@ -1,0 +1,74 @@
+using DxAssistant.Graph.Planning.Search;
+
+namespace DxAssistant.Graph.Planning;
+
+/// <summary>The expected minutes of following a policy, by going through everything that can happen.</summary>
+/// <remarks>Remembers positions, so one evaluator may be asked about many positions of its problem.</remarks>
+public sealed class PolicyEvaluator
+{
+    private readonly SequencingProblem problem;
+    private readonly IPolicy policy;
+    private readonly PositionPool pool;
+    private readonly double[] normalised;
+    private readonly ulong[] useful;
+
+    public PolicyEvaluator(SequencingProblem problem, IPolicy policy)
+    {
+        (this.problem, this.policy) = (problem, policy);
+        pool = new PositionPool(problem.Faults.Length, problem.Checks.Length);
+        normalised = new double[problem.Faults.Length];
+        useful = new ulong[pool.Words];
+    }
+
+    /// <summary>Expected minutes to the end, when the faults are as likely as the position says.</summary>
+    /// <exception cref="InvalidOperationException">The policy stops before a repair, or proposes what cannot be done.</exception>
+    public double Minutes(Position position)
+    {
+        if (problem.Objective == Objective.Isolate && position.WeightSpan.LiveFaults() < 2) return 0;
+        if (!IsNew(position, out int known)) return pool.Upper[known];
+        double minutes = policy.Next(problem, position) switch
+        {
+            PlannedStep.DoCheck step => AfterCheck(position, step),
+            PlannedStep.DoRepair step => AfterRepair(position, step),
+            _ when problem.Objective == Objective.Isolate => 0,
+            _ => throw new InvalidOperationException("the policy stops before the unit is repaired"),
+        };
+        return pool.Upper[known] = minutes;
+    }
+
+    private double AfterCheck(Position position, PlannedStep.DoCheck step)
+    {
+        int check = problem.PlaceOf(step.Check), access = problem.Access.IndexOf(step.Access);
+        if (position.Used[check]) throw new InvalidOperationException($"check {step.Check} is used already");
+        double mass = position.WeightSpan.Mass();
+        double minutes = problem.Travel[position.State * problem.StateCount + access] + problem.CheckTable.Minutes[check];
+        for (int outcome = 0; outcome < problem.CheckTable.Outcomes(check); outcome++)
+        {
+            Position after = position.Saw(check, outcome, access);
+            double share = after.WeightSpan.Mass() / mass;
+            if (share > 0) minutes += share * Minutes(after);
+        }
+
+        return minutes;
+    }
+
+    private double AfterRepair(Position position, PlannedStep.DoRepair step)
+    {
+        int repair = problem.PlaceOf(step.Repair), access = problem.Access.IndexOf(step.Access);
+        Position after = position.Failed(repair, access);
+        double share = after.WeightSpan.Mass() / position.WeightSpan.Mass();
+        if (share >= 1) throw new InvalidOperationException($"repair {step.Repair} cures no fault that is left");
+        double minutes = problem.RepairTable.Price(position.State, repair, access);
+        return share > 0 ? minutes + share * Minutes(after) : minutes;
+    }
+
+    private bool IsNew(Position position, out int known)
+    {
+        position.WeightSpan.CopyTo(normalised);
+        Weights.Normalise(normalised);
+        useful.AsSpan().Clear();
+        for (int check = 0; check < problem.Checks.Length; check++)
+            if (!position.Used[check] && problem.CheckTable.Separates(check, normalised)) useful.AsSpan().Put(check);
+        return pool.Add(normalised, useful, position.State, out known);
+    }
+}

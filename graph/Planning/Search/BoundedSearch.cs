@@ -1,0 +1,131 @@
+using System.Runtime.InteropServices;
+
+namespace DxAssistant.Graph.Planning.Search;
+
+/// <summary>Narrows the expected minutes of a position between two bounds, trial after trial.</summary>
+/// <remarks>
+/// A trial walks from the root, by the action with the least lower bound and the branch that is most in doubt, to a
+/// position not yet expanded, expands it, and carries the new bounds back. When the bounds of a position meet, its value is
+/// exact. Cut short, the action with the least upper bound is a plan whose cost is known not to be more. (Bounded dynamic
+/// programming in real time: McMahan, Likhachev and Gordon, ICML 2005, from memory.)
+/// </remarks>
+internal sealed class BoundedSearch
+{
+    private readonly PositionPool pool;
+    private readonly Expansion expansion;
+    private readonly List<int> way = [];
+
+    public BoundedSearch(SequencingProblem problem, Position start)
+    {
+        pool = new PositionPool(problem.Faults.Length, problem.Checks.Length);
+        expansion = new Expansion(problem, pool);
+        Root = expansion.Enter(start);
+        expansion.Expand(Root);
+        Narrow(Root);
+    }
+
+    public int Root { get; }
+
+    /// <summary>How many positions were weighed so far.</summary>
+    public int Work => expansion.Weighed;
+
+    public double Lower(int position) => pool.Lower[position];
+    public double Upper(int position) => pool.Upper[position];
+
+    /// <summary>True when nothing is left to know: the bounds differ by no more than rounding.</summary>
+    public bool IsExact(int position) => pool.Upper[position] - pool.Lower[position] <= 1e-12 * (1 + pool.Upper[position]);
+
+    /// <summary>What can be done at the root: checks in order, then repairs in order, each in each of its access states.</summary>
+    public ReadOnlySpan<SearchAction> RootActions =>
+        CollectionsMarshal.AsSpan(expansion.Actions)
+            .Slice(pool.FirstAction[Root], pool.ActionCount[Root]);
+
+    /// <summary>The bounds of doing an action and planning as well as possible afterwards.</summary>
+    public (double Lower, double Upper) Bounds(in SearchAction action)
+    {
+        double least = action.Price, most = action.Price;
+        foreach (Branch branch in BranchesOf(action))
+        {
+            least += branch.Probability * pool.Lower[branch.Position];
+            most += branch.Probability * pool.Upper[branch.Position];
+        }
+
+        return (least, most);
+    }
+
+    /// <summary>Trials until the root is exact or the work is used up.</summary>
+    public void Run(int workLimit) => Run(Root, workLimit);
+
+    /// <summary>Makes every action of the root exact, not only the best, unless the work is used up before.</summary>
+    public void RunAllActions(int workLimit)
+    {
+        foreach (SearchAction action in RootActions.ToArray())
+            foreach (Branch branch in BranchesOf(action).ToArray())
+                Run(branch.Position, workLimit);
+        Narrow(Root);
+    }
+
+    private void Run(int from, int workLimit)
+    {
+        while (!IsExact(from) && Work < workLimit) Trial(from);
+    }
+
+    private void Trial(int from)
+    {
+        way.Clear();
+        int here = from;
+        while (pool.FirstAction[here] >= 0)
+        {
+            way.Add(here);
+            int next = MostInDoubt(Narrow(here));
+            if (next < 0) break;
+            here = next;
+        }
+
+        if (pool.FirstAction[here] < 0)
+        {
+            expansion.Expand(here);
+            Narrow(here);
+        }
+
+        for (int step = way.Count - 1; step >= 0; step--) Narrow(way[step]);
+    }
+
+    /// <summary>The branch whose gap weighs most, or −1 when all are exact.</summary>
+    private int MostInDoubt(in SearchAction action)
+    {
+        (int position, double widest) = (-1, 0);
+        foreach (Branch branch in BranchesOf(action))
+        {
+            double gap = branch.Probability * (pool.Upper[branch.Position] - pool.Lower[branch.Position]);
+            if (gap > widest && !IsExact(branch.Position)) (position, widest) = (branch.Position, gap);
+        }
+
+        return position;
+    }
+
+    /// <summary>Takes over the bounds of the actions.</summary>
+    /// <returns>The action with the least lower bound; the first on a tie.</returns>
+    private SearchAction Narrow(int position)
+    {
+        SearchAction promising = default;
+        double least = double.PositiveInfinity, most = double.PositiveInfinity;
+        int end = pool.FirstAction[position] + pool.ActionCount[position];
+        for (int index = pool.FirstAction[position]; index < end; index++)
+        {
+            (double lower, double upper) = Bounds(expansion.Actions[index]);
+            if (lower < least) (least, promising) = (lower, expansion.Actions[index]);
+            most = Math.Min(most, upper);
+        }
+
+        // Nothing left to do: finished, or nothing tells the last faults apart.
+        if (pool.ActionCount[position] == 0) least = most = 0;
+        pool.Upper[position] = Math.Min(pool.Upper[position], most);
+        pool.Lower[position] = Math.Min(Math.Max(pool.Lower[position], least), pool.Upper[position]);
+        return promising;
+    }
+
+    private ReadOnlySpan<Branch> BranchesOf(in SearchAction action) =>
+        CollectionsMarshal.AsSpan(expansion.Branches)
+            .Slice(action.FirstBranch, action.BranchCount);
+}
