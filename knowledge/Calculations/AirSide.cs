@@ -5,7 +5,8 @@ namespace DxAssistant.Knowledge.Calculations;
 /// <summary>Heat that air gives up at a coil.</summary>
 public static class AirSide
 {
-    public static readonly Citation Factors = new("Air-side factors of standard air, 0.075 lb/ft3", "1.08 sensible, 4.5 total; derivation from memory");
+    public static readonly Citation Factors = new("Air-side factors of standard air, 0.075 lb/ft3",
+        "1.08 sensible, 4.5 total; derivation from memory");
     public static readonly Citation States = new("ASHRAE Fundamentals", "chapter 1; condensate enthalpy neglected");
 
     /// <summary>Heat at a coil from the states before and after it.</summary>

@@ -8,7 +8,8 @@ public sealed class Calculation
 {
     internal Calculation(
         string name, string title, string formula, Citation source,
-        ImmutableArray<CalculationInput> inputs, ImmutableArray<CalculationOutput> outputs, Func<Given, CalculationResult> body) =>
+        ImmutableArray<CalculationInput> inputs, ImmutableArray<CalculationOutput> outputs, Func<Given,
+            CalculationResult> body) =>
         (Name, Title, Formula, Source, Inputs, Outputs, Body) = (name, title, formula, source, inputs, outputs, body);
 
     /// <summary>Kebab-case, unique.</summary>
@@ -28,7 +29,8 @@ public sealed class Calculation
 
     private Func<Given, CalculationResult> Body { get; }
 
-    /// <summary>Runs it on what a user gave. Never throws for a user's values and never answers with a number that is none.</summary>
+    /// <summary>Runs it on what a user gave. Never throws for a user's values and never answers with a number that is
+    /// none.</summary>
     public CalculationResult Run(ImmutableSortedDictionary<string, CalculationValue> inputs)
     {
         var known = ImmutableSortedDictionary.CreateBuilder<string, CalculationValue>(StringComparer.Ordinal);
@@ -50,8 +52,11 @@ public sealed class Calculation
     // Numbers of any kind go together only when they share one unit.
     private CalculationResult? OfOneKind(ImmutableSortedDictionary<string, CalculationValue>.Builder known)
     {
-        var units = Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: null } && known.ContainsKey(input.Name))
-            .Select(input => ((CalculationValue.Number)known[input.Name]).Quantity.Unit.Code).Distinct(StringComparer.Ordinal).ToArray();
-        return units.Length > 1 ? Given.Invalid($"units differ: {string.Join(", ", units.Select(unit => unit.Length == 0 ? "none" : unit))}") : null;
+        var units = Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: null }
+            && known.ContainsKey(input.Name))
+            .Select(input => ((CalculationValue.Number)known[input.Name]).Quantity.Unit.Code)
+                .Distinct(StringComparer.Ordinal).ToArray();
+        return units.Length > 1 ? Given.Invalid(
+            $"units differ: {string.Join(", ", units.Select(unit => unit.Length == 0 ? "none" : unit))}") : null;
     }
 }

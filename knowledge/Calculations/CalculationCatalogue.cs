@@ -8,11 +8,15 @@ public static class CalculationCatalogue
     /// <summary>Every calculation, by name in ordinal order.</summary>
     public static ImmutableSortedDictionary<string, Calculation> All { get; } = new[]
     {
-        AirSideCalculations.All, CapacitorCalculations.All, ConductorCalculations.All, CurveCalculations.All, DriveCalculations.All,
-        EvidenceCalculations.All, FlammabilityCalculations.All, GlyphCalculations.All, InsulationCalculations.All, MoistAirCalculations.All,
-        NitrogenCalculations.All, PlatinumCalculations.All, RefrigerantCalculations.All, SupplyCalculations.All, ThermistorCalculations.All,
+        AirSideCalculations.All, CapacitorCalculations.All, ConductorCalculations.All, CurveCalculations.All,
+        DriveCalculations.All,
+        EvidenceCalculations.All, FlammabilityCalculations.All, GlyphCalculations.All, InsulationCalculations.All,
+        MoistAirCalculations.All,
+        NitrogenCalculations.All, PlatinumCalculations.All, RefrigerantCalculations.All, SupplyCalculations.All,
+        ThermistorCalculations.All,
         UnbalanceCalculations.All, UncertaintyCalculations.All, VacuumCalculations.All, WindingCalculations.All,
-    }.SelectMany(topic => topic).ToImmutableSortedDictionary(calculation => calculation.Name, calculation => calculation, StringComparer.Ordinal);
+    }.SelectMany(topic => topic).ToImmutableSortedDictionary(
+        calculation => calculation.Name, calculation => calculation, StringComparer.Ordinal);
 
     /// <summary>Runs what a program asks for. Never throws for a user's values.</summary>
     public static CalculationResult Run(CalculationRequest request) => Find(request) is { } calculation

@@ -5,12 +5,14 @@ namespace DxAssistant.Knowledge.Calculations;
 
 /// <summary>One input of a named calculation.</summary>
 /// <param name="Form">What is expected: a number, a word, or a list of either.</param>
-/// <param name="Unit">The unit of the bounds; any unit of its kind is accepted. Null for words, and for numbers of any kind.</param>
+/// <param name="Unit">The unit of the bounds; any unit of its kind is accepted. Null for words, and for numbers of any
+/// kind.</param>
 /// <param name="Possible">Outside of it an input is invalid.</param>
 /// <param name="Covered">Outside of it an input is out of the range of the formula.</param>
 /// <param name="Choices">The words accepted; empty when any is.</param>
 public sealed record CalculationInput(
-    string Name, CalculationInputForm Form, Unit? Unit, Bounds Possible, Bounds Covered, bool Required, ImmutableArray<string> Choices)
+    string Name, CalculationInputForm Form, Unit? Unit, Bounds Possible, Bounds Covered, bool Required,
+        ImmutableArray<string> Choices)
 {
     /// <summary>The same input, valid in a narrower range.</summary>
     internal CalculationInput Within(double least, double most) => this with { Covered = new Bounds(least, most) };
@@ -27,14 +29,16 @@ public sealed record CalculationInput(
 
     /// <summary>A temperature above absolute zero, so far as the formulas go.</summary>
     internal static CalculationInput Temperature(string name) =>
-        Number(name, Units.Celsius, new Bounds(-273.15, double.PositiveInfinity, LeastIncluded: false)).Within(-200, 1_000);
+        Number(name, Units.Celsius, new Bounds(-273.15, double.PositiveInfinity, LeastIncluded: false))
+            .Within(-200, 1_000);
 
     /// <summary>A gauge pressure, down to a vacuum.</summary>
     internal static CalculationInput Gauge(string name) =>
         Number(name, Units.KiloPascalGauge, new Bounds(-110, double.PositiveInfinity)).Within(-110, 100_000);
 
     /// <summary>The pressure of the local atmosphere.</summary>
-    internal static CalculationInput Atmosphere(string name) => Positive(name, Units.KiloPascalAbsolute).Within(20, 120);
+    internal static CalculationInput Atmosphere(string name) =>
+        Positive(name, Units.KiloPascalAbsolute).Within(20, 120);
 
     /// <summary>A number of any kind; related ones must be of one kind.</summary>
     internal static CalculationInput Any(string name, Bounds? possible = null) =>

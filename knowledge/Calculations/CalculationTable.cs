@@ -28,7 +28,8 @@ public static class CalculationTable
     }
 
     private static string Out(CalculationOutput output) =>
-        output.Name + (output.Follows is { } name ? $" [as {name}]" : output.Unit?.Symbol is { Length: > 0 } symbol ? $" [{symbol}]" : "");
+        output.Name + (output.Follows is { } name
+            ? $" [as {name}]" : output.Unit?.Symbol is { Length: > 0 } symbol ? $" [{symbol}]" : "");
 
     private static string Escape(string cell) => cell.Replace("|", "\\|", StringComparison.Ordinal);
 }

@@ -14,7 +14,8 @@ public abstract record CalculationValue
         public override string ToString() => Quantity.ToString();
     }
 
-    /// <summary>A number whose unit the program does not know; only ever an input, and refused where a quantity is needed.</summary>
+    /// <summary>A number whose unit the program does not know; only ever an input, and refused where a quantity is
+    /// needed.</summary>
     public sealed record Unknown(double Value, string Unit) : CalculationValue
     {
         public override string ToString() => NumberText.Of(Value) + " " + Unit;
@@ -35,7 +36,8 @@ public abstract record CalculationValue
     /// <summary>Several numbers of one unit, in order.</summary>
     public sealed record Numbers(ImmutableArray<double> Values, Unit Unit) : CalculationValue
     {
-        public override string ToString() => $"{string.Join(", ", Values.Select(value => NumberText.Of(value)))} {Unit.Symbol}".TrimEnd();
+        public override string ToString() =>
+            $"{string.Join(", ", Values.Select(value => NumberText.Of(value)))} {Unit.Symbol}".TrimEnd();
     }
 
     /// <summary>Several words, in order.</summary>

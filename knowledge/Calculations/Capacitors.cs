@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Calculations;
 public static class Capacitors
 {
     public static readonly Citation Reactance = Citation.Textbook("reactance of a capacitor");
-    public static readonly Citation Nameplate = Citation.CommonPractice with { Place = "nameplate tolerance, commonly 6 %, limits included" };
+    public static readonly Citation Nameplate = Citation.CommonPractice with { Place =
+        "nameplate tolerance, commonly 6 %, limits included" };
 
     /// <summary>Capacitance from the current through it and the voltage across it: C = I / (2 π f V).</summary>
     public static Capacitance UnderLoad(Current current, Voltage voltage, Frequency frequency) =>

@@ -8,7 +8,8 @@ public sealed record Citation(
     string Document, string? Place = null, CitationStanding Standing = CitationStanding.Published, string? Link = null)
 {
     /// <summary>Common practice, no source.</summary>
-    public static Citation CommonPractice { get; } = new("Common practice, no source", null, CitationStanding.CommonPractice);
+    public static Citation CommonPractice { get; } = new(
+        "Common practice, no source", null, CitationStanding.CommonPractice);
 
     /// <summary>A textbook relation that follows from definitions.</summary>
     /// <param name="relation">What it follows from.</param>
@@ -18,5 +19,6 @@ public sealed record Citation(
     public Citation FromMemory() => this with { Standing = CitationStanding.FromMemory };
 
     public override string ToString() =>
-        (Place is null ? Document : Document + ", " + Place) + (Standing == CitationStanding.FromMemory ? " (from memory)" : "");
+        (Place is null ? Document : Document + ", " + Place)
+            + (Standing == CitationStanding.FromMemory ? " (from memory)" : "");
 }

@@ -2,12 +2,16 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Calculations;
 
-/// <summary>Resistance of copper conductors and the voltage they lose. What they may carry is left to local codes.</summary>
+/// <summary>Resistance of copper conductors and the voltage they lose. What they may carry is left to local
+/// codes.</summary>
 public static class Conductors
 {
-    public static readonly Citation AmericanTable = new("NEC chapter 9, table 8", "uncoated copper, 75 °C; sizes other than 14 to 8 from memory");
-    public static readonly Citation MetricTable = new("IEC 60228", "class 1 and 2, plain copper, 20 °C; 16 mm² and above, and 0.5 mm², from memory");
-    public static readonly Citation TemperatureLaw = new("NEC chapter 9, table 8, note; IEC 60228", "R2 = R1 (1 + alpha (T2 - T1))");
+    public static readonly Citation AmericanTable = new(
+        "NEC chapter 9, table 8", "uncoated copper, 75 °C; sizes other than 14 to 8 from memory");
+    public static readonly Citation MetricTable = new("IEC 60228",
+        "class 1 and 2, plain copper, 20 °C; 16 mm² and above, and 0.5 mm², from memory");
+    public static readonly Citation TemperatureLaw = new(
+        "NEC chapter 9, table 8, note; IEC 60228", "R2 = R1 (1 + alpha (T2 - T1))");
 
     /// <summary>AWG, Ω/kft stranded, Ω/kft solid (0 where the table has none).</summary>
     private static readonly (int Gauge, double Stranded, double Solid)[] American =
@@ -19,7 +23,8 @@ public static class Conductors
     /// <summary>mm², largest Ω/km.</summary>
     private static readonly (double Size, double OhmsPerKilometer)[] Metric =
     [
-        (0.5, 36.0), (0.75, 24.5), (1, 18.1), (1.5, 12.1), (2.5, 7.41), (4, 4.61), (6, 3.08), (10, 1.83), (16, 1.15), (25, 0.727), (35, 0.524),
+        (0.5, 36.0), (0.75, 24.5), (1, 18.1), (1.5, 12.1), (2.5, 7.41), (4, 4.61), (6, 3.08), (10, 1.83), (16, 1.15),
+        (25, 0.727), (35, 0.524),
     ];
 
     /// <summary>Ω/kft of an American size at 75 °C; null when the table has none.</summary>

@@ -15,15 +15,18 @@ public static class Conformance
     /// <param name="uncertainty">Standard, 0 or more. With none, the limits themselves are inside.</param>
     /// <param name="least">May be minus infinity.</param>
     /// <param name="most">May be infinity; not below <paramref name="least"/>.</param>
-    public static (double Below, double Inside, double Above) Of(double value, double uncertainty, double least, double most)
+    public static (double Below, double Inside, double Above) Of(
+        double value, double uncertainty, double least, double most)
     {
         if (uncertainty <= 0)
             return Side.Of(value, least, most) switch { "below" => (1, 0, 0), "above" => (0, 0, 1), _ => (0, 1, 0) };
-        var (below, above) = (Normal.Probability((least - value) / uncertainty), Normal.Probability((value - most) / uncertainty));
+        var (below, above) = (Normal.Probability((least - value) / uncertainty),
+            Normal.Probability((value - most) / uncertainty));
         return (below, Math.Max(0, 1 - below - above), above);
     }
 
-    /// <summary><c>pass</c>, <c>fail</c> or <c>indeterminate</c>, with a guard on either side of each limit; ends of the pass zone pass.</summary>
+    /// <summary><c>pass</c>, <c>fail</c> or <c>indeterminate</c>, with a guard on either side of each limit; ends of
+    /// the pass zone pass.</summary>
     public static string Decide(double value, double guard, double least, double most) =>
         Side.IsInside(value, least + guard, most - guard) ? "pass"
         : Side.IsInside(value, least - guard, most + guard) ? "indeterminate"

@@ -8,9 +8,11 @@ internal static class CurveCalculations
 {
     public static ImmutableArray<Calculation> All =>
     [
-        new("ntc-table", "Resistance of a thermistor from its table", "ln R straight against 1/T between the lines of the table",
+        new("ntc-table", "Resistance of a thermistor from its table",
+            "ln R straight against 1/T between the lines of the table",
             new Citation("Published R/T tables of thermistors", "curves AT-10k-3435, 8016, J-10k"),
-            [CalculationInput.Word("curve"), CalculationInput.Positive("R25", Units.Ohm).Within(1e-3, 1e9).Optional(), CalculationInput.Temperature("T")],
+            [CalculationInput.Word("curve"), CalculationInput.Positive("R25", Units.Ohm).Within(1e-3, 1e9).Optional(),
+                CalculationInput.Temperature("T")],
             [new("R", Units.Ohm)], FindResistance),
     ];
 

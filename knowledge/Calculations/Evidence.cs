@@ -7,7 +7,8 @@ namespace DxAssistant.Knowledge.Calculations;
 public static class Evidence
 {
     public static readonly Citation Bayes = Citation.Textbook("Bayes' rule");
-    public static readonly Citation Smith = new("Smith, Naval Research Logistics Quarterly 3 (1956)", "weighted shortest processing time", CitationStanding.FromMemory);
+    public static readonly Citation Smith = new("Smith, Naval Research Logistics Quarterly 3 (1956)",
+        "weighted shortest processing time", CitationStanding.FromMemory);
 
     /// <summary>Prior times likelihood, scaled to 1; null when nothing is left.</summary>
     public static ImmutableArray<double>? Posterior(ImmutableArray<double> prior, ImmutableArray<double> likelihood)
@@ -17,11 +18,13 @@ public static class Evidence
         return sum > 0 && double.IsFinite(sum) ? [.. joint.Select(value => value / sum)] : null;
     }
 
-    /// <summary>Order of checks with the least expected cost: falling probability over cost, ties in the order given.</summary>
+    /// <summary>Order of checks with the least expected cost: falling probability over cost, ties in the order
+    /// given.</summary>
     /// <param name="cost">Each above 0.</param>
     /// <returns>Positions in the lists, first check first, and the expected cost.</returns>
     /// <remarks>Exactly one fault, perfect checks, stop when found. Source: Smith 1956.</remarks>
-    public static (ImmutableArray<int> Order, double ExpectedCost) Sequence(ImmutableArray<double> probability, ImmutableArray<double> cost)
+    public static (ImmutableArray<int> Order, double ExpectedCost) Sequence(
+        ImmutableArray<double> probability, ImmutableArray<double> cost)
     {
         var order = Enumerable.Range(0, cost.Length)
             .OrderByDescending(i => NumberText.Round(probability[i] / cost[i])).ThenBy(i => i).ToImmutableArray();

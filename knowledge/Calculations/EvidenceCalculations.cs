@@ -11,15 +11,22 @@ internal static class EvidenceCalculations
 
     public static ImmutableArray<Calculation> All =>
     [
-        new("bayes", "Probability after a check", "positive: se p / (se p + (1 - sp)(1 - p)); negative: (1 - se) p / ((1 - se) p + sp (1 - p))", Evidence.Bayes,
-            [Share("prior"), Sensitivity, Specificity], [new("posterior_if_positive", Units.One), new("posterior_if_negative", Units.One)], Bayes),
-        new("lik-ratio", "Likelihood ratios of a check", "LR_pos = se / (1 - sp), LR_neg = (1 - se) / sp", Evidence.Bayes,
+        new("bayes", "Probability after a check",
+            "positive: se p / (se p + (1 - sp)(1 - p)); negative: (1 - se) p / ((1 - se) p + sp (1 - p))",
+            Evidence.Bayes,
+            [Share("prior"), Sensitivity, Specificity],
+            [new("posterior_if_positive", Units.One), new("posterior_if_negative", Units.One)], Bayes),
+        new("lik-ratio", "Likelihood ratios of a check", "LR_pos = se / (1 - sp), LR_neg = (1 - se) / sp",
+            Evidence.Bayes,
             [Sensitivity, Specificity], [new("LR_pos", Units.One), new("LR_neg", Units.One)], Ratios),
-        new("normalize-posterior", "Probabilities of several faults", "posterior = prior likelihood / sum", Evidence.Bayes,
-            [CalculationInput.Numbers("prior", Units.One, Bounds.NotNegative), CalculationInput.Numbers("likelihood", Units.One, new Bounds(0, 1))],
+        new("normalize-posterior", "Probabilities of several faults", "posterior = prior likelihood / sum",
+            Evidence.Bayes,
+            [CalculationInput.Numbers("prior", Units.One, Bounds.NotNegative),
+                CalculationInput.Numbers("likelihood", Units.One, new Bounds(0, 1))],
             [new("posterior", Units.One)], Posterior),
         new("pc-order", "Order of perfect checks", "falling p / cost", Evidence.Smith,
-            [CalculationInput.Words("faults"), CalculationInput.Numbers("p", Units.One, Bounds.NotNegative), CalculationInput.Numbers("cost", Units.Minute, Bounds.Positive)],
+            [CalculationInput.Words("faults"), CalculationInput.Numbers("p", Units.One, Bounds.NotNegative),
+                CalculationInput.Numbers("cost", Units.Minute, Bounds.Positive)],
             [new("order", null), new("expected_cost", Units.Minute)], Sequence),
     ];
 
@@ -36,7 +43,8 @@ internal static class EvidenceCalculations
     }
 
     private static CalculationResult Ratios(Given given) => given["specificity"] is > 0 and < 1
-        ? given.Answer(given["sensitivity"] / (1 - given["specificity"]), (1 - given["sensitivity"]) / given["specificity"])
+        ? given.Answer(given["sensitivity"] / (1 - given["specificity"]),
+            (1 - given["sensitivity"]) / given["specificity"])
         : Given.Invalid("specificity must lie between 0 and 1");
 
     private static CalculationResult Posterior(Given given)

@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Calculations;
 
-/// <summary>The inputs of one run, checked: every required one is there, in its form, of its kind and inside its bounds.</summary>
+/// <summary>The inputs of one run, checked: every required one is there, in its form, of its kind and inside its
+/// bounds.</summary>
 internal sealed class Given(Calculation calculation, ImmutableSortedDictionary<string, CalculationValue> values)
 {
     private ImmutableArray<Derivation> _children = [];
@@ -49,7 +50,8 @@ internal sealed class Given(Calculation calculation, ImmutableSortedDictionary<s
     {
         if (found.Any(value => !value.IsFinite))
             return OutOfRange("the result is outside of what can be calculated");
-        var terms = calculation.Outputs.Zip(found, (output, value) => new DerivationTerm(output.Name, value.In(UnitOf(output)))).ToImmutableArray();
+        var terms = calculation.Outputs.Zip(found, (output, value) =>
+            new DerivationTerm(output.Name, value.In(UnitOf(output)))).ToImmutableArray();
         var putIn = calculation.Inputs.Where(input => Has(input.Name))
             .Select(input => new DerivationTerm(input.Name, values[input.Name])).ToImmutableArray();
         return new CalculationResult.Answer(

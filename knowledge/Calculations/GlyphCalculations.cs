@@ -7,7 +7,8 @@ namespace DxAssistant.Knowledge.Calculations;
 /// <summary>Seven-segment characters, by name.</summary>
 internal static class GlyphCalculations
 {
-    private static readonly Citation Table = new("Segment tables for letters and digits, encyclopedic pages", "not standardized");
+    private static readonly Citation Table = new("Segment tables for letters and digits, encyclopedic pages",
+        "not standardized");
     private static readonly CalculationInput One = CalculationInput.Word("char1");
     private static readonly CalculationInput Two = CalculationInput.Word("char2");
 
@@ -15,7 +16,8 @@ internal static class GlyphCalculations
     [
         new("seg-confusable", "Whether two characters light the same segments", "table", Table,
             [One, Two], [new("same_segments", null)], given => OfTwo(given, (one, two) => given.Answer(one == two))),
-        new("seg-distance", "Segments by which two characters differ", "table; segments lit in one and not in the other", Table,
+        new("seg-distance", "Segments by which two characters differ",
+            "table; segments lit in one and not in the other", Table,
             [One, Two], [new("differing_segments", null), new("distance", Units.Each)],
             given => OfTwo(given, (one, two) => given.Answer((one ^ two).ToLetters(), one.DistanceTo(two)))),
         new("seg-glyph", "Segments that a character lights", "table", Table,

@@ -12,12 +12,16 @@ internal static class InputCheck
         known = value;
         return (input.Form, value) switch
         {
-            (CalculationInputForm.Number, CalculationValue.Number number) => Number(input, number.Quantity.Value, number.Quantity.Unit.Code, number.Quantity.Unit, out known),
-            (CalculationInputForm.Number, CalculationValue.Unknown number) => Number(input, number.Value, number.Unit, null, out known),
+            (CalculationInputForm.Number, CalculationValue.Number number) =>
+                Number(input, number.Quantity.Value, number.Quantity.Unit.Code, number.Quantity.Unit, out known),
+            (CalculationInputForm.Number, CalculationValue.Unknown number) =>
+                Number(input, number.Value, number.Unit, null, out known),
             (CalculationInputForm.Word, CalculationValue.Text word) => Word(input, word.Value, out known),
-            (CalculationInputForm.Word, CalculationValue.Number number) => Word(input, NumberText.Of(number.Quantity.Value), out known),
+            (CalculationInputForm.Word, CalculationValue.Number number) =>
+                Word(input, NumberText.Of(number.Quantity.Value), out known),
             (CalculationInputForm.Words, CalculationValue.Texts words) when words.Values.Length > 0 => null,
-            (CalculationInputForm.Numbers, CalculationValue.Numbers list) when list.Values.Length > 0 => Numbers(input, list, out known),
+            (CalculationInputForm.Numbers, CalculationValue.Numbers list) when list.Values.Length > 0 =>
+                Numbers(input, list, out known),
             _ => Given.Invalid($"{input.Name} must be {Wanted(input)}"),
         };
     }
@@ -43,22 +47,26 @@ internal static class InputCheck
             return Given.OutOfRange($"{input.Name} is too large");
         if (!input.Possible.Holds(inUnit))
             return Given.Invalid($"{input.Name} must be {input.Possible} {symbol}".TrimEnd());
-        return input.Covered.Holds(inUnit) ? null : Given.OutOfRange($"{input.Name} is covered for {input.Covered} {symbol}".TrimEnd());
+        return input.Covered.Holds(inUnit) ? null : Given.OutOfRange(
+            $"{input.Name} is covered for {input.Covered} {symbol}".TrimEnd());
     }
 
-    private static CalculationResult? Numbers(CalculationInput input, CalculationValue.Numbers list, out CalculationValue known)
+    private static CalculationResult? Numbers(CalculationInput input, CalculationValue.Numbers list,
+        out CalculationValue known)
     {
         known = list;
         if (!Unit.TryParse(list.Unit.Code, input.Unit!.Kind, out var unit))
             return Given.Invalid($"{input.Name} must be {Wanted(input)}, not in {list.Unit.Code}");
         known = list with { Unit = unit };
-        return list.Values.Select(value => double.IsFinite(value) ? Outside(input, value, unit) : Given.Invalid($"{input.Name} holds what is not a number"))
+        return list.Values.Select(value => double.IsFinite(value) ? Outside(input, value, unit)
+            : Given.Invalid($"{input.Name} holds what is not a number"))
             .FirstOrDefault(refusal => refusal is not null);
     }
 
     private static CalculationResult? Word(CalculationInput input, string word, out CalculationValue known)
     {
-        var match = input.Choices.FirstOrDefault(choice => string.Equals(choice, word.Trim(), StringComparison.OrdinalIgnoreCase));
+        var match = input.Choices.FirstOrDefault(choice =>
+            string.Equals(choice, word.Trim(), StringComparison.OrdinalIgnoreCase));
         known = new CalculationValue.Text(match ?? word.Trim());
         return input.Choices.Length > 0 && match is null || word.Trim().Length == 0
             ? Given.Invalid($"{input.Name} must be {Wanted(input)}")

@@ -2,13 +2,15 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Calculations;
 
-/// <summary>Insulation resistance of motor windings. For motors, not for inverter boards: those come off first.</summary>
+/// <summary>Insulation resistance of motor windings. For motors, not for inverter boards: those come off
+/// first.</summary>
 /// <remarks>Source: IEEE 43-2013.</remarks>
 public static class Insulation
 {
     public static readonly Citation Standard = new("IEEE 43-2013");
     public static readonly Citation Halving = new("IEEE 43", "doubling for each 10 K");
-    public static readonly Citation Thermosetting = new("IEEE 43-2013", "thermosetting insulation", CitationStanding.FromMemory);
+    public static readonly Citation Thermosetting = new(
+        "IEEE 43-2013", "thermosetting insulation", CitationStanding.FromMemory);
 
     /// <summary>Minimum after one minute at 40 °C by the old rule: 1 MΩ more than the rated kilovolts.</summary>
     public static Resistance MinimumByVoltage(Voltage rated) => Resistance.FromOhms((rated.Volts / 1000 + 1) * 1e6);
@@ -26,7 +28,8 @@ public static class Insulation
         return Math.Exp((celsius >= 40 ? -4230 : -1245) * (1 / (celsius + 273) - 1.0 / 313));
     }
 
-    /// <summary>Minimum by kind of winding at 40 °C, MΩ; null when it depends on the rated voltage or is not known.</summary>
+    /// <summary>Minimum by kind of winding at 40 °C, MΩ; null when it depends on the rated voltage or is not
+    /// known.</summary>
     /// <param name="winding">As the standard's table says it, in any case.</param>
     public static double? MinimumMegohms(string winding)
     {
@@ -38,7 +41,9 @@ public static class Insulation
         return Says("armature") || Says("form") ? 100 : null;
     }
 
-    /// <summary>True for the windings to which the rated kilovolts apply: before about 1970, and field windings.</summary>
+    /// <summary>True for the windings to which the rated kilovolts apply: before about 1970, and field
+    /// windings.</summary>
     public static bool BeforeRule(string winding) =>
-        winding.Contains("before", StringComparison.OrdinalIgnoreCase) || winding.Contains("field", StringComparison.OrdinalIgnoreCase);
+        winding.Contains("before", StringComparison.OrdinalIgnoreCase)
+            || winding.Contains("field", StringComparison.OrdinalIgnoreCase);
 }

@@ -3,10 +3,12 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Calculations;
 
-/// <summary>What a meter's maker promises: a share of the reading plus some counts of the last digit, or a plain limit of error.</summary>
+/// <summary>What a meter's maker promises: a share of the reading plus some counts of the last digit, or a plain limit
+/// of error.</summary>
 /// <param name="Percent">Of the reading, %; 0 or more.</param>
 /// <param name="Counts">Of the last digit; 0 or more. 1 for a plain limit.</param>
-/// <param name="Resolution">What one count is worth, or the plain limit; a difference where it is a temperature.</param>
+/// <param name="Resolution">What one count is worth, or the plain limit; a difference where it is a
+/// temperature.</param>
 public sealed record MeterClass(double Percent, double Counts, Quantity Resolution)
 {
     /// <summary>A meter without error, for arithmetic alone.</summary>

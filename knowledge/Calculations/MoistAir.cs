@@ -15,7 +15,8 @@ public static class MoistAir
     private const double TriplePointCelsius = 0.01;
     private const double MassRatio = 0.621945;
 
-    public static readonly Citation Handbook = new("ASHRAE Fundamentals 2017 SI", "chapter 1, Hyland-Wexler saturation pressure");
+    public static readonly Citation Handbook = new("ASHRAE Fundamentals 2017 SI",
+        "chapter 1, Hyland-Wexler saturation pressure");
 
     /// <summary>Saturation pressure of water, over ice below 0.01 °C.</summary>
     /// <param name="temperature">−100 to 200 °C, ends included.</param>
@@ -23,20 +24,24 @@ public static class MoistAir
     public static AbsolutePressure Saturation(Temperature temperature) => AbsolutePressure.FromPascals(
         SaturationPascals(Require.InRange(temperature.Celsius, ColdestCelsius - 1e-6, HottestCelsius + 1e-6, "°C")));
 
-    /// <summary>Temperature at which a vapour pressure saturates, which is the dew or frost point; null outside the formulas.</summary>
+    /// <summary>Temperature at which a vapour pressure saturates, which is the dew or frost point; null outside the
+    /// formulas.</summary>
     public static Temperature? SaturationTemperature(AbsolutePressure vapour)
     {
-        if (!(vapour.Pascals >= SaturationPascals(ColdestCelsius) && vapour.Pascals <= SaturationPascals(HottestCelsius)))
+        if (!(vapour.Pascals >= SaturationPascals(ColdestCelsius)
+            && vapour.Pascals <= SaturationPascals(HottestCelsius)))
             return null;
         return Halve(ColdestCelsius, HottestCelsius, t => SaturationPascals(t) < vapour.Pascals);
     }
 
-    /// <summary>Kilograms of water to one of dry air, from vapour pressure; the pressure is above the vapour's.</summary>
+    /// <summary>Kilograms of water to one of dry air, from vapour pressure; the pressure is above the
+    /// vapour's.</summary>
     public static double Ratio(double vapourPascals, AbsolutePressure pressure) =>
         MassRatio * vapourPascals / (pressure.Pascals - vapourPascals);
 
     /// <summary>Vapour pressure, Pa, from the humidity ratio.</summary>
-    public static double VapourPascals(double ratio, AbsolutePressure pressure) => pressure.Pascals * ratio / (MassRatio + ratio);
+    public static double VapourPascals(double ratio, AbsolutePressure pressure) =>
+        pressure.Pascals * ratio / (MassRatio + ratio);
 
     /// <summary>Humidity ratio from dry and wet bulb; below 0 when no air has that wet bulb.</summary>
     public static double RatioFromWetBulb(Temperature dry, Temperature wet, AbsolutePressure pressure)
@@ -51,8 +56,10 @@ public static class MoistAir
     /// <summary>Wet bulb of air with a humidity ratio.</summary>
     public static Temperature WetBulb(Temperature dry, double ratio, AbsolutePressure pressure)
     {
-        var dew = SaturationTemperature(AbsolutePressure.FromPascals(VapourPascals(ratio, pressure)))?.Celsius ?? ColdestCelsius;
-        return Halve(Math.Min(dew, dry.Celsius), dry.Celsius, w => RatioFromWetBulb(dry, Temperature.FromCelsius(w), pressure) < ratio);
+        var dew = SaturationTemperature(AbsolutePressure.FromPascals(
+            VapourPascals(ratio, pressure)))?.Celsius ?? ColdestCelsius;
+        return Halve(Math.Min(dew, dry.Celsius), dry.Celsius, w =>
+            RatioFromWetBulb(dry, Temperature.FromCelsius(w), pressure) < ratio);
     }
 
     /// <summary>Enthalpy, J to 1 kg of dry air, zero at 0 °C and dry.</summary>

@@ -2,8 +2,8 @@ namespace DxAssistant.Knowledge.Calculations;
 
 /// <summary>The normal distribution.</summary>
 /// <remarks>
-/// Source: Abramowitz &amp; Stegun, Handbook of Mathematical Functions, 26.2.11 (series) and 26.2.14 (continued fraction);
-/// numbers from memory.
+/// Source: Abramowitz &amp; Stegun, Handbook of Mathematical Functions, 26.2.11 (series) and 26.2.14 (continued
+/// fraction); numbers from memory.
 /// </remarks>
 public static class Normal
 {
@@ -28,7 +28,8 @@ public static class Normal
     public static double Quantile(double probability)
     {
         if (!(probability > 0 && probability < 1))
-            throw new ArgumentOutOfRangeException(nameof(probability), probability, "a probability above 0 and below 1 is needed");
+            throw new ArgumentOutOfRangeException(nameof(probability), probability,
+                "a probability above 0 and below 1 is needed");
         var (low, high) = (-39.0, 39.0);
         for (var i = 0; i < 70; i++)
         {

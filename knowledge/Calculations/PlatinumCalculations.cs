@@ -12,10 +12,12 @@ internal static class PlatinumCalculations
 
     public static ImmutableArray<Calculation> All =>
     [
-        new("pt-tol", "Limits of error of platinum sensors", "class_A = 0.15 K + 0.002 |T|, class_B = 0.30 K + 0.005 |T|", PlatinumSensor.Standard,
+        new("pt-tol", "Limits of error of platinum sensors",
+            "class_A = 0.15 K + 0.002 |T|, class_B = 0.30 K + 0.005 |T|", PlatinumSensor.Standard,
             [Warmth], [new("class_A", Units.Kelvin), new("class_B", Units.Kelvin)],
             given => given.Answer(
-                PlatinumSensor.ClassAKelvins(given.Temperature("T")), PlatinumSensor.ClassBKelvins(given.Temperature("T")))),
+                PlatinumSensor.ClassAKelvins(given.Temperature("T")),
+                PlatinumSensor.ClassBKelvins(given.Temperature("T")))),
         new("pt1000-r", "Resistance of a platinum sensor", Formula, PlatinumSensor.Standard,
             [IcePoint, Warmth], [new("R", Units.Ohm)],
             given => given.Answer(PlatinumSensor.ResistanceAt(given.Resistance("R0"), given.Temperature("T")))),

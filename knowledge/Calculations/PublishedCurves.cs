@@ -47,8 +47,10 @@ public static class PublishedCurves
 
     private static SensorCurve Table(string rows, double ohmsOfOne)
     {
-        var points = rows.Split(' ').Select(row => row.Split(':')).Select(cells => new SensorPoint(Number(cells[0]), Number(cells[1]) * ohmsOfOne));
-        return SensorCurve.TryFromTable(points, out var curve, out var problem) ? curve : throw new InvalidOperationException(problem);
+        var points = rows.Split(' ').Select(row => row.Split(':'))
+            .Select(cells => new SensorPoint(Number(cells[0]), Number(cells[1]) * ohmsOfOne));
+        return SensorCurve.TryFromTable(points, out var curve, out var problem) ? curve
+            : throw new InvalidOperationException(problem);
     }
 
     private static double Number(string cell) => double.Parse(cell, System.Globalization.CultureInfo.InvariantCulture);

@@ -11,7 +11,8 @@ public sealed record Saturation(Temperature AtGauge, AbsolutePressure Absolute, 
 
     /// <summary>Finds it; null when the pressure is below a vacuum or outside the curve.</summary>
     /// <param name="curve"><c>bubble</c> or <c>dew</c>.</param>
-    public static Saturation? At(Refrigerant refrigerant, string curve, GaugePressure gauge, AbsolutePressure atmosphere, Unit shown)
+    public static Saturation? At(Refrigerant refrigerant, string curve, GaugePressure gauge,
+        AbsolutePressure atmosphere, Unit shown)
     {
         var pascals = gauge.Pascals + atmosphere.Pascals;
         if (!(pascals > 0) || refrigerant.Curve(curve) is not { } saturation)
@@ -21,8 +22,10 @@ public sealed record Saturation(Temperature AtGauge, AbsolutePressure Absolute, 
             return null;
         var sum = Derivation.Of("p = p_gauge + p_atm", Zero).With("p_gauge", gauge.Pascals, Units.KiloPascalGauge)
             .With("p_atm", atmosphere.Pascals, Units.KiloPascalAbsolute).Gives("p", pascals, Units.KiloPascalAbsolute);
-        var derivation = Derivation.Of(saturation.Formula + ", solved for T", refrigerant.Source).With("refrigerant", refrigerant.Name)
-            .With("curve", curve).With("p", pascals, Units.KiloPascalAbsolute).Gives("T_sat", temperature.Celsius, shown).From(sum);
+        var derivation = Derivation.Of(saturation.Formula + ", solved for T", refrigerant.Source)
+            .With("refrigerant", refrigerant.Name)
+            .With("curve", curve).With("p", pascals, Units.KiloPascalAbsolute)
+                .Gives("T_sat", temperature.Celsius, shown).From(sum);
         return new Saturation(temperature, absolute, derivation);
     }
 }

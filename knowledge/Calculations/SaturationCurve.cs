@@ -29,12 +29,14 @@ public abstract class SaturationCurve
         return inside;
     }
 
-    /// <summary>Saturation temperature; false outside the range, whose ends reach as far as the equation may be off.</summary>
+    /// <summary>Saturation temperature; false outside the range, whose ends reach as far as the equation may be
+    /// off.</summary>
     /// <remarks>No closed form: the range is halved until nothing is left to halve.</remarks>
     public bool TryTemperature(AbsolutePressure pressure, out Temperature temperature)
     {
         temperature = default;
-        if (!(pressure.Pascals >= Lowest.Pascals * (1 - Deviation) && pressure.Pascals <= Highest.Pascals * (1 + Deviation)))
+        if (!(pressure.Pascals >= Lowest.Pascals * (1 - Deviation)
+            && pressure.Pascals <= Highest.Pascals * (1 + Deviation)))
             return false;
         var (low, high) = (Coldest.Kelvins, Hottest.Kelvins);
         for (var i = 0; i < 60; i++)
@@ -50,17 +52,20 @@ public abstract class SaturationCurve
     public double SlopeAt(Temperature temperature)
     {
         const double step = 0.01;
-        var (low, high) = (Math.Max(Coldest.Kelvins, temperature.Kelvins - step), Math.Min(Hottest.Kelvins, temperature.Kelvins + step));
+        var (low, high) = (Math.Max(Coldest.Kelvins, temperature.Kelvins - step),
+            Math.Min(Hottest.Kelvins, temperature.Kelvins + step));
         return (high - low) / (Pascals(high) - Pascals(low));
     }
 
     private protected abstract double Pascals(double kelvins);
 
-    /// <summary>By how much, as a share, a pressure may lie past an end of the curve: no more than the equation may be off.</summary>
+    /// <summary>By how much, as a share, a pressure may lie past an end of the curve: no more than the equation may be
+    /// off.</summary>
     private protected virtual double Deviation => 0;
 
     /// <summary>p = pc exp(Tc/T sum n (1 - T/Tc)^t).</summary>
-    internal sealed class Reduced(double critical, double criticalPascals, double coldest, ImmutableArray<(double N, double T)> terms)
+    internal sealed class Reduced(double critical, double criticalPascals, double coldest,
+        ImmutableArray<(double N, double T)> terms)
         : SaturationCurve(coldest, critical)
     {
         public override string Formula => "p = pc exp(Tc/T sum n (1 - T/Tc)^t)";
@@ -76,7 +81,8 @@ public abstract class SaturationCurve
     }
 
     /// <summary>ln(p / 1 kPa) = sum c (300 K / T)^k, k = 0, 1, 2 and so on.</summary>
-    internal sealed class Series(double coldest, double hottest, ImmutableArray<double> coefficients) : SaturationCurve(coldest, hottest)
+    internal sealed class Series(double coldest, double hottest, ImmutableArray<double> coefficients)
+        : SaturationCurve(coldest, hottest)
     {
         private protected override double Deviation => 0.0005;
 

@@ -61,7 +61,8 @@ public abstract class SensorCurve
     /// <param name="curve">Null when there is a problem.</param>
     /// <param name="problem">What is wrong with the points, naming the temperature; null when nothing is.</param>
     public static bool TryFromTable(
-        IEnumerable<SensorPoint> points, [NotNullWhen(true)] out SensorCurve? curve, [NotNullWhen(false)] out string? problem)
+        IEnumerable<SensorPoint> points, [NotNullWhen(true)] out SensorCurve? curve,
+            [NotNullWhen(false)] out string? problem)
     {
         ImmutableArray<SensorPoint> sorted = [.. points.OrderBy(point => point.Celsius)];
         problem = TableCurve.ProblemOf(sorted);

@@ -7,9 +7,11 @@ public static class SupplyLimits
 {
     public static readonly Citation American = new("ANSI C84.1", "table 1; some limits from memory");
     public static readonly Citation International = new("IEC 60038", "230 V and 230/400 V, 10 %");
-    public static readonly Citation SplitSupply = Citation.Textbook("two loads in series divide the full voltage").FromMemory();
+    public static readonly Citation SplitSupply = Citation.Textbook("two loads in series divide the full voltage")
+        .FromMemory();
 
-    /// <summary>Whole volts as the table prints them: nominal, then A service, A utilization, B service, B utilization.</summary>
+    /// <summary>Whole volts as the table prints them: nominal, then A service, A utilization, B service, B
+    /// utilization.</summary>
     private static readonly (int Nominal, int[] Limits)[] Table =
     [
         (120, [114, 126, 110, 126, 110, 127, 106, 127]),
@@ -25,7 +27,8 @@ public static class SupplyLimits
     /// <param name="nominal">From 100 V to 1,000 V.</param>
     /// <param name="rangeB">Range B in place of A.</param>
     /// <param name="utilization">At the terminals of the equipment, not at the service entrance.</param>
-    /// <remarks>Source: ANSI C84.1, table 1. Nominal voltages the table does not hold are taken by ratio, to whole volts.</remarks>
+    /// <remarks>Source: ANSI C84.1, table 1. Nominal voltages the table does not hold are taken by ratio, to whole
+    /// volts.</remarks>
     public static (double Least, double Most) Ansi(Voltage nominal, bool rangeB, bool utilization)
     {
         var column = (rangeB ? 4 : 0) + (utilization ? 2 : 0);
@@ -39,7 +42,8 @@ public static class SupplyLimits
     /// <remarks>Source: IEC 60038. Some countries adopt +10/−6 %.</remarks>
     public static (double Least, double Most) Iec(Voltage nominal) => (0.9 * nominal.Volts, 1.1 * nominal.Volts);
 
-    /// <summary>What each leg of a split supply shows when its neutral is open: the loads divide the full voltage.</summary>
+    /// <summary>What each leg of a split supply shows when its neutral is open: the loads divide the full
+    /// voltage.</summary>
     public static (Voltage One, Voltage Two) OpenNeutral(Voltage line, Resistance one, Resistance two)
     {
         var share = one.Ohms / Require.Positive(one.Ohms + two.Ohms, "Ω");

@@ -12,7 +12,8 @@ public static class Thermistor
 
     /// <summary>Resistance by the beta law.</summary>
     /// <param name="at25">At 25 °C.</param>
-    /// <remarks>Source: IEC 60539-1. About 1 K off at 0 °C against a table; use only when nothing else is known.</remarks>
+    /// <remarks>Source: IEC 60539-1. About 1 K off at 0 °C against a table; use only when nothing else is
+    /// known.</remarks>
     public static Resistance ResistanceByBeta(Resistance at25, TemperatureDelta beta, Temperature temperature) =>
         Resistance.FromOhms(at25.Ohms * Math.Exp(beta.Kelvins * (1 / temperature.Kelvins - 1 / RoomKelvins)));
 
@@ -32,7 +33,8 @@ public static class Thermistor
     /// <param name="atPoint">Resistance at the table point.</param>
     /// <param name="alphaPerKelvin">Size of the slope at that point, 1/K.</param>
     /// <remarks>Source: thermistor maker's data book, standardized R/T characteristics.</remarks>
-    public static Resistance NearTablePoint(Resistance atPoint, double alphaPerKelvin, Temperature point, Temperature wanted) =>
+    public static Resistance NearTablePoint(Resistance atPoint, double alphaPerKelvin, Temperature point,
+        Temperature wanted) =>
         Resistance.FromOhms(atPoint.Ohms * Math.Exp(
             alphaPerKelvin * point.Kelvins * point.Kelvins * (1 / wanted.Kelvins - 1 / point.Kelvins)));
 

@@ -16,7 +16,8 @@ public static class Unbalance
 
     /// <summary>Mean, largest deviation from it, and that deviation as a share of the mean.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The mean is not above zero.</exception>
-    /// <remarks>Source: NEMA MG 1, 14.36, line-to-line voltages; the same formula is used for currents and windings.</remarks>
+    /// <remarks>Source: NEMA MG 1, 14.36, line-to-line voltages; the same formula is used for currents and
+    /// windings.</remarks>
     public static (double Mean, double Deviation, double Share) OfThree(double one, double two, double three)
     {
         var mean = Require.Positive((one + two + three) / 3, "mean");
@@ -24,7 +25,8 @@ public static class Unbalance
         return (mean, deviation, deviation / mean);
     }
 
-    /// <summary>True ratio of negative to positive sequence; null when the three cannot be the sides of a triangle.</summary>
+    /// <summary>True ratio of negative to positive sequence; null when the three cannot be the sides of a
+    /// triangle.</summary>
     /// <remarks>Source: IEC 61000-4-30, 5.7.</remarks>
     public static double? NegativeSequence(double u12, double u23, double u31)
     {

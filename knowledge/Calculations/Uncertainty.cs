@@ -18,7 +18,8 @@ public static class Uncertainty
     /// <param name="limit">0 or more.</param>
     public static double OfLimit(double limit) => limit / Math.Sqrt(3);
 
-    /// <summary>Standard uncertainty of a sum of independent parts: the root of the sum of (slope × uncertainty)².</summary>
+    /// <summary>Standard uncertainty of a sum of independent parts: the root of the sum of (slope ×
+    /// uncertainty)².</summary>
     public static double Combined(params ReadOnlySpan<(double Slope, double Uncertainty)> parts)
     {
         var sum = 0.0;

@@ -16,10 +16,12 @@ public static class Vacuum
     public static readonly Citation Test =
         Citation.CommonPractice with { Place = "isolate below 500 micron, wait 10 min, pass at or below 500" };
 
-    /// <summary>Verdict of a standing vacuum test: <c>pass</c>, <c>fail</c>, or <c>indeterminate</c> when it did not stand long enough.</summary>
+    /// <summary>Verdict of a standing vacuum test: <c>pass</c>, <c>fail</c>, or <c>indeterminate</c> when it did not
+    /// stand long enough.</summary>
     public static string Decay(AbsolutePressure end, double minutes)
     {
         var microns = Units.MicronOfMercury.FromSi(end.Pascals);
-        return !Side.IsInside(microns, 0, PassMicrons) ? "fail" : Side.IsInside(minutes, StandMinutes, double.PositiveInfinity) ? "pass" : "indeterminate";
+        return !Side.IsInside(microns, 0, PassMicrons) ? "fail"
+            : Side.IsInside(minutes, StandMinutes, double.PositiveInfinity) ? "pass" : "indeterminate";
     }
 }

@@ -14,9 +14,11 @@ public static class Winding
     public static readonly Citation Circuit = Citation.Textbook("star and delta of three windings");
 
     /// <summary>Resistance at another temperature: R2 = R1 (k + T2) / (k + T1).</summary>
-    /// <param name="at">The temperature of <paramref name="resistance"/>; above −<paramref name="zeroKelvins"/> °C.</param>
+    /// <param name="at">The temperature of <paramref name="resistance"/>; above −<paramref name="zeroKelvins"/>
+    /// °C.</param>
     /// <param name="zeroKelvins">K below 0 °C: 235 (IEC) or 234.5 (IEEE) for copper, 225 for aluminium.</param>
-    public static Resistance AtTemperature(Resistance resistance, Temperature at, Temperature wanted, double zeroKelvins = Copper) =>
+    public static Resistance AtTemperature(Resistance resistance, Temperature at, Temperature wanted,
+        double zeroKelvins = Copper) =>
         Resistance.FromOhms(resistance.Ohms * (zeroKelvins + wanted.Celsius) / (zeroKelvins + at.Celsius));
 
     /// <summary>Temperature of a winding, °C, from its cold and hot resistance.</summary>
@@ -27,7 +29,8 @@ public static class Winding
     public static Resistance BetweenTerminals(Resistance phase, bool star) =>
         Resistance.FromOhms(star ? 2 * phase.Ohms : 2 * phase.Ohms / 3);
 
-    /// <summary>The three phases of a star from its terminal readings, Ω; one is negative when no star reads like that.</summary>
+    /// <summary>The three phases of a star from its terminal readings, Ω; one is negative when no star reads like
+    /// that.</summary>
     public static (double One, double Two, double Three) StarPhases(double r12, double r23, double r31) =>
         ((r12 + r31 - r23) / 2, (r12 + r23 - r31) / 2, (r23 + r31 - r12) / 2);
 

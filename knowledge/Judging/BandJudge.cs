@@ -32,10 +32,12 @@ internal sealed class BandJudge() : ReadingJudge(
         if (!facts.IsNumber(0))
             return new Finding(
                 Finding.Certainly(facts.IsOpen(0) ? VerdictKind.High : VerdictKind.Low), how,
-                [new ExpectedBand(facts.Label(0), facts.Has("low") ? facts.Number("low") : null, null, facts.Has("high") ? facts.Number("high") : null, null, null)],
+                [new ExpectedBand(facts.Label(0), facts.Has("low") ? facts.Number("low") : null, null,
+                    facts.Has("high") ? facts.Number("high") : null, null, null)],
                 ToSettle.Repeat, Source);
         return Figure.Of(facts.Label(0), facts[0], facts.Reading(0).Unit, how, ("meter", facts.OfMeter(0)))
-            .Against(low, high, facts.Reading(0).Unit.Kind == QuantityKind.Temperature ? ToSettle.WaitTemperatureSettle : ToSettle.BetterRange, Source);
+            .Against(low, high, facts.Reading(0).Unit.Kind == QuantityKind.Temperature ? ToSettle.WaitTemperatureSettle
+                : ToSettle.BetterRange, Source);
     }
 
     private static bool FitsLimit(Facts facts, string name) =>

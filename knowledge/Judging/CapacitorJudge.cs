@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A run capacitor from its current and voltage under load.</summary>
-/// <remarks>The meter's share of the reading counts for both readings; its counts only for the one of their unit.</remarks>
+/// <remarks>The meter's share of the reading counts for both readings; its counts only for the one of their
+/// unit.</remarks>
 internal sealed class CapacitorJudge() : ReadingJudge(
     "capacitor",
     [new("current", QuantityKind.Current), new("voltage", QuantityKind.Voltage)],
@@ -27,15 +28,18 @@ internal sealed class CapacitorJudge() : ReadingJudge(
         var unit = facts.Number("rated").Unit;
         var (rated, tolerance) = (facts.Si("rated"), facts.Si("tolerance"));
         var how = Derivation.Of("C = I / (2 pi f V)", Capacitors.Reactance).With("I", facts[0], facts.Reading(0).Unit)
-            .With("V", facts[1], facts.Reading(1).Unit).With("f", facts.Si("frequency"), Units.Hertz).Gives("C", farads, unit);
+            .With("V", facts[1], facts.Reading(1).Unit).With("f", facts.Si("frequency"), Units.Hertz)
+                .Gives("C", farads, unit);
         var perAmpere = farads / Math.Max(facts[0], 1e-9);
-        return Figure.Of("C", farads, unit, how, ("current", perAmpere * Of(facts, 0)), ("voltage", farads / facts[1] * Of(facts, 1)))
+        return Figure.Of("C", farads, unit, how, ("current", perAmpere * Of(facts, 0)),
+            ("voltage", farads / facts[1] * Of(facts, 1)))
             .Against(rated * (1 - tolerance), rated * (1 + tolerance), ToSettle.Repeat, Source, rated);
     }
 
     private static double Of(Facts facts, int index)
     {
-        var meter = facts.Meter.Resolution.Kind == facts.Reading(index).Unit.Kind ? facts.Meter : facts.Meter with { Counts = 0 };
+        var meter = facts.Meter.Resolution.Kind == facts.Reading(index).Unit.Kind ? facts.Meter
+            : facts.Meter with { Counts = 0 };
         return meter.StandardUncertainty(facts[index]);
     }
 }

@@ -26,12 +26,14 @@ internal sealed class ContinuityJudge() : ReadingJudge(
         if (!facts.IsNumber(0))
             return new Finding(
                 Finding.Certainly(facts.IsOpen(0) ? VerdictKind.OpenCircuit : VerdictKind.Closed), how,
-                [new ExpectedBand(facts.Label(0), null, null, facts.Number("closed"), null, null)], ToSettle.Repeat, Source);
+                [new ExpectedBand(facts.Label(0), null, null, facts.Number("closed"), null, null)], ToSettle.Repeat,
+                    Source);
         var figure = Figure.Of(facts.Label(0), facts[0], facts.Reading(0).Unit, how, ("meter", facts.OfMeter(0)));
         return figure.Against(null, closed, ToSettle.BetterRange, Source) with
         {
             Weights = Zone.Weigh(
-                facts[0], figure.Uncertainty, new Zone(VerdictKind.Closed, closed), new Zone(VerdictKind.High, open, EndIncluded: false),
+                facts[0], figure.Uncertainty, new Zone(VerdictKind.Closed, closed),
+                new Zone(VerdictKind.High, open, EndIncluded: false),
                 Zone.Above(VerdictKind.OpenCircuit)),
         };
     }

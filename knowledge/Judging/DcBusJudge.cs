@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>The direct-voltage bus against the peak of the supply, or against a boosted value.</summary>
-/// <remarks>With a boost stage at work the bus stands at the boost voltage, or at the peak where that is higher.</remarks>
+/// <remarks>With a boost stage at work the bus stands at the boost voltage, or at the peak where that is
+/// higher.</remarks>
 internal sealed class DcBusJudge() : ReadingJudge(
     "dc-bus",
     [new("supply", QuantityKind.Voltage), new("bus", QuantityKind.Voltage)],
@@ -29,11 +30,14 @@ internal sealed class DcBusJudge() : ReadingJudge(
         var nominal = Math.Max(peak, facts.Or("boost", 0));
         var tolerance = facts.Si("tolerance");
         var unit = facts.Reading(1).Unit;
-        var how = Derivation.Of(facts.Has("boost") ? "expected = larger of boost and sqrt(2) supply" : "expected = sqrt(2) supply", Source)
+        var how = Derivation.Of(facts.Has("boost") ? "expected = larger of boost and sqrt(2) supply"
+            : "expected = sqrt(2) supply", Source)
             .With("supply", facts[0], facts.Reading(0).Unit);
-        how = (facts.Has("boost") ? how.With("boost", facts.Si("boost"), unit) : how).With("tolerance", tolerance, Units.Percent).Gives("expected", nominal, unit);
+        how = (facts.Has("boost") ? how.With("boost", facts.Si("boost"), unit) : how)
+            .With("tolerance", tolerance, Units.Percent).Gives("expected", nominal, unit);
         var fromSupply = nominal > peak ? 0 : Math.Sqrt(2) * facts.OfMeter(0);
-        var figure = Figure.Of(facts.Label(1), bus, unit, how, ("meter on the bus", facts.Meter.StandardUncertainty(bus)), ("meter on the supply", fromSupply));
+        var figure = Figure.Of(facts.Label(1), bus, unit, how,
+            ("meter on the bus", facts.Meter.StandardUncertainty(bus)), ("meter on the supply", fromSupply));
         return figure.Against(nominal * (1 - tolerance), nominal * (1 + tolerance), ToSettle.Repeat, Source, nominal);
     }
 }

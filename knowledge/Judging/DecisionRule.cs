@@ -5,7 +5,8 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>When a verdict stands.</summary>
-/// <remarks>Source: JCGM 106:2012, clause 7; the probability asked for is the default rule of ISO 14253-1:2017 (95 %).</remarks>
+/// <remarks>Source: JCGM 106:2012, clause 7; the probability asked for is the default rule of ISO 14253-1:2017 (95
+/// %).</remarks>
 public static class DecisionRule
 {
     /// <summary>A verdict stands when its probability is this or more.</summary>
@@ -23,14 +24,17 @@ public static class DecisionRule
         var best = probabilities.OrderByDescending(pair => pair.Value).ThenBy(pair => pair.Key).First();
         var stands = best.Value >= Probability;
         return new Judgement(
-            stands ? best.Key : VerdictKind.TooCloseToCall, probabilities, finding.OddOneOut, finding.Expected, finding.Derivation,
+            stands ? best.Key : VerdictKind.TooCloseToCall, probabilities, finding.OddOneOut, finding.Expected,
+            finding.Derivation,
             stands ? null : finding.Settle, Text, finding.Source, finding.Pattern);
     }
 
     internal static Judgement Impossible(string settle, Derivation derivation, string? which, Citation source) => new(
-        VerdictKind.Impossible, ImmutableSortedDictionary<VerdictKind, double>.Empty, which, [], derivation, settle, Text, source);
+        VerdictKind.Impossible, ImmutableSortedDictionary<VerdictKind, double>.Empty, which, [], derivation, settle,
+            Text, source);
 
-    private static ImmutableSortedDictionary<VerdictKind, double> Rounded(IJudge judge, ImmutableSortedDictionary<VerdictKind, double> weights)
+    private static ImmutableSortedDictionary<VerdictKind,
+        double> Rounded(IJudge judge, ImmutableSortedDictionary<VerdictKind, double> weights)
     {
         var rounded = judge.Verdicts.ToDictionary(
             verdict => verdict, verdict => Math.Round(Math.Clamp(weights.GetValueOrDefault(verdict), 0, 1), Decimals));

@@ -8,6 +8,7 @@ namespace DxAssistant.Knowledge.Judging;
 /// <param name="Nominal">The value aimed at; null when only the band is known.</param>
 /// <param name="High">Upper end, included; null when there is none.</param>
 /// <param name="Found">What was read or made from readings; null when the reading was no number.</param>
-/// <param name="StandardUncertainty">Of what was found, in its unit (a difference for temperatures), one standard deviation.</param>
+/// <param name="StandardUncertainty">Of what was found, in its unit (a difference for temperatures), one standard
+/// deviation.</param>
 public sealed record ExpectedBand(
     string Name, Quantity? Low, Quantity? Nominal, Quantity? High, Quantity? Found, Quantity? StandardUncertainty);

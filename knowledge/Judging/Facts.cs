@@ -27,12 +27,14 @@ internal sealed class Facts(IJudge judge, JudgeRequest request)
 
     public bool Has(string name) => request.Inputs.ContainsKey(name);
 
-    /// <summary>A number in the SI base of its kind; a temperature unit given for a difference is taken as one.</summary>
+    /// <summary>A number in the SI base of its kind; a temperature unit given for a difference is taken as
+    /// one.</summary>
     public double Si(string name)
     {
         var quantity = ((JudgeInput.Number)request.Inputs[name]).Value;
         var wanted = judge.Inputs.First(need => need.Name == name).Kind;
-        return wanted == QuantityKind.TemperatureDifference && Unit.TryParse(quantity.Unit.Symbol, wanted.Value, out var unit)
+        return wanted == QuantityKind.TemperatureDifference
+            && Unit.TryParse(quantity.Unit.Symbol, wanted.Value, out var unit)
             ? unit.ToSi(quantity.Value)
             : quantity.Si;
     }

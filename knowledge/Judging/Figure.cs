@@ -15,14 +15,17 @@ internal sealed record Figure(string Name, double Value, double Uncertainty, Uni
     public ImmutableArray<(string Name, double Uncertainty)> Parts { get; init; } = [];
 
     /// <summary>Makes a figure from parts of uncertainty that are independent.</summary>
-    public static Figure Of(string name, double value, Unit unit, Derivation how, params ImmutableArray<(string Name, double Uncertainty)> parts) =>
-        new(name, value, Calculations.Uncertainty.Combined([.. parts.Select(part => (1.0, part.Uncertainty))]), unit, how) { Parts = parts };
+    public static Figure Of(string name, double value, Unit unit, Derivation how,
+        params ImmutableArray<(string Name, double Uncertainty)> parts) =>
+        new(name, value, Calculations.Uncertainty.Combined([.. parts.Select(part => (1.0, part.Uncertainty))]), unit,
+            how) { Parts = parts };
 
     /// <summary>Holds it against limits, ends included.</summary>
     /// <param name="low">SI base; null for none.</param>
     /// <param name="high">SI base; null for none.</param>
     public Finding Against(double? low, double? high, string settle, Citation source, double? nominal = null) => new(
-        Zone.Weigh(Value, Uncertainty, Zone.LowBelow(low ?? double.NegativeInfinity), Zone.WithinUpTo(high ?? double.PositiveInfinity), Zone.Above(VerdictKind.High)),
+        Zone.Weigh(Value, Uncertainty, Zone.LowBelow(low ?? double.NegativeInfinity),
+            Zone.WithinUpTo(high ?? double.PositiveInfinity), Zone.Above(VerdictKind.High)),
         Reasoned(low, high), [Band(low, nominal, high)], settle, source);
 
     public ExpectedBand Band(double? low, double? nominal, double? high) => new(
@@ -35,7 +38,8 @@ internal sealed record Figure(string Name, double Value, double Uncertainty, Uni
             .With("y", Value, Unit).With("u", Uncertainty, Kinds.Difference(Unit));
         root = low is { } least ? root.With("low", least, Unit) : root;
         root = high is { } most ? root.With("high", most, Unit) : root;
-        var inside = Conformance.Of(Value, Uncertainty, low ?? double.NegativeInfinity, high ?? double.PositiveInfinity).Inside;
+        var inside = Conformance.Of(Value, Uncertainty, low ?? double.NegativeInfinity,
+            high ?? double.PositiveInfinity).Inside;
         return root.Gives("P(within)", Math.Round(inside, 9), Units.One).From(How, Combined());
     }
 

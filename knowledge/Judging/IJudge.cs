@@ -16,10 +16,12 @@ public interface IJudge
 
     ImmutableArray<InputNeed> Inputs { get; }
 
-    /// <summary>The verdicts a page may give outcomes for; too close to call and impossible can always come besides.</summary>
+    /// <summary>The verdicts a page may give outcomes for; too close to call and impossible can always come
+    /// besides.</summary>
     ImmutableArray<VerdictKind> Verdicts { get; }
 
-    /// <summary>What is wrong with inputs: a name, a form, a kind, a low above its high. Null when nothing is.</summary>
+    /// <summary>What is wrong with inputs: a name, a form, a kind, a low above its high. Null when nothing
+    /// is.</summary>
     string? ProblemWith(ImmutableSortedDictionary<string, JudgeInput> inputs);
 
     /// <summary>Judges readings.</summary>

@@ -12,8 +12,10 @@ internal static class InputProblem
         (_, null) => need.Required ? $"{need.Name} is missing" : null,
         (InputForm.Curve, JudgeInput.Curve) or (InputForm.Meter, JudgeInput.Meter) => null,
         (InputForm.Word, JudgeInput.Word) => null,
-        (InputForm.Number, JudgeInput.Number number) when need.Kind is not { } kind || Kinds.Fit(kind, number.Value.Kind) => null,
-        (InputForm.Number, JudgeInput.Number number) => $"{need.Name} is {number.Value}, which does not measure a {Words(need.Kind!.Value)}",
+        (InputForm.Number, JudgeInput.Number number) when need.Kind is not { } kind
+            || Kinds.Fit(kind, number.Value.Kind) => null,
+        (InputForm.Number, JudgeInput.Number number) =>
+            $"{need.Name} is {number.Value}, which does not measure a {Words(need.Kind!.Value)}",
         _ => $"{need.Name} must be a {need.Form.ToString().ToLowerInvariant()}",
     };
 
@@ -21,7 +23,8 @@ internal static class InputProblem
     public static string? Turned(ImmutableSortedDictionary<string, JudgeInput> inputs)
     {
         foreach (var (low, high) in new[] { ("low", "high"), ("closed", "open") })
-            if (inputs.GetValueOrDefault(low) is JudgeInput.Number one && inputs.GetValueOrDefault(high) is JudgeInput.Number two
+            if (inputs.GetValueOrDefault(low) is JudgeInput.Number one
+                && inputs.GetValueOrDefault(high) is JudgeInput.Number two
                 && one.Value.Kind == two.Value.Kind && one.Value.Si > two.Value.Si)
                 return $"{low} ({one.Value}) is above {high} ({two.Value})";
         return null;
@@ -29,11 +32,14 @@ internal static class InputProblem
 
     /// <summary>A meter whose last digit is of a quantity that none of the readings has.</summary>
     public static string? OfMeter(IJudge judge, ImmutableSortedDictionary<string, JudgeInput> inputs) =>
-        inputs.GetValueOrDefault("meter") is JudgeInput.Meter { Value: { Counts: > 0, Resolution: { Value: > 0 } step } meter }
+        inputs.GetValueOrDefault("meter") is JudgeInput.Meter { Value: { Counts: > 0,
+            Resolution: { Value: > 0 } step } meter }
         && judge.Readings.All(need => need.Kind is { } kind && !Kinds.Same(kind, step.Kind))
             ? $"meter is {meter}, which fits none of the readings"
             : null;
 
     private static string Words(QuantityKind kind) =>
-        string.Concat(kind.ToString().Select((letter, i) => i > 0 && char.IsUpper(letter) ? " " + char.ToLowerInvariant(letter) : char.ToLowerInvariant(letter).ToString()));
+        string.Concat(kind.ToString().Select((letter, i) =>
+            i > 0 && char.IsUpper(letter) ? " " + char.ToLowerInvariant(letter) : char.ToLowerInvariant(letter)
+                .ToString()));
 }

@@ -8,27 +8,33 @@ namespace DxAssistant.Knowledge.Judging;
 /// <remarks>An insulation tester that shows more than it can measure (open) means good insulation.</remarks>
 internal sealed class InsulationJudge() : ReadingJudge(
     "insulation",
-    [new("first", QuantityKind.Resistance), new("second", QuantityKind.Resistance), new("third", QuantityKind.Resistance)],
+    [new("first", QuantityKind.Resistance), new("second", QuantityKind.Resistance),
+        new("third", QuantityKind.Resistance)],
     [Need.Number("minimum", QuantityKind.Resistance, "least insulation of a good winding"), Need.Meter],
     [VerdictKind.Within, VerdictKind.Low])
 {
     public override ImmutableArray<int> Counts => [1, 3];
 
-    protected override Citation Source => Insulation.Standard with { Place = "least insulation; the page's own minimum" };
+    protected override Citation Source => Insulation.Standard with { Place =
+        "least insulation; the page's own minimum" };
 
     protected override bool Accepts(Facts facts, int index) => true;
 
     protected override Finding Find(Facts facts)
     {
         var minimum = facts.Si("minimum");
-        var how = Derivation.Of("every reading at or above the minimum", Source).With("minimum", minimum, facts.Number("minimum").Unit);
+        var how = Derivation.Of("every reading at or above the minimum", Source)
+            .With("minimum", minimum, facts.Number("minimum").Unit);
         var figures = facts.Indices.Select(index => At(facts, index, how)).ToImmutableArray();
-        var inside = figures.Select(figure => Conformance.Of(figure.Value, figure.Uncertainty, minimum, double.PositiveInfinity).Inside).ToArray();
+        var inside = figures.Select(figure => Conformance.Of(
+            figure.Value, figure.Uncertainty, minimum, double.PositiveInfinity).Inside).ToArray();
         var within = inside.Aggregate(1.0, (product, share) => product * share);
         var worst = Array.IndexOf(inside, inside.Min());
         return new Finding(
-            ImmutableSortedDictionary<VerdictKind, double>.Empty.Add(VerdictKind.Within, within).Add(VerdictKind.Low, 1 - within),
-            figures[worst].Reasoned(minimum, null), [.. facts.Indices.Select(index => Band(facts, index, figures[index], minimum))], ToSettle.Repeat, Source)
+            ImmutableSortedDictionary<VerdictKind, double>.Empty.Add(VerdictKind.Within, within)
+                .Add(VerdictKind.Low, 1 - within),
+            figures[worst].Reasoned(minimum, null), [.. facts.Indices.Select(
+                index => Band(facts, index, figures[index], minimum))], ToSettle.Repeat, Source)
         {
             OddOneOut = facts.Count > 1 && within < 0.5 ? facts.Label(worst) : null,
         };

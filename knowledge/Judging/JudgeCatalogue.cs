@@ -8,8 +8,11 @@ public static class JudgeCatalogue
     /// <summary>Every judge, by the name a check page gives, in ordinal order.</summary>
     public static ImmutableSortedDictionary<string, IJudge> All { get; } = new IJudge[]
     {
-        new BandJudge(), new CapacitorJudge(), new ContinuityJudge(), new DcBusJudge(), new InsulationJudge(), new ModuleDiodesJudge(),
-        new SignalSwingJudge(), new SplitSupplyJudge(), new SupplyLimitsJudge(), new TemperatureSplitJudge(), new ThermistorCurveJudge(),
+        new BandJudge(), new CapacitorJudge(), new ContinuityJudge(), new DcBusJudge(), new InsulationJudge(),
+        new ModuleDiodesJudge(),
+        new SignalSwingJudge(), new SplitSupplyJudge(), new SupplyLimitsJudge(), new TemperatureSplitJudge(),
+        new ThermistorCurveJudge(),
         new VoltageUnbalanceJudge(), new WindingBalanceJudge(),
-    }.Concat(RefrigerantLineJudge.All.CastArray<IJudge>()).ToImmutableSortedDictionary(judge => judge.Name, judge => judge, StringComparer.Ordinal);
+    }.Concat(RefrigerantLineJudge.All.CastArray<IJudge>())
+        .ToImmutableSortedDictionary(judge => judge.Name, judge => judge, StringComparer.Ordinal);
 }

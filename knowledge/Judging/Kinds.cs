@@ -5,17 +5,20 @@ namespace DxAssistant.Knowledge.Judging;
 /// <summary>Which kinds go for which.</summary>
 internal static class Kinds
 {
-    /// <summary>True when a number of one kind may stand where another is wanted: a pressure without a zero for a gauge pressure.</summary>
+    /// <summary>True when a number of one kind may stand where another is wanted: a pressure without a zero for a
+    /// gauge pressure.</summary>
     public static bool Fit(QuantityKind wanted, QuantityKind given) => wanted == given || (wanted, given) switch
     {
-        (QuantityKind.GaugePressure, QuantityKind.Pressure) or (QuantityKind.Pressure, QuantityKind.GaugePressure) => true,
+        (QuantityKind.GaugePressure, QuantityKind.Pressure) or (QuantityKind.Pressure, QuantityKind.GaugePressure) =>
+            true,
         (QuantityKind.TemperatureDifference, QuantityKind.Temperature) => true,
         _ => false,
     };
 
     /// <summary>True when two numbers may be compared as they stand.</summary>
     public static bool Same(QuantityKind one, QuantityKind other) =>
-        one == other || one is QuantityKind.Pressure or QuantityKind.GaugePressure && other is QuantityKind.Pressure or QuantityKind.GaugePressure;
+        one == other || one is QuantityKind.Pressure or QuantityKind.GaugePressure
+            && other is QuantityKind.Pressure or QuantityKind.GaugePressure;
 
     /// <summary>The unit of a difference of numbers in a unit: K for °C, F_diff for °F, else the unit itself.</summary>
     public static Unit Difference(Unit unit) => unit.Kind != QuantityKind.Temperature ? unit

@@ -33,11 +33,14 @@ internal sealed class ModuleDiodesJudge() : ReadingJudge(
         var how = Derivation.Of("each drop low to high, each three within spread", Source)
             .With("low", low, Units.Volt).With("high", high, Units.Volt).With("spread", spread, Units.Volt);
         var drops = facts.Indices.Select(index => Drop.Of(facts, index, low, high)).ToImmutableArray();
-        var (noShort, sound, good) = (Product(drops, drop => 1 - drop.Short), Product(drops, drop => 1 - drop.Short - drop.Open), Product(drops, drop => drop.Good));
+        var (noShort, sound, good) = (Product(drops, drop => 1 - drop.Short),
+            Product(drops, drop => 1 - drop.Short - drop.Open), Product(drops, drop => drop.Good));
         var within = good * Alike(facts, 0, spread) * Alike(facts, 3, spread);
         var weights = ImmutableSortedDictionary<VerdictKind, double>.Empty.Add(VerdictKind.ShortCircuit, 1 - noShort)
-            .Add(VerdictKind.OpenCircuit, noShort - sound).Add(VerdictKind.Unequal, sound - within).Add(VerdictKind.Within, within);
-        return new Finding(weights, how, [.. facts.Indices.Select(index => Band(facts, index, low, high))], ToSettle.Repeat, Source)
+            .Add(VerdictKind.OpenCircuit, noShort - sound).Add(VerdictKind.Unequal, sound - within)
+                .Add(VerdictKind.Within, within);
+        return new Finding(weights, how, [.. facts.Indices.Select(index => Band(facts, index, low, high))],
+            ToSettle.Repeat, Source)
         {
             OddOneOut = within < 0.5 ? facts.Label(Odd(facts, drops)) : null,
         };
@@ -46,7 +49,8 @@ internal sealed class ModuleDiodesJudge() : ReadingJudge(
     private static double Product(ImmutableArray<Drop> drops, Func<Drop, double> share) =>
         drops.Aggregate(1.0, (product, drop) => product * share(drop));
 
-    /// <summary>Probability that three drops lie within the spread; 1 when not all are numbers, for then another verdict stands.</summary>
+    /// <summary>Probability that three drops lie within the spread; 1 when not all are numbers, for then another
+    /// verdict stands.</summary>
     private static double Alike(Facts facts, int first, double spread)
     {
         var three = Enumerable.Range(first, 3).ToArray();
@@ -59,16 +63,20 @@ internal sealed class ModuleDiodesJudge() : ReadingJudge(
 
     private static ExpectedBand Band(Facts facts, int index, double low, double high) => new(
         facts.Label(index), low.In(Units.Volt), null, high.In(Units.Volt),
-        facts.IsNumber(index) ? facts[index].In(Units.Volt) : null, facts.IsNumber(index) ? facts.OfMeter(index).In(Units.Volt) : null);
+        facts.IsNumber(index) ? facts[index].In(Units.Volt) : null,
+            facts.IsNumber(index) ? facts.OfMeter(index).In(Units.Volt) : null);
 
     // First a short, then an open one, then the drop furthest from the middle of its three.
     private static int Odd(Facts facts, ImmutableArray<Drop> drops)
     {
-        var broken = drops.Select((drop, i) => (drop, i)).OrderByDescending(pair => pair.drop.Short > 0.5 ? 2 : pair.drop.Open > 0.5 ? 1 : 0).ThenBy(pair => pair.i).First();
+        var broken = drops.Select((drop, i) => (drop, i))
+            .OrderByDescending(pair => pair.drop.Short > 0.5 ? 2 : pair.drop.Open > 0.5 ? 1 : 0).ThenBy(pair => pair.i)
+                .First();
         if (broken.drop.Short > 0.5 || broken.drop.Open > 0.5)
             return broken.i;
         double Middle(int index) => Enumerable.Range(index / 3 * 3, 3).Select(i => facts[i]).Order().ElementAt(1);
-        return facts.Indices.OrderByDescending(i => NumberText.Round(Math.Abs(facts[i] - Middle(i)), 9)).ThenBy(i => i).First();
+        return facts.Indices.OrderByDescending(i => NumberText.Round(Math.Abs(facts[i] - Middle(i)), 9)).ThenBy(i => i)
+            .First();
     }
 
     /// <summary>Probabilities that one diode is shorted, open or good; the rest is off its band.</summary>

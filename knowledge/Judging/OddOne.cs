@@ -22,9 +22,11 @@ internal sealed record OddOne(int Index, double Mean, double Share, ImmutableArr
     /// <summary>Standard uncertainty of the counts part of a meter alone, SI base.</summary>
     public static double CountsOf(MeterClass meter) => meter.StandardUncertainty(0);
 
-    /// <summary>Standard uncertainty of <see cref="Share"/> when each reading has one, independent of the others.</summary>
+    /// <summary>Standard uncertainty of <see cref="Share"/> when each reading has one, independent of the
+    /// others.</summary>
     /// <param name="each">SI base.</param>
-    /// <remarks>share = |n x / sum - 1|: slope (n/sum)(1 - x/sum) to the odd one, -(n/sum)(x/sum) to each other. GUM 5.1.2.</remarks>
+    /// <remarks>share = |n x / sum - 1|: slope (n/sum)(1 - x/sum) to the odd one, -(n/sum)(x/sum) to each other. GUM
+    /// 5.1.2.</remarks>
     public double ShareUncertainty(double each)
     {
         var (n, sum) = (Values.Length, Mean * Values.Length);

@@ -5,9 +5,11 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Judging;
 
-/// <summary>What all judges share: checking what they were given, refusing what cannot be, and the rule of decision.</summary>
+/// <summary>What all judges share: checking what they were given, refusing what cannot be, and the rule of
+/// decision.</summary>
 internal abstract class ReadingJudge(
-    string name, ImmutableArray<ReadingNeed> readings, ImmutableArray<InputNeed> inputs, ImmutableArray<VerdictKind> verdicts) : IJudge
+    string name, ImmutableArray<ReadingNeed> readings, ImmutableArray<InputNeed> inputs,
+        ImmutableArray<VerdictKind> verdicts) : IJudge
 {
     public string Name { get; } = name;
 
@@ -23,7 +25,8 @@ internal abstract class ReadingJudge(
     protected abstract Citation Source { get; }
 
     public string? ProblemWith(ImmutableSortedDictionary<string, JudgeInput> inputs) =>
-        inputs.Keys.Where(given => Inputs.All(need => need.Name != given)).Select(given => $"{Name} has no input {given}")
+        inputs.Keys.Where(given => Inputs.All(need => need.Name != given))
+            .Select(given => $"{Name} has no input {given}")
             .Concat(Inputs.Select(need => InputProblem.Of(need, inputs.GetValueOrDefault(need.Name))).OfType<string>())
             .FirstOrDefault() ?? InputProblem.Turned(inputs) ?? InputProblem.OfMeter(this, inputs);
 
@@ -45,7 +48,8 @@ internal abstract class ReadingJudge(
 
     /// <summary>True when such a number can be read at all.</summary>
     protected virtual bool IsPossible(Facts facts, int index) =>
-        facts.Reading(index).Unit.Kind is not (QuantityKind.Resistance or QuantityKind.Voltage or QuantityKind.Current) || facts[index] >= 0;
+        facts.Reading(index).Unit.Kind is not (QuantityKind.Resistance or QuantityKind.Voltage or QuantityKind.Current)
+            || facts[index] >= 0;
 
     /// <summary>True when the readings together can be, each of them being possible.</summary>
     protected virtual bool AreTogetherPossible(Facts facts) => true;
@@ -57,9 +61,11 @@ internal abstract class ReadingJudge(
     {
         foreach (var index in facts.Indices)
         {
-            if (Readings[index].Kind is { } wanted && facts.IsNumber(index) && !Kinds.Fit(wanted, facts.Reading(index).Unit.Kind))
+            if (Readings[index].Kind is { } wanted && facts.IsNumber(index)
+                && !Kinds.Fit(wanted, facts.Reading(index).Unit.Kind))
                 return Impossible(ToSettle.CheckUnit, facts.Label(index));
-            if (!Accepts(facts, index) || facts.IsNumber(index) && !(double.IsFinite(facts[index]) && IsPossible(facts, index)))
+            if (!Accepts(facts, index) || facts.IsNumber(index)
+                && !(double.IsFinite(facts[index]) && IsPossible(facts, index)))
                 return Impossible(ToSettle.CheckReading, facts.Label(index));
         }
         return AreTogetherPossible(facts) ? null : Impossible(ToSettle.CheckReading);

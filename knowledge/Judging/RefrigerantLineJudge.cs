@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;
 
-/// <summary>A gauge and a thermometer against the saturation curve: superheat, subcooling, or saturation against air.</summary>
+/// <summary>A gauge and a thermometer against the saturation curve: superheat, subcooling, or saturation against
+/// air.</summary>
 /// <remarks>
 /// The air pressure moves by about 3 kPa with the weather (common practice, no source). Without an altitude it may be
 /// anything from sea level to 1,500 m: sea level is taken, with the difference as the limit of error.
@@ -50,7 +51,8 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
         var figure = Measure(facts, refrigerant, point);
         var (low, high) = (facts.Si("low"), facts.Si("high"));
         var gauge = point.KelvinsPerPascal * facts.OfLimit("gauge");
-        var finding = figure.Against(low, high, facts.OfLimit("thermometer") >= gauge ? ToSettle.WaitTemperatureSettle : ToSettle.Repeat, Source);
+        var finding = figure.Against(low, high, facts.OfLimit("thermometer") >= gauge ? ToSettle.WaitTemperatureSettle
+            : ToSettle.Repeat, Source);
         return point.Outside == 0 || IsCertain(finding, point.Outside * _figure.SaturationSign)
             ? finding
             : finding with { Weights = Even, Settle = ToSettle.OutsideTable };
@@ -60,9 +62,11 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
     private ImmutableSortedDictionary<VerdictKind, double> Even =>
         Verdicts.ToImmutableSortedDictionary(verdict => verdict, _ => 1.0 / Verdicts.Length);
 
-    // The curve ended; what lies beyond it moves the figure further the same way, so that a figure already past a limit stays past it.
+    // The curve ended; what lies beyond it moves the figure further the same way, so that a figure already past a
+    // limit stays past it.
     private static bool IsCertain(Finding finding, int direction) =>
-        finding.Weights.GetValueOrDefault(direction > 0 ? VerdictKind.High : VerdictKind.Low) >= DecisionRule.Probability;
+        finding.Weights.GetValueOrDefault(direction > 0 ? VerdictKind.High
+            : VerdictKind.Low) >= DecisionRule.Probability;
 
     private Figure Measure(Facts facts, Refrigerant refrigerant, SaturationPoint point)
     {
@@ -73,7 +77,8 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
             .From(point.Reasoned(refrigerant, facts[0], facts.Reading(0).Unit, AtmosphereOf(facts), line));
         return Figure.Of(
             _figure.Name, value, unit, how,
-            ("gauge", point.KelvinsPerPascal * facts.OfLimit("gauge")), ("air pressure", point.KelvinsPerPascal * AirUncertainty(facts)),
+            ("gauge", point.KelvinsPerPascal * facts.OfLimit("gauge")),
+            ("air pressure", point.KelvinsPerPascal * AirUncertainty(facts)),
             ("thermometer", facts.OfLimit("thermometer")), ("glide", Uncertainty.OfLimit(point.HalfGlideKelvins)));
     }
 
@@ -81,5 +86,6 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
         StandardAtmosphere.PressureAt(Math.Clamp(facts.Or("altitude", 0), -5_000, 11_000)).Pascals;
 
     private static double AirUncertainty(Facts facts) => Uncertainty.Combined(
-        (1, Uncertainty.OfLimit(WeatherPascals)), (1, facts.Has("altitude") ? 0 : Uncertainty.OfLimit(UnknownAltitudePascals)));
+        (1, Uncertainty.OfLimit(WeatherPascals)), (1, facts.Has("altitude") ? 0
+            : Uncertainty.OfLimit(UnknownAltitudePascals)));
 }

@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Judging;
 /// <param name="KelvinsPerPascal">Slope there.</param>
 /// <param name="HalfGlideKelvins">Half the distance of bubble and dew where the middle was taken, else 0.</param>
 /// <param name="Outside">−1 below the curve, 1 above it, 0 on it.</param>
-internal sealed record SaturationPoint(string Curve, double Celsius, double KelvinsPerPascal, double HalfGlideKelvins, int Outside)
+internal sealed record SaturationPoint(string Curve, double Celsius, double KelvinsPerPascal, double HalfGlideKelvins,
+    int Outside)
 {
     private static readonly Citation Zero = Citation.Textbook("absolute = gauge + air pressure");
 
@@ -26,12 +27,16 @@ internal sealed record SaturationPoint(string Curve, double Celsius, double Kelv
             Math.Abs(dew.Celsius - bubble.Celsius) / 2, bubble.Outside != 0 ? bubble.Outside : dew.Outside);
     }
 
-    public Derivation Reasoned(Refrigerant refrigerant, double gaugePascals, Unit gaugeUnit, double airPascals, Unit shown)
+    public Derivation Reasoned(Refrigerant refrigerant, double gaugePascals, Unit gaugeUnit, double airPascals,
+        Unit shown)
     {
-        var gauge = Unit.TryParse(gaugeUnit.Code, QuantityKind.GaugePressure, out var known) ? known : Units.KiloPascalGauge;
+        var gauge = Unit.TryParse(gaugeUnit.Code, QuantityKind.GaugePressure, out var known) ? known
+            : Units.KiloPascalGauge;
         var sum = Derivation.Of("p = p_gauge + p_air", Zero).With("p_gauge", gaugePascals, gauge)
-            .With("p_air", airPascals, Units.KiloPascalAbsolute).Gives("p", gaugePascals + airPascals, Units.KiloPascalAbsolute);
-        return Derivation.Of(refrigerant.Dew!.Formula + ", solved for T", refrigerant.Source).With("refrigerant", refrigerant.Name).With("curve", Curve)
+            .With("p_air", airPascals, Units.KiloPascalAbsolute)
+                .Gives("p", gaugePascals + airPascals, Units.KiloPascalAbsolute);
+        return Derivation.Of(refrigerant.Dew!.Formula + ", solved for T", refrigerant.Source)
+            .With("refrigerant", refrigerant.Name).With("curve", Curve)
             .With("p", gaugePascals + airPascals, Units.KiloPascalAbsolute).Gives("T_sat", Celsius, shown).From(sum);
     }
 

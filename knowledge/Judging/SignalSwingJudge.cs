@@ -21,7 +21,8 @@ internal sealed class SignalSwingJudge() : ReadingJudge(
         var unit = facts.Reading(1).Unit;
         var how = Derivation.Of("swing = highest - lowest", Source).With("lowest", facts[0], facts.Reading(0).Unit)
             .With("highest", facts[1], unit).Gives("swing", swing, unit);
-        return Figure.Of("swing", swing, unit, how, ("meter on lowest", facts.OfMeter(0)), ("meter on highest", facts.OfMeter(1)))
+        return Figure.Of("swing", swing, unit, how, ("meter on lowest", facts.OfMeter(0)),
+            ("meter on highest", facts.OfMeter(1)))
             .Against(facts.Si("swing"), null, ToSettle.Repeat, Source);
     }
 }

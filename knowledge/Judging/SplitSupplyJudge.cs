@@ -6,12 +6,13 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A split supply: leg to leg at its nominal value, each leg to ground at half of it.</summary>
 /// <remarks>
-/// Unequal when one leg is inside its limits and the other is not, or one is low and the other high. When the legs add up to
-/// the line all the same, the neutral is open; when one leg is dead, that leg is lost.
+/// Unequal when one leg is inside its limits and the other is not, or one is low and the other high. When the legs add
+/// up to the line all the same, the neutral is open; when one leg is dead, that leg is lost.
 /// </remarks>
 internal sealed class SplitSupplyJudge() : ReadingJudge(
     "split-supply",
-    [new("L1-L2", QuantityKind.Voltage), new("L1-ground", QuantityKind.Voltage), new("L2-ground", QuantityKind.Voltage)],
+    [new("L1-L2", QuantityKind.Voltage), new("L1-ground", QuantityKind.Voltage),
+        new("L2-ground", QuantityKind.Voltage)],
     [
         Need.Number("nominal", QuantityKind.Voltage, "rated voltage leg to leg"),
         Need.Number("below", QuantityKind.Ratio, "how far below it may be"),
@@ -26,18 +27,24 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
     {
         var nominal = facts.Si("nominal");
         var unit = facts.Reading(0).Unit;
-        var how = Derivation.Of("leg to leg = nominal, leg to ground = nominal / 2, each within below and above", Source)
-            .With("nominal", nominal, unit).With("below", facts.Si("below"), Units.Percent).With("above", facts.Si("above"), Units.Percent);
+        var how = Derivation.Of("leg to leg = nominal, leg to ground = nominal / 2, each within below and above",
+            Source)
+            .With("nominal", nominal, unit).With("below", facts.Si("below"), Units.Percent)
+                .With("above", facts.Si("above"), Units.Percent);
         var aims = new[] { nominal, nominal / 2, nominal / 2 };
-        var figures = facts.Indices.Select(i => Figure.Of(facts.Label(i), facts[i], facts.Reading(i).Unit, how, ("meter", facts.OfMeter(i)))).ToArray();
+        var figures = facts.Indices.Select(i => Figure.Of(
+            facts.Label(i), facts[i], facts.Reading(i).Unit, how, ("meter", facts.OfMeter(i)))).ToArray();
         var (below, above) = (1 - facts.Si("below"), 1 + facts.Si("above"));
         var weights = Joint([.. figures.Select((figure, i) => Sides(figure, aims[i] * below, aims[i] * above))]);
         var unequal = weights.GetValueOrDefault(VerdictKind.Unequal) > 0.5;
         return new Finding(
-            weights, figures[0].Reasoned(nominal * below, nominal * above).From([.. figures.Skip(1).Select(figure => figure.Reasoned(nominal / 2 * below, nominal / 2 * above))]),
-            [.. figures.Select((figure, i) => figure.Band(aims[i] * below, aims[i], aims[i] * above))], ToSettle.BetterRange, Source)
+            weights, figures[0].Reasoned(nominal * below, nominal * above)
+                .From([.. figures.Skip(1).Select(figure => figure.Reasoned(nominal / 2 * below, nominal / 2 * above))]),
+            [.. figures.Select((figure, i) => figure.Band(aims[i] * below, aims[i], aims[i] * above))],
+                ToSettle.BetterRange, Source)
         {
-            OddOneOut = unequal ? facts.Label(Math.Abs(facts[1] - aims[1]) >= Math.Abs(facts[2] - aims[2]) ? 1 : 2) : null,
+            OddOneOut = unequal ? facts.Label(Math.Abs(facts[1] - aims[1]) >= Math.Abs(facts[2] - aims[2]) ? 1 : 2)
+                : null,
             Pattern = unequal ? PatternOf(facts, nominal) : null,
         };
     }
@@ -64,7 +71,8 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
                 for (var two = 0; two < 3; two++)
                 {
                     var verdict = Verdict(line, one, two);
-                    weights[verdict] = weights.GetValueOrDefault(verdict) + sides[0][line] * sides[1][one] * sides[2][two];
+                    weights[verdict] = weights.GetValueOrDefault(verdict)
+                        + sides[0][line] * sides[1][one] * sides[2][two];
                 }
         return weights.ToImmutable();
     }

@@ -23,8 +23,10 @@ internal sealed class SupplyLimitsJudge() : ReadingJudge(
         var (low, high) = (nominal * (1 - facts.Si("below")), nominal * (1 + facts.Si("above")));
         var unit = facts.Reading(0).Unit;
         var how = Derivation.Of("low = nominal (1 - below), high = nominal (1 + above)", Source)
-            .With("nominal", nominal, unit).With("below", facts.Si("below"), Units.Percent).With("above", facts.Si("above"), Units.Percent)
+            .With("nominal", nominal, unit).With("below", facts.Si("below"), Units.Percent)
+                .With("above", facts.Si("above"), Units.Percent)
             .Gives("low", low, unit).Gives("high", high, unit);
-        return Figure.Of(facts.Label(0), facts[0], unit, how, ("meter", facts.OfMeter(0))).Against(low, high, ToSettle.BetterRange, Source, nominal);
+        return Figure.Of(facts.Label(0), facts[0], unit, how, ("meter", facts.OfMeter(0)))
+            .Against(low, high, ToSettle.BetterRange, Source, nominal);
     }
 }

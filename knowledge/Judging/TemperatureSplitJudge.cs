@@ -21,7 +21,8 @@ internal sealed class TemperatureSplitJudge() : ReadingJudge(
         var (one, other) = (facts.Reading(0).Unit, facts.Reading(1).Unit);
         var split = Math.Abs(facts[0] - facts[1]);
         var unit = Kinds.Difference(one);
-        var how = Derivation.Of("split = |T1 - T2|", Source).With("T1", facts[0], one).With("T2", facts[1], other).Gives("split", split, unit);
+        var how = Derivation.Of("split = |T1 - T2|", Source).With("T1", facts[0], one).With("T2", facts[1], other)
+            .Gives("split", split, unit);
         var u = facts.OfLimit("thermometer");
         return Figure.Of("split", split, unit, how, ("thermometer on T1", u), ("thermometer on T2", u))
             .Against(facts.Si("low"), facts.Si("high"), ToSettle.WaitTemperatureSettle, Source);

@@ -6,21 +6,24 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A sensor's resistance against its curve at the temperature beside it.</summary>
 /// <remarks>
-/// A reading ten times above or below the whole curve is taken for an open or shorted sensor (common practice, no source).
+/// A reading ten times above or below the whole curve is taken for an open or shorted sensor (common practice, no
+/// source).
 /// </remarks>
 internal sealed class ThermistorCurveJudge() : ReadingJudge(
     "thermistor-curve",
     [new("resistance", QuantityKind.Resistance), new("temperature", QuantityKind.Temperature)],
     [
         new("curve", InputForm.Curve, null, true, "curve of the sensor"),
-        Need.Number("tolerance", QuantityKind.TemperatureDifference, "by how much a good sensor may be off, as a temperature"),
+        Need.Number("tolerance", QuantityKind.TemperatureDifference,
+            "by how much a good sensor may be off, as a temperature"),
         Need.Meter, Need.Thermometer,
     ],
     [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.OpenCircuit, VerdictKind.ShortCircuit])
 {
     private const double Beyond = 10;
 
-    protected override Citation Source => new("Curve of the sensor", "ln R against 1/T; limits by the tolerance as a temperature");
+    protected override Citation Source => new("Curve of the sensor",
+        "ln R against 1/T; limits by the tolerance as a temperature");
 
     protected override bool Accepts(Facts facts, int index) => index == 0 || facts.IsNumber(index);
 
@@ -36,20 +39,25 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
         var (low, high) = (Math.Min(one, other), Math.Max(one, other));
         var shown = facts.IsNumber(0) ? facts.Reading(0).Unit : Units.KiloOhm;
         var how = Derivation.Of(facts.Curve.Formula, Source).With("T", facts[1], facts.Reading(1).Unit)
-            .With("tolerance", tolerance, Units.Kelvin).Gives("R", nominal, shown).Gives("low", low, shown).Gives("high", high, shown);
+            .With("tolerance", tolerance, Units.Kelvin).Gives("R", nominal, shown).Gives("low", low, shown)
+                .Gives("high", high, shown);
         if (!facts.IsNumber(0))
             return new Finding(
                 Finding.Certainly(facts.IsOpen(0) ? VerdictKind.OpenCircuit : VerdictKind.ShortCircuit), how,
-                [new ExpectedBand(facts.Label(0), low.In(shown), nominal.In(shown), high.In(shown), null, null)], ToSettle.Repeat, Source);
+                [new ExpectedBand(facts.Label(0), low.In(shown), nominal.In(shown), high.In(shown), null, null)],
+                    ToSettle.Repeat, Source);
         var warmth = Math.Abs(facts.Curve.SlopeAt(at)) * facts.OfLimit("thermometer");
-        var figure = Figure.Of(facts.Label(0), facts[0], shown, how, ("meter", facts.OfMeter(0)), ("thermometer", warmth));
-        return figure.Against(low, high, Settle(facts.OfMeter(0), warmth), Source, nominal) with { Weights = Weigh(facts, figure, low, high) };
+        var figure = Figure.Of(facts.Label(0), facts[0], shown, how, ("meter", facts.OfMeter(0)),
+            ("thermometer", warmth));
+        return figure.Against(low, high, Settle(facts.OfMeter(0), warmth), Source,
+            nominal) with { Weights = Weigh(facts, figure, low, high) };
     }
 
     private static string Settle(double meter, double thermometer) =>
         thermometer >= meter ? ToSettle.WaitTemperatureSettle : ToSettle.BetterRange;
 
-    private static ImmutableSortedDictionary<VerdictKind, double> Weigh(Facts facts, Figure figure, double low, double high)
+    private static ImmutableSortedDictionary<VerdictKind,
+        double> Weigh(Facts facts, Figure figure, double low, double high)
     {
         var curve = facts.Curve;
         curve.TryResistance(curve.Coldest, out var cold);
@@ -57,7 +65,8 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
         var (least, most) = (Math.Min(cold.Ohms, hot.Ohms) / Beyond, Math.Max(cold.Ohms, hot.Ohms) * Beyond);
         // How warm it is does not matter for whether the sensor is open or shorted at all.
         var (shorted, _, open) = Conformance.Of(figure.Value, facts.OfMeter(0), least, most);
-        var weights = Zone.Weigh(figure.Value, figure.Uncertainty, Zone.LowBelow(low), Zone.WithinUpTo(high), Zone.Above(VerdictKind.High));
+        var weights = Zone.Weigh(figure.Value, figure.Uncertainty, Zone.LowBelow(low), Zone.WithinUpTo(high),
+            Zone.Above(VerdictKind.High));
         return weights.ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value * (1 - shorted - open))
             .Add(VerdictKind.ShortCircuit, shorted).Add(VerdictKind.OpenCircuit, open);
     }
@@ -66,7 +75,8 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
     private static double Ohms(Facts facts, double offset)
     {
         var celsius = Math.Clamp(facts[1] + offset, facts.Curve.Coldest.Celsius, facts.Curve.Hottest.Celsius);
-        var kelvins = Math.Clamp(Temperature.FromCelsius(celsius).Kelvins, facts.Curve.Coldest.Kelvins, facts.Curve.Hottest.Kelvins);
+        var kelvins = Math.Clamp(Temperature.FromCelsius(celsius).Kelvins, facts.Curve.Coldest.Kelvins,
+            facts.Curve.Hottest.Kelvins);
         facts.Curve.TryResistance(Temperature.FromKelvins(kelvins), out var resistance);
         return resistance.Ohms;
     }

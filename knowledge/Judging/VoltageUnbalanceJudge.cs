@@ -25,8 +25,10 @@ internal sealed class VoltageUnbalanceJudge() : ReadingJudge(
         var odd = OddOne.Of([facts[0], facts[1], facts[2]]);
         var unit = facts.Reading(0).Unit;
         var how = Derivation.Of("unbalance = max |x - mean| / mean", Source)
-            .With("V1", facts[0], unit).With("V2", facts[1], unit).With("V3", facts[2], unit).Gives("mean", odd.Mean, unit).Gives("unbalance", odd.Share, Units.Percent);
-        var figure = Figure.Of("unbalance", odd.Share, Units.Percent, how, ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
+            .With("V1", facts[0], unit).With("V2", facts[1], unit).With("V3", facts[2], unit)
+                .Gives("mean", odd.Mean, unit).Gives("unbalance", odd.Share, Units.Percent);
+        var figure = Figure.Of("unbalance", odd.Share, Units.Percent, how,
+            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
         var finding = figure.Against(null, facts.Si("limit"), ToSettle.BetterRange, Source);
         return finding with { OddOneOut = odd.Share > facts.Si("limit") ? facts.Label(odd.Index) : null };
     }

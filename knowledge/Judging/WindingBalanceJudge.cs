@@ -6,9 +6,9 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>Three windings of a motor: equal to each other, and near to nominal where one is known.</summary>
 /// <remarks>
-/// From 100 kΩ, or a hundred times nominal, a winding is open; below a tenth of nominal (or of the largest reading) it is
-/// shorted (common practice, no source). The meter's share of the reading is common to the three and cancels out of their
-/// balance. Nominal holds at 20 °C between terminals and is taken to the winding's temperature.
+/// From 100 kΩ, or a hundred times nominal, a winding is open; below a tenth of nominal (or of the largest reading) it
+/// is shorted (common practice, no source). The meter's share of the reading is common to the three and cancels out of
+/// their balance. Nominal holds at 20 °C between terminals and is taken to the winding's temperature.
 /// </remarks>
 internal sealed class WindingBalanceJudge() : ReadingJudge(
     "winding-balance",
@@ -17,15 +17,18 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
         Need.Number("limit", QuantityKind.Ratio, "largest deviation from the mean, as a share of it"),
         Need.Meter,
         Need.Number("nominal", QuantityKind.Resistance, "between terminals at 20 °C", required: false),
-        Need.Number("nominal-tolerance", QuantityKind.Ratio, "how far the mean may be from nominal; 20 % unless given", required: false),
+        Need.Number("nominal-tolerance", QuantityKind.Ratio, "how far the mean may be from nominal; 20 % unless given",
+            required: false),
         Need.Number("temperature", QuantityKind.Temperature, "of the winding; 20 °C unless given", required: false),
     ],
-    [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Unequal, VerdictKind.OpenCircuit, VerdictKind.ShortCircuit])
+    [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Unequal, VerdictKind.OpenCircuit,
+        VerdictKind.ShortCircuit])
 {
     /// <summary>Below this the meter's leads decide.</summary>
     private const double SmallOhms = 1;
 
-    protected override Citation Source => Citation.CommonPractice with { Place = "three windings equal; largest deviation from the mean" };
+    protected override Citation Source => Citation.CommonPractice with { Place =
+        "three windings equal; largest deviation from the mean" };
 
     protected override bool Accepts(Facts facts, int index) => true;
 
@@ -39,7 +42,8 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
     {
         var how = Derivation.Of("open from open_from, short below short_below", Source)
             .With("open_from", set.OpenFrom, Units.KiloOhm).With("short_below", set.ShortBelow, Units.Ohm);
-        var finding = new Finding(set.BrokenWeights, how, [.. facts.Indices.Select(index => Plain(facts, index))], ToSettle.Repeat, Source);
+        var finding = new Finding(set.BrokenWeights, how, [.. facts.Indices.Select(index => Plain(facts, index))],
+            ToSettle.Repeat, Source);
         return set.Named(finding);
     }
 
@@ -48,9 +52,12 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
         var unit = facts.Reading(0).Unit;
         var odd = OddOne.Of([facts[0], facts[1], facts[2]]);
         var limit = facts.Si("limit");
-        var how = Derivation.Of("unbalance = max |R - mean| / mean", Source).With(facts.Label(0), facts[0], unit).With(facts.Label(1), facts[1], unit)
-            .With(facts.Label(2), facts[2], unit).Gives("mean", odd.Mean, unit).Gives("unbalance", odd.Share, Units.Percent);
-        var share = Figure.Of("unbalance", odd.Share, Units.Percent, how, ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
+        var how = Derivation.Of("unbalance = max |R - mean| / mean", Source).With(facts.Label(0), facts[0], unit)
+            .With(facts.Label(1), facts[1], unit)
+            .With(facts.Label(2), facts[2], unit).Gives("mean", odd.Mean, unit)
+                .Gives("unbalance", odd.Share, Units.Percent);
+        var share = Figure.Of("unbalance", odd.Share, Units.Percent, how,
+            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
         var (_, equal, unequal) = Conformance.Of(share.Value, share.Uncertainty, double.NegativeInfinity, limit);
         var mean = Nominal(facts, odd.Mean, unit);
         var weights = set.BrokenWeights.ToBuilder();
@@ -74,10 +81,12 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
         if (!facts.Has("nominal"))
             return null;
         var at = Temperature.FromCelsius(Math.Clamp(facts.Or("temperature", 20), -60, 200));
-        var nominal = Winding.AtTemperature(Resistance.FromOhms(facts.Si("nominal")), Temperature.FromCelsius(20), at).Ohms;
+        var nominal = Winding.AtTemperature(Resistance.FromOhms(facts.Si("nominal")), Temperature.FromCelsius(20), at)
+            .Ohms;
         var tolerance = facts.Or("nominal-tolerance", 0.2);
         var how = Derivation.Of("expected = nominal (235 + T) / (235 + 20)", Winding.TemperatureLaw)
-            .With("nominal", facts.Si("nominal"), unit).With("T", at.Celsius, Units.Celsius).Gives("expected", nominal, unit);
+            .With("nominal", facts.Si("nominal"), unit).With("T", at.Celsius, Units.Celsius)
+                .Gives("expected", nominal, unit);
         return Figure.Of("mean", mean, unit, how, ("meter", facts.Meter.StandardUncertainty(mean)))
             .Against(nominal * (1 - tolerance), nominal * (1 + tolerance), ToSettle.BetterRange, Source, nominal);
     }

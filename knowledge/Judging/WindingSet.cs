@@ -3,8 +3,10 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Judging;
 
-/// <summary>Which of three windings are open or shorted, each with its probability, and the pattern they make.</summary>
-internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, ImmutableArray<double> Short, double OpenFrom, double ShortBelow)
+/// <summary>Which of three windings are open or shorted, each with its probability, and the pattern they
+/// make.</summary>
+internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, ImmutableArray<double> Short,
+    double OpenFrom, double ShortBelow)
 {
     private const double OpenOhms = 100_000;
 
@@ -14,19 +16,25 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
     private double Closed => Open.Aggregate(1.0, (product, open) => product * (1 - open));
 
     /// <summary>Probability that none is open or shorted.</summary>
-    public double Sound => Open.Zip(Short).Aggregate(1.0, (product, pair) => product * Math.Max(0, 1 - pair.First - pair.Second));
+    public double Sound => Open.Zip(Short).Aggregate(1.0, (product, pair) =>
+        product * Math.Max(0, 1 - pair.First - pair.Second));
 
-    public ImmutableSortedDictionary<VerdictKind, double> BrokenWeights => ImmutableSortedDictionary<VerdictKind, double>.Empty
+    public ImmutableSortedDictionary<VerdictKind, double> BrokenWeights =>
+        ImmutableSortedDictionary<VerdictKind, double>.Empty
         .Add(VerdictKind.OpenCircuit, 1 - Closed).Add(VerdictKind.ShortCircuit, Math.Max(0, Closed - Sound));
 
     public static WindingSet Of(Facts facts)
     {
         var openFrom = facts.Has("nominal") ? Math.Min(OpenOhms, 100 * facts.Si("nominal")) : OpenOhms;
-        var largest = facts.Indices.Where(i => facts.IsNumber(i) && facts[i] < openFrom).Select(i => facts[i]).DefaultIfEmpty(0).Max();
-        var shortBelow = facts.Has("nominal") ? facts.Si("nominal") / 10 : Math.Max(largest / 10, facts.Meter.LimitOfError(0));
+        var largest = facts.Indices.Where(i => facts.IsNumber(i) && facts[i] < openFrom).Select(i => facts[i])
+            .DefaultIfEmpty(0).Max();
+        var shortBelow = facts.Has("nominal") ? facts.Si("nominal") / 10
+            : Math.Max(largest / 10, facts.Meter.LimitOfError(0));
         return new WindingSet(
-            facts, [.. facts.Indices.Select(i => Share(facts, i, facts.IsOpen(i), double.NegativeInfinity, openFrom).Above)],
-            [.. facts.Indices.Select(i => Share(facts, i, facts.IsShort(i), shortBelow, double.PositiveInfinity).Below)], openFrom, shortBelow);
+            facts, [.. facts.Indices.Select(i => Share(facts, i, facts.IsOpen(i), double.NegativeInfinity, openFrom)
+                .Above)],
+            [.. facts.Indices.Select(i => Share(facts, i, facts.IsShort(i), shortBelow, double.PositiveInfinity)
+                .Below)], openFrom, shortBelow);
     }
 
     /// <summary>Adds the odd one and the pattern of open windings.</summary>
@@ -37,7 +45,8 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
         return (open.Length, shorted.Length) switch
         {
             (3, _) => finding with { Pattern = "all-open", OddOneOut = null },
-            (2, _) => finding with { Pattern = "one-terminal-open", OddOneOut = Common(Facts.Label(open[0]), Facts.Label(open[1])) },
+            (2, _) => finding with { Pattern = "one-terminal-open",
+                OddOneOut = Common(Facts.Label(open[0]), Facts.Label(open[1])) },
             (1, _) => finding with { Pattern = "one-reading-open", OddOneOut = Facts.Label(open[0]) },
             (_, 3) => finding with { Pattern = "all-short", OddOneOut = null },
             (_, > 0) => finding with { Pattern = null, OddOneOut = Facts.Label(shorted[0]) },
@@ -53,7 +62,8 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
         return alike && Math.Abs(odd.Values[odd.Index] / others.Average() - 2) <= 0.1 ? "delta-phase-open" : null;
     }
 
-    private static (double Below, double Inside, double Above) Share(Facts facts, int index, bool said, double least, double most) =>
+    private static (double Below, double Inside, double Above) Share(
+        Facts facts, int index, bool said, double least, double most) =>
         facts.IsNumber(index) ? Conformance.Of(facts[index], facts.OfMeter(index), least, most)
         : said ? (1, 0, 1)
         : (0, 1, 0);
@@ -61,7 +71,8 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
     // "U–V" and "U–W" share the terminal U; labels that name no terminals are given as they are.
     private static string Common(string one, string other)
     {
-        static string[] Terminals(string label) => label.Split(['–', '-', ' ', '/', '—'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        static string[] Terminals(string label) => label.Split(
+            ['–', '-', ' ', '/', '—'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         return Terminals(one).Intersect(Terminals(other), StringComparer.OrdinalIgnoreCase).FirstOrDefault() ?? one;
     }
 }

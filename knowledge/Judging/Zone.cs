@@ -18,14 +18,16 @@ internal readonly record struct Zone(VerdictKind Verdict, double UpTo, bool EndI
     /// <summary>Probability of each verdict that the zones name, for a value with a standard uncertainty.</summary>
     /// <param name="zones">Rising; the last reaches to infinity.</param>
     /// <remarks>Source: JCGM 106:2012, clause 7.</remarks>
-    public static ImmutableSortedDictionary<VerdictKind, double> Weigh(double value, double uncertainty, params ReadOnlySpan<Zone> zones)
+    public static ImmutableSortedDictionary<VerdictKind,
+        double> Weigh(double value, double uncertainty, params ReadOnlySpan<Zone> zones)
     {
         var weights = ImmutableSortedDictionary.CreateBuilder<VerdictKind, double>();
         var from = double.NegativeInfinity;
         var rest = 1.0;
         foreach (var zone in zones)
         {
-            var weight = uncertainty > 0 ? Normal.Between((from - value) / uncertainty, (zone.UpTo - value) / uncertainty) : rest * zone.Holds(value);
+            var weight = uncertainty > 0 ? Normal.Between(
+                (from - value) / uncertainty, (zone.UpTo - value) / uncertainty) : rest * zone.Holds(value);
             rest -= uncertainty > 0 ? 0 : weight;
             weights[zone.Verdict] = weights.GetValueOrDefault(zone.Verdict) + weight;
             from = zone.UpTo;

@@ -14,9 +14,11 @@ public readonly record struct AbsolutePressure
 
     /// <summary>Makes an absolute pressure from pascals.</summary>
     /// <param name="pascals">Pa, 0 to 1,000,000,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pascals"/> is outside that range or NaN.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pascals"/> is outside that range or
+    /// NaN.</exception>
     public static AbsolutePressure FromPascals(double pascals) => new(Require.InRange(pascals, 0, 1e9, "Pa"));
 
     /// <summary>What a gauge shows of this pressure where the atmosphere is <paramref name="atmosphere"/>.</summary>
-    public GaugePressure AsGauge(AbsolutePressure atmosphere) => GaugePressure.FromPascals(Pascals - atmosphere.Pascals);
+    public GaugePressure AsGauge(AbsolutePressure atmosphere) =>
+        GaugePressure.FromPascals(Pascals - atmosphere.Pascals);
 }

@@ -11,5 +11,6 @@ public readonly record struct AirFlow
     /// <summary>Makes an air flow from cubic meters per second.</summary>
     /// <param name="cubicMetersPerSecond">m³/s, finite, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The argument is negative, infinite or NaN.</exception>
-    public static AirFlow FromCubicMetersPerSecond(double cubicMetersPerSecond) => new(Require.NotNegative(cubicMetersPerSecond, "m³/s"));
+    public static AirFlow FromCubicMetersPerSecond(double cubicMetersPerSecond) =>
+        new(Require.NotNegative(cubicMetersPerSecond, "m³/s"));
 }

@@ -11,5 +11,6 @@ public readonly record struct Density
     /// <summary>Makes a density from kilograms per cubic meter.</summary>
     /// <param name="kilogramsPerCubicMeter">kg/m³, finite, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The argument is negative, infinite or NaN.</exception>
-    public static Density FromKilogramsPerCubicMeter(double kilogramsPerCubicMeter) => new(Require.NotNegative(kilogramsPerCubicMeter, "kg/m³"));
+    public static Density FromKilogramsPerCubicMeter(double kilogramsPerCubicMeter) =>
+        new(Require.NotNegative(kilogramsPerCubicMeter, "kg/m³"));
 }

@@ -10,7 +10,8 @@ public readonly record struct GaugePressure
 
     /// <summary>Makes a gauge pressure from pascals.</summary>
     /// <param name="pascals">Pa, −110,000 to 1,000,000,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pascals"/> is outside that range or NaN.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="pascals"/> is outside that range or
+    /// NaN.</exception>
     public static GaugePressure FromPascals(double pascals) => new(Require.InRange(pascals, -110_000, 1e9, "Pa"));
 
     /// <summary>Adds the atmosphere.</summary>

@@ -5,7 +5,8 @@ namespace DxAssistant.Knowledge.Quantities;
 /// <summary>Numbers as text, the same on every system.</summary>
 public static class NumberText
 {
-    /// <summary>Writes a number to at most some significant digits, without trailing zeros or an exponent where one can be avoided.</summary>
+    /// <summary>Writes a number to at most some significant digits, without trailing zeros or an exponent where one
+    /// can be avoided.</summary>
     /// <remarks>Seven digits by default, so that the last bit in which systems may differ never shows.</remarks>
     public static string Of(double value, int digits = 7)
     {
@@ -16,8 +17,10 @@ public static class NumberText
             : rounded.ToString("0.######e0", CultureInfo.InvariantCulture);
     }
 
-    /// <summary>Rounds to significant digits, half away from zero; the default of eleven removes what systems may disagree on.</summary>
+    /// <summary>Rounds to significant digits, half away from zero; the default of eleven removes what systems may
+    /// disagree on.</summary>
     public static double Round(double value, int digits = 11) => value == 0 || !double.IsFinite(value)
         ? value + 0.0
-        : double.Parse(value.ToString("e" + (digits - 1).ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        : double.Parse(value.ToString("e" + (digits - 1).ToString(CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 }

@@ -22,7 +22,8 @@ public enum QuantityKind
     /// <summary>Base: F.</summary>
     Capacitance,
 
-    /// <summary>Base: F·V/A, which is the second; what a current and a voltage are multiplied with to give a capacitance.</summary>
+    /// <summary>Base: F·V/A, which is the second; what a current and a voltage are multiplied with to give a
+    /// capacitance.</summary>
     CapacitanceFactor,
 
     /// <summary>Base: Hz.</summary>

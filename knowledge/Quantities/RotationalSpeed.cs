@@ -11,5 +11,6 @@ public readonly record struct RotationalSpeed
     /// <summary>Makes a rotational speed from revolutions per minute.</summary>
     /// <param name="revolutionsPerMinute">r/min, finite, 0 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException">The argument is negative, infinite or NaN.</exception>
-    public static RotationalSpeed FromRevolutionsPerMinute(double revolutionsPerMinute) => new(Require.NotNegative(revolutionsPerMinute, "r/min"));
+    public static RotationalSpeed FromRevolutionsPerMinute(double revolutionsPerMinute) =>
+        new(Require.NotNegative(revolutionsPerMinute, "r/min"));
 }

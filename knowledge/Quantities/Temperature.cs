@@ -15,17 +15,21 @@ public readonly record struct Temperature : IComparable<Temperature>
 
     /// <summary>Makes a temperature from kelvins.</summary>
     /// <param name="kelvins">K, 0 to 10,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kelvins"/> is outside that range or NaN.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kelvins"/> is outside that range or
+    /// NaN.</exception>
     public static Temperature FromKelvins(double kelvins) => new(Require.InRange(kelvins, 0, 10_000, "K"));
 
     /// <summary>Makes a temperature from degrees Celsius.</summary>
     /// <param name="degrees">°C, −273.15 to 9,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degrees"/> is outside that range or NaN.</exception>
-    public static Temperature FromCelsius(double degrees) => new(Require.InRange(degrees, -IcePoint, 9_000, "°C") + IcePoint);
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degrees"/> is outside that range or
+    /// NaN.</exception>
+    public static Temperature FromCelsius(double degrees) =>
+        new(Require.InRange(degrees, -IcePoint, 9_000, "°C") + IcePoint);
 
     /// <summary>Makes a temperature from degrees Fahrenheit.</summary>
     /// <param name="degrees">°F, −459.67 to 10,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degrees"/> is outside that range or NaN.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="degrees"/> is outside that range or
+    /// NaN.</exception>
     public static Temperature FromFahrenheit(double degrees) =>
         new((Require.InRange(degrees, -459.67, 10_000, "°F") + 459.67) * 5 / 9);
 

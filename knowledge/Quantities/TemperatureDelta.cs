@@ -10,6 +10,7 @@ public readonly record struct TemperatureDelta
 
     /// <summary>Makes a difference from kelvins.</summary>
     /// <param name="kelvins">K, −10,000 to 10,000, ends included.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kelvins"/> is outside that range or NaN.</exception>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="kelvins"/> is outside that range or
+    /// NaN.</exception>
     public static TemperatureDelta FromKelvins(double kelvins) => new(Require.InRange(kelvins, -10_000, 10_000, "K"));
 }

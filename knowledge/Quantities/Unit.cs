@@ -13,7 +13,8 @@ public sealed record Unit
     private readonly double _factor;
     private readonly double _offset;
 
-    internal Unit(string symbol, string code, QuantityKind kind, double factor, double offset, params string[] spellings)
+    internal Unit(string symbol, string code, QuantityKind kind, double factor, double offset,
+        params string[] spellings)
     {
         (Symbol, Code, Kind, _factor, _offset) = (symbol, code, kind, factor, offset);
         Spellings = [.. spellings.Append(code).Append(symbol).Select(Normalize).Distinct(StringComparer.Ordinal)];
@@ -34,11 +35,13 @@ public sealed record Unit
     public ImmutableArray<string> Spellings { get; }
 
     /// <summary>Finds a unit by one of its exact spellings; upper and lower case differ (mΩ, MΩ).</summary>
-    /// <remarks>A spelling with several meanings gives the first: K a difference, °F a temperature, kPa a pressure whose zero is not said.</remarks>
+    /// <remarks>A spelling with several meanings gives the first: K a difference, °F a temperature, kPa a pressure
+    /// whose zero is not said.</remarks>
     public static bool TryParse(string? symbol, [NotNullWhen(true)] out Unit? unit) =>
         (unit = Named(symbol).FirstOrDefault()) is not null;
 
-    /// <summary>Finds a unit of a kind by one of its exact spellings, so that K can be a temperature and kPa a gauge pressure.</summary>
+    /// <summary>Finds a unit of a kind by one of its exact spellings, so that K can be a temperature and kPa a gauge
+    /// pressure.</summary>
     public static bool TryParse(string? symbol, QuantityKind kind, [NotNullWhen(true)] out Unit? unit) =>
         (unit = Named(symbol).FirstOrDefault(u => u.Kind == kind)) is not null;
 

@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Quantities;
 /// <summary>The table of units. Where one spelling has several meanings, the first line is its default.</summary>
 /// <remarks>
 /// Exact by definition: 1 lbf/in² = 6894.757293168 Pa, 1 atm = 101,325 Pa, 1 ft = 0.3048 m, 1 lb = 0.45359237 kg.
-/// 1 micron (of mercury) = 101,325/760,000 Pa. 1 Btu (International Table) = 1055.05585262 J. 1 inHg at 0 °C = 3386.389 Pa.
+/// 1 micron (of mercury) = 101,325/760,000 Pa. 1 Btu (International Table) = 1055.05585262 J. 1 inHg at 0 °C =
+/// 3386.389 Pa.
 /// </remarks>
 public static class Units
 {
@@ -44,8 +45,10 @@ public static class Units
     public static Unit RevolutionsPerMinute { get; } = Of("r/min", "rpm", Kind.RotationalSpeed, 1);
     public static Unit Celsius { get; } = Of("°C", "degC", Kind.Temperature, 1);
     public static Unit Fahrenheit { get; } = new("°F", "degF", Kind.Temperature, Rankine, -32);
-    public static Unit Kelvin { get; } = Of("K", "K", Kind.TemperatureDifference, 1, "C_diff", "degC_diff", "°C", "degC");
-    public static Unit FahrenheitDifference { get; } = Of("°F", "F_diff", Kind.TemperatureDifference, Rankine, "degF_diff", "degF");
+    public static Unit Kelvin { get; } = Of("K", "K", Kind.TemperatureDifference, 1, "C_diff", "degC_diff", "°C",
+        "degC");
+    public static Unit FahrenheitDifference { get; } = Of(
+        "°F", "F_diff", Kind.TemperatureDifference, Rankine, "degF_diff", "degF");
     public static Unit PerKelvin { get; } = Of("1/K", "1/K", Kind.InverseTemperature, 1);
     public static Unit PercentPerKelvin { get; } = Of("%/K", "%/K", Kind.InverseTemperature, 0.01);
     public static Unit PsiGauge { get; } = Of("psig", "psig", Kind.GaugePressure, Psi);
@@ -56,7 +59,8 @@ public static class Units
     public static Unit KiloPascalAbsolute { get; } = Of("kPa(a)", "kPa_abs", Kind.AbsolutePressure, 1e3, "kPaa");
     public static Unit BarAbsolute { get; } = Of("bar(a)", "bar_abs", Kind.AbsolutePressure, 1e5, "bara");
     public static Unit PascalAbsolute { get; } = Of("Pa(a)", "Pa_abs", Kind.AbsolutePressure, 1, "Paa");
-    public static Unit MicronOfMercury { get; } = Of("micron", "micron", Kind.AbsolutePressure, Micron, "microns", "mTorr");
+    public static Unit MicronOfMercury { get; } = Of("micron", "micron", Kind.AbsolutePressure, Micron, "microns",
+        "mTorr");
     public static Unit Pascal { get; } = Of("Pa", "Pa", Kind.Pressure, 1);
     public static Unit KiloPascal { get; } = Of("kPa", "kPa", Kind.Pressure, 1e3);
     public static Unit PoundPerSquareInch { get; } = Of("psi", "psi", Kind.Pressure, Psi);
@@ -79,7 +83,8 @@ public static class Units
     public static Unit KilogramPerMole { get; } = Of("kg/mol", "kg/mol", Kind.MolarMass, 1);
     public static Unit KilogramPerCubicMeter { get; } = Of("kg/m³", "kg/m3", Kind.Density, 1);
     public static Unit PoundPerCubicFoot { get; } = Of("lb/ft³", "lb/ft3", Kind.Density, Pound / CubicFoot);
-    public static Unit PoundPerHourPerCfm { get; } = Of("lb min/(h ft³)", "lb min/(h ft3)", Kind.Density, Pound / CubicFoot / 60);
+    public static Unit PoundPerHourPerCfm { get; } = Of(
+        "lb min/(h ft³)", "lb min/(h ft3)", Kind.Density, Pound / CubicFoot / 60);
     public static Unit CubicMeterPerSecond { get; } = Of("m³/s", "m3/s", Kind.AirFlow, 1);
     public static Unit CubicFootPerMinute { get; } = Of("cfm", "cfm", Kind.AirFlow, CubicFoot / 60, "CFM", "ft3/min");
     public static Unit One { get; } = Of("", "", Kind.Ratio, 1, "1");
@@ -89,7 +94,8 @@ public static class Units
     public static Unit KiloJoulePerKilogram { get; } = Of("kJ/kg", "kJ/kg", Kind.SpecificEnthalpy, 1e3);
     public static Unit BtuPerPound { get; } = Of("Btu/lb", "Btu/lb", Kind.SpecificEnthalpy, Btu / Pound);
     public static Unit CubicMeterPerKilogram { get; } = Of("m³/kg", "m3/kg_da", Kind.SpecificVolume, 1, "m3/kg");
-    public static Unit BtuPerPoundFahrenheit { get; } = Of("Btu/(lb °F)", "Btu/lbF", Kind.SpecificHeat, Btu / Pound / Rankine);
+    public static Unit BtuPerPoundFahrenheit { get; } =
+        Of("Btu/(lb °F)", "Btu/lbF", Kind.SpecificHeat, Btu / Pound / Rankine);
     public static Unit BtuPerHourCfmFahrenheit { get; } =
         Of("Btu/(h cfm °F)", "Btu/(h cfm F)", Kind.VolumetricHeatCapacity, Btu / 60 / CubicFoot / Rankine);
     public static Unit BtuPerHourCfm { get; } =
@@ -101,19 +107,25 @@ public static class Units
 
     private static readonly ImmutableArray<Unit> Named =
     [
-        Ohm, KiloOhm, MegaOhm, MilliOhm, GigaOhm, OhmPerMeter, OhmPerKilometer, OhmPerKiloFoot, Volt, MilliVolt, KiloVolt,
-        Ampere, MilliAmpere, MicroAmpere, Watt, KiloWatt, BtuPerHour, Farad, MicroFarad, NanoFarad, MicroFaradVoltPerAmpere,
-        Hertz, KiloHertz, RevolutionsPerMinute, Celsius, Fahrenheit, Kelvin, FahrenheitDifference, PerKelvin, PercentPerKelvin,
+        Ohm, KiloOhm, MegaOhm, MilliOhm, GigaOhm, OhmPerMeter, OhmPerKilometer, OhmPerKiloFoot, Volt, MilliVolt,
+        KiloVolt,
+        Ampere, MilliAmpere, MicroAmpere, Watt, KiloWatt, BtuPerHour, Farad, MicroFarad, NanoFarad,
+        MicroFaradVoltPerAmpere,
+        Hertz, KiloHertz, RevolutionsPerMinute, Celsius, Fahrenheit, Kelvin, FahrenheitDifference, PerKelvin,
+        PercentPerKelvin,
         PsiGauge, KiloPascalGauge, BarGauge, PascalGauge, PsiAbsolute, KiloPascalAbsolute, BarAbsolute, PascalAbsolute,
         MicronOfMercury, Pascal, KiloPascal, PoundPerSquareInch, Bar, MilliBar, MicronPerMinute, PascalPerSecond,
         Second, Minute, Hour, Meter, MilliMeter, FootLength, SquareMeter, SquareMilliMeter, CubicMeter, Kilogram,
-        KilogramPerSecond, KilogramPerHour, KilogramPerMole, KilogramPerCubicMeter, PoundPerCubicFoot, PoundPerHourPerCfm,
-        CubicMeterPerSecond, CubicFootPerMinute, One, Percent, GramPerKilogram, KilogramPerKilogram, KiloJoulePerKilogram,
+        KilogramPerSecond, KilogramPerHour, KilogramPerMole, KilogramPerCubicMeter, PoundPerCubicFoot,
+        PoundPerHourPerCfm,
+        CubicMeterPerSecond, CubicFootPerMinute, One, Percent, GramPerKilogram, KilogramPerKilogram,
+        KiloJoulePerKilogram,
         BtuPerPound, CubicMeterPerKilogram, BtuPerPoundFahrenheit, BtuPerHourCfmFahrenheit, BtuPerHourCfm,
         BtuPerHourCfmGrain, Each, AmericanWireGauge,
     ];
 
-    internal static readonly ImmutableArray<Unit> All = [.. Named, .. Seldom(), .. PressuresWithoutZero(), .. Kelvins()];
+    internal static readonly ImmutableArray<Unit> All = [.. Named, .. Seldom(), .. PressuresWithoutZero(),
+        .. Kelvins()];
 
     internal static readonly ImmutableDictionary<string, ImmutableArray<Unit>> BySpelling = All
         .SelectMany(unit => unit.Spellings.Select(spelling => (spelling, unit)))
@@ -125,24 +137,31 @@ public static class Units
 
     private static ImmutableArray<Unit> Seldom() =>
     [
-        Of("MPa", "MPa", Kind.Pressure, 1e6), Of("hPa", "hPa", Kind.Pressure, 100), Of("atm", "atm", Kind.Pressure, 101_325),
+        Of("MPa", "MPa", Kind.Pressure, 1e6), Of("hPa", "hPa", Kind.Pressure, 100),
+        Of("atm", "atm", Kind.Pressure, 101_325),
         Of("inHg", "inHg", Kind.Pressure, 3386.389), Of("inH₂O", "inH2O", Kind.Pressure, 249.08891, "inwc", "inWC"),
         Of("Torr", "Torr", Kind.Pressure, 1000 * Micron, "mmHg"), Of("kgf/cm²", "kgf/cm2", Kind.Pressure, 98_066.5),
-        Of("ms", "ms", Kind.Time, 1e-3), Of("kPa/min", "kPa/min", Kind.PressureRate, 1000.0 / 60), Of("Pa/min", "Pa/min", Kind.PressureRate, 1.0 / 60),
+        Of("ms", "ms", Kind.Time, 1e-3), Of("kPa/min", "kPa/min", Kind.PressureRate, 1000.0 / 60),
+        Of("Pa/min", "Pa/min", Kind.PressureRate, 1.0 / 60),
         Of("km", "km", Kind.Length, 1e3), Of("cm", "cm", Kind.Length, 0.01), Of("in", "in", Kind.Length, Foot / 12),
         Of("ft²", "ft2", Kind.Area, Foot * Foot), Of("cm²", "cm2", Kind.Area, 1e-4),
         Of("L", "L", Kind.Volume, 1e-3, "l"), Of("ft³", "ft3", Kind.Volume, CubicFoot),
         Of("g", "g", Kind.Mass, 1e-3), Of("lb", "lb", Kind.Mass, Pound), Of("oz", "oz", Kind.Mass, Pound / 16),
-        Of("g/s", "g/s", Kind.MassFlow, 1e-3), Of("lb/h", "lb/h", Kind.MassFlow, Pound / 3600), Of("lb/min", "lb/min", Kind.MassFlow, Pound / 60),
-        Of("g/mol", "g/mol", Kind.MolarMass, 1e-3, "kg/kmol"), Of("g/m³", "g/m3", Kind.Density, 1e-3), Of("g/L", "g/L", Kind.Density, 1),
-        Of("m³/h", "m3/h", Kind.AirFlow, 1.0 / 3600), Of("m³/min", "m3/min", Kind.AirFlow, 1.0 / 60), Of("L/s", "L/s", Kind.AirFlow, 1e-3, "l/s"),
+        Of("g/s", "g/s", Kind.MassFlow, 1e-3), Of("lb/h", "lb/h", Kind.MassFlow, Pound / 3600),
+        Of("lb/min", "lb/min", Kind.MassFlow, Pound / 60),
+        Of("g/mol", "g/mol", Kind.MolarMass, 1e-3, "kg/kmol"), Of("g/m³", "g/m3", Kind.Density, 1e-3),
+        Of("g/L", "g/L", Kind.Density, 1),
+        Of("m³/h", "m3/h", Kind.AirFlow, 1.0 / 3600), Of("m³/min", "m3/min", Kind.AirFlow, 1.0 / 60),
+        Of("L/s", "L/s", Kind.AirFlow, 1e-3, "l/s"),
         Of("% vol", "% vol", Kind.Ratio, 0.01, "%vol", "vol %", "vol%"), Of("ppm", "ppm", Kind.Ratio, 1e-6),
         Of("gr/lb", "gr/lb", Kind.HumidityRatio, 1.0 / 7000), Of("J/kg", "J/kg", Kind.SpecificEnthalpy, 1),
-        Of("ft³/lb", "ft3/lb", Kind.SpecificVolume, CubicFoot / Pound), Of("J/(kg K)", "J/(kg K)", Kind.SpecificHeat, 1),
+        Of("ft³/lb", "ft3/lb", Kind.SpecificVolume, CubicFoot / Pound),
+        Of("J/(kg K)", "J/(kg K)", Kind.SpecificHeat, 1),
         Of("kJ/(kg K)", "kJ/(kg K)", Kind.SpecificHeat, 1e3, "kJ/kgK"), Of("pF", "pF", Kind.Capacitance, 1e-12),
         Of("mF", "mF", Kind.Capacitance, 1e-3), Of("MW", "MW", Kind.Power, 1e6), Of("mW", "mW", Kind.Power, 1e-3),
         Of("F V/A", "F V/A", Kind.CapacitanceFactor, 1), Of("ohm/ft", "ohm/ft", Kind.ResistancePerLength, 1 / Foot),
-        Of("µV", "uV", Kind.Voltage, 1e-6), Of("kA", "kA", Kind.Current, 1e3), Of("MHz", "MHz", Kind.Frequency, 1e6), Of("1/s", "1/s", Kind.Frequency, 1),
+        Of("µV", "uV", Kind.Voltage, 1e-6), Of("kA", "kA", Kind.Current, 1e3), Of("MHz", "MHz", Kind.Frequency, 1e6),
+        Of("1/s", "1/s", Kind.Frequency, 1),
     ];
 
     // "kPa" alone does not say its zero: asked for as gauge or absolute, it is that.

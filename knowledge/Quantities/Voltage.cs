@@ -1,6 +1,7 @@
 namespace DxAssistant.Knowledge.Quantities;
 
-/// <summary>The size of a voltage: effective value when alternating, whichever way the leads were put when direct. The default value is none.</summary>
+/// <summary>The size of a voltage: effective value when alternating, whichever way the leads were put when direct. The
+/// default value is none.</summary>
 public readonly record struct Voltage
 {
     private Voltage(double volts) => Volts = volts;

@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 public sealed class CalculationRobustnessTests
 {
     private static readonly double[] Odd =
-        [0, -0.0, 1, -1, 0.5, 1e-300, 1e-9, 1e9, 1e300, double.MaxValue, -1e300, -273.15, -300, 40, 100, double.NaN, double.PositiveInfinity, double.NegativeInfinity, double.Epsilon];
+        [0, -0.0, 1, -1, 0.5, 1e-300, 1e-9, 1e9, 1e300, double.MaxValue, -1e300, -273.15, -300, 40, 100, double.NaN,
+            double.PositiveInfinity, double.NegativeInfinity, double.Epsilon];
 
     public static TheoryData<string> Names() => [.. CalculationCatalogue.All.Keys];
 
@@ -20,7 +21,8 @@ public sealed class CalculationRobustnessTests
     public void Run_OneOddNumber_NeverThrowsNorGivesNoNumber(string name)
     {
         foreach (var item in CasesOf(name))
-            foreach (var (input, value) in item.AsInputs().Where(pair => pair.Value is CalculationValue.Number or CalculationValue.Unknown))
+            foreach (var (input, value) in item.AsInputs()
+                .Where(pair => pair.Value is CalculationValue.Number or CalculationValue.Unknown))
                 foreach (var odd in Odd)
                     AssertSound(name, item.AsInputs().SetItem(input, Changed(value, odd)));
     }
@@ -34,7 +36,9 @@ public sealed class CalculationRobustnessTests
         foreach (var item in CasesOf(name).Take(2))
             for (var i = 0; i < 300; i++)
             {
-                var inputs = item.AsInputs().ToImmutableSortedDictionary(pair => pair.Key, pair => Changed(pair.Value, Odd[random.Next(Odd.Length)]), StringComparer.Ordinal);
+                var inputs = item.AsInputs().ToImmutableSortedDictionary(
+                    pair => pair.Key, pair => Changed(pair.Value, Odd[random.Next(Odd.Length)]),
+                        StringComparer.Ordinal);
                 AssertSound($"{name}, seed {seed}", inputs, name);
             }
     }
@@ -55,7 +59,9 @@ public sealed class CalculationRobustnessTests
     {
         var calculation = CalculationCatalogue.All[name];
         var item = CasesOf(name).First();
-        foreach (var input in calculation.Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: not null } && item.Inputs.ContainsKey(input.Name)))
+        foreach (var input in calculation.Inputs.Where(
+            input => input is { Form: CalculationInputForm.Number, Unit: not null }
+                && item.Inputs.ContainsKey(input.Name)))
             Assert.IsType<CalculationResult.InvalidInput>(calculation.Run(
                 item.AsInputs().SetItem(input.Name, new CalculationValue.Unknown(1, "furlong"))));
     }
@@ -66,11 +72,14 @@ public sealed class CalculationRobustnessTests
     {
         var calculation = CalculationCatalogue.All[name];
         foreach (var item in CasesOf(name).Where(item => !item.Expected.ContainsKey("status")))
-            foreach (var input in calculation.Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: not null } && item.Inputs.ContainsKey(input.Name)))
+            foreach (var input in calculation.Inputs.Where(
+                input => input is { Form: CalculationInputForm.Number, Unit: not null }
+                    && item.Inputs.ContainsKey(input.Name)))
             {
                 var quantity = Read(item.AsInputs()[input.Name], input.Unit!.Kind);
                 foreach (var unit in Unit.All.Where(unit => unit.Kind == input.Unit.Kind))
-                    AssertSame(calculation, item, item.AsInputs().SetItem(input.Name, new CalculationValue.Number(quantity.In(unit))), unit);
+                    AssertSame(calculation, item, item.AsInputs()
+                        .SetItem(input.Name, new CalculationValue.Number(quantity.In(unit))), unit);
             }
     }
 
@@ -80,19 +89,22 @@ public sealed class CalculationRobustnessTests
 
     private static Quantity Read(CalculationValue value, QuantityKind kind)
     {
-        var (number, code) = value is CalculationValue.Number known ? (known.Quantity.Value, known.Quantity.Unit.Code) : (0, "");
+        var (number, code) = value is CalculationValue.Number known ? (known.Quantity.Value, known.Quantity.Unit.Code)
+            : (0, "");
         Assert.True(Unit.TryParse(code, kind, out var unit));
         return new Quantity(number, unit);
     }
 
-    private static void AssertSame(Calculation calculation, CheckCase item, ImmutableSortedDictionary<string, CalculationValue> changed, Unit unit)
+    private static void AssertSame(Calculation calculation, CheckCase item, ImmutableSortedDictionary<string,
+        CalculationValue> changed, Unit unit)
     {
         var before = Assert.IsType<CalculationResult.Answer>(calculation.Run(item.AsInputs())).Values;
         var result = calculation.Run(changed);
         Assert.True(result is CalculationResult.Answer, $"{item.Id} in {unit.Code}: {result}");
         foreach (var (first, second) in before.Zip(((CalculationResult.Answer)result).Values))
             if (first.Value is CalculationValue.Number one && second.Value is CalculationValue.Number two)
-                Assert.True(Math.Abs(one.Quantity.Si - two.Quantity.Si) <= 1e-6 * Math.Abs(one.Quantity.Si) + 1e-9, $"{item.Id} in {unit.Code}: {one}, {two}");
+                Assert.True(Math.Abs(one.Quantity.Si - two.Quantity.Si) <= 1e-6 * Math.Abs(one.Quantity.Si) + 1e-9,
+                    $"{item.Id} in {unit.Code}: {one}, {two}");
             else
                 Assert.Equal(first.Value.ToString(), second.Value.ToString());
     }
@@ -105,7 +117,8 @@ public sealed class CalculationRobustnessTests
         _ => value,
     };
 
-    private static void AssertSound(string shown, ImmutableSortedDictionary<string, CalculationValue> inputs, string? name = null)
+    private static void AssertSound(string shown, ImmutableSortedDictionary<string, CalculationValue> inputs,
+        string? name = null)
     {
         var result = CalculationCatalogue.All[name ?? shown].Run(inputs);
         var said = shown + ": " + string.Join("; ", inputs.Select(pair => $"{pair.Key}={pair.Value}"));

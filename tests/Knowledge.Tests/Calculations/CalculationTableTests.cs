@@ -20,7 +20,8 @@ public sealed class CalculationTableTests
     [Fact]
     public void Derivation_Superheat_ReachesGaugeAndAtmosphere()
     {
-        var answer = Assert.IsType<CalculationResult.Answer>(CalculationCatalogue.Run(CheckCase.All["superheat-01"].Request));
+        var answer = Assert.IsType<CalculationResult.Answer>(
+            CalculationCatalogue.Run(CheckCase.All["superheat-01"].Request));
         var saturation = Assert.Single(answer.Derivation.Children);
         Assert.Contains("Lemmon", saturation.Source.Document, StringComparison.Ordinal);
         Assert.Equal(["p_gauge", "p_atm"], Assert.Single(saturation.Children).PutIn.Select(term => term.Symbol));
@@ -32,5 +33,6 @@ public sealed class CalculationTableTests
     [InlineData("ntc-beta-r-extra-7", "ntc-beta-r")]
     [InlineData("no-such-thing-01", null)]
     public void Find_IdOfACase_FindsItsCalculation(string id, string? name) =>
-        Assert.Equal(name, CalculationCatalogue.Find(new CalculationRequest(id, System.Collections.Immutable.ImmutableSortedDictionary<string, CalculationValue>.Empty))?.Name);
+        Assert.Equal(name, CalculationCatalogue.Find(new CalculationRequest(
+            id, System.Collections.Immutable.ImmutableSortedDictionary<string, CalculationValue>.Empty))?.Name);
 }

@@ -18,7 +18,8 @@ internal sealed record CaseValue(JsonElement Value, string Unit, double Toleranc
         JsonValueKind.True or JsonValueKind.False => new CalculationValue.Flag(Value.GetBoolean()),
         JsonValueKind.Array when Value.EnumerateArray().All(item => item.ValueKind == JsonValueKind.Number) =>
             new CalculationValue.Numbers([.. Value.EnumerateArray().Select(item => item.GetDouble())], Known(Unit)),
-        JsonValueKind.Array => new CalculationValue.Texts([.. Value.EnumerateArray().Select(item => item.GetString()!)]),
+        JsonValueKind.Array => new CalculationValue.Texts(
+            [.. Value.EnumerateArray().Select(item => item.GetString()!)]),
         _ => Knowledge.Quantities.Unit.TryParse(Unit, out var unit)
             ? new CalculationValue.Number(new Quantity(Value.GetDouble(), unit))
             : new CalculationValue.Unknown(Value.GetDouble(), Unit),
@@ -48,5 +49,6 @@ internal sealed record CaseValue(JsonElement Value, string Unit, double Toleranc
     private void AssertNear(double expected, double actual) =>
         Assert.True(Math.Abs(expected - actual) <= Tolerance, $"expected {expected:R} ± {Tolerance:R}, got {actual:R}");
 
-    private static Unit Known(string code) => Knowledge.Quantities.Unit.TryParse(code, out var unit) ? unit : throw new InvalidDataException(code);
+    private static Unit Known(string code) => Knowledge.Quantities.Unit.TryParse(code, out var unit) ? unit
+        : throw new InvalidDataException(code);
 }

@@ -2,7 +2,8 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>Every case of tests/Reference/check-values.json; the source stands beside each number there and in the test's name.</summary>
+/// <summary>Every case of tests/Reference/check-values.json; the source stands beside each number there and in the
+/// test's name.</summary>
 public sealed class CheckValueTests
 {
     public static TheoryData<string, string> Cases()
@@ -21,12 +22,14 @@ public sealed class CheckValueTests
         var result = CalculationCatalogue.Run(item.Request);
         if (item.Expected.TryGetValue("status", out var status))
         {
-            Assert.Equal(status.Value.GetString(), result is CalculationResult.OutOfRange ? "out-of-range" : result is CalculationResult.InvalidInput ? "invalid-input" : "");
+            Assert.Equal(status.Value.GetString(), result is CalculationResult.OutOfRange ? "out-of-range"
+                : result is CalculationResult.InvalidInput ? "invalid-input" : "");
             return;
         }
         Assert.True(result is CalculationResult.Answer, $"{result} ({source})");
         var answer = (CalculationResult.Answer)result;
-        Assert.Equal(item.Expected.Keys.Order(StringComparer.Ordinal), answer.Values.Select(value => value.Symbol).Order(StringComparer.Ordinal));
+        Assert.Equal(item.Expected.Keys.Order(StringComparer.Ordinal),
+            answer.Values.Select(value => value.Symbol).Order(StringComparer.Ordinal));
         foreach (var value in answer.Values)
             item.Expected[value.Symbol].AssertEqual(value.Value);
     }

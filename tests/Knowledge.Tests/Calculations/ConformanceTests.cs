@@ -19,7 +19,8 @@ public sealed class ConformanceTests
         Assert.Equal(probability, Normal.Probability(z), 1e-12 * Math.Max(probability, 1e-7));
 
     [Fact]
-    public void Probability_NotANumber_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() => Normal.Probability(double.NaN));
+    public void Probability_NotANumber_Throws() => Assert.Throws<ArgumentOutOfRangeException>(
+        () => Normal.Probability(double.NaN));
 
     [Theory]
     [InlineData(0)]
@@ -38,7 +39,8 @@ public sealed class ConformanceTests
 
     [Fact]
     public void Of_AnyLimits_SumsToOneAndMirrors() =>
-        Gen.Select(Gen.Double[-10, 10], Gen.Double[0, 3], Gen.Double[-5, 0], Gen.Double[0, 5]).Sample((value, uncertainty, least, most) =>
+        Gen.Select(Gen.Double[-10, 10], Gen.Double[0, 3], Gen.Double[-5, 0], Gen.Double[0, 5])
+            .Sample((value, uncertainty, least, most) =>
         {
             var (below, inside, above) = Conformance.Of(value, uncertainty, least, most);
             Assert.Equal(1, below + inside + above, 1e-12);

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 
 public sealed class MeterClassTests
 {
-    // Source: limit = |reading| % + counts × resolution (GUM JCGM 100:2008, 4.3.7); 2.000 V at 0.08 % + 2 counts is 0.0036 V.
+    // Source: limit = |reading| % + counts × resolution (GUM JCGM 100:2008, 4.3.7); 2.000 V at 0.08 % + 2 counts is
+    // 0.0036 V.
     [Theory]
     [InlineData("0.08 % + 2 × 0.001 V", 2.0, 0.0036)]
     [InlineData("0.7 % + 2 × 0.1 V", 230.4, 1.8128)]

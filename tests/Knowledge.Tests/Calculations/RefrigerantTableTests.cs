@@ -6,8 +6,9 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 
 /// <summary>Saturation against the 5 K tables of tests/Reference/refrigerants.json, both ways.</summary>
 /// <remarks>
-/// Sources of the tables: equations of state of Tillner-Roth &amp; Yokozeki 1997, Kamei et al. 1995, Lemmon et al. 2009
-/// Lemmon 2003 (R-410A), Akasaka 2013 mixture model (R-454B), evaluated with CoolProp 6.8.0.
+/// Sources of the tables: equations of state of Tillner-Roth &amp; Yokozeki 1997, Kamei et al. 1995,
+/// Lemmon et al. 2009, Lemmon 2003 (R-410A), Akasaka 2013 mixture model (R-454B), evaluated with CoolProp
+/// 6.8.0.
 /// </remarks>
 public sealed class RefrigerantTableTests
 {
@@ -19,7 +20,8 @@ public sealed class RefrigerantTableTests
         using var document = JsonDocument.Parse(ReferenceFiles.Read("refrigerants.json"));
         foreach (var fluid in document.RootElement.GetProperty("fluids").EnumerateObject())
             foreach (var row in fluid.Value.GetProperty("table_5K").EnumerateArray())
-                foreach (var (field, curve) in new[] { ("p_kPa", "dew"), ("p_bubble_kPa", "bubble"), ("p_dew_kPa", "dew") })
+                foreach (var (field, curve) in new[] { ("p_kPa", "dew"), ("p_bubble_kPa", "bubble"),
+                    ("p_dew_kPa", "dew") })
                     if (row.TryGetProperty(field, out var pressure))
                         data.Add(fluid.Name, curve, row.GetProperty("t").GetDouble(), pressure.GetDouble());
         return data;
@@ -27,16 +29,19 @@ public sealed class RefrigerantTableTests
 
     [Theory]
     [MemberData(nameof(Rows))]
-    public void TryPressure_TableRow_AgreesWithinHalfAPerMille(string name, string curve, double celsius, double kilopascals)
+    public void TryPressure_TableRow_AgreesWithinHalfAPerMille(
+        string name, string curve, double celsius, double kilopascals)
     {
-        Assert.True(Refrigerant.Find(name)!.Curve(curve)!.TryPressure(Temperature.FromCelsius(celsius), out var pressure));
+        Assert.True(Refrigerant.Find(name)!.Curve(curve)!.TryPressure(
+            Temperature.FromCelsius(celsius), out var pressure));
         Assert.Equal(kilopascals, pressure.Pascals / 1000, kilopascals * Share);
     }
 
     // The same half per mille of pressure, taken to temperature by the slope of the curve.
     [Theory]
     [MemberData(nameof(Rows))]
-    public void TryTemperature_TableRow_AgreesWithinHalfAPerMille(string name, string curve, double celsius, double kilopascals)
+    public void TryTemperature_TableRow_AgreesWithinHalfAPerMille(
+        string name, string curve, double celsius, double kilopascals)
     {
         var saturation = Refrigerant.Find(name)!.Curve(curve)!;
         Assert.True(saturation.TryTemperature(AbsolutePressure.FromPascals(kilopascals * 1000), out var temperature));

@@ -25,7 +25,8 @@ public sealed class SensorCurveTests
         }
     }
 
-    // Source: published table of the 10 kΩ, 3435 K thermistor: -40 °C 188.5 kΩ, 100 °C 973.1 Ω; ends of the table included.
+    // Source: published table of the 10 kΩ, 3435 K thermistor: -40 °C 188.5 kΩ, 100 °C 973.1 Ω; ends of the table
+    // included.
     [Theory]
     [InlineData(-50, 329_500)]
     [InlineData(-40, 188_500)]
@@ -39,7 +40,8 @@ public sealed class SensorCurveTests
         Assert.Equal(celsius, back.Celsius, 1e-6);
     }
 
-    // Source: table J of a data-logger manual against its Steinhart-Hart coefficients: 0 °C 32,650.9 Ω, -40 °C 336,103.2 Ω.
+    // Source: table J of a data-logger manual against its Steinhart-Hart coefficients: 0 °C 32,650.9 Ω, -40 °C
+    // 336,103.2 Ω.
     [Theory]
     [InlineData(0, 32_650.9)]
     [InlineData(-40, 336_103.2)]
@@ -53,7 +55,8 @@ public sealed class SensorCurveTests
     [Fact]
     public void SlopeAt_BetaCurve_IsThatOfTheLaw()
     {
-        var curve = SensorCurve.Beta(Resistance.FromOhms(10_000), TemperatureDelta.FromKelvins(3950), Temperature.FromCelsius(-40), Temperature.FromCelsius(125));
+        var curve = SensorCurve.Beta(Resistance.FromOhms(10_000), TemperatureDelta.FromKelvins(3950),
+            Temperature.FromCelsius(-40), Temperature.FromCelsius(125));
         Assert.Equal(-444.35, curve.SlopeAt(Temperature.FromCelsius(25)), 0.1);
         Assert.Throws<ArgumentOutOfRangeException>(() => curve.SlopeAt(Temperature.FromCelsius(130)));
     }
@@ -66,7 +69,9 @@ public sealed class SensorCurveTests
     [InlineData("-300:10 10:5")]
     public void TryFromTable_BadPoints_NamesTheProblem(string rows)
     {
-        var points = rows.Split(' ').Select(row => row.Split(':')).Select(cells => new SensorPoint(int.Parse(cells[0], System.Globalization.CultureInfo.InvariantCulture), int.Parse(cells[1], System.Globalization.CultureInfo.InvariantCulture)));
+        var points = rows.Split(' ').Select(row => row.Split(':'))
+            .Select(cells => new SensorPoint(int.Parse(cells[0], System.Globalization.CultureInfo.InvariantCulture),
+                int.Parse(cells[1], System.Globalization.CultureInfo.InvariantCulture)));
         Assert.False(SensorCurve.TryFromTable(points, out _, out var problem));
         Assert.NotEmpty(problem);
     }

@@ -12,27 +12,34 @@ internal static class Ask
     public const string Open = "open";
     public const string Short = "short";
 
-    /// <summary>Inputs as <c>name = value; name = value</c>; readings as <c>1.02 Ω</c>, <c>open</c> or <c>short</c>.</summary>
-    public static Judgement Judge(string name, string inputs, params string[] readings) => JudgeCatalogue.All[name].Judge(new JudgeRequest(
-        [.. readings.Select((text, i) => Read(text, JudgeCatalogue.All[name].Readings[i]))], Inputs(JudgeCatalogue.All[name], inputs)));
+    /// <summary>Inputs as <c>name = value; name = value</c>; readings as <c>1.02 Ω</c>, <c>open</c> or
+    /// <c>short</c>.</summary>
+    public static Judgement Judge(string name, string inputs, params string[] readings) =>
+        JudgeCatalogue.All[name].Judge(new JudgeRequest(
+        [.. readings.Select((text, i) => Read(text, JudgeCatalogue.All[name].Readings[i]))],
+            Inputs(JudgeCatalogue.All[name], inputs)));
 
     public static ImmutableSortedDictionary<string, JudgeInput> Inputs(IJudge judge, string text) => text
         .Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
         .Select(part => part.Split('=', 2, StringSplitOptions.TrimEntries))
         .ToImmutableSortedDictionary(pair => pair[0], pair => Input(judge, pair[0], pair[1]), StringComparer.Ordinal);
 
-    private static JudgeInput Input(IJudge judge, string name, string text) => judge.Inputs.First(need => need.Name == name).Form switch
+    private static JudgeInput Input(IJudge judge, string name, string text) =>
+        judge.Inputs.First(need => need.Name == name).Form switch
     {
         InputForm.Curve => new JudgeInput.Curve(PublishedCurves.Get(text, Resistance.FromOhms(10_000))),
-        InputForm.Meter => MeterClass.TryParse(text, out var meter) ? new JudgeInput.Meter(meter) : throw new FormatException(text),
+        InputForm.Meter => MeterClass.TryParse(text, out var meter) ? new JudgeInput.Meter(meter)
+            : throw new FormatException(text),
         InputForm.Word => new JudgeInput.Word(text),
-        _ => QuantityText.TryParse(text, out var quantity) ? new JudgeInput.Number(quantity) : throw new FormatException(text),
+        _ => QuantityText.TryParse(text, out var quantity) ? new JudgeInput.Number(quantity)
+            : throw new FormatException(text),
     };
 
     private static Reading Read(string text, ReadingNeed need)
     {
         if (text is Open or Short)
-            return new Reading(null, text == Open ? ReadingState.OpenCircuit : ReadingState.ShortCircuit, 0, need.Kind == QuantityKind.Voltage ? Units.Volt : Units.Ohm, text);
+            return new Reading(null, text == Open ? ReadingState.OpenCircuit : ReadingState.ShortCircuit, 0,
+                need.Kind == QuantityKind.Voltage ? Units.Volt : Units.Ohm, text);
         var parts = text.Split(':', 2, StringSplitOptions.TrimEntries);
         return QuantityText.TryParse(parts[^1], out var quantity)
             ? Reading.Of(quantity.Value, quantity.Unit, parts.Length == 2 ? parts[0] : null)

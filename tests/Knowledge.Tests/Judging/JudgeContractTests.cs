@@ -43,7 +43,8 @@ public sealed class JudgeContractTests
         var judge = JudgeCatalogue.All[name];
         var inputs = Ask.Inputs(judge, GoodInputs[name]);
         for (var i = 0; i < 400; i++)
-            AssertSound(judge, judge.Judge(new JudgeRequest(Any(judge, random), inputs)), $"{name}, seed {seed}, run {i}");
+            AssertSound(judge, judge.Judge(new JudgeRequest(Any(judge, random), inputs)),
+                $"{name}, seed {seed}, run {i}");
     }
 
     [Theory]
@@ -92,9 +93,11 @@ public sealed class JudgeContractTests
         ImmutableSortedDictionary<VerdictKind, double>? before = null;
         for (var i = 0; i <= 4000; i++)
         {
-            var now = judge.Judge(new JudgeRequest([Reading.Of(from + (to - from) * i / 4000, known)], inputs)).Probabilities;
+            var now = judge.Judge(new JudgeRequest([Reading.Of(from + (to - from) * i / 4000, known)], inputs))
+                .Probabilities;
             foreach (var verdict in judge.Verdicts)
-                Assert.True(before is null || Math.Abs(now[verdict] - before[verdict]) < 0.02, $"{name} jumps at step {i}");
+                Assert.True(before is null || Math.Abs(now[verdict] - before[verdict]) < 0.02,
+                    $"{name} jumps at step {i}");
             before = now;
         }
     }
@@ -107,7 +110,8 @@ public sealed class JudgeContractTests
     [InlineData("capacitor", "3.7 A|302 V", "3700 mA|0.302 kV")]
     public void Judge_SameReadingInAnotherUnit_GivesTheSameVerdict(string name, string one, string other)
     {
-        var (first, second) = (Ask.Judge(name, GoodInputs[name], one.Split('|')), Ask.Judge(name, GoodInputs[name], other.Split('|')));
+        var (first, second) = (Ask.Judge(name, GoodInputs[name], one.Split('|')),
+            Ask.Judge(name, GoodInputs[name], other.Split('|')));
         Assert.Equal(first.Verdict, second.Verdict);
         foreach (var (verdict, probability) in first.Probabilities)
             Assert.Equal(probability, second.Probabilities[verdict], 1e-4);
@@ -155,7 +159,8 @@ public sealed class JudgeContractTests
     {
         var units = Unit.All.Where(unit => unit.Kind == kind).ToArray();
         var unit = units[random.Next(units.Length)];
-        var state = random.Next(10) switch { 0 => ReadingState.OpenCircuit, 1 => ReadingState.ShortCircuit, _ => ReadingState.Number };
+        var state = random.Next(10) switch { 0 => ReadingState.OpenCircuit, 1 => ReadingState.ShortCircuit, _ =>
+            ReadingState.Number };
         var si = Math.Pow(10, random.NextDouble() * 9 - 3) * (random.Next(8) == 0 ? -1 : 1);
         return new Reading(null, state, state == ReadingState.Number ? si : 0, unit, "");
     }

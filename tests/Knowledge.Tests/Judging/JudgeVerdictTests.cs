@@ -31,7 +31,8 @@ public sealed class JudgeVerdictTests
     public void ThermistorCurve_TableValues_GiveTheVerdict(VerdictKind expected, params string[] readings) =>
         Assert.Equal(expected, Ask.Judge("thermistor-curve", Sensor, readings).Verdict);
 
-    // Source: balance 1.02/1.00/1.01 Ω is 0.99 %, 0.98/1.10/0.99 Ω is 7.49 % (deviation from the mean); trade limits from memory.
+    // Source: balance 1.02/1.00/1.01 Ω is 0.99 %, 0.98/1.10/0.99 Ω is 7.49 % (deviation from the mean); trade limits
+    // from memory.
     [Theory]
     [InlineData(VerdictKind.Within, "1.02 Ω", "1.00 Ω", "1.01 Ω")]
     [InlineData(VerdictKind.Unequal, "0.98 Ω", "1.10 Ω", "0.99 Ω")]
@@ -55,7 +56,8 @@ public sealed class JudgeVerdictTests
     public void WindingBalance_HotWinding_IsHeldAgainstTheHotNominal()
     {
         Assert.Equal(VerdictKind.High, Ask.Judge("winding-balance", Nominal, "1.36 Ω", "1.36 Ω", "1.36 Ω").Verdict);
-        Assert.Equal(VerdictKind.Within, Ask.Judge("winding-balance", Nominal + "; temperature = 80 °C", "1.36 Ω", "1.36 Ω", "1.36 Ω").Verdict);
+        Assert.Equal(VerdictKind.Within, Ask.Judge("winding-balance", Nominal + "; temperature = 80 °C", "1.36 Ω",
+            "1.36 Ω", "1.36 Ω").Verdict);
     }
 
     // Source: circuit theory; star with one terminal open, delta with one phase open (2 R across it, R at the others).
@@ -67,7 +69,8 @@ public sealed class JudgeVerdictTests
         var terminal = Ask.Judge("winding-balance", Winding, Ask.Open, "V–W: 1 Ω", Ask.Open);
         Assert.Equal(("one-terminal-open", "U"), (terminal.PatternKey, terminal.OddOneOut));
         var delta = Ask.Judge("winding-balance", Winding, "U–V: 1.0 Ω", "V–W: 2.0 Ω", "U–W: 1.0 Ω");
-        Assert.Equal((VerdictKind.Unequal, "delta-phase-open", "V–W"), (delta.Verdict, delta.PatternKey, delta.OddOneOut));
+        Assert.Equal((VerdictKind.Unequal, "delta-phase-open", "V–W"),
+            (delta.Verdict, delta.PatternKey, delta.OddOneOut));
         Assert.Equal("all-open", Ask.Judge("winding-balance", Winding, Ask.Open, Ask.Open, Ask.Open).PatternKey);
         Assert.Equal("one-reading-open", Ask.Judge("winding-balance", Winding, Ask.Open, "1 Ω", "1 Ω").PatternKey);
     }
@@ -103,7 +106,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Within, null, "460 V", "467 V", "450 V")]
     [InlineData(VerdictKind.High, "L3-L1", "400 V", "400 V", "340 V")]
     [InlineData(VerdictKind.Impossible, null, "0 V", "0 V", "0 V")]
-    public void VoltageUnbalance_ThreeVoltages_GiveTheVerdict(VerdictKind expected, string? odd, params string[] readings)
+    public void VoltageUnbalance_ThreeVoltages_GiveTheVerdict(
+        VerdictKind expected, string? odd, params string[] readings)
     {
         var judgement = Ask.Judge("voltage-unbalance", "limit = 3 %; meter = 0.7 % + 2 × 0.1 V", readings);
         Assert.Equal((expected, odd), (judgement.Verdict, judgement.OddOneOut));
@@ -116,7 +120,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Unequal, "L2-ground", "one-leg-lost", "120 V", "120 V", "0 V")]
     [InlineData(VerdictKind.Low, null, null, "210 V", "105 V", "105 V")]
     [InlineData(VerdictKind.High, null, null, "270 V", "135 V", "135 V")]
-    public void SplitSupply_ThreeVoltages_GiveTheVerdict(VerdictKind expected, string? odd, string? pattern, params string[] readings)
+    public void SplitSupply_ThreeVoltages_GiveTheVerdict(
+        VerdictKind expected, string? odd, string? pattern, params string[] readings)
     {
         var judgement = Ask.Judge("split-supply", Split, readings);
         Assert.Equal((expected, odd, pattern), (judgement.Verdict, judgement.OddOneOut, judgement.PatternKey));
@@ -158,7 +163,8 @@ public sealed class JudgeVerdictTests
     public void DcBus_SupplyAndBus_GiveTheVerdict(VerdictKind expected, string more, params string[] readings) =>
         Assert.Equal(expected, Ask.Judge("dc-bus", "tolerance = 8 %; meter = 1 % + 2 × 1 V" + more, readings).Verdict);
 
-    // Source: Lemmon 2003 (R-410A): 118 psig at sea level is 39.84 °F dew, so a 50 °F line has 10.16 °F = 5.6 K of superheat.
+    // Source: Lemmon 2003 (R-410A): 118 psig at sea level is 39.84 °F dew, so a 50 °F line has 10.16 °F = 5.6 K of
+    // superheat.
     [Theory]
     [InlineData(VerdictKind.Within, "118 psig", "50 °F")]
     [InlineData(VerdictKind.Within, "813.6 kPa", "10 °C")]
@@ -192,7 +198,9 @@ public sealed class JudgeVerdictTests
     public void Superheat_Altitude_MovesTheFigure()
     {
         var sea = Ask.Judge("superheat", Line410, "118 psig", "10 °C").Expected[0].Found!.Si;
-        var high = Ask.Judge("superheat", Line410.Replace("altitude = 0 m", "altitude = 1500 m", StringComparison.Ordinal), "118 psig", "10 °C").Expected[0].Found!.Si;
+        var high = Ask.Judge("superheat", Line410.Replace(
+            "altitude = 0 m", "altitude = 1500 m", StringComparison.Ordinal), "118 psig", "10 °C")
+                .Expected[0].Found!.Si;
         Assert.Equal(10 - 4.35714396, sea, 0.01);
         Assert.Equal(10 - 3.75852539, high, 0.01);
     }
@@ -201,7 +209,8 @@ public sealed class JudgeVerdictTests
     public void Superheat_NoAltitude_IsLessCertain()
     {
         var with = Ask.Judge("superheat", Line410, "118 psig", "50 °F").Expected[0].StandardUncertainty!.Si;
-        var without = Ask.Judge("superheat", Line410.Replace("altitude = 0 m; ", "", StringComparison.Ordinal), "118 psig", "50 °F").Expected[0].StandardUncertainty!.Si;
+        var without = Ask.Judge("superheat", Line410.Replace("altitude = 0 m; ", "", StringComparison.Ordinal),
+            "118 psig", "50 °F").Expected[0].StandardUncertainty!.Si;
         Assert.True(without > with);
     }
 
@@ -209,9 +218,11 @@ public sealed class JudgeVerdictTests
     [Theory]
     [InlineData(VerdictKind.TooCloseToCall, "outside-table", "2900 kPa", "46 °C")]
     [InlineData(VerdictKind.High, null, "2900 kPa", "30 °C")]
-    public void Subcooling_BeyondTheTable_IsCalledOnlyWhenCertain(VerdictKind expected, string? settle, params string[] readings)
+    public void Subcooling_BeyondTheTable_IsCalledOnlyWhenCertain(
+        VerdictKind expected, string? settle, params string[] readings)
     {
-        var judgement = Ask.Judge("subcooling", Line410.Replace("R-410A", "R-454B", StringComparison.Ordinal), readings);
+        var judgement = Ask.Judge("subcooling", Line410.Replace("R-410A", "R-454B", StringComparison.Ordinal),
+            readings);
         Assert.Equal((expected, settle), (judgement.Verdict, judgement.ToSettleKey));
     }
 
@@ -221,7 +232,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Low, "24 °C", "21 °C")]
     [InlineData(VerdictKind.High, "80 °F", "40 °F")]
     public void TemperatureSplit_TwoTemperatures_GiveTheVerdict(VerdictKind expected, params string[] readings) =>
-        Assert.Equal(expected, Ask.Judge("temperature-split", "low = 8 K; high = 14 K; thermometer = 1 K", readings).Verdict);
+        Assert.Equal(expected, Ask.Judge("temperature-split", "low = 8 K; high = 14 K; thermometer = 1 K", readings)
+            .Verdict);
 
     [Theory]
     [InlineData(VerdictKind.Within, "46 Ω")]
@@ -248,7 +260,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.High, "4.6 A", "302 V")]
     [InlineData(VerdictKind.Impossible, "2 A", "0 V")]
     public void Capacitor_CurrentAndVoltage_GiveTheVerdict(VerdictKind expected, params string[] readings) =>
-        Assert.Equal(expected, Ask.Judge("capacitor", "rated = 35 µF; tolerance = 6 %; frequency = 60 Hz; meter = 2 %", readings).Verdict);
+        Assert.Equal(expected, Ask.Judge("capacitor", "rated = 35 µF; tolerance = 6 %; frequency = 60 Hz; meter = 2 %",
+            readings).Verdict);
 
     [Theory]
     [InlineData(VerdictKind.Within, "-5 V", "24 V")]

@@ -26,5 +26,6 @@ public sealed class QuantityTextTests
     public void TryParse_NotAQuantity_IsRefused(string text) => Assert.False(QuantityText.TryParse(text, out _));
 
     [Fact]
-    public void ToString_AnyQuantity_IsInvariant() => Assert.Equal("0.05 kΩ", new Quantity(0.05, Units.KiloOhm).ToString());
+    public void ToString_AnyQuantity_IsInvariant() => Assert.Equal(
+        "0.05 kΩ", new Quantity(0.05, Units.KiloOhm).ToString());
 }

@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Tests.Quantities;
 
-/// <summary>Every documented range of a factory or a function has its exception, naming argument, value, range and unit.</summary>
+/// <summary>Every documented range of a factory or a function has its exception, naming argument, value, range and
+/// unit.</summary>
 public sealed class RangeTests
 {
     public static TheoryData<string, Action> Outside() => new()
@@ -14,7 +15,8 @@ public sealed class RangeTests
         { "difference", () => TemperatureDelta.FromKelvins(20_000) },
         { "absolute pressure", () => AbsolutePressure.FromPascals(-1) },
         { "gauge pressure", () => GaugePressure.FromPascals(-200_000) },
-        { "below a vacuum", () => GaugePressure.FromPascals(-100_000).AsAbsolute(AbsolutePressure.FromPascals(50_000)) },
+        { "below a vacuum", () => GaugePressure.FromPascals(-100_000)
+            .AsAbsolute(AbsolutePressure.FromPascals(50_000)) },
         { "resistance", () => Resistance.FromOhms(-1) },
         { "voltage", () => Voltage.FromVolts(double.PositiveInfinity) },
         { "current", () => Current.FromAmperes(-1) },

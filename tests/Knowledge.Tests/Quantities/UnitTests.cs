@@ -35,7 +35,8 @@ public sealed class UnitTests
     [InlineData("kPa", QuantityKind.GaugePressure, 2, 2000)]
     [InlineData("kPa", QuantityKind.AbsolutePressure, 2, 2000)]
     [InlineData("%", QuantityKind.Ratio, 5, 0.05)]
-    public void TryParse_SpellingOfSeveralKinds_TakesTheKindAsked(string symbol, QuantityKind kind, double value, double si)
+    public void TryParse_SpellingOfSeveralKinds_TakesTheKindAsked(
+        string symbol, QuantityKind kind, double value, double si)
     {
         Assert.True(Unit.TryParse(symbol, kind, out var unit));
         Assert.Equal(si, unit.ToSi(value), 1e-9);
