@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
+using DxAssistant.Knowledge.Glyphs.Finding;
+using DxAssistant.Knowledge.Readings;
+using DxAssistant.Knowledge.Readings.Text;
+
+namespace DxAssistant.Knowledge.Glyphs;
+
+/// <summary>Understands what a display shows, as technicians type and say it.</summary>
+public static class GlyphReader
+{
+    private const int LongestCode = 4;
+
+    /// <summary>Reads a message that is about a code; an empty reading if no code can be made of it. Never throws.</summary>
+    public static GlyphReading Read(string text)
+    {
+        if (TryFind(text, out GlyphReading? found))
+        {
+            return found;
+        }
+        string plain = GlyphShapes.Plain(text);
+        return plain.Length is > 0 and <= LongestCode && text.Trim().Length <= 2 * LongestCode && plain.All(c => c < 128)
+            ? Of(plain, null, null) : new GlyphReading("", []);
+    }
+
+    /// <summary>Finds a code or a blink pattern in a sentence.</summary>
+    public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading) => TryFind(text, out reading, out _);
+
+    /// <summary>Finds a code or a blink pattern in a sentence, and where it stands.</summary>
+    public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading, out TextSpan span)
+    {
+        TokenList tokens = Lexer.Cut(text);
+        CodeRun? code = AllLit.In(tokens) ?? CodeFinder.In(tokens);
+        Blinks? blinks = BlinkFinder.In(tokens, code);
+        span = code is not null ? tokens.Span(code.First, code.End) : blinks is not null ? tokens.Span(blinks.First, blinks.End) : default;
+        reading = code is not null ? Of(code.Text, Steadiness.In(tokens), blinks)
+            : blinks is not null ? Of("", null, blinks)
+            : null;
+        return reading is not null;
+    }
+
+    /// <summary>The codes of a series that can be what was seen, the best fit first, then in ordinal order.</summary>
+    public static ImmutableArray<FittingCode> Resolve(GlyphReading reading, IEnumerable<string> displayCodes) =>
+        [.. displayCodes.Distinct(StringComparer.Ordinal)
+            .Select(code => (code, fit: Fit(reading.Canonical, code)))
+            .Where(pair => pair.fit is not null)
+            .Select(pair => new FittingCode(pair.code, pair.fit!.Value))
+            .OrderBy(fitting => fitting.Fit).ThenBy(fitting => fitting.Code, StringComparer.Ordinal)];
+
+    private static GlyphFit? Fit(string seen, string code)
+    {
+        if (string.Equals(seen, GlyphShapes.Plain(code), StringComparison.OrdinalIgnoreCase) && seen.Length > 0)
+        {
+            return GlyphFit.Exact;
+        }
+        return GlyphShapes.Distance(seen, code) switch
+        {
+            0 => GlyphFit.SameShape,
+            1 => GlyphFit.OneSegment,
+            2 when GlyphShapes.Darkened(seen, code) == 2 && DigitsThatDiffer(seen, code) == 1 => GlyphFit.BrokenDigit,
+            null when LeadingZeros.Dropped(seen) == LeadingZeros.Dropped(CanonicalForm.Of(code)) && seen.Length > 0 => GlyphFit.SameShape,
+            _ => null,
+        };
+    }
+
+    private static int DigitsThatDiffer(string seen, string code) =>
+        seen.Zip(GlyphShapes.Plain(code)).Count(pair => GlyphShapes.Distance(pair.First, pair.Second) > 0);
+
+    private static GlyphReading Of(string code, bool? flashing, Blinks? blinks)
+    {
+        string canonical = CanonicalForm.Of(code);
+        return new GlyphReading(canonical, LookAlikes.Of(canonical), flashing, blinks?.Count, blinks?.Lamps ?? []);
+    }
+}
