@@ -60,8 +60,8 @@ internal sealed class Pages
     public Page? Target(Page from, PageLink? link, PageKind kind) =>
         Target(from, link) is { } page && page.Kind == kind ? page : null;
 
-    /// <summary>True when a page of the kind could not be read, so that what it says about others is not known.</summary>
-    public bool HasUnread(PageKind kind) => UnreadIds(kind).Any();
+    /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind says.</summary>
+    public bool Lacks(PageKind kind, Func<Page, bool> hasPart) => UnreadIds(kind).Any() || !OfKind(kind).All(hasPart);
 
     /// <summary>The page that a broken link was probably meant for, or null.</summary>
     public Page? Meant(Page from, PageLink link)
@@ -72,24 +72,29 @@ internal sealed class Pages
         }
 
         string file = "/" + path.Split('/')[^1];
-        string? near = byPath.Keys.Where(known => ("/" + known).EndsWith(file, StringComparison.Ordinal)).Min(StringComparer.Ordinal)
+        string? near = byPath.Keys.Where(known => ("/" + known).EndsWith(file, StringComparison.Ordinal))
+            .Min(StringComparer.Ordinal)
             ?? NearestWord.Find(path, byPath.Keys);
         return near is null ? null : byPath[near];
     }
 
-    /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from nowhere.</summary>
+    /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from
+    /// nowhere.</summary>
     public IReadOnlySet<Page> MeantByBrokenLinks => meant ??= All.SelectMany(page => page.Links
-        .Where(link => !link.LeadsOutside && Target(page, link) is null).Select(link => Meant(page, link))).OfType<Page>().ToHashSet();
+        .Where(link => !link.LeadsOutside && Target(page, link) is null)
+            .Select(link => Meant(page, link))).OfType<Page>().ToHashSet();
 
     /// <summary>False when the page that lists the ids of a kind is itself missing or unreadable.</summary>
     public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();
 
-    /// <summary>The ids of a kind. A page that could not be read counts by its file name, so that it is blamed once only.</summary>
+    /// <summary>The ids of a kind. A page that could not be read counts by its file name, so that it is blamed once
+    /// only.</summary>
     public IReadOnlySet<string> Ids(PageKind kind)
     {
         if (!ids.TryGetValue(kind, out HashSet<string>? known))
         {
-            known = [.. kind == PageKind.Roles ? RoleIds : OfKind(kind).Select(page => page.Id).Concat(UnreadIds(kind))];
+            known = [.. kind == PageKind.Roles ? RoleIds : OfKind(kind).Select(page => page.Id)
+                .Concat(UnreadIds(kind))];
             ids.Add(kind, known);
         }
 

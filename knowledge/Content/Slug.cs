@@ -5,7 +5,8 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>The anchor of a heading, as Markdown viewers make it.</summary>
 public static class Slug
 {
-    /// <summary>Lower case; spaces become hyphens; everything but letters, digits, hyphens and underscores is dropped.</summary>
+    /// <summary>Lower case; spaces become hyphens; everything but letters, digits, hyphens and underscores is
+    /// dropped.</summary>
     public static string Of(string heading)
     {
         var slug = new StringBuilder();

@@ -46,14 +46,16 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
         }
 
         return new Check(new CheckId(page.Id), reader.Minutes("minutes"), States(reader), Who(reader), outcomes,
-            table.Rows.Where(row => !row.IsEveryOther).ToImmutableSortedDictionary(row => new FaultId(row.Fault!.Id), InOrder),
+            table.Rows.Where(row => !row.IsEveryOther)
+                .ToImmutableSortedDictionary(row => new FaultId(row.Fault!.Id), InOrder),
             InOrder(table.EveryOther!));
     }
 
     private Repair Repair(Page page)
     {
         PageReader reader = read(page);
-        return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"), States(reader),
+        return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"),
+            States(reader),
             Who(reader), [.. cured[page]]);
     }
 
@@ -64,11 +66,13 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
         return new AccessStates(
             states.Select(page => new AccessState(new AccessId(page.Id), Who(read(page)))),
             states.SelectMany(page => read(page).Rows("Ways here", (row, _) => new AccessMove(
-                new AccessId(pages.Target(page, row.Cells[0].Link)!.Id), new AccessId(page.Id), Number.Read(row.Cells[1].Text)!.Value))),
+                new AccessId(pages.Target(page, row.Cells[0].Link)!.Id), new AccessId(page.Id),
+                    Number.Read(row.Cells[1].Text)!.Value))),
             Marked("start"), Marked("verify"));
     }
 
-    private static ImmutableArray<AccessId> States(PageReader page) => [.. page.List("access").Select(id => new AccessId(id))];
+    private static ImmutableArray<AccessId> States(PageReader page) =>
+        [.. page.List("access").Select(id => new AccessId(id))];
 
     private Role Who(PageReader page) => shelf.Roles[page.List("who")[0]];
 }

@@ -29,10 +29,12 @@ internal static class JudgeInputs
     }
 
     // The rules have read every value with the same reader, for every series the check is for.
-    private static JudgeInput Read(InputNeed need, QuantityKind? kind, ExpectedInput input, SeriesPage series, Library library)
+    private static JudgeInput Read(InputNeed need, QuantityKind? kind, ExpectedInput input, SeriesPage series,
+        Library library)
     {
         Rating? rating = input.Rating is null ? null : series.Ratings[input.Rating];
         string? curve = rating is null ? input.Curve : rating.Curve;
-        return InputReader.Read(need, kind, (rating?.Value ?? input.Value).Text, curve is null ? null : library.Curves[curve].Curve)!;
+        string text = (rating?.Value ?? input.Value).Text;
+        return InputReader.Read(need, kind, text, curve is null ? null : library.Curves[curve].Curve)!;
     }
 }

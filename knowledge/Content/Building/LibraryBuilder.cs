@@ -19,10 +19,12 @@ internal sealed class LibraryBuilder
     {
         this.pages = pages;
         shelf = Shelf.Empty with { Sources = SourcesOf(Single(PageKind.Sources)) };
-        shelf = shelf with { Cautions = All(PageKind.Caution, PageBuilders.Caution, page => page.Id, StringComparer.Ordinal) };
+        shelf = shelf with { Cautions = All(PageKind.Caution, PageBuilders.Caution, page => page.Id,
+            StringComparer.Ordinal) };
         shelf = shelf with
         {
-            Roles = RolePages().Select(page => page.Role).ToImmutableSortedDictionary(role => role.Id, role => role, StringComparer.Ordinal),
+            Roles = RolePages().Select(page => page.Role)
+                .ToImmutableSortedDictionary(role => role.Id, role => role, StringComparer.Ordinal),
         };
     }
 
@@ -39,11 +41,13 @@ internal sealed class LibraryBuilder
         Repairs = All(PageKind.Repair, PageBuilders.Repair, page => page.Id),
         Access = All(PageKind.Access, page => AccessBuilder.Build(page, shelf), page => page.Id),
         Cautions = shelf.Cautions,
-        Curves = pages.OfKind(PageKind.Curve).Select(CurveOf).ToImmutableSortedDictionary(curve => curve.Id, curve => curve, StringComparer.Ordinal),
+        Curves = pages.OfKind(PageKind.Curve).Select(CurveOf)
+            .ToImmutableSortedDictionary(curve => curve.Id, curve => curve, StringComparer.Ordinal),
         Refusals = All(PageKind.Refusal, PageBuilders.Refusal, page => page.Id, StringComparer.Ordinal),
         Sources = shelf.Sources,
         Roles = RolePages(),
-        Glossary = [.. Single(PageKind.Glossary).Sections.SelectMany(group => group.Table!.Rows.Select(PageBuilders.Glossary))],
+        Glossary = [.. Single(PageKind.Glossary).Sections.SelectMany(group =>
+            group.Table!.Rows.Select(PageBuilders.Glossary))],
         Phrases = PhrasesOf(Single(PageKind.Phrases)),
         LikelihoodWords = pages.Likelihoods,
         FrequencyWords = pages.Frequencies,
@@ -71,7 +75,8 @@ internal sealed class LibraryBuilder
         return new CurvePage(page.Id, reader.Title, reader.Summary, curve!, reader.Sources);
     }
 
-    private static ImmutableSortedDictionary<string, Source> SourcesOf(Page page) => page.Sections.ToImmutableSortedDictionary(
+    private static ImmutableSortedDictionary<string, Source> SourcesOf(Page page) =>
+        page.Sections.ToImmutableSortedDictionary(
         section => Slug.Of(section.Name), section => SourceOf(page, section), StringComparer.Ordinal);
 
     private static Source SourceOf(Page page, Section section)

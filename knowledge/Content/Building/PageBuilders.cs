@@ -21,7 +21,8 @@ internal static class PageBuilders
         page.Joined("Warranty"));
 
     public static RepairPage Repair(PageReader page) => new(
-        new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Joined("Verify"), page.List("parts"), page.Cautions);
+        new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Joined("Verify"), page.List("parts"),
+            page.Cautions);
 
     public static RefusalPage Refusal(PageReader page) => new(
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
@@ -30,7 +31,8 @@ internal static class PageBuilders
     public static RolePage Role(PageReader page, TableRow row, Section section) => new(
         new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section));
 
-    public static GlossaryEntry Glossary(TableRow row) => new(row.Cells[0].Text, Words(row.Cells[1]), Words(row.Cells[2]));
+    public static GlossaryEntry Glossary(TableRow row) =>
+        new(row.Cells[0].Text, Words(row.Cells[1]), Words(row.Cells[2]));
 
     private static ImmutableArray<LooksTheSame> Alike(PageReader page) =>
     [

@@ -18,20 +18,24 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
 
     public Passage Passage(RichText text, Section section) => new(text.Text, new PagePlace(page.Path, section.Name));
 
-    /// <summary>Every paragraph and list item under a heading, in the order written; empty without the heading.</summary>
+    /// <summary>Every paragraph and list item under a heading, in the order written; empty without the
+    /// heading.</summary>
     public ImmutableArray<Passage> Passages(string heading) => page.Section(heading) is { } section
-        ? [.. section.Paragraphs.Concat(section.Items).OrderBy(text => text.Span.Start).Select(text => Passage(text, section))]
+        ? [.. section.Paragraphs.Concat(section.Items).OrderBy(text => text.Span.Start)
+            .Select(text => Passage(text, section))]
         : [];
 
     /// <summary>The paragraphs under a heading as one passage.</summary>
     public Passage Joined(string heading)
     {
         Section section = page.Section(heading)!;
-        return new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)), new PagePlace(page.Path, section.Name));
+        return new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)),
+            new PagePlace(page.Path, section.Name));
     }
 
     /// <summary>The rows of the table under a heading; none without it.</summary>
-    public ImmutableArray<T> Rows<T>(string heading, Func<TableRow, Section, T> read) => page.Section(heading) is { Table: { } table } section
+    public ImmutableArray<T> Rows<T>(string heading, Func<TableRow, Section, T> read) =>
+        page.Section(heading) is { Table: { } table } section
         ? [.. table.Rows.Select(row => read(row, section))]
         : [];
 
@@ -40,7 +44,8 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
 
     public string? Field(string name) => page.Front!.Field(name)?.Text;
 
-    public ImmutableArray<string> List(string name) => [.. page.Front!.Field(name)?.Values.Select(value => value.Text) ?? []];
+    public ImmutableArray<string> List(string name) =>
+        [.. page.Front!.Field(name)?.Values.Select(value => value.Text) ?? []];
 
     public double Minutes(string name) => Number.Read(Field(name))!.Value;
 
@@ -60,5 +65,6 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
         [.. (page.Section("Sources")?.Items ?? []).Select(SourceOf).OfType<Source>()];
 
     /// <summary>The source that a text links to, or null.</summary>
-    public Source? SourceOf(RichText? text) => text?.Link?.Anchor is { } anchor ? shelf.Sources.GetValueOrDefault(anchor) : null;
+    public Source? SourceOf(RichText? text) => text?.Link?.Anchor is { } anchor
+        ? shelf.Sources.GetValueOrDefault(anchor) : null;
 }

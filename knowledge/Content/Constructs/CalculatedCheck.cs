@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Calculations;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 using DxAssistant.Knowledge.Judging;
@@ -40,7 +41,8 @@ internal sealed record CalculatedCheck(Page Page, IJudge Judge, PipeTable? Readi
     public bool HasAllInputs => Inputs.Length == Expected?.Rows.Length
         && Judge.Inputs.All(need => !need.Required || Inputs.Any(row => row.Need.Name == need.Name));
 
-    /// <summary>The inputs as one series gives them; null when one of them cannot be read, which other rules report.</summary>
+    /// <summary>The inputs as one series gives them; null when one of them cannot be read, which other rules
+    /// report.</summary>
     public ImmutableSortedDictionary<string, JudgeInput>? InputsFor(Page series, Pages pages)
     {
         var inputs = ImmutableSortedDictionary.CreateBuilder<string, JudgeInput>(StringComparer.Ordinal);
@@ -48,8 +50,9 @@ internal sealed record CalculatedCheck(Page Page, IJudge Judge, PipeTable? Readi
         {
             string? rating = SeriesValue.Rating(row.Value.Text);
             RichText? value = rating is null ? row.Value : SeriesValue.Cells(series, rating).FirstOrDefault();
-            Page? curve = value is null ? null : pages.Target(rating is null ? Page : series, value.Link, PageKind.Curve);
-            if (value is null || InputReader.Read(row.Need, KindOfReadings, value.Text, curve is null ? null : CurveReader.CurveOf(curve)) is not { } input)
+            Page? page = pages.Target(rating is null ? Page : series, value?.Link, PageKind.Curve);
+            SensorCurve? curve = page is null ? null : CurveReader.CurveOf(page);
+            if (value is null || InputReader.Read(row.Need, KindOfReadings, value.Text, curve) is not { } input)
             {
                 return null;
             }
@@ -61,5 +64,6 @@ internal sealed record CalculatedCheck(Page Page, IJudge Judge, PipeTable? Readi
     }
 
     private static PipeTable? TableOf(Page page, string heading) =>
-        page.Section(heading)?.Table is { } table && PageShapes.Of(PageKind.Check).Section(heading)!.Fits(table) ? table : null;
+        page.Section(heading)?.Table is { } table && PageShapes.Of(PageKind.Check).Section(heading)!.Fits(table)
+            ? table : null;
 }

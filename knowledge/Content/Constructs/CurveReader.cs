@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Content.Constructs;
 
-/// <summary>Reads a sensor curve: a table of points, the Steinhart–Hart coefficients, or resistance at 25 °C and beta.</summary>
+/// <summary>Reads a sensor curve: a table of points, the Steinhart–Hart coefficients, or resistance at 25 °C and
+/// beta.</summary>
 internal static class CurveReader
 {
     /// <summary>The headings of which a curve page has one.</summary>
@@ -23,7 +24,8 @@ internal static class CurveReader
         Section[] sections = [.. page.Sections.Where(section => Headings.Contains(section.Name))];
         if (sections.Length != 1)
         {
-            return new CurveProblem(page.IdSpan, sections.Length == 0 ? "the page has no curve" : "the page has more than one curve");
+            return new CurveProblem(page.IdSpan,
+                sections.Length == 0 ? "the page has no curve" : "the page has more than one curve");
         }
 
         if (sections[0].Table is not { Rows.Length: > 0 } table)
@@ -68,7 +70,9 @@ internal static class CurveReader
                 degrees.ToSi(Number.Read(row.Cells[0].Text)!.Value), ohms.ToSi(Number.Read(row.Cells[1].Text)!.Value)));
         }
 
-        return SensorCurve.TryFromTable(points, out curve, out string? problem) ? null : new CurveProblem(table.Head.Span, problem);
+        return SensorCurve.TryFromTable(points, out curve, out string? problem)
+            ? null
+            : new CurveProblem(table.Head.Span, problem);
     }
 
     private static CurveProblem? ReadBeta(PipeTable table, out SensorCurve? curve)
@@ -85,7 +89,8 @@ internal static class CurveReader
             return new CurveProblem(row.Cells[0].Span, $"`{row.Cells[0].Text}` is not a resistance above 0");
         }
 
-        if (!QuantityText.TryParse(row.Cells[1].Text, QuantityKind.TemperatureDifference, out Quantity? beta) || beta.Si <= 0)
+        if (!QuantityText.TryParse(row.Cells[1].Text, QuantityKind.TemperatureDifference, out Quantity? beta)
+            || beta.Si <= 0)
         {
             return new CurveProblem(row.Cells[1].Span, $"`{row.Cells[1].Text}` is not a number of kelvins above 0");
         }
@@ -108,7 +113,8 @@ internal static class CurveReader
         odd = odd < 0 && values[1] == 0 ? 1 : odd;
         if (odd >= 0)
         {
-            return new CurveProblem(row.Cells[odd].Span, $"`{row.Cells[odd].Text}` is no such coefficient; it must be above 0 and below 1");
+            return new CurveProblem(row.Cells[odd].Span,
+                $"`{row.Cells[odd].Text}` is no such coefficient; it must be above 0 and below 1");
         }
 
         curve = SensorCurve.SteinhartHart(values[0]!.Value, values[1]!.Value, values[2]!.Value, Coldest, Hottest);

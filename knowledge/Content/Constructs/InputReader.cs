@@ -10,7 +10,8 @@ internal static class InputReader
     /// <summary>The input, or null when the text is not of the wanted form.</summary>
     /// <param name="kindOfReadings">The kind of the readings, for inputs that are of the same kind.</param>
     /// <param name="curve">The curve that the text links to, or null.</param>
-    public static JudgeInput? Read(InputNeed need, QuantityKind? kindOfReadings, string text, SensorCurve? curve) => need.Form switch
+    public static JudgeInput? Read(InputNeed need, QuantityKind? kindOfReadings, string text, SensorCurve? curve) =>
+        need.Form switch
     {
         InputForm.Curve => curve is null ? null : new JudgeInput.Curve(curve),
         InputForm.Meter => ReadMeter(text, kindOfReadings) is { } meter ? new JudgeInput.Meter(meter) : null,
@@ -22,8 +23,9 @@ internal static class InputReader
     public static string Wanted(InputNeed need, QuantityKind? kindOfReadings) => need.Form switch
     {
         InputForm.Curve => "a link to a sensor curve",
-        InputForm.Meter => "what a meter's maker promises"
-            + (kindOfReadings is { } read ? $" for a {KindWords.Of(read)}" : "") + ", such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
+        InputForm.Meter when kindOfReadings is { } read =>
+            $"what a meter's maker promises for a {KindWords.Of(read)}, such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
+        InputForm.Meter => "what a meter's maker promises, such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
         InputForm.Word => "a word",
         _ when (need.Kind ?? kindOfReadings) is { } kind => $"a {KindWords.Of(kind)} with its unit",
         _ => "a number with its unit",

@@ -7,7 +7,7 @@ internal static class KindWords
 {
     /// <summary>The kind in small letters: <c>gauge pressure</c>.</summary>
     public static string Of(QuantityKind kind) => string.Concat(kind.ToString().Select((letter, place) =>
-        char.IsUpper(letter) && place > 0 ? " " + char.ToLowerInvariant(letter) : char.ToLowerInvariant(letter).ToString()));
+        (char.IsUpper(letter) && place > 0 ? " " : "") + char.ToLowerInvariant(letter)));
 
     /// <summary>The units of a kind, as they are to be written.</summary>
     public static string UnitsOf(QuantityKind kind) =>

@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Content.Constructs;
 /// <param name="Fault">The fault's page, or null when the row is not of a known fault.</param>
 /// <param name="IsEveryOther">True for the row <c>every other fault</c>.</param>
 /// <param name="Written">What each cell says, blank cells null.</param>
-/// <param name="Readable">False when a cell is neither blank, nor a known word, nor a number above 0 and below 1.</param>
+/// <param name="Readable">False when a cell is neither blank, nor a known word, nor a number above 0 and below
+/// 1.</param>
 internal sealed record LikelihoodRow(
     TableRow Row, Page? Fault, bool IsEveryOther, ImmutableArray<double?> Written, bool Readable)
 {
@@ -19,7 +20,8 @@ internal sealed record LikelihoodRow(
 
     public bool HasBlank => Written.Contains(null);
 
-    /// <summary>True when the blank cells have something left to share, or else the sum is 1 within the slack.</summary>
+    /// <summary>True when the blank cells have something left to share, or else the sum is 1 within the
+    /// slack.</summary>
     // The sum is rounded first: 0.7 + 0.3 + 0.05 must not fail for its last bit.
     public bool SumsToOne => HasBlank ? Math.Round(Sum, 9) < 1 : Math.Round(Math.Abs(Sum - 1), 9) <= Slack;
 

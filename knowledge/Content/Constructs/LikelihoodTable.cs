@@ -20,7 +20,8 @@ internal sealed record LikelihoodTable(
     /// <summary>The table of a check's page, or null when it has none.</summary>
     public static LikelihoodTable? Of(Page check, Pages pages) =>
         check.Section("Likelihoods")?.Table is { } table && table.Head.Cells.Length > 0
-            ? new LikelihoodTable(table, table.Head.Cells[1..], [.. table.Rows.Select(row => ReadRow(check, pages, row))])
+            ? new LikelihoodTable(table, table.Head.Cells[1..],
+                [.. table.Rows.Select(row => ReadRow(check, pages, row))])
             : null;
 
     private static LikelihoodRow ReadRow(Page check, Pages pages, TableRow row)

@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Content.Constructs;
 internal static class Number
 {
     public static double? Read(string? text) =>
-        double.TryParse(text?.Replace('−', '-'), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign | NumberStyles.AllowExponent,
+        double.TryParse(text?.Replace('−', '-'),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign | NumberStyles.AllowExponent,
             CultureInfo.InvariantCulture,
             out double value) && double.IsFinite(value) ? value : null;
 }

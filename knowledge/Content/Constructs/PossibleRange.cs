@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Content.Constructs;
 
-/// <summary>What a reading can physically be, written <c>0.05 Ω to 100 Ω</c>; ends included, in the SI base of the kind.</summary>
+/// <summary>What a reading can physically be, written <c>0.05 Ω to 100 Ω</c>; ends included, in the SI base of the
+/// kind.</summary>
 internal sealed record PossibleRange(double Lowest, double Highest)
 {
     /// <summary>Reads a range of one kind of quantity.</summary>

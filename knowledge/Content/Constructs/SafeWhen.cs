@@ -9,7 +9,8 @@ internal static class SafeWhen
 
     /// <summary>The limit, or null when the text is not of that form.</summary>
     public static Quantity? Read(string text) =>
-        text.StartsWith(Mark, StringComparison.Ordinal) && QuantityText.TryParse(text[Mark.Length..], out Quantity? limit)
+        text.StartsWith(Mark, StringComparison.Ordinal)
+            && QuantityText.TryParse(text[Mark.Length..], out Quantity? limit)
             ? limit
             : null;
 }

@@ -13,6 +13,7 @@ internal static class SeriesValue
 
     /// <summary>The value cells of a rating on the page of a series; none when the series has no such rating.</summary>
     public static IEnumerable<RichText> Cells(Page series, string rating) =>
-        (series.Section("Ratings")?.Table?.Rows ?? []).Where(row => row.Cells.Length == 3 && row.Cells[0].Text == rating)
+        (series.Section("Ratings")?.Table?.Rows ?? [])
+            .Where(row => row.Cells.Length == 3 && row.Cells[0].Text == rating)
             .Select(row => row.Cells[1]);
 }

@@ -12,10 +12,12 @@ internal static class NearestWord
     {
         string[] sorted = [.. known.Distinct().Order(StringComparer.Ordinal)];
         return Hint(word, sorted)
-            ?? (sorted.Length == 0 ? "none is known" : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")));
+            ?? (sorted.Length == 0 ? "none is known"
+                : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")));
     }
 
-    /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by ordinal.</summary>
+    /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by
+    /// ordinal.</summary>
     public static string? Find(string word, IEnumerable<string> known)
     {
         string? best = null;

@@ -23,7 +23,8 @@ internal sealed class BrokenLink : IContentRule
 
     private Diagnostic? Check(Pages pages, Page page, PageLink link)
     {
-        if (link.LeadsOutside || MissingPage.Needed.Any(path => path == link.PathFrom(page.Path) && pages.AtPath(path) is null))
+        if (link.LeadsOutside || MissingPage.Needed.Any(path => path == link.PathFrom(page.Path)
+            && pages.AtPath(path) is null))
         {
             return null;
         }
@@ -31,7 +32,8 @@ internal sealed class BrokenLink : IContentRule
         Page? target = pages.Target(page, link);
         if (target is null)
         {
-            return page.Error(Name, link.TargetSpan, $"there is no page `{link.Target.Split('#')[0]}`", HelpFor(pages, page, link));
+            return page.Error(Name, link.TargetSpan, $"there is no page `{link.Target.Split('#')[0]}`",
+                HelpFor(pages, page, link));
         }
 
         // The anchors of a page that could not be read are not known.

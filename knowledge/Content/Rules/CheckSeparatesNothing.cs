@@ -33,7 +33,8 @@ internal sealed class CheckSeparatesNothing : IContentRule
         from page in pages.OfKind(PageKind.Check)
         let table = LikelihoodTable.Of(page, pages)
         where table is { Outcomes.Length: > 1 } && IsTrueOf(table)
-        select page.Error(Name, page.Section("Likelihoods")!.Heading.Span, "no outcome of this check tells one fault from another",
+        select page.Error(Name, page.Section("Likelihoods")!.Heading.Span,
+            "no outcome of this check tells one fault from another",
             "give the fault that the check is for likelihoods of its own");
 
     /// <summary>True when all rows are readable and say the same.</summary>

@@ -54,6 +54,7 @@ internal static class ContentRules
         new UnknownVerdict(),
         new UnknownWord(),
         new UnreachablePage(),
+        new UnreadText(),
         new UnreadableCharacter(),
         new UnreadablePage(),
         new UnseenFault(),

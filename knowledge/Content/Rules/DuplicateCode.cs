@@ -28,7 +28,8 @@ internal sealed class DuplicateCode : IContentRule
         from page in pages.OfKind(PageKind.Series)
         let table = page.Section("Codes")?.Table
         where table is not null
-        from same in table.Rows.Where(row => row.Cells.Length >= 2).GroupBy(row => (row.Cells[0].Text, row.Cells[1].Text))
+        from same in table.Rows.Where(row => row.Cells.Length >= 2)
+            .GroupBy(row => (row.Cells[0].Text, row.Cells[1].Text))
         from row in same.Skip(1)
         select page.Error(Name, row.Cells[0].Span,
             $"`{row.Cells[0].Text}` ({row.Cells[1].Text}) stands twice in this series",

@@ -24,5 +24,6 @@ internal sealed class DuplicateId : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All
         .Where(page => page.Kind is { } kind && pages.WithId(kind, page.Id) != page)
-        .Select(page => page.Error(Name, page.IdSpan, $"the id `{page.Id}` is also that of `{pages.WithId(page.Kind!.Value, page.Id)!.Path}`"));
+        .Select(page => page.Error(Name, page.IdSpan,
+            $"the id `{page.Id}` is also that of `{pages.WithId(page.Kind!.Value, page.Id)!.Path}`"));
 }

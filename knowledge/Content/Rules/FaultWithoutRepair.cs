@@ -20,6 +20,7 @@ internal sealed class FaultWithoutRepair : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Fault)
         .Where(fault => fault.Section("Repair") is not { Items.IsEmpty: false })
-        .Select(fault => fault.Error(Name, fault.Section("Repair")?.Heading.Span ?? fault.IdSpan, $"no repair cures the fault `{fault.Id}`",
+        .Select(fault => fault.Error(Name, fault.Section("Repair")?.Heading.Span ?? fault.IdSpan,
+            $"no repair cures the fault `{fault.Id}`",
             "list links to repairs under `## Repair`"));
 }

@@ -27,7 +27,7 @@ internal sealed class FaultWithoutSymptom : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        if (pages.HasUnread(PageKind.Symptom) || pages.OfKind(PageKind.Symptom).Any(page => page.Section("Causes")?.Table is null))
+        if (pages.Lacks(PageKind.Symptom, page => page.Section("Causes")?.Table is not null))
         {
             return [];
         }

@@ -40,7 +40,8 @@ internal sealed class LikelihoodsDoNotSum : IContentRule
         TextSpan.Between(row.Row.Cells[1].Span.Start, row.Row.Cells[^1].Span.End);
 
     private static string Message(LikelihoodRow row) => row.HasBlank
-        ? string.Create(CultureInfo.InvariantCulture, $"the row sums to {row.Sum:0.###} and leaves nothing for its blank cells")
+        ? string.Create(CultureInfo.InvariantCulture,
+            $"the row sums to {row.Sum:0.###} and leaves nothing for its blank cells")
         : string.Create(CultureInfo.InvariantCulture, $"the row sums to {row.Sum:0.###}, not to 1");
 
     private static string Help(LikelihoodRow row) => row.HasBlank

@@ -33,11 +33,13 @@ internal sealed class LongPhrase : IContentRule
                 }
                 else if (phrase.Paragraphs.Length > 1)
                 {
-                    yield return page.Error(Name, phrase.Paragraphs[1].Span, $"the phrase `{phrase.Name}` has more than one paragraph");
+                    yield return page.Error(Name, phrase.Paragraphs[1].Span,
+                        $"the phrase `{phrase.Name}` has more than one paragraph");
                 }
                 else if (!phrase.Items.IsEmpty || !phrase.Tables.IsEmpty)
                 {
-                    yield return page.Error(Name, phrase.Heading.Span, $"the phrase `{phrase.Name}` is more than a paragraph");
+                    yield return page.Error(Name, phrase.Heading.Span,
+                        $"the phrase `{phrase.Name}` is more than a paragraph");
                 }
             }
         }

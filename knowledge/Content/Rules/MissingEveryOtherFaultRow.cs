@@ -30,7 +30,8 @@ internal sealed class MissingEveryOtherFaultRow : IContentRule
         from page in pages.OfKind(PageKind.Check)
         let table = LikelihoodTable.Of(page, pages)
         where table is { EveryOther: null } && !table.Rows.Any(IsMisspelt)
-        select page.Error(Name, page.Section("Likelihoods")!.Heading.Span, "the likelihoods have no row `every other fault`",
+        select page.Error(Name, page.Section("Likelihoods")!.Heading.Span,
+            "the likelihoods have no row `every other fault`",
             "add `| every other fault | … |` as the last row");
 
     // RowWithoutFault reports it.

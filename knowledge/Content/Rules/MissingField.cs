@@ -39,9 +39,11 @@ internal sealed class MissingField : IContentRule
 
             foreach (FieldShape field in PageShapes.Of(kind).Fields.Where(field => field.Required))
             {
-                if (front.Field(field.Name) is not { Values.IsEmpty: false } && !IsMisspelt(front, PageShapes.Of(kind), field.Name))
+                if (front.Field(field.Name) is not { Values.IsEmpty: false }
+                    && !IsMisspelt(front, PageShapes.Of(kind), field.Name))
                 {
-                    yield return page.Error(Name, front.Field(field.Name)?.NameSpan ?? front.End, $"the front matter has no `{field.Name}`");
+                    yield return page.Error(Name, front.Field(field.Name)?.NameSpan ?? front.End,
+                        $"the front matter has no `{field.Name}`");
                 }
             }
         }
@@ -49,5 +51,6 @@ internal sealed class MissingField : IContentRule
 
     // UnknownField reports the misspelt name and says how to write it.
     private static bool IsMisspelt(FrontMatter front, PageShape kind, string name) => front.Fields.Any(field =>
-        kind.Field(field.Name) is null && NearestWord.Find(field.Name, kind.Fields.Select(shape => shape.Name)) == name);
+        kind.Field(field.Name) is null
+            && NearestWord.Find(field.Name, kind.Fields.Select(shape => shape.Name)) == name);
 }

@@ -35,7 +35,8 @@ internal sealed class MissingInput : IContentRule
         where check?.Expected is not null
         from need in check!.Judge.Inputs
         where need.Required && !check.Expected!.Rows.Any(row => IsMeant(row, need, check))
-        select page.Error(Name, page.Section("Expected")!.Heading.Span, $"the input `{need.Name}` of `{check.Judge.Name}` is missing",
+        select page.Error(Name, page.Section("Expected")!.Heading.Span,
+            $"the input `{need.Name}` of `{check.Judge.Name}` is missing",
             $"add `| {need.Name} | … | … |`: {need.Meaning}");
 
     // UnknownInput reports a misspelt name and says how to write it.

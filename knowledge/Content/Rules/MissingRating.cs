@@ -39,7 +39,8 @@ internal sealed class MissingRating : IContentRule
         where rating is not null
         let without = SeriesOf.Pages(pages, page).Where(series => !SeriesValue.Cells(series, rating).Any()).ToArray()
         where without.Length > 0
-        select page.Error(Name, value.Span, $"no rating `{rating}` in " + string.Join(", ", without.Select(series => $"`{series.Id}`")),
+        select page.Error(Name, value.Span,
+            $"no rating `{rating}` in " + string.Join(", ", without.Select(series => $"`{series.Id}`")),
             Help(rating, without[0]));
 
     private static string Help(string rating, Page series) =>

@@ -48,7 +48,8 @@ internal sealed class MissingSource : IContentRule
 
     private IEnumerable<Diagnostic> CheckLinks(Pages pages, Page page) =>
         from link in page.Links
-        where link.Anchor is null && page.Kind != PageKind.Index && pages.Target(page, link, PageKind.Sources) is not null
+        where link.Anchor is null && page.Kind != PageKind.Index
+            && pages.Target(page, link, PageKind.Sources) is not null
         select page.Error(Name, link.TargetSpan, "the link names no source", "add `#` and the heading of the source");
 
     // Minutes, likelihoods, curves and safe limits are numbers as well; their source stands in a section.
@@ -63,7 +64,8 @@ internal sealed class MissingSource : IContentRule
         {
             PageKind.Curve or PageKind.Check or PageKind.Repair => page.Title?.Heading,
             PageKind.Access => page.Section("Steps")?.Table is { } steps
-                ? steps.Rows.Select(row => row.Cell(2)).FirstOrDefault(cell => cell?.Text.Any(char.IsAsciiDigit) == true)
+                ? steps.Rows.Select(row => row.Cell(2))
+                    .FirstOrDefault(cell => cell?.Text.Any(char.IsAsciiDigit) == true)
                 : null,
             _ => null,
         };

@@ -25,18 +25,21 @@ internal sealed class NoWayBetweenStates : IContentRule
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
         Page[] states = [.. pages.OfKind(PageKind.Access)];
-        ILookup<Page, Page> from = states.SelectMany(to => Ways(pages, to).Select(way => (way, to))).ToLookup(way => way.way, way => way.to);
+        ILookup<Page, Page> from = states.SelectMany(to => Ways(pages, to).Select(way => (way, to)))
+            .ToLookup(way => way.way, way => way.to);
         ILookup<Page, Page> missing = states
             .SelectMany(start => states.Except(Reached(start, from)).Select(end => (end, start)))
             .ToLookup(pair => pair.end, pair => pair.start);
         return missing.Where(pair => pair.Key.Section("Ways here")?.Table is not null).Select(pair => pair.Key.Error(
             Name, pair.Key.Section("Ways here")!.Heading.Span,
-            "no way leads here from " + string.Join(", ", pair.Select(start => $"`{start.Id}`").Order(StringComparer.Ordinal)),
+            "no way leads here from " + string.Join(", ", pair.Select(start => $"`{start.Id}`")
+                .Order(StringComparer.Ordinal)),
             "add a row with its minutes here, or on the way between"));
     }
 
     private static IEnumerable<Page> Ways(Pages pages, Page to) =>
-        to.Section("Ways here")?.Table?.Rows.Select(row => pages.Target(to, row.Cell(0)?.Link, PageKind.Access)).OfType<Page>() ?? [];
+        to.Section("Ways here")?.Table?.Rows.Select(
+            row => pages.Target(to, row.Cell(0)?.Link, PageKind.Access)).OfType<Page>() ?? [];
 
     private static HashSet<Page> Reached(Page start, ILookup<Page, Page> ways)
     {

@@ -31,7 +31,8 @@ internal sealed class NotOneStart : IContentRule
         Page[] marked = [.. states.Where(page => page.Front!.Field("start")?.Text == "true")];
         if (marked.Length == 0 && states.Length > 0 && pages.All.All(page => page.Kind is not null))
         {
-            return [states[0].Error(Name, states[0].IdSpan, "no access state is where a job begins", "write `start: true` in one of them")];
+            return [states[0].Error(Name, states[0].IdSpan, "no access state is where a job begins",
+                "write `start: true` in one of them")];
         }
 
         return marked.Skip(1).Select(page => page.Error(Name, page.Front!.Field("start")!.Span,

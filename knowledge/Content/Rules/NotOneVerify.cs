@@ -31,10 +31,12 @@ internal sealed class NotOneVerify : IContentRule
         Page[] marked = [.. states.Where(page => page.Front!.Field("verify")?.Text == "true")];
         if (marked.Length == 0 && states.Length > 0 && pages.All.All(page => page.Kind is not null))
         {
-            return [states[0].Error(Name, states[0].IdSpan, "no access state is where a repair is verified", "write `verify: true` in one of them")];
+            return [states[0].Error(Name, states[0].IdSpan, "no access state is where a repair is verified",
+                "write `verify: true` in one of them")];
         }
 
         return marked.Skip(1).Select(page => page.Error(Name, page.Front!.Field("verify")!.Span,
-            $"`{marked[0].Id}` is where a repair is verified already", "write `verify: true` in one access state only"));
+            $"`{marked[0].Id}` is where a repair is verified already",
+                "write `verify: true` in one access state only"));
     }
 }

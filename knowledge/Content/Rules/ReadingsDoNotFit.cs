@@ -36,7 +36,9 @@ internal sealed class ReadingsDoNotFit : IContentRule
         foreach (string heading in Headings.Where(heading => page.Section(heading) is null == calculates))
         {
             yield return page.Error(Name, page.Section(heading)?.Heading.Span ?? page.Title?.Heading.Span ?? default,
-                calculates ? $"the check calculates and has no `## {heading}`" : $"the check has `## {heading}` and no calculation",
+                calculates
+                    ? $"the check calculates and has no `## {heading}`"
+                    : $"the check has `## {heading}` and no calculation",
                 calculates ? null : "name a `calculation` in the front matter");
         }
 

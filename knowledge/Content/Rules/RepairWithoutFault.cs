@@ -36,7 +36,7 @@ internal sealed class RepairWithoutFault : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        if (pages.HasUnread(PageKind.Fault) || pages.OfKind(PageKind.Fault).Any(page => page.Section("Repair") is not { Items.IsEmpty: false }))
+        if (pages.Lacks(PageKind.Fault, page => page.Section("Repair") is { Items.IsEmpty: false }))
         {
             return [];
         }
@@ -44,6 +44,7 @@ internal sealed class RepairWithoutFault : IContentRule
         HashSet<Page?> used = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Fault).SelectMany(fault =>
             fault.Section("Repair")?.Items.Select(item => pages.Target(fault, item.Link)) ?? [])];
         return pages.OfKind(PageKind.Repair).Where(repair => !used.Contains(repair)).Select(repair => repair.Error(
-            Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault", "link to it under `## Repair` of the faults it cures"));
+            Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault",
+                "link to it under `## Repair` of the faults it cures"));
     }
 }

@@ -20,5 +20,6 @@ internal sealed class RepairWithoutVerification : IContentRule
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Repair)
         .Where(repair => repair.Section("Verify") is not { Paragraphs.IsEmpty: false })
         .Select(repair => repair.Error(Name, repair.Section("Verify")?.Heading.Span ?? repair.IdSpan,
-            $"the repair `{repair.Id}` has no verification", "ask one question under `## Verify` that a working unit answers with yes"));
+            $"the repair `{repair.Id}` has no verification",
+                "ask one question under `## Verify` that a working unit answers with yes"));
 }

@@ -21,5 +21,6 @@ internal sealed class RepeatedHeading : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
         .SelectMany(page => page.Sections.GroupBy(section => Slug.Of(section.Name)).SelectMany(same => same.Skip(1))
-            .Select(section => page.Error(Name, section.Heading.Span, $"the heading `{section.Name}` stands twice in the page")));
+            .Select(section => page.Error(Name, section.Heading.Span,
+                $"the heading `{section.Name}` stands twice in the page")));
 }

@@ -33,11 +33,13 @@ internal sealed class RepeatedRow : IContentRule
         from section in page.Sections
         where IsKeyed(section.Name)
         from table in section.Tables
-        from same in table.Rows.Where(row => !row.Cells.IsEmpty && !row.Cells[0].IsEmpty).GroupBy(row => Key(page, row.Cells[0]))
+        from same in table.Rows.Where(row => !row.Cells.IsEmpty && !row.Cells[0].IsEmpty)
+            .GroupBy(row => Key(page, row.Cells[0]))
         from row in same.Skip(1)
         select page.Error(Name, row.Cells[0].Span, $"`{row.Cells[0].Text}` stands twice in the table");
 
-    private static bool IsKeyed(string section) => section is "Likelihoods" or "Causes" or "Outcomes" or "Expected" or "Readings"
+    private static bool IsKeyed(string section) =>
+        section is "Likelihoods" or "Causes" or "Outcomes" or "Expected" or "Readings"
         or "Ratings" or "Terminals" or "Ways here" or "Roles" or "Frequencies";
 
     // Two links to one page are the same, whatever they show.

@@ -36,7 +36,8 @@ internal sealed class RowWithoutFault : IContentRule
         let head = row.Row.Cell(0)
         where head is not null && !row.IsEveryOther && row.Fault is null && !IsReportedElsewhere(pages, page, head)
         select page.Error(Name, head.Span, $"`{head.Text}` does not link to a fault page",
-            NearestWord.Hint(head.Text, [LikelihoodTable.EveryOtherFault]) ?? "write `[Title](../faults/id.md)` or `every other fault`");
+            NearestWord.Hint(head.Text, [LikelihoodTable.EveryOtherFault])
+                ?? "write `[Title](../faults/id.md)` or `every other fault`");
 
     // BrokenLink reports links to nowhere; a page that could not be read is reported itself.
     private static bool IsReportedElsewhere(Pages pages, Page page, RichText head) =>

@@ -29,7 +29,8 @@ internal sealed class SymptomWithoutNoneOfThese : IContentRule
         from symptom in pages.OfKind(PageKind.Symptom)
         let causes = symptom.Section("Causes")
         where causes?.Table is not null
-        where !causes!.Table!.Rows.Any(row => row.Cell(0)?.Link?.PathFrom(symptom.Path) == $"faults/{MissingPage.NoneOfThese}.md")
+        where !causes!.Table!.Rows.Any(
+            row => row.Cell(0)?.Link?.PathFrom(symptom.Path) == $"faults/{MissingPage.NoneOfThese}.md")
         select symptom.Error(Name, causes!.Heading.Span, "the causes do not list `none-of-these`",
             $"add `| [None of these](../faults/{MissingPage.NoneOfThese}.md) | seldom |`");
 }

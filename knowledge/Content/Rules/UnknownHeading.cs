@@ -24,9 +24,11 @@ internal sealed class UnknownHeading : IContentRule
         foreach (Page page in pages.All.Where(page => page.Kind is not null))
         {
             PageShape kind = PageShapes.Of(page.Kind!.Value);
-            foreach (Section section in page.Sections.Where(section => section.Level == 2 && kind.Section(section.Name) is null))
+            foreach (Section section in page.Sections
+                .Where(section => section.Level == 2 && kind.Section(section.Name) is null))
             {
-                yield return page.Error(Name, section.Heading.Span, $"a {kind.Word} page has no section `{section.Name}`",
+                yield return page.Error(Name, section.Heading.Span,
+                    $"a {kind.Word} page has no section `{section.Name}`",
                     NearestWord.HintOrList(section.Name, kind.Sections.Select(shape => shape.Heading)));
             }
         }

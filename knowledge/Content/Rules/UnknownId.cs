@@ -37,7 +37,8 @@ internal sealed class UnknownId : IContentRule
             {
                 if (PageShapes.Of(page.Kind!.Value).Field(field.Name)?.RefersTo is { } kind && pages.Knows(kind))
                 {
-                    foreach (FrontMatterValue value in field.Values.Where(value => !pages.Ids(kind).Contains(value.Text)))
+                    foreach (FrontMatterValue value in field.Values
+                        .Where(value => !pages.Ids(kind).Contains(value.Text)))
                     {
                         yield return page.Error(Name, value.Span, $"`{value.Text}` is not the id of {Words[kind]}",
                             NearestWord.HintOrList(value.Text, pages.Ids(kind)));

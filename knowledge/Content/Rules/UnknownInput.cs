@@ -34,7 +34,8 @@ internal sealed class UnknownInput : IContentRule
         let check = CalculatedCheck.Of(page)
         where check?.Expected is not null
         from row in check!.Expected!.Rows
-        where row.Cells.Length > 0 && !row.Cells[0].IsEmpty && check.Judge.Inputs.All(need => need.Name != row.Cells[0].Text)
+        where row.Cells.Length > 0 && !row.Cells[0].IsEmpty
+            && check.Judge.Inputs.All(need => need.Name != row.Cells[0].Text)
         select page.Error(Name, row.Cells[0].Span, $"`{check.Judge.Name}` has no input `{row.Cells[0].Text}`",
             NearestWord.HintOrList(row.Cells[0].Text, check.Judge.Inputs.Select(need => need.Name)));
 }

@@ -37,8 +37,10 @@ internal sealed class UnknownKind : IContentRule
 
             FrontMatterField? kind = front.Field("kind");
             yield return kind?.Text is { } word
-                ? page.Error(Name, kind.Span, $"`{word}` is not a kind of page", NearestWord.HintOrList(word, PageShapes.KindWords))
-                : page.Error(Name, kind?.Span ?? default, "the page does not say its kind", "write `kind: …` in the front matter");
+                ? page.Error(Name, kind.Span, $"`{word}` is not a kind of page",
+                    NearestWord.HintOrList(word, PageShapes.KindWords))
+                : page.Error(Name, kind?.Span ?? default, "the page does not say its kind",
+                    "write `kind: …` in the front matter");
         }
     }
 }

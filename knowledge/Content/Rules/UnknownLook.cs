@@ -34,12 +34,14 @@ internal sealed class UnknownLook : IContentRule
         from row in table.Rows
         let look = row.Cell(table.Column("Look"))
         where look is { IsEmpty: false } && !IsLook(look.Text)
-        select page.Error(Name, look.Span, $"`{look.Text}` is not how a code looks", "write `steady`, `flashing` or, for lamps, `3 blinks`");
+        select page.Error(Name, look.Span, $"`{look.Text}` is not how a code looks",
+            "write `steady`, `flashing` or, for lamps, `3 blinks`");
 
     private static bool IsLook(string text)
     {
         string[] words = text.Split(' ');
         return text is "steady" or "flashing"
-            || (words is [_, "blink" or "blinks"] && Number.Read(words[0]) is >= 1 and <= MostBlinks and double count && count % 1 == 0);
+            || (words is [_, "blink" or "blinks"] && Number.Read(words[0]) is >= 1 and <= MostBlinks and double count
+                && count % 1 == 0);
     }
 }

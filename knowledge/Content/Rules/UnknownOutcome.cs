@@ -40,13 +40,16 @@ internal sealed class UnknownOutcome : IContentRule
             RichText[] strange = [.. table.Outcomes.Where(head => !known.Contains(head.Text))];
             foreach (RichText head in strange)
             {
-                yield return page.Error(Name, head.Span, $"`{head.Text}` is not an outcome of this check", NearestWord.HintOrList(head.Text, known));
+                yield return page.Error(Name, head.Span, $"`{head.Text}` is not an outcome of this check",
+                    NearestWord.HintOrList(head.Text, known));
             }
 
             // A misspelt head is the same fault as the outcome it leaves out.
-            if (strange.Length == 0 && known.Except(table.Outcomes.Select(head => head.Text)).ToArray() is { Length: > 0 } missing)
+            string? missing = known.Except(table.Outcomes.Select(head => head.Text)).FirstOrDefault();
+            if (strange.Length == 0 && missing is not null)
             {
-                yield return page.Error(Name, table.Table.Head.Span, $"the outcome `{missing[0]}` has no likelihoods", "add a column for it");
+                yield return page.Error(Name, table.Table.Head.Span, $"the outcome `{missing}` has no likelihoods",
+                    "add a column for it");
             }
         }
     }

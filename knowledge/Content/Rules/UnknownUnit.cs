@@ -33,7 +33,8 @@ internal sealed class UnknownUnit : IContentRule
         from pair in check.UnitCells
         where !Unit.TryParse(pair.Cell.Text, out _)
         select page.Error(Name, pair.Cell.Span,
-            pair.Need.Kind is { } kind ? $"`{pair.Cell.Text}` is not a unit of {KindWords.Of(kind)}" : $"`{pair.Cell.Text}` is not a unit",
+            pair.Need.Kind is { } kind ? $"`{pair.Cell.Text}` is not a unit of {KindWords.Of(kind)}"
+                : $"`{pair.Cell.Text}` is not a unit",
             Help(pair.Cell.Text, pair.Need.Kind));
 
     private static string? Help(string text, QuantityKind? kind) => kind is { } wanted

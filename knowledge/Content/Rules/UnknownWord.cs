@@ -36,7 +36,8 @@ internal sealed class UnknownWord : IContentRule
         let field = page.Front!.Field("frequency")
         let word = field?.Text
         where word is not null && Number.Read(word) is not > 0 && !pages.Frequencies.ContainsKey(word)
-        select page.Error(Name, field.Span, $"`{word}` is not a frequency", NearestWord.HintOrList(word, pages.Frequencies.Keys));
+        select page.Error(Name, field.Span, $"`{word}` is not a frequency",
+            NearestWord.HintOrList(word, pages.Frequencies.Keys));
 
     private IEnumerable<Diagnostic> CheckCells(Pages pages) =>
         from page in pages.All

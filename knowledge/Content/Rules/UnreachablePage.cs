@@ -48,6 +48,7 @@ internal sealed class UnreachablePage : IContentRule
         // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at.
         return pages.All.Where(page => page.Kind is not (null or PageKind.Fault or PageKind.Repair) 
             && !reached.Contains(page) && pages.WithId(page.Kind!.Value, page.Id) == page).Select(page => page.Error(
-            Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"));
+            Name, page.IdSpan, "no link leads from `index.md` to this page",
+                "link to it from `index.md` or from a page that is linked there"));
     }
 }

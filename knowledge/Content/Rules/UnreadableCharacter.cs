@@ -9,7 +9,8 @@ internal sealed class UnreadableCharacter : IContentRule
 {
     // All controls but tab and line feed, and the sign that a decoder puts for bytes it could not read.
     private static readonly SearchValues<char> Unreadable = SearchValues.Create(
-        [.. Enumerable.Range(0, 0xA0).Select(code => (char)code).Where(c => char.IsControl(c) && c is not ('\t' or '\n')), '\uFFFD']);
+        [.. Enumerable.Range(0, 0xA0).Select(code => (char)code)
+            .Where(c => char.IsControl(c) && c is not ('\t' or '\n')), '\uFFFD']);
 
     public string Name => "unreadable-character";
 
@@ -30,6 +31,7 @@ internal sealed class UnreadableCharacter : IContentRule
         string which = page.Source.Text[at] == '\uFFFD'
             ? "the page is not UTF-8 text"
             : $"the control character U+{(int)page.Source.Text[at]:X4} stands in the page";
-        yield return page.Error(Name, new TextSpan(at, 1), which, "save the page as UTF-8 text; only the first place is shown");
+        yield return page.Error(Name, new TextSpan(at, 1), which,
+            "save the page as UTF-8 text; only the first place is shown");
     }
 }

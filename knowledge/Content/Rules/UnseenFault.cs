@@ -27,16 +27,32 @@ internal sealed class UnseenFault : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        if (pages.HasUnread(PageKind.Check) || pages.OfKind(PageKind.Check).Any(page => page.Section("Likelihoods")?.Table is null))
+        if (pages.Lacks(PageKind.Check, page => page.Section("Likelihoods")?.Table is not null))
         {
             return [];
         }
 
-        HashSet<Page> seen = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Check).SelectMany(check => SeenBy(check, pages))];
+        ILookup<Page, Page> seen = pages.OfKind(PageKind.Check)
+            .SelectMany(check => SeenBy(check, pages).Select(fault => (fault, check)))
+            .ToLookup(pair => pair.fault, pair => pair.check);
         return pages.OfKind(PageKind.Fault)
-            .Where(fault => fault.Id != MissingPage.NoneOfThese && !seen.Contains(fault))
-            .Select(fault => fault.Error(Name, fault.IdSpan, $"no check can see the fault `{fault.Id}`",
-                "give it a row in the likelihoods of a check of its series that differs from `every other fault`"));
+            .Where(fault => fault.Id != MissingPage.NoneOfThese && !pages.MeantByBrokenLinks.Contains(fault))
+            .Select(fault => Check(pages, fault, [.. seen[fault]])).OfType<Diagnostic>();
+    }
+
+    private Diagnostic? Check(Pages pages, Page fault, Page[] checks)
+    {
+        string[] blind =
+        [
+            .. SeriesOf.Pages(pages, fault).Select(series => series.Id)
+                .Where(series => !checks.Any(check => SeriesOf.Includes(check, series)))
+                .Select(series => $"`{series}`"),
+        ];
+        string where = checks.Length == 0 ? "" : " in " + string.Join(", ", blind);
+        return checks.Length > 0 && blind.Length == 0
+            ? null
+            : fault.Error(Name, fault.IdSpan, $"no check can see the fault `{fault.Id}`{where}",
+                "give it a row in the likelihoods of a check of that series that differs from `every other fault`");
     }
 
     // A row that another rule reports counts as seeing its fault.

@@ -30,5 +30,6 @@ internal sealed class VerdictTwice : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages) => VerdictPlaces.Of(pages)
         .GroupBy(place => (place.Page, place.Word)).SelectMany(same => same.Skip(1))
-        .Select(place => place.Page.Error(Name, place.Span, $"the verdict `{place.Word}` belongs to another outcome already"));
+        .Select(place => place.Page.Error(Name, place.Span,
+            $"the verdict `{place.Word}` belongs to another outcome already"));
 }

@@ -36,7 +36,8 @@ internal sealed class VerdictWithoutOutcome : IContentRule
         let said = VerdictPlaces.Of(page).Select(place => place.Word).ToArray()
         from verdict in check.Judge.Verdicts.Select(VerdictWords.Of)
         where !said.Contains(verdict) && !IsMeant(verdict, said)
-        select page.Error(Name, page.Section("Outcomes")!.Heading.Span, $"no outcome takes the verdict `{verdict}` of `{check.Judge.Name}`",
+        select page.Error(Name, page.Section("Outcomes")!.Heading.Span,
+            $"no outcome takes the verdict `{verdict}` of `{check.Judge.Name}`",
             $"add `{verdict}` to the third cell of the outcome that it means");
 
     // UnknownVerdict reports a misspelt verdict.

@@ -28,7 +28,8 @@ internal sealed class WrongContent : IContentRule
             {
                 if (kind.Section(section.Name) is { } shape && Missing(shape, section) is { } missing)
                 {
-                    yield return page.Error(Name, section.Heading.Span, $"`## {section.Name}` has no {missing}", Help(shape));
+                    yield return page.Error(Name, section.Heading.Span, $"`## {section.Name}` has no {missing}",
+                        Help(shape));
                 }
             }
         }

@@ -26,7 +26,8 @@ internal sealed class WrongCurve : IContentRule
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Curve)
-        .Where(page => page.Sections.All(section => section.Table is not null || !CurveReader.Headings.Contains(section.Name)))
+        .Where(page => page.Sections.All(section => section.Table is not null
+            || !CurveReader.Headings.Contains(section.Name)))
         .Select(page => (page, Problem: CurveReader.Read(page, out _)))
         .Where(pair => pair.Problem is not null)
         .Select(pair => pair.page.Error(Name, pair.Problem!.At, pair.Problem.Message,

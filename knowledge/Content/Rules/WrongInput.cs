@@ -40,15 +40,18 @@ internal sealed class WrongInput : IContentRule
     private IEnumerable<Diagnostic> Check(Pages pages, CalculatedCheck check, InputRow row)
     {
         IEnumerable<(Page Page, RichText Value)> values = SeriesValue.Rating(row.Value.Text) is { } rating
-            ? SeriesOf.Pages(pages, check.Page).SelectMany(series => SeriesValue.Cells(series, rating).Select(cell => (series, cell)))
+            ? SeriesOf.Pages(pages, check.Page)
+                .SelectMany(series => SeriesValue.Cells(series, rating).Select(cell => (series, cell)))
             : [(check.Page, row.Value)];
-        foreach ((Page page, RichText value) in values.Where(value => !IsReportedElsewhere(pages, value.Page, value.Value, row.Need)))
+        foreach ((Page page, RichText value) in values.Where(value =>
+            !IsReportedElsewhere(pages, value.Page, value.Value, row.Need)))
         {
             Page? curvePage = pages.Target(page, value.Link, PageKind.Curve);
             SensorCurve? curve = curvePage is null ? null : CurveReader.CurveOf(curvePage);
             if (InputReader.Read(row.Need, check.KindOfReadings, value.Text, curve) is null)
             {
-                yield return page.Error(Name, value.Span, $"`{value.Text}` is not {InputReader.Wanted(row.Need, check.KindOfReadings)}",
+                yield return page.Error(Name, value.Span,
+                    $"`{value.Text}` is not {InputReader.Wanted(row.Need, check.KindOfReadings)}",
                     $"`{check.Page.Id}` takes it as `{row.Need.Name}`: {row.Need.Meaning}");
             }
         }

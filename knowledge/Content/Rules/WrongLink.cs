@@ -57,7 +57,8 @@ internal sealed class WrongLink : IContentRule
         // A link to nowhere is BrokenLink's, a page of unknown kind UnknownKind's.
         Page? target = pages.Target(page, text.Link);
         return target?.Kind is { } actual && actual != kind
-            ? page.Error(Name, text.Link.TargetSpan, $"`{target.Path}` is a {PageShapes.Of(actual).Word} page, not a {word} page")
+            ? page.Error(Name, text.Link.TargetSpan,
+                $"`{target.Path}` is a {PageShapes.Of(actual).Word} page, not a {word} page")
             : null;
     }
 }

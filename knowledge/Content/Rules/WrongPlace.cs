@@ -48,7 +48,8 @@ internal sealed class WrongPlace : IContentRule
             }
             else if (page.Path != name)
             {
-                yield return page.Error(Name, front.Field("kind")!.Span, $"a {PageShapes.Of(kind).Word} page does not belong here",
+                yield return page.Error(Name, front.Field("kind")!.Span,
+                    $"a {PageShapes.Of(kind).Word} page does not belong here",
                     $"its place is `{name}`");
             }
         }

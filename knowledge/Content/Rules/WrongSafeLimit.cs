@@ -37,7 +37,8 @@ internal sealed class WrongSafeLimit : IContentRule
     {
         if (reading.IsEmpty != limit.IsEmpty)
         {
-            return page.Error(Name, reading.IsEmpty ? limit.Span : reading.Span, "a reading and its limit stand together",
+            return page.Error(Name, reading.IsEmpty ? limit.Span : reading.Span,
+                "a reading and its limit stand together",
                 "fill both cells, or leave both empty");
         }
 

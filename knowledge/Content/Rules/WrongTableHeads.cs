@@ -32,7 +32,8 @@ internal sealed class WrongTableHeads : IContentRule
                 SectionShape? shape = PageShapes.Of(page.Kind!.Value).Section(section.Name);
                 if (shape is { Heads.IsEmpty: false } && section.Table is { } table && !shape.Fits(table))
                 {
-                    yield return page.Error(Name, table.Head.Span, "the heads of the table are not those of the section",
+                    yield return page.Error(Name, table.Head.Span,
+                        "the heads of the table are not those of the section",
                         "write `| " + string.Join(" | ", shape.Heads.Select(column => column.Head)) + " |`");
                 }
             }

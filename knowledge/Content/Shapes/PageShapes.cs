@@ -4,7 +4,8 @@ using static DxAssistant.Knowledge.Content.Shapes.SectionShape;
 
 namespace DxAssistant.Knowledge.Content.Shapes;
 
-/// <summary>The shapes of all kinds of pages: the one place that says which fields, headings and heads there are.</summary>
+/// <summary>The shapes of all kinds of pages: the one place that says which fields, headings and heads there
+/// are.</summary>
 internal static class PageShapes
 {
     private static readonly FieldShape Kind = new("kind", FieldType.Words, true);
@@ -48,7 +49,8 @@ internal static class PageShapes
                 List("Said as"),
                 Table("Ratings", true, new("Rating"), new("Value"), Source),
                 Table("Terminals", false, new("Terminal"), new("What")),
-                Table("Codes", false, new("Display"), new("Look"), new("Symptom", LinksTo: PageKind.Symptom), new("Means")),
+                Table("Codes", false, new("Display"), new("Look"), new("Symptom", LinksTo: PageKind.Symptom),
+                    new("Means")),
             ], NeedsSummary: true),
         new(PageKind.Curve, "curves", [Kind, Id],
             [
@@ -78,7 +80,8 @@ internal static class PageShapes
                 new("Outcomes", SectionContent.Table), new("Likelihoods", SectionContent.Table), Cautions, Sources,
             ]),
         new(PageKind.Repair, "repairs",
-            [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who, new("parts", FieldType.List, false)],
+            [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who,
+                new("parts", FieldType.List, false)],
             [List("Steps"), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],

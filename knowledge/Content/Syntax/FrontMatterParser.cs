@@ -30,12 +30,14 @@ internal sealed class FrontMatterParser
         catch (InvalidOperationException)
         {
             // YamlDotNet 18 throws this, without a place, for some plain words that it cannot split.
-            return new FrontMatter([.. parser.fields], "the front matter is not YAML", new TextSpan(body.Start, 0), end);
+            return new FrontMatter([.. parser.fields], "the front matter is not YAML", new TextSpan(body.Start, 0),
+                end);
         }
         catch (YamlException bad)
         {
             var at = new TextSpan(Math.Min(body.End, body.Start + (int)bad.Start.Index), 0);
-            return new FrontMatter([.. parser.fields], "the front matter is not YAML: " + Sentence(bad.Message), at, end);
+            return new FrontMatter([.. parser.fields], "the front matter is not YAML: " + Sentence(bad.Message), at,
+                end);
         }
     }
 

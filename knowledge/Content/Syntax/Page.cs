@@ -26,6 +26,9 @@ internal sealed class Page
 
     public ImmutableArray<TextSpan> Html { get; init; } = [];
 
+    /// <summary>Text before the title, code and the like: what no section takes in.</summary>
+    public ImmutableArray<TextSpan> Unread { get; init; } = [];
+
     /// <summary>Why the page was not parsed at all, or null.</summary>
     public string? Unparsed { get; init; }
 

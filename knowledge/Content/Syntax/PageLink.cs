@@ -12,9 +12,11 @@ internal sealed record PageLink(string Text, string Target, TextSpan Span, TextS
         || Target.StartsWith("mailto:", StringComparison.Ordinal);
 
     /// <summary>The part after <c>#</c>, or null.</summary>
-    public string? Anchor => Target.IndexOf('#', StringComparison.Ordinal) is >= 0 and int at ? Target[(at + 1)..] : null;
+    public string? Anchor => Target.IndexOf('#', StringComparison.Ordinal) is >= 0 and int at ? Target[(at + 1)..]
+        : null;
 
-    /// <summary>The path inside the content folder that the link means when it stands on <paramref name="page"/>.</summary>
+    /// <summary>The path inside the content folder that the link means when it stands on
+    /// <paramref name="page"/>.</summary>
     /// <returns>Null when the path climbs out of the folder.</returns>
     public string? PathFrom(string page)
     {

@@ -19,6 +19,7 @@ internal sealed class PageParser
 
     private readonly SourceText source;
     private readonly List<Section> sections = [];
+    private readonly List<TextSpan> unread = [];
     private SectionReader open;
 
     private PageParser(SourceText source)
@@ -67,7 +68,9 @@ internal sealed class PageParser
             Summary = title?.Paragraphs.FirstOrDefault(),
             Sections = [.. hasTitle ? sections[1..] : sections],
             Links = LinksOf(document),
-            Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline).Select(InlineReader.SpanOf)],
+            Unread = [.. unread],
+            Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline)
+                .Select(InlineReader.SpanOf)],
         };
     }
 
@@ -92,12 +95,14 @@ internal sealed class PageParser
     }
 
     // The words without the number signs; the signs when there are no words.
-    private static TextSpan WordsOf(HeadingBlock heading) => heading.Inline is { FirstChild: { } first, LastChild: { } last }
+    private static TextSpan WordsOf(HeadingBlock heading) =>
+        heading.Inline is { FirstChild: { } first, LastChild: { } last }
         ? TextSpan.Between(first.Span.Start, last.Span.End + 1)
         : InlineReader.SpanOf(heading);
 
     private void Close()
     {
+        unread.AddRange(open.Unread);
         if (open.Close() is { } section)
         {
             sections.Add(section);

@@ -12,6 +12,8 @@ internal sealed class SectionReader(SourceText source)
     private readonly ImmutableArray<RichText>.Builder items = ImmutableArray.CreateBuilder<RichText>();
     private readonly ImmutableArray<PipeTable>.Builder tables = ImmutableArray.CreateBuilder<PipeTable>();
 
+    private readonly List<TextSpan> unread = [];
+
     public RichText? Heading { get; init; }
 
     public int Level { get; init; }
@@ -28,6 +30,9 @@ internal sealed class SectionReader(SourceText source)
             case ListBlock list:
                 items.AddRange(list.OfType<ListItemBlock>().Select(ReadItem));
                 break;
+            case CodeBlock:
+                unread.Add(InlineReader.SpanOf(block));
+                break;
             case LeafBlock leaf:
                 Add(paragraphs, leaf);
                 break;
@@ -41,9 +46,15 @@ internal sealed class SectionReader(SourceText source)
         }
     }
 
+    /// <summary>What the section does not take in; everything, when there was no heading yet.</summary>
+    public IEnumerable<TextSpan> Unread => Heading is not null
+        ? unread
+        : unread.Concat(paragraphs.Concat(items).Select(text => text.Span)).Concat(tables.Select(table => table.Span));
+
     /// <summary>The section, or null when nothing was read since the start of the page.</summary>
     public Section? Close() =>
-        Heading is null ? null : new Section(Heading, Level, paragraphs.ToImmutable(), items.ToImmutable(), tables.ToImmutable());
+        Heading is null ? null : new Section(Heading, Level, paragraphs.ToImmutable(), items.ToImmutable(),
+            tables.ToImmutable());
 
     // An item is one sentence or more, all of it running text; its paragraphs are joined.
     private RichText ReadItem(ListItemBlock item)

@@ -10,8 +10,10 @@ public class ContentCompilerTests
     // Pieces that pages are made of, so that mutations hit structure and not only letters.
     private static readonly string[] Pieces =
     [
-        "|", "\n", "---\n", "#", "## ", "[x](", ")", "../", "`", "<b>", "{", "}", "\"", ": ", "[", "]", "\\", "*", "- ", "1. ", "> ",
-        "\t", "\0", "\uFFFD", "\uD83D", "é", "| a | b |\n|---|---|\n", "&nbsp;", "series x", "0.5", "always", "id: ", "kind: check\n", "!", "~~~\n",
+        "|", "\n", "---\n", "#", "## ", "[x](", ")", "../", "`", "<b>", "{", "}", "\"", ": ", "[", "]", "\\", "*",
+            "- ", "1. ", "> ",
+        "\t", "\0", "\uFFFD", "\uD83D", "é", "| a | b |\n|---|---|\n", "&nbsp;", "series x", "0.5", "always", "id: ",
+            "kind: check\n", "!", "~~~\n",
     ];
 
     private const int Iterations = 400;
@@ -21,7 +23,8 @@ public class ContentCompilerTests
         Gen.Select(Gen.Int[0, 10_000], Gen.Int[0, 100_000], Gen.Int[0, 40], Gen.Int[0, 10_000]);
 
     [Fact]
-    public void Compile_TinyFolder_FindsNothing() => Assert.Empty(ContentCompiler.Compile(TinyContent.Folder).Diagnostics);
+    public void Compile_TinyFolder_FindsNothing() =>
+        Assert.Empty(ContentCompiler.Compile(TinyContent.Folder).Diagnostics);
 
     [Fact]
     public void Compile_NoPages_SaysWhichAreMissing()
@@ -60,9 +63,11 @@ public class ContentCompilerTests
     {
         ContentFolder sorted = Broken(Paths);
         ContentFolder shuffled = Broken(paths);
-        Assert.Equal(ContentCompiler.Compile(sorted).Diagnostics.AsEnumerable(), ContentCompiler.Compile(shuffled).Diagnostics);
+        Assert.Equal(ContentCompiler.Compile(sorted).Diagnostics.AsEnumerable(),
+            ContentCompiler.Compile(shuffled).Diagnostics);
         ContentFolder good = ContentFolder.Of(paths.Select(path => new ContentFile(path, TinyContent.Texts[path])));
-        Assert.Equal(ContentCompiler.Compile(TinyContent.Folder).Library!.Version, ContentCompiler.Compile(good).Library!.Version);
+        Assert.Equal(ContentCompiler.Compile(TinyContent.Folder).Library!.Version,
+            ContentCompiler.Compile(good).Library!.Version);
     }, iter: 20);
 
     [Fact]
@@ -99,7 +104,8 @@ public class ContentCompilerTests
         var pages = new Dictionary<string, string>(TinyContent.Texts);
         for (int i = 0; i < count; i++)
         {
-            foreach (string path in new[] { "faults/fan-plug-loose.md", "checks/fan-plug.md", "repairs/seat-plug.md", "symptoms/fan-not-turning.md" })
+            foreach (string path in new[] { "faults/fan-plug-loose.md", "checks/fan-plug.md", "repairs/seat-plug.md",
+                "symptoms/fan-not-turning.md" })
             {
                 pages[path.Replace(".md", $"-{i}.md")] = TinyContent.Texts[path]
                     .Replace("fan-plug-loose", $"fan-plug-loose-{i}").Replace("id: fan-plug\n", $"id: fan-plug-{i}\n")
@@ -113,7 +119,8 @@ public class ContentCompilerTests
     }
 
     private static ContentFolder Broken(IEnumerable<string> paths) => ContentFolder.Of(paths.Select(path =>
-        new ContentFile(path, TinyContent.Texts[path].Replace("technician", "tecnician").Replace("| always |", "| allways |"))));
+        new ContentFile(path, TinyContent.Texts[path].Replace("technician", "tecnician")
+            .Replace("| always |", "| allways |"))));
 
     private static ContentFolder Mutated((int Page, int Place, int Cut, int Piece)[] changes)
     {

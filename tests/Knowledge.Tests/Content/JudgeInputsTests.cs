@@ -58,7 +58,8 @@ public class JudgeInputsTests
     public void Compile_MeterThatCannotBe_IsAWrongInput(string meter)
     {
         string text = TinyContent.Texts["checks/board-supply.md"].Replace("0.5 % + 2 × 0.01 V", meter);
-        Diagnostic found = Assert.Single(ContentCompiler.Compile(TinyContent.With("checks/board-supply.md", text)).Diagnostics);
+        Diagnostic found = Assert.Single(
+            ContentCompiler.Compile(TinyContent.With("checks/board-supply.md", text)).Diagnostics);
         Assert.Equal(("wrong-input", 27, meter.Length), (found.Name, found.At.Line, found.At.Length));
     }
 
@@ -69,11 +70,14 @@ public class JudgeInputsTests
         ContentFolder folder = ContentFolder.Of(TinyContent.Folder.Files.Select(file => file with
         {
             Text = file.Text.Replace("| 230 V |", "| 230 A |")
-                .Replace("| high | 12.6 V | [Common practice](../sources.md#common-practice) |", "| high | series supply | series page |"),
+                .Replace("| high | 12.6 V | [Common practice](../sources.md#common-practice) |",
+                    "| high | series supply | series page |"),
         }).Append(new ContentFile("checks/second-supply.md", TinyContent.Texts["checks/board-supply.md"]
             .Replace("board-supply", "second-supply")
-            .Replace("| high | 12.6 V | [Common practice](../sources.md#common-practice) |", "| high | series supply | series page |"))));
-        Diagnostic[] found = [.. ContentCompiler.Compile(folder).Diagnostics.Where(found => found.Name != "unreachable-page")];
+            .Replace("| high | 12.6 V | [Common practice](../sources.md#common-practice) |",
+                "| high | series supply | series page |"))));
+        Diagnostic[] found = [.. ContentCompiler.Compile(folder).Diagnostics.Where(found =>
+            found.Name != "unreachable-page")];
         Assert.Equal(("wrong-input", "series/alder-one.md"), (Assert.Single(found).Name, found[0].At.Path));
     }
 }

@@ -15,8 +15,10 @@ public class LibraryTests
     public void Compile_FaultPage_KeepsWordsAndTheirPlace()
     {
         FaultPage fault = Tiny.Faults[new FaultId("fan-plug-loose")];
-        Assert.Equal(new Passage("Fan plug loose", new PagePlace("faults/fan-plug-loose.md", "Fan plug loose")), fault.Title);
-        Assert.Equal(new Passage("It is seen.", new PagePlace("faults/fan-plug-loose.md", "Seen")), Assert.Single(fault.Seen));
+        Assert.Equal(new Passage("Fan plug loose", new PagePlace("faults/fan-plug-loose.md", "Fan plug loose")),
+            fault.Title);
+        Assert.Equal(new Passage("It is seen.", new PagePlace("faults/fan-plug-loose.md", "Seen")),
+            Assert.Single(fault.Seen));
         LooksTheSame alike = Assert.Single(fault.LooksTheSame);
         Assert.Equal(new FaultId("fan-motor-failed"), alike.Fault);
         Assert.Equal("Fan motor failed: the plug is home", alike.Text.Text);
@@ -28,7 +30,8 @@ public class LibraryTests
     public void Compile_CheckPage_HasStepsOutcomesAndCautions()
     {
         CheckPage check = Tiny.Checks[new CheckId("fan-plug")];
-        Assert.Equal(["Find the plug, upper right on the board.", "Press it home."], check.How.Select(step => step.Text));
+        Assert.Equal(["Find the plug, upper right on the board.", "Press it home."],
+            check.How.Select(step => step.Text));
         Assert.Equal(["home", "loose"], check.Outcomes.Select(outcome => outcome.Id.Value));
         Assert.Equal("Mains voltage can kill.", Assert.Single(check.Cautions).Danger.Text);
         Assert.Equal("common-practice", Assert.Single(check.Sources).Id);
@@ -48,12 +51,16 @@ public class LibraryTests
     public void Compile_LikelihoodColumnsInAnotherOrder_FollowTheOutcomes()
     {
         string text = TinyContent.Texts["checks/fan-plug.md"]
-            .Replace("| Fault | home | loose |", "| Fault | loose | home |").Replace("| never | always |", "| always | never |")
-            .Replace("| 0.97 | 0.03 |", "| 0.03 | 0.97 |").Replace("other fault | always | never |", "other fault | never | always |");
-        Check turned = ContentCompiler.Compile(TinyContent.With("checks/fan-plug.md", text)).Library!.Graph.Find(new CheckId("fan-plug"))!;
+            .Replace("| Fault | home | loose |", "| Fault | loose | home |")
+                .Replace("| never | always |", "| always | never |")
+            .Replace("| 0.97 | 0.03 |", "| 0.03 | 0.97 |")
+                .Replace("other fault | always | never |", "other fault | never | always |");
+        Check turned = ContentCompiler.Compile(TinyContent.With("checks/fan-plug.md", text)).Library!.Graph.Find(
+            new CheckId("fan-plug"))!;
         Check straight = Tiny.Graph.Find(new CheckId("fan-plug"))!;
         Assert.Equal(straight.Outcomes.AsEnumerable(), turned.Outcomes);
-        Assert.Equal(straight.Row(new FaultId("fan-motor-failed")).AsEnumerable(), turned.Row(new FaultId("fan-motor-failed")));
+        Assert.Equal(straight.Row(new FaultId("fan-motor-failed")).AsEnumerable(),
+            turned.Row(new FaultId("fan-motor-failed")));
     }
 
     [Fact]
@@ -61,7 +68,8 @@ public class LibraryTests
     {
         SeriesPage series = Tiny.Series["alder-one"];
         Assert.Equal(Market.Metric, series.Market);
-        Assert.Equal(("230 V", "service-sheet"), (series.Ratings["supply"].Value.Text, series.Ratings["supply"].Source.Id));
+        Assert.Equal(("230 V", "service-sheet"),
+            (series.Ratings["supply"].Value.Text, series.Ratings["supply"].Source.Id));
         Assert.Equal("room-10k", series.Ratings["room-air-sensor"].Curve);
         Assert.Equal(new DisplayCode("F1", "steady", new SymptomId("fan-not-turning"),
             new Passage("Fan speed not seen", new PagePlace("series/alder-one.md", "Codes"))), series.Codes[0]);
@@ -99,7 +107,8 @@ public class LibraryTests
     public void Version_ChangesWithAnyTextAndNotWithLineEnds()
     {
         Assert.Matches("^[0-9a-f]{16}$", Tiny.Version);
-        ContentFolder windows = ContentFolder.Of(TinyContent.Folder.Files.Select(file => file with { Text = file.Text.Replace("\n", "\r\n") }));
+        ContentFolder windows = ContentFolder.Of(
+            TinyContent.Folder.Files.Select(file => file with { Text = file.Text.Replace("\n", "\r\n") }));
         Assert.Equal(Tiny.Version, ContentCompiler.Compile(windows).Library!.Version);
         ContentFolder other = TinyContent.With("words.md", TinyContent.Texts["words.md"] + "\n");
         Assert.NotEqual(Tiny.Version, ContentCompiler.Compile(other).Library!.Version);

@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Tests.Content;
 /// <summary>A small folder without fault, and the same folder with one page changed.</summary>
 internal static class TinyContent
 {
-    private static readonly Dictionary<string, string> Pages = RepositoryFolder.Files("tests/Knowledge.Tests/Content/Tiny")
+    private static readonly Dictionary<string,
+        string> Pages = RepositoryFolder.Files("tests/Knowledge.Tests/Content/Tiny")
         .ToDictionary(file => file.Path.Replace('\\', '/'), file => file.Text);
 
     public static IReadOnlyDictionary<string, string> Texts => Pages;
@@ -26,7 +27,8 @@ internal static class TinyContent
                 .Select(page => new ContentFile(page.Key, page.Value))), null);
         }
 
-        string marked = Pages.TryGetValue(example.Path, out string? page) ? Merged(page, example.Marked) : example.Marked;
+        string marked = Pages.TryGetValue(example.Path, out string? page) ? Merged(page, example.Marked)
+            : example.Marked;
         string plain = new RuleExample(example.Path, marked).Text;
         return (With(example.Path, plain), MarkIn(example.Path, marked));
     }
@@ -48,7 +50,8 @@ internal static class TinyContent
     // A front matter alone, a title or sections take the place of those of the page; anything else is the whole page.
     private static string Merged(string page, string piece)
     {
-        bool isFront = piece.StartsWith("---\n", StringComparison.Ordinal) && piece.TrimEnd('⟧', '\n').EndsWith("\n---", StringComparison.Ordinal);
+        bool isFront = piece.StartsWith("---\n", StringComparison.Ordinal) && piece.TrimEnd('⟧', '\n')
+            .EndsWith("\n---", StringComparison.Ordinal);
         isFront |= piece.EndsWith("⟦---⟧", StringComparison.Ordinal);
         if (isFront)
         {
