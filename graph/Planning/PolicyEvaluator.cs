@@ -28,20 +28,18 @@ public sealed class PolicyEvaluator
         if (!IsNew(position, out int known)) return pool.Upper[known];
         double minutes = policy.Next(problem, position) switch
         {
-            PlannedStep.DoCheck step => AfterCheck(position, step),
-            PlannedStep.DoRepair step => AfterRepair(position, step),
+            PlannedStep.DoCheck step => Through(position, step),
+            PlannedStep.DoRepair step => Through(position, step),
             _ when problem.Objective == Objective.Isolate => 0,
             _ => throw new InvalidOperationException("the policy stops before the unit is repaired"),
         };
         return pool.Upper[known] = minutes;
     }
 
-    private double AfterCheck(Position position, PlannedStep.DoCheck step)
+    /// <summary>Expected minutes that follow once the check is done and paid, over all it may show.</summary>
+    internal double MinutesAfterCheck(Position position, int check, int access)
     {
-        int check = problem.PlaceOf(step.Check), access = problem.Access.IndexOf(step.Access);
-        if (position.Used[check]) throw new InvalidOperationException($"check {step.Check} is used already");
-        double mass = position.WeightSpan.Mass();
-        double minutes = problem.Travel[position.State * problem.StateCount + access] + problem.CheckTable.Minutes[check];
+        double mass = position.WeightSpan.Mass(), minutes = 0;
         for (int outcome = 0; outcome < problem.CheckTable.Outcomes(check); outcome++)
         {
             Position after = position.Saw(check, outcome, access);
@@ -52,14 +50,28 @@ public sealed class PolicyEvaluator
         return minutes;
     }
 
-    private double AfterRepair(Position position, PlannedStep.DoRepair step)
+    /// <summary>Expected minutes that follow once the repair is done, verified and paid.</summary>
+    internal double MinutesAfterRepair(Position position, int repair, int access)
     {
-        int repair = problem.PlaceOf(step.Repair), access = problem.Access.IndexOf(step.Access);
         Position after = position.Failed(repair, access);
         double share = after.WeightSpan.Mass() / position.WeightSpan.Mass();
-        if (share >= 1) throw new InvalidOperationException($"repair {step.Repair} cures no fault that is left");
-        double minutes = problem.RepairTable.Price(position.State, repair, access);
-        return share > 0 ? minutes + share * Minutes(after) : minutes;
+        return share > 0 ? share * Minutes(after) : 0;
+    }
+
+    private double Through(Position position, PlannedStep.DoCheck step)
+    {
+        int check = problem.PlaceOf(step.Check), access = problem.Access.IndexOf(step.Access);
+        if (position.Used[check]) throw new InvalidOperationException($"check {step.Check} is used already");
+        return problem.Travel[position.State * problem.StateCount + access] + problem.CheckTable.Minutes[check]
+            + MinutesAfterCheck(position, check, access);
+    }
+
+    private double Through(Position position, PlannedStep.DoRepair step)
+    {
+        int repair = problem.PlaceOf(step.Repair), access = problem.Access.IndexOf(step.Access);
+        if (!(problem.RepairTable.Cures(repair, position.WeightSpan) > 0))
+            throw new InvalidOperationException($"repair {step.Repair} cures no fault that is left");
+        return problem.RepairTable.Price(position.State, repair, access) + MinutesAfterRepair(position, repair, access);
     }
 
     private bool IsNew(Position position, out int known)

@@ -1,0 +1,199 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Graph.Tests.BeliefTests;
+
+public sealed class BeliefTests
+{
+    private static readonly OutcomeId Pass = new("pass");
+    private static readonly OutcomeId Fail = new("fail");
+
+    // Sources: 01 public exam item, result recomputed; 02 and 03 published exercise inputs, recomputed; 04 published article,
+    // prints 19 %; 05 an even prior gives the accuracy of a symmetric test. Formula of Bayes for sensitivity and specificity.
+    [Theory]
+    [InlineData(0.01, 0.9, 0.95, 0.153846154, 0.00106213489)]
+    [InlineData(0.01, 0.9, 0.98, 0.3125, 0.00102965404)]
+    [InlineData(0.03, 0.99, 0.85, 0.169520548, 0.000363724539)]
+    [InlineData(0.01, 0.93, 0.96, 0.190184049, 0.000735989906)]
+    [InlineData(0.5, 0.8, 0.8, 0.8, 0.2)]
+    public void Believe_TestOfKnownSensitivity_GivesThePosterior(
+        double prior, double sensitivity, double specificity, double ifPositive, double ifNegative)
+    {
+        Check test = Parts.Check("test", 1, 1 - specificity, ("ill", sensitivity));
+        FaultGraph graph = Graph([Parts.Fault("ill", prior), Parts.Fault("well", 1 - prior)], [], [test]);
+        Assert.Equal(ifPositive, graph.Believe([Evidence.Seen(test, Fail)]).ProbabilityOf(new FaultId("ill")), 1e-4);
+        Assert.Equal(ifNegative, graph.Believe([Evidence.Seen(test, Pass)]).ProbabilityOf(new FaultId("ill")), 1e-5);
+    }
+
+    // Source: LR+ = se/(1 − sp), LR− = (1 − se)/sp (from memory); posterior odds are prior odds times LR.
+    [Fact]
+    public void Ledger_TestOfKnownSensitivity_HoldsTheLikelihoodRatio()
+    {
+        Check test = Parts.Check("test", 1, 0.05, ("ill", 0.9));
+        FaultGraph graph = Graph([Parts.Fault("ill"), Parts.Fault("well")], [], [test]);
+        Assert.Equal(18, Ratio(graph.Believe([Evidence.Seen(test, Fail)])), 1e-6);
+        Assert.Equal(0.105263158, Ratio(graph.Believe([Evidence.Seen(test, Pass)])), 1e-6);
+
+        static double Ratio(Belief belief) => Math.Exp(
+            belief.Ledger[0].LogLikelihood[new FaultId("ill")] - belief.Ledger[0].LogLikelihood[new FaultId("well")]);
+    }
+
+    // Source: Bayes over several exclusive faults, prior times likelihood, normalised (from memory).
+    [Fact]
+    public void Believe_SeveralFaults_NormalisesPriorTimesLikelihood()
+    {
+        Symptom symptom = Parts.Symptom("s", ("a", 0.1), ("b", 0.8), ("c", 0.4));
+        Belief belief = Graph([Parts.Fault("a", 0.5), Parts.Fault("b", 0.3), Parts.Fault("c", 0.2)], [symptom], [])
+            .Believe([new Evidence.SymptomReported(symptom.Id)]);
+        Assert.Equal(["b", "c", "a"], belief.Ranked.Select(ranked => ranked.Id.Value));
+        Assert.Equal(0.648648649, belief.Ranked[0].Probability, 1e-6);
+        Assert.Equal(0.216216216, belief.Ranked[1].Probability, 1e-6);
+        Assert.Equal(0.135135135, belief.Ranked[2].Probability, 1e-6);
+    }
+
+    [Fact]
+    public void Believe_UnsureReport_MixesPosteriorAndPrior()
+    {
+        Symptom symptom = Parts.Symptom("s", ("a", 0.1), ("b", 0.8), ("c", 0.4));
+        Belief belief = Graph([Parts.Fault("a", 0.5), Parts.Fault("b", 0.3), Parts.Fault("c", 0.2)], [symptom], [])
+            .Believe([new Evidence.SymptomReported(symptom.Id, 0.25)]);
+        // A quarter of the sure posterior 0.648648649 and three quarters of the prior 0.3.
+        Assert.Equal(0.25 * 0.648648649 + 0.75 * 0.3, belief.ProbabilityOf(new FaultId("b")), 1e-6);
+    }
+
+    [Fact]
+    public void Believe_SymptomReported_KeepsOnlyFaultsThatSomeSymptomLists()
+    {
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c"), Parts.Fault(FaultId.NoneOfThese.Value)],
+            [Parts.Symptom("s", ("a", 0.5)), Parts.Symptom("t", ("b", 0.5))], []);
+        Belief belief = graph.Believe([new Evidence.SymptomReported(new("s")), new Evidence.SymptomReported(new("t"))]);
+        // a and b explain one symptom each and leak into the other; "none of these" leaks into both.
+        Assert.Equal(["a", "b", "none-of-these"], belief.Ranked.Select(ranked => ranked.Id.Value));
+        Assert.Equal(0.5 / (0.5 + 0.5 + Belief.Leak), belief.Ranked[0].Probability, 1e-12);
+    }
+
+    [Fact]
+    public void Believe_FaultTheUnitCannotHave_IsNoCandidate()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], []);
+        Belief belief = graph.Believe([], new HashSet<FaultId> { new("b") });
+        Assert.Equal([new RankedFault(new FaultId("b"), 1)], belief.Ranked.ToArray());
+    }
+
+    [Fact]
+    public void Believe_ReadingNearALimit_WeighsTheOutcomeRows()
+    {
+        Check check = Parts.Check("c", 1, 0.2, ("a", 0.9));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]);
+        Belief belief = graph.Believe([new Evidence.OutcomeSeen(check.Id, [0.25, 0.75])]);
+        // a: 0.25 · 0.1 + 0.75 · 0.9 = 0.7; b: 0.25 · 0.8 + 0.75 · 0.2 = 0.35.
+        Assert.Equal(2.0 / 3, belief.ProbabilityOf(new FaultId("a")), 1e-12);
+    }
+
+    [Fact]
+    public void Believe_CheckAnsweredAgain_CountsTheLastAnswer()
+    {
+        Check check = Parts.Check("c", 1, 0.2, ("a", 0.9));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]);
+        Belief corrected = graph.Believe([Evidence.Seen(check, Pass), Evidence.Seen(check, Fail)]);
+        Assert.Equal(graph.Believe([Evidence.Seen(check, Fail)]).Ranked.ToArray(), corrected.Ranked.ToArray());
+    }
+
+    [Fact]
+    public void Believe_RepairFailed_ExcludesWhatItCures()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
+        Belief belief = graph.Believe([new Evidence.RepairFailed(new RepairId("r"))]);
+        Assert.Equal(1, belief.ProbabilityOf(new FaultId("c")));
+        Assert.False(belief.Exhausted);
+    }
+
+    [Fact]
+    public void Believe_RepairWorked_LeavesOnlyWhatItCures()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
+        Belief belief = graph.Believe([new Evidence.RepairWorked(new RepairId("r"))]);
+        Assert.Equal(0.5, belief.ProbabilityOf(new FaultId("a")));
+        Assert.Equal(0, belief.ProbabilityOf(new FaultId("c")));
+    }
+
+    [Fact]
+    public void Believe_EveryRepairFailed_IsExhausted()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a")], [], [], Parts.Repair("r", 1, "a"));
+        Belief belief = graph.Believe([new Evidence.RepairFailed(new RepairId("r"))]);
+        Assert.True(belief.Exhausted);
+        Assert.Equal(0, belief.Ranked[0].Probability);
+    }
+
+    [Fact]
+    public void Believe_OneCheckAgainstTheRest_NamesItAsTheConflict()
+    {
+        Check[] agreeing = [.. Enumerable.Range(1, 3).Select(n => Parts.Check($"c{n}", 1, 0.001, ("a", 0.99)))];
+        Check odd = Parts.Check("odd", 1, 0.5, ("a", 0), ("b", 0.5));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [.. agreeing, odd]);
+        Belief belief = graph.Believe([.. agreeing.Select(check => Evidence.Seen(check, Fail)), Evidence.Seen(odd, Fail)]);
+        Assert.True(belief.Contradicted);
+        Assert.Equal([new CheckId("odd")], belief.Conflicts.ToArray());
+    }
+
+    [Fact]
+    public void Believe_OutcomesImpossibleUnderEveryFault_StillRanks()
+    {
+        Check first = Parts.Check("c1", 1, 0, ("a", 1));
+        Check second = Parts.Check("c2", 1, 0, ("b", 1));
+        FaultGraph graph = Graph([Parts.Fault("a", 2), Parts.Fault("b", 1)], [], [first, second]);
+        Belief belief = graph.Believe([Evidence.Seen(first, Fail), Evidence.Seen(second, Fail)]);
+        Assert.True(belief.Contradicted);
+        Assert.Equal([first.Id, second.Id], belief.Conflicts.ToArray());
+        Assert.Equal(2.0 / 3, belief.ProbabilityOf(new FaultId("a")), 1e-12);
+    }
+
+    [Fact]
+    public void Believe_OutcomesThatFit_AreNoConflict()
+    {
+        Check check = Parts.Check("c", 1, 0.1, ("a", 0.8));
+        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([Evidence.Seen(check, Fail)]);
+        Assert.Equal(1, belief.Fit);
+        Assert.False(belief.Contradicted);
+        Assert.Empty(belief.Conflicts);
+    }
+
+    [Fact]
+    public void Ledger_Outcome_TellsHowMuchItWasExpected()
+    {
+        Check check = Parts.Check("c", 1, 0.1, ("a", 0.7));
+        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([Evidence.Seen(check, Fail)]);
+        Assert.Equal(0.4, belief.Ledger[0].Expected, 1e-12);
+    }
+
+    public static TheoryData<Evidence> Senseless =>
+    [
+        new Evidence.SymptomReported(new SymptomId("unknown")),
+        new Evidence.SymptomReported(new SymptomId("s"), 0),
+        new Evidence.SymptomReported(new SymptomId("s"), 1.01),
+        new Evidence.OutcomeSeen(new CheckId("unknown"), [1, 0]),
+        new Evidence.OutcomeSeen(new CheckId("c"), [1]),
+        new Evidence.OutcomeSeen(new CheckId("c"), [0, 0]),
+        new Evidence.OutcomeSeen(new CheckId("c"), [-1, 2]),
+        new Evidence.OutcomeSeen(new CheckId("c"), [double.NaN, 1]),
+        new Evidence.RepairFailed(new RepairId("unknown")),
+        new Evidence.RepairWorked(new RepairId("unknown")),
+    ];
+
+    [Theory]
+    [MemberData(nameof(Senseless))]
+    public void Believe_SenselessEvidence_Throws(Evidence evidence)
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1))], [Parts.Check("c", 1, 0, ("a", 1))]);
+        Assert.Throws<ArgumentException>(() => graph.Believe([evidence]));
+    }
+
+    [Fact]
+    public void Seen_UnknownOutcome_Throws() =>
+        Assert.Throws<ArgumentException>(() => Evidence.Seen(Parts.Check("c", 1, 0), new OutcomeId("maybe")));
+
+    private static FaultGraph Graph(Fault[] faults, Symptom[] symptoms, Check[] checks, params Repair[] repairs) =>
+        FaultGraph.Build(faults, symptoms, checks, repairs, AccessStates.OnlyOne);
+}
