@@ -67,12 +67,13 @@ public sealed class AccessStates
     }
 
     /// <summary>The states that a person can bring the unit to, and back, from where it stands, by ways open to that person.</summary>
+    /// <param name="refused">States the unit cannot be brought into here, whoever asks; null means none.</param>
     /// <remarks>Work begins at <paramref name="here"/>. The state for verifying is null when it is not among them.</remarks>
     /// <exception cref="ArgumentException"><paramref name="here"/> is not a state.</exception>
-    public AccessStates OpenTo(Role who, AccessId here)
+    public AccessStates OpenTo(Role who, AccessId here, IReadOnlySet<AccessId>? refused = null)
     {
         Known(here, nameof(here));
-        AccessStates allowed = Among(All.Where(state => state.Id == here || who.May(state.Who)), here);
+        AccessStates allowed = Among(All.Where(state => state.Id == here || (who.May(state.Who) && refused?.Contains(state.Id) != true)), here);
         return Among(allowed.All.Where(state => double.IsFinite(allowed.Minutes(here, state.Id) + allowed.Minutes(state.Id, here))), here);
     }
 

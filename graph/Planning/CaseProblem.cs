@@ -25,7 +25,7 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
                 .Select(ranked => new Fault(ranked.Id, ranked.Probability)),
         ];
         if (faults.IsEmpty) return new CaseProblem(null, []);
-        AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access);
+        AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
         IEnumerable<Check> checks = PlannableChecks(graph, belief, situation, access);
         if (situation.Objective == Objective.Isolate)
             return new CaseProblem(new SequencingProblem(Objective.Isolate, faults, checks, [], access), []);

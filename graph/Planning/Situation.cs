@@ -15,6 +15,9 @@ public sealed record Situation(Role Who, AccessId Access)
     /// <summary>Repairs refused or impossible here: they are never planned.</summary>
     public ImmutableHashSet<RepairId> BarredRepairs { get; init; } = [];
 
+    /// <summary>Access states the unit cannot be brought into here: nothing is planned in them.</summary>
+    public ImmutableHashSet<AccessId> RefusedAccess { get; init; } = [];
+
     /// <summary>What it costs to leave the case to somebody else; 0 or more. A second visit, common practice, no source.</summary>
     public double HandOverMinutes { get; init; } = 90;
 }

@@ -8,6 +8,7 @@ namespace DxAssistant.Conversation.Replies;
 /// <param name="Kind">What is asked.</param>
 /// <param name="Subject">The id of the check, access state or repair in question; empty where there is none.</param>
 /// <param name="Text">The question.</param>
+/// <param name="From">Where the question comes from.</param>
 /// <param name="Options">What can be tapped.</param>
 /// <param name="Fields">The readings to fill in; empty when only a choice is asked.</param>
 /// <param name="Commands">The commands that make sense here, in the order to show them.</param>
@@ -16,6 +17,7 @@ public sealed record OpenQuestion(
     QuestionKind Kind,
     string Subject,
     string Text,
+    ImmutableArray<Provenance> From,
     ImmutableArray<Option> Options,
     ImmutableArray<Field> Fields,
     ImmutableArray<CommandWord> Commands);

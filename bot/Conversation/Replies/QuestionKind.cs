@@ -12,6 +12,9 @@ public enum QuestionKind
     /// <summary>Which series the unit is.</summary>
     [JsonStringEnumMemberName("series")] Series,
 
+    /// <summary>Who is at the unit.</summary>
+    [JsonStringEnumMemberName("role")] Role,
+
     /// <summary>Which of several symptoms was meant.</summary>
     [JsonStringEnumMemberName("symptom")] Symptom,
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
+using System.Text;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Speaking;
@@ -15,24 +15,44 @@ internal sealed class Speaker(PhraseBook phrases)
         from.Add(new Provenance.Phrase(phrase));
         foreach (Slot slot in slots)
             if (slot.From is { } origin && !from.Contains(origin)) from.Add(origin);
-        return new Segment(kind, Fill(phrase, slots), from.ToImmutable());
+        return new Segment(kind, Text(phrase, slots), from.ToImmutable());
     }
 
     /// <summary>A sentence of a page, as it stands there.</summary>
     public static Segment Quote(SegmentKind kind, Passage passage) => new(kind, passage.Text, [PageOf(passage)]);
 
     /// <summary>A sentence of a page, to be put into a phrase.</summary>
-    public static Slot Slot(string name, Passage passage) => new(name, passage.Text, PageOf(passage));
+    public static Slot From(string name, Passage passage) => new(name, passage.Text, PageOf(passage));
+
+    /// <summary>A phrase, to be put into another.</summary>
+    public Slot From(string name, string phrase) => new(name, Text(phrase), new Provenance.Phrase(phrase));
 
     /// <summary>The text of a phrase alone, for labels of things to tap.</summary>
-    public string Text(string phrase, params ReadOnlySpan<Slot> slots) => Fill(phrase, slots);
+    /// <remarks>One pass over the template: braces in what is filled in stay as they are.</remarks>
+    public string Text(string phrase, params ReadOnlySpan<Slot> slots)
+    {
+        string template = phrases.Template(phrase);
+        var text = new StringBuilder(template.Length);
+        for (int at = 0; at < template.Length;)
+        {
+            int close = template[at] == '{' ? template.IndexOf('}', at) : -1;
+            if (close < 0) text.Append(template[at++]);
+            else
+            {
+                text.Append(Filled(template[(at + 1)..close], slots, phrase));
+                at = close + 1;
+            }
+        }
+
+        return text.ToString();
+    }
 
     private static Provenance.Page PageOf(Passage passage) => new(passage.Place.Path, passage.Place.Heading);
 
-    private string Fill(string phrase, ReadOnlySpan<Slot> slots)
+    private static string Filled(string name, ReadOnlySpan<Slot> slots, string phrase)
     {
-        string text = phrases.Template(phrase);
-        foreach (Slot slot in slots) text = text.Replace("{" + slot.Name + "}", slot.Text, StringComparison.Ordinal);
-        return text;
+        foreach (Slot slot in slots)
+            if (slot.Name == name) return slot.Text;
+        throw new ArgumentException($"phrase {phrase} has a slot {name} that was not filled", nameof(slots));
     }
 }

@@ -12,6 +12,7 @@ public static class Fold
         Replied replied => state with { Question = replied.Reply.Question, LastReply = replied.Reply },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
+        ContentChanged changed => state with { ContentVersion = changed.Version },
         StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role },
         StepChosen chosen => state with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access) },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
@@ -26,6 +27,7 @@ public static class Fold
         RoleStated stated => state with { Role = stated.Role, Step = null },
         SeriesChosen chosen => state with { Series = chosen.Series },
         CodeReported reported => state with { Code = reported.Code, Look = reported.Look },
+        CodeDropped => state with { Code = null, Look = null },
         SymptomReported reported => Report(state, reported),
         CheckPassedOver passed => state with
         {

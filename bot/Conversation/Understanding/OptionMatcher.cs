@@ -15,10 +15,18 @@ internal static class OptionMatcher
     {
         string said = PlainWords.Joined(text);
         if (said.Length == 0) return null;
-        return Only(options.Where(option => PlainWords.Joined(option.Label) == said || option.Key == text.Trim()))
-            ?? ByNumber(said, options)
-            ?? ByWords(text, options);
+        return Exactly(text, options) ?? ByNumber(said, options) ?? ByWords(text, options);
     }
+
+    /// <summary>The option whose label or key the text is, or the first clause of whose label.</summary>
+    public static Option? Exactly(string text, ImmutableArray<Option> options)
+    {
+        string said = PlainWords.Joined(text);
+        return Only(options.Where(option => PlainWords.Joined(option.Label) == said || option.Key == text.Trim()))
+            ?? Only(options.Where(option => PlainWords.Joined(FirstClause(option.Label)) == said));
+    }
+
+    private static string FirstClause(string label) => label.Split(',', ';', '.', ':')[0];
 
     private static Option? ByNumber(string said, ImmutableArray<Option> options) =>
         int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out int number)

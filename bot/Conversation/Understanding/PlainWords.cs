@@ -22,6 +22,9 @@ internal static class PlainWords
     /// <summary>The words that carry meaning.</summary>
     public static ImmutableArray<string> Telling(string text) => [.. Of(text).Where(word => !Fillers.Contains(word))];
 
+    /// <summary>Whether there is nothing in a message that could be said aloud; a code of dashes counts as something.</summary>
+    public static bool IsEmpty(string text) => !text.Any(sign => char.IsLetterOrDigit(sign) || sign is (>= '!' and <= '~'));
+
     /// <summary>The words with one blank between them.</summary>
     public static string Joined(string text) => string.Join(' ', Of(text));
 

@@ -3,4 +3,4 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>Who may do what.</summary>
-public sealed record RolePage(Role Role, Passage MayDo);
+public sealed record RolePage(Role Role, Passage Name, Passage MayDo);

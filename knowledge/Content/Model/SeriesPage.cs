@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Content.Model;
 

@@ -21,7 +21,7 @@ internal sealed class WalkResponder : IResponder
             _ => "nothing",
         };
         var question = new OpenQuestion(
-            $"q{log.Length}", QuestionKind.Check, "fan", "Does the fan turn?", [new Option("yes", "Yes"), new Option("no", "No")],
+            $"q{log.Length}", QuestionKind.Check, "fan", "Does the fan turn?", [], [new Option("yes", "Yes"), new Option("no", "No")],
             [new Field("U–V", "Ω", "Leads on U and V", null)], [CommandWord.Back, CommandWord.Skip]);
         var reply = new Reply(
             [new Segment(SegmentKind.Understood, $"Given: {given}", [new Provenance.Person()]),

@@ -1,0 +1,108 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Understanding;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Conversation;
+
+/// <summary>The heart: a case and a message in, events and a reply out. Pure, and safe to use from many threads.</summary>
+public sealed class Assistant
+{
+    private readonly Speaker _speaker;
+    private readonly Listener _listener;
+    private readonly ImmutableArray<IDecision> _decisions;
+
+    /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
+    public Assistant(Library library)
+    {
+        RequirePhrases(library);
+        Library = library;
+        _speaker = new Speaker(library.Phrases);
+        var chooser = new StepChooser(library);
+        _listener = Listening(library, chooser);
+        _decisions = Deciding(chooser);
+    }
+
+    /// <summary>The content the case is walked on.</summary>
+    public Library Library { get; }
+
+    /// <summary>Takes one message.</summary>
+    /// <param name="state">The fold of the case's events so far; <see cref="CaseState.New"/> for a new case.</param>
+    public Turn Take(CaseState state, Message message)
+    {
+        var turn = new TurnDraft(Library, _speaker, state);
+        if (state.ContentVersion is null) turn.Happen(new Opened(Library.Version));
+        turn.Happen(new Said(message.TurnId, message.By, message.Body));
+        if (state.ContentVersion is { } begun && begun != Library.Version) ChangeContent(turn);
+        _listener.Listen(turn, message.Body);
+        if (turn.Question is null) End(turn, message.Body);
+        return turn.Finish();
+    }
+
+    // A message that changed nothing leaves the same question open, without saying everything again.
+    private void End(TurnDraft turn, MessageBody body)
+    {
+        if (!turn.Changed && turn.State.Question is { } open && !IsAgain(turn, body)) turn.AskAgain(open);
+        else foreach (IDecision decision in _decisions)
+        {
+            decision.Decide(turn);
+            if (turn.Question is not null) return;
+        }
+    }
+
+    private bool IsAgain(TurnDraft turn, MessageBody body) => body switch
+    {
+        MessageBody.Command { Word: CommandWord.Again } or MessageBody.Opening => true,
+        MessageBody.Choice or MessageBody.Readings => turn.Stale,
+        MessageBody.Words { Text: var text } => _listener.IsAgain(text),
+        _ => false,
+    };
+
+    private static void ChangeContent(TurnDraft turn)
+    {
+        turn.Happen(new ContentChanged(turn.Library.Version));
+        turn.Say(SegmentKind.Notice, "notice-content-changed");
+    }
+
+    private static Listener Listening(Library library, StepChooser chooser)
+    {
+        var words = new CommandWords(library.Phrases);
+        var matcher = new Matcher(
+            SearchIndex.Build(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
+        Answer[] answers =
+        [
+            new SeriesAnswer(), new RoleAnswer(), new SymptomAnswer(), new CodeAnswer(), new AccessAnswer(words),
+            new CheckAnswer(), new MeaningAnswer(), new ContradictionAnswer(), new RepairAnswer(words),
+            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
+        ];
+        return new Listener(
+            new Commands(words, new WhySpeech(chooser)), new Refusals(matcher),
+            answers.ToFrozenDictionary(answer => answer.Kind), new Complaints(matcher));
+    }
+
+    private static ImmutableArray<IDecision> Deciding(StepChooser chooser)
+    {
+        var closed = new ClosedCase();
+        return
+        [
+            closed, new MissingComplaint(), new MissingSeries(), new PendingCode(), new MissingComplaint(),
+            new MissingRole(), new UnverifiedRepair(), new LeftOver(), new Contradiction(),
+            new NextStep(chooser, new EndOfWalk(closed)),
+        ];
+    }
+
+    private static void RequirePhrases(Library library)
+    {
+        ImmutableArray<string> missing = library.Phrases.Missing(PhraseIds.All);
+        if (!missing.IsEmpty)
+            throw new ArgumentException($"the phrase file lacks: {string.Join(", ", missing)}", nameof(library));
+    }
+}

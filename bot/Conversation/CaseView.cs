@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation;
+
+/// <summary>A case's state seen through the pages: what it says about the faults.</summary>
+/// <remarks>What the content no longer holds is left out; nothing is made up in its place.</remarks>
+internal sealed class CaseView(Library library, CaseState state)
+{
+    private const int LinesShown = 6;
+    private Belief? _belief;
+
+    public CaseState State { get; } = state;
+
+    public AccessId Access { get; } =
+        state.Access is { } known && library.Access.ContainsKey(new AccessId(known))
+            ? new AccessId(known)
+            : library.Graph.Access.Start;
+
+    /// <summary>The person at the unit; the least entitled role until it is known.</summary>
+    public Role Role { get; } =
+        library.Roles.FirstOrDefault(page => page.Role.Id == state.Role)?.Role ?? library.Roles[0].Role;
+
+    public SeriesPage? Series { get; } =
+        state.Series is { } series ? library.Series.GetValueOrDefault(series) : null;
+
+    /// <summary>The access states this person may bring the unit to from where it stands.</summary>
+    public AccessStates OpenAccess => library.Graph.Access.OpenTo(Role, Access, Refused());
+
+    public Belief Belief => _belief ??= library.Graph.Believe(Evidence(), Applicable());
+
+    /// <summary>The results whose checks are still in the content, in the order they came.</summary>
+    public IEnumerable<SeenResult> Results => State.Results.Where(Fits);
+
+    /// <summary>The most likely faults, as they are shown.</summary>
+    public ImmutableArray<BeliefLine> Lines() => State.Symptoms.IsEmpty || State.ClosedHow is not null
+        ? []
+        : [.. Belief.Ranked.Where(ranked => ranked.Probability >= 0.0005).Take(LinesShown).Select(Line)];
+
+    public bool AppliesHere(ImmutableSortedSet<string> series) =>
+        series.IsEmpty || (State.Series is { } here && series.Contains(here));
+
+    private BeliefLine Line(RankedFault ranked) =>
+        new(ranked.Id.Value, library.Faults[ranked.Id].Title.Text, Math.Round(ranked.Probability, 3));
+
+    private IEnumerable<Evidence> Evidence()
+    {
+        foreach (ReportedSymptom reported in State.Symptoms)
+            if (library.Graph.Find(new SymptomId(reported.Symptom)) is not null)
+                yield return new Evidence.SymptomReported(new SymptomId(reported.Symptom), reported.Confidence);
+        foreach (SeenResult result in Results)
+            yield return new Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
+        foreach (TriedRepair tried in State.Repairs)
+            if (!tried.Works && library.Graph.Find(new RepairId(tried.Repair)) is not null)
+                yield return new Evidence.RepairFailed(new RepairId(tried.Repair));
+    }
+
+    private ImmutableSortedSet<AccessId> Refused() => [.. State.AccessRefused.Select(id => new AccessId(id))];
+
+    private bool Fits(SeenResult result) =>
+        library.Graph.Find(new CheckId(result.Check)) is { } check && check.Outcomes.Length == result.Weights.Length;
+
+    private ImmutableSortedSet<FaultId> Applicable() =>
+        [.. library.Faults.Values.Where(page => AppliesHere(page.Series)).Select(page => page.Id)];
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Says hazards: what each is, then what to do about it.</summary>
+internal static class Cautions
+{
+    /// <summary>The hazards of an access state, in full, before its first step.</summary>
+    public static void SayAll(TurnDraft turn, AccessPage access)
+    {
+        foreach (CautionPage caution in access.Cautions) SayWhole(turn, caution);
+    }
+
+    /// <summary>
+    /// The hazards of a check or repair: in full, unless what to do about them was part of the way to the access state the
+    /// unit now stands in; then the danger alone is called to mind.
+    /// </summary>
+    public static void SayThoseOf(TurnDraft turn, ImmutableArray<CautionPage> cautions)
+    {
+        ImmutableArray<CautionPage> told = turn.Library.Access[turn.View.Access].Cautions;
+        foreach (CautionPage caution in cautions)
+            if (told.Any(known => known.Id == caution.Id)) turn.Quote(SegmentKind.Caution, caution.Danger);
+            else SayWhole(turn, caution);
+    }
+
+    private static void SayWhole(TurnDraft turn, CautionPage caution)
+    {
+        turn.Quote(SegmentKind.Caution, caution.Danger);
+        turn.Quote(SegmentKind.Caution, caution.Do);
+    }
+}

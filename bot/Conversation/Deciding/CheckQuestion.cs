@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Asks a check: its cautions, how to do it, the one question, and what can be tapped or filled in.</summary>
+internal static class CheckQuestion
+{
+    public static void Ask(TurnDraft turn, CheckPage page)
+    {
+        turn.Say(SegmentKind.Notice, "check-lead", Speaker.From("check", page.Title));
+        Cautions.SayThoseOf(turn, page.Cautions);
+        turn.Quote(SegmentKind.Instruction, page.How);
+        AskPlainly(turn, page);
+    }
+
+    /// <summary>The question alone, when the rest was said before.</summary>
+    public static void AskPlainly(TurnDraft turn, CheckPage page) =>
+        turn.Ask(QuestionKind.Check, page.Id.Value, Speaker.Quote(SegmentKind.Question, page.Ask),
+            [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))],
+            Fields(turn, page), Offered.AtCheck);
+
+    /// <summary>The fields of the form, with what was already given for them.</summary>
+    public static ImmutableArray<Field> Fields(TurnDraft turn, CheckPage page) =>
+        [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text,
+            turn.State.Given.FirstOrDefault(given => given.Label == field.Label)?.Words))];
+
+    /// <summary>The page of a check that is still in the content and fits its graph; null when it is gone.</summary>
+    public static CheckPage? Page(TurnDraft turn, string id) =>
+        turn.Library.Checks.GetValueOrDefault(new CheckId(id));
+}

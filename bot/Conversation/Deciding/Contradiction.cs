@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Results that cannot both be right are taken again before they lead the walk astray.</summary>
+internal sealed class Contradiction : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        if (!turn.View.Belief.Contradicted) return;
+        ImmutableArray<CheckPage> conflicts = [.. turn.View.Belief.Conflicts
+            .Where(check => !turn.State.Accepted.Contains(check.Value))
+            .Select(check => turn.Library.Checks[check])];
+        if (conflicts.Length < 2) return;
+        turn.Say(SegmentKind.Notice, "contradiction",
+            Speaker.From("first", conflicts[0].Title), Speaker.From("second", conflicts[1].Title));
+        turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
+            [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),
+                turn.Option("keep", "option-keep-both")]);
+    }
+}

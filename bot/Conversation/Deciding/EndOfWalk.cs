@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
+internal sealed class EndOfWalk(ClosedCase closed)
+{
+    private const int SuspectsNamed = 3;
+
+    /// <summary>Nothing was found: what to watch and record until it shows again.</summary>
+    public void Watch(TurnDraft turn, RepairPage advice)
+    {
+        turn.Say(SegmentKind.Conclusion, "closed-watch");
+        turn.Quote(SegmentKind.Advice, advice.Steps);
+        turn.Happen(new Closed("watch"));
+        closed.Decide(turn);
+    }
+
+    /// <summary>No step is left for this person here: who is needed, what is suspected, what to bring.</summary>
+    public void Say(TurnDraft turn)
+    {
+        turn.Say(SegmentKind.Conclusion, "closed-no-way");
+        RolePage? needed = Needed(turn);
+        if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
+        else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Speaker.From("role", needed.Name));
+        Suspects(turn);
+        turn.Happen(new Closed("book"));
+        closed.Decide(turn);
+    }
+
+    private static void Suspects(TurnDraft turn)
+    {
+        ImmutableArray<FaultPage> suspects = [.. turn.View.Belief.Ranked
+            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability > 0)
+            .Take(SuspectsNamed).Select(ranked => turn.Library.Faults[ranked.Id])];
+        if (suspects.IsEmpty) return;
+        turn.Say(SegmentKind.Advice, "closed-suspects",
+            Speaker.From("faults", suspects[0].Title) with { Text = string.Join(", ", suspects.Select(page => page.Title.Text)) });
+        ImmutableArray<string> parts = [.. suspects.Select(page => page.Part).OfType<string>().Distinct()];
+        if (!parts.IsEmpty)
+            turn.Say(SegmentKind.Advice, "closed-bring",
+                Speaker.From("parts", suspects[0].Title) with { Text = string.Join(", ", parts) });
+    }
+
+    // The least role above this one for which something is left to do.
+    private static RolePage? Needed(TurnDraft turn)
+    {
+        ImmutableHashSet<FaultId> live = [.. turn.View.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
+        int? rank = turn.Library.Graph.Repairs
+            .Where(repair => repair.Fixes.Any(live.Contains) && !turn.View.Role.May(repair.Who))
+            .Select(repair => (int?)repair.Who.Rank).Min();
+        return rank is null ? null : turn.Library.Roles.FirstOrDefault(page => page.Role.Rank == rank);
+    }
+}

@@ -1,0 +1,62 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>The walk itself: chooses the next check or repair, brings the unit to its access state, and asks it.</summary>
+internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        if (Standing(turn) is not { } step)
+        {
+            if (chooser.Choose(turn.View) is not { } chosen)
+            {
+                end.Say(turn);
+                return;
+            }
+
+            turn.Happen(chosen);
+            step = turn.State.Step!;
+        }
+
+        Ask(turn, step);
+    }
+
+    // The step on hand, unless its page is gone from the content.
+    private static ChosenStep? Standing(TurnDraft turn) => turn.State.Step is { } step && Exists(turn, step) ? step : null;
+
+    private static bool Exists(TurnDraft turn, ChosenStep step) =>
+        turn.Library.Access.ContainsKey(new AccessId(step.Access))
+        && (step.Kind == StepKind.Check
+            ? turn.Library.Checks.ContainsKey(new CheckId(step.Id))
+            : turn.Library.Repairs.ContainsKey(new RepairId(step.Id)));
+
+    private void Ask(TurnDraft turn, ChosenStep step)
+    {
+        if (step.Kind == StepKind.Repair && IsWatch(turn, step))
+        {
+            end.Watch(turn, turn.Library.Repairs[new RepairId(step.Id)]);
+            return;
+        }
+
+        if (step.Kind == StepKind.Repair && turn.State.Approach is null) Conclude(turn, step);
+        if (AccessWay.Ask(turn, new AccessId(step.Access))) return;
+        if (step.Kind == StepKind.Check) CheckQuestion.Ask(turn, turn.Library.Checks[new CheckId(step.Id)]);
+        else RepairQuestion.Ask(turn, turn.Library.Repairs[new RepairId(step.Id)]);
+    }
+
+    // What "cures" none of these is no repair: it is advice, and the end.
+    private static bool IsWatch(TurnDraft turn, ChosenStep step) =>
+        turn.Library.Graph.Find(new RepairId(step.Id))!.Fixes is [var only] && only == FaultId.NoneOfThese;
+
+    private static void Conclude(TurnDraft turn, ChosenStep step)
+    {
+        if (turn.State.LastReply?.Segments.Any(segment => segment.Kind == SegmentKind.Conclusion) == true) return;
+        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(new RepairId(step.Id))!);
+    }
+}

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Shows a repair, its parts, cautions and steps, and asks whether it is done.</summary>
+internal static class RepairQuestion
+{
+    public static void Ask(TurnDraft turn, RepairPage page)
+    {
+        turn.Say(SegmentKind.Repair, "repair-lead", Speaker.From("repair", page.Title));
+        if (!page.Parts.IsEmpty)
+            turn.Say(SegmentKind.Repair, "repair-parts", Speaker.From("parts", page.Title) with { Text = string.Join(", ", page.Parts) });
+        Cautions.SayThoseOf(turn, page.Cautions);
+        turn.Quote(SegmentKind.Repair, page.Steps);
+        turn.Ask(QuestionKind.Repair, page.Id.Value, turn.Speaker.Say(SegmentKind.Question, "ask-repair"),
+            [turn.Option(RepairAnswer.Done, "option-repair-done")], [], Offered.AtStep);
+    }
+}

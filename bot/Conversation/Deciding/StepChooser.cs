@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Planning;
+using DxAssistant.Knowledge.Content;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Chooses the next step of a walk: least expected minutes to a verified repair, within what this person may do here.</summary>
+internal sealed class StepChooser(Library library)
+{
+    private readonly LivePlanner _planner = new();
+
+    /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
+    public StepChosen? Choose(CaseView view) => Plan(view)?.Step switch
+    {
+        PlannedStep.DoCheck check => new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
+        PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>
+            new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
+        _ => null,
+    };
+
+    /// <summary>The whole plan, for saying why; null when no fault is left in question.</summary>
+    public Plan? Plan(CaseView view) =>
+        CaseProblem.From(library.Graph, view.Belief, SituationOf(view)).Problem is { } problem
+            ? _planner.Plan(problem, problem.Begin())
+            : null;
+
+    private Situation SituationOf(CaseView view) => new(view.Role, view.Access)
+    {
+        BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotOnThisSeries(view)],
+        BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id))],
+        RefusedAccess = [.. view.State.AccessRefused.Select(id => new AccessId(id))],
+    };
+
+    private IEnumerable<CheckId> NotOnThisSeries(CaseView view) =>
+        library.Checks.Values.Where(page => !view.AppliesHere(page.Series)).Select(page => page.Id);
+}

@@ -1,0 +1,17 @@
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>A repair counts only once the unit was tried: brings it to the state for that, then asks.</summary>
+internal sealed class UnverifiedRepair : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        if (turn.State.Unverified is not { } id || !turn.Library.Repairs.TryGetValue(new RepairId(id), out var repair)) return;
+        if (turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there)) return;
+        turn.Say(SegmentKind.Notice, "verify-lead");
+        turn.Ask(QuestionKind.Verify, id, Speaking.Speaker.Quote(SegmentKind.Question, repair.Verify),
+            [turn.Option("yes", "option-yes"), turn.Option("no", "option-no")], [], Offered.Always);
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Judging;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Speaking;
+
+/// <summary>Says what readings say: the verdict, what was expected, the odd one out, and what would settle a doubt.</summary>
+internal static class VerdictSpeech
+{
+    public static void Say(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement)
+    {
+        Provenance origin = new Provenance.Calculation(page.Calculation!, judgement.Source.ToString());
+        Segment segment = turn.Speaker.Say(SegmentKind.Verdict, VerdictWord.Phrase(judgement.Verdict),
+            Speaker.From("what", page.Title), Slot.Said("readings", List(readings)));
+        turn.Say(segment with
+        {
+            From = segment.From.Add(origin),
+            Verdict = Figures(turn, page, readings, judgement),
+        });
+        if (judgement.PatternKey is { } pattern)
+            turn.Say(SegmentKind.Verdict, $"pattern-{pattern}", new Slot("odd", judgement.OddOneOut ?? "", origin));
+        else if (judgement.OddOneOut is { } odd)
+            turn.Say(SegmentKind.Verdict, "verdict-odd", new Slot("odd", odd, origin));
+        if (Expected(judgement) is { Length: > 0 } expected)
+            turn.Say(SegmentKind.Verdict, "verdict-expected", new Slot("expected", string.Join("; ", expected), origin));
+        if (judgement.ToSettleKey is { } key) turn.Say(SegmentKind.Notice, $"settle-{key}");
+    }
+
+    private static VerdictFigures Figures(
+        TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement) => new(
+        VerdictWord.Of(judgement.Verdict),
+        Healthy(turn, page, judgement.Verdict),
+        [.. readings.Select(reading => new ShownReading(
+            reading.Label ?? "", ShownValue.Of(reading), reading.Label is { } label && label == judgement.OddOneOut))],
+        Expected(judgement),
+        DerivationText.Lines(judgement.Derivation),
+        judgement.DecisionRule,
+        judgement.Source.ToString());
+
+    // Healthy is what the check shows when none of the faults it looks for is there.
+    private static bool? Healthy(TurnDraft turn, CheckPage page, VerdictKind verdict)
+    {
+        Check check = turn.Library.Graph.Find(page.Id)!;
+        int seen = page.Outcomes.ToList().FindIndex(outcome => outcome.Verdicts.Contains(verdict));
+        return seen < 0 ? null : check.EveryOtherFault[seen] >= check.EveryOtherFault.Max();
+    }
+
+    private static ImmutableArray<string> Expected(Judgement judgement) =>
+        [.. judgement.Expected.Select(BandText.Of).Where(text => text.Length > 0)];
+
+    private static string List(ImmutableArray<Reading> readings) =>
+        string.Join(", ", readings.Select(reading =>
+            readings.Length == 1 ? ShownValue.Of(reading) : $"{reading.Label} {ShownValue.Of(reading)}"));
+}

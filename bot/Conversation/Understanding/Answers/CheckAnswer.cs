@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+/// <summary>Takes the outcome of a check: tapped, said in its own words, or as readings.</summary>
+internal sealed class CheckAnswer : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Check;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
+        int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(key));
+        if (place < 0) return false;
+        AnswerOption outcome = page.Outcomes[place];
+        turn.Say(SegmentKind.Understood, "understood-answer",
+            Speaker.From("check", page.Title), Speaker.From("answer", outcome.Answer));
+        turn.Happen(new OutcomeSeen(
+            page.Id.Value, key, Certain(place, page.Outcomes.Length), null, outcome.Answer.Text));
+        return true;
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
+    {
+        if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text);
+        return OptionMatcher.Exactly(text, question.Options) is { } exact
+            ? Choose(turn, question, exact.Key)
+            : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
+    }
+
+    public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields)
+    {
+        if (CheckQuestion.Page(turn, question.Subject) is not { Readings.IsEmpty: false } page) return false;
+        ReadingIntake.Fill(turn, page, fields);
+        return true;
+    }
+
+    private static ImmutableArray<double> Certain(int place, int count) =>
+        [.. Enumerable.Range(0, count).Select(index => index == place ? 1.0 : 0.0)];
+}

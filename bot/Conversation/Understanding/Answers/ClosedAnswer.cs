@@ -1,0 +1,17 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class ClosedAnswer : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Closed;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (key != "start-over") return false;
+        turn.Happen(new StartedOver());
+        turn.Say(SegmentKind.Notice, "notice-started-over");
+        return true;
+    }
+}

@@ -1,0 +1,31 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class LeftOverAnswer(CommandWords words) : Answer
+{
+    public override QuestionKind Kind => QuestionKind.LeftOver;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        switch (key)
+        {
+            case "none":
+                turn.Happen(new Closed("repaired"));
+                turn.Say(SegmentKind.Advice, "closed-repaired");
+                return true;
+            case "some":
+                turn.Happen(new SecondFaultBegun());
+                turn.Say(SegmentKind.Notice, "notice-second-fault");
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        words.Means("words-no", text) ? Choose(turn, question, "none")
+        : words.Means("words-yes", text) ? Choose(turn, question, "some")
+        : base.Hear(turn, question, text);
+}

@@ -1,0 +1,24 @@
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+/// <summary>Takes which of several meanings a reading had; typed words are taken as the reading anew.</summary>
+internal sealed class MeaningAnswer : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Meaning;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
+        if (key == MeaningKey.None) CheckQuestion.AskPlainly(turn, page);
+        else if (question.Options.Any(option => option.Key == key)) ReadingIntake.Take(turn, page, MeaningKey.Read(key));
+        else return false;
+        return true;
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        OptionMatcher.Exactly(text, question.Options) is { } option
+            ? Choose(turn, question, option.Key)
+            : CheckQuestion.Page(turn, question.Subject) is { } page && ReadingIntake.Hear(turn, page, text);
+}

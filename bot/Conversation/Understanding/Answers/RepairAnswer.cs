@@ -1,0 +1,23 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class RepairAnswer(CommandWords words) : Answer
+{
+    /// <summary>The key of "repair done".</summary>
+    public const string Done = "done";
+
+    public override QuestionKind Kind => QuestionKind.Repair;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (key != Done || !turn.Library.Repairs.ContainsKey(new RepairId(question.Subject))) return false;
+        turn.Happen(new RepairDone(question.Subject));
+        return true;
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        words.Means("words-done", text) ? Choose(turn, question, Done) : base.Hear(turn, question, text);
+}

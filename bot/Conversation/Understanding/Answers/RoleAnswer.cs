@@ -1,0 +1,20 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class RoleAnswer : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Role;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        RolePage? page = turn.Library.Roles.FirstOrDefault(page => page.Role.Id == key);
+        if (page is null) return false;
+        turn.Happen(new RoleStated(page.Role.Id));
+        turn.Say(SegmentKind.Understood, "understood-role", Speaker.From("role", page.Name));
+        return true;
+    }
+}

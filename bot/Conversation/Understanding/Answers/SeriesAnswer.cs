@@ -1,0 +1,29 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class SeriesAnswer : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Series;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (key == "other-unit")
+        {
+            turn.Happen(new Closed("other-unit"));
+            turn.Say(SegmentKind.Advice, "closed-other-unit");
+            return true;
+        }
+
+        if (!turn.Library.Series.TryGetValue(key, out var page)) return false;
+        turn.Happen(new SeriesChosen(page.Id));
+        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", page.Title));
+        return true;
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        base.Hear(turn, question, text)
+        || (SeriesNames.Find(turn.Library, text) is { } named && Choose(turn, question, named.Id));
+}

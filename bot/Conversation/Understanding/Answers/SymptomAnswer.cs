@@ -1,0 +1,28 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+internal sealed class SymptomAnswer : Answer
+{
+    /// <summary>The key of "none of these".</summary>
+    public const string None = "none";
+
+    public override QuestionKind Kind => QuestionKind.Symptom;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (key == None)
+        {
+            turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again");
+            return true;
+        }
+
+        if (!turn.Library.Symptoms.TryGetValue(new SymptomId(key), out var page)) return false;
+        turn.Happen(new SymptomReported(key, 1, page.Title.Text));
+        turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", page.Title));
+        return true;
+    }
+}

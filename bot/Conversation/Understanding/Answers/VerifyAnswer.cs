@@ -1,0 +1,34 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding.Answers;
+
+/// <summary>Takes whether the unit works after a repair; that proves the fault or rules it out.</summary>
+internal sealed class VerifyAnswer(CommandWords words) : Answer
+{
+    public override QuestionKind Kind => QuestionKind.Verify;
+
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    {
+        if (key is not ("yes" or "no")) return false;
+        if (turn.Library.Graph.Find(new RepairId(question.Subject)) is not { } repair) return false;
+        FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
+        RepairPage page = turn.Library.Repairs[repair.Id];
+        turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes"));
+        turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed",
+            Speaker.From("repair", page.Title), Speaker.From("fault", fault.Title));
+        return true;
+    }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        words.Means("words-yes", text) ? Choose(turn, question, "yes")
+        : words.Means("words-no", text) ? Choose(turn, question, "no")
+        : base.Hear(turn, question, text);
+
+    private static FaultId Likeliest(Belief belief, Repair repair) =>
+        belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);
+}

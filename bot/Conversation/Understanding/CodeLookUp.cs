@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Glyphs;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>From what a display is said to show to the symptom that the series gives it.</summary>
+internal static class CodeLookUp
+{
+    /// <summary>The key of a code among the options; a code may be shown in two ways with two meanings.</summary>
+    public static string KeyOf(DisplayCode code) => $"{code.Display}|{code.Look}";
+
+    public static DisplayCode? ByKey(SeriesPage series, string key) =>
+        series.Codes.FirstOrDefault(code => KeyOf(code) == key);
+
+    /// <summary>Whether a series can show a code, or one that looks the same.</summary>
+    public static bool Has(SeriesPage series, string code) => series.Codes.Any(known => CanBe(known.Display, code));
+
+    /// <summary>Reports the symptom of a code, asks which of several is shown, or says that the series has none such.</summary>
+    public static void Resolve(TurnDraft turn, SeriesPage series, string code, string? look)
+    {
+        ImmutableArray<DisplayCode> fits = Fitting(series, code, look);
+        if (fits is [var only] && CanBe(only.Display, code)) Report(turn, only);
+        else if (fits.IsEmpty) Unknown(turn, series, code);
+        else turn.Ask(QuestionKind.Code, code, "ask-code",
+            [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}")),
+                turn.Option(SymptomAnswer.None, "option-none-of-these")]);
+    }
+
+    /// <summary>Drops a code that leads nowhere and asks for the complaint in words.</summary>
+    public static void GiveUp(TurnDraft turn)
+    {
+        turn.Happen(new CodeDropped());
+        turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again");
+    }
+
+    public static void Report(TurnDraft turn, DisplayCode code)
+    {
+        turn.Say(SegmentKind.Understood, "understood-code",
+            Slot.Said("code", code.Display), Slot.Said("look", code.Look), Speaker.From("meaning", code.Means));
+        turn.Happen(new SymptomReported(code.Symptom.Value, 1, $"{code.Display} {code.Look}"));
+    }
+
+    private static void Unknown(TurnDraft turn, SeriesPage series, string code)
+    {
+        turn.Say(SegmentKind.Notice, "notice-code-unknown", Speaker.From("series", series.Title), Slot.Said("code", code));
+        GiveUp(turn);
+    }
+
+    // Codes of the same shape first; only when there is none, those one segment away.
+    private static ImmutableArray<DisplayCode> Fitting(SeriesPage series, string code, string? look)
+    {
+        ImmutableArray<DisplayCode> same = [.. series.Codes.Where(known => CanBe(known.Display, code))];
+        ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look)];
+        if (!alike.IsEmpty) return alike;
+        return same.IsEmpty ? [.. series.Codes.Where(known => IsNear(known.Display, code))] : same;
+    }
+
+    private static bool CanBe(string display, string code) => GlyphShapes.Same(display, code);
+
+    private static bool IsNear(string display, string code) => GlyphShapes.OneSegmentApart(display, code);
+}

@@ -1,0 +1,36 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>The words that stand for a command or a plain yes, no or done: lists in the phrase file.</summary>
+internal sealed class CommandWords(PhraseBook phrases)
+{
+    private static readonly ImmutableArray<(string Phrase, CommandWord Word)> Commands =
+    [
+        ("words-back", CommandWord.Back), ("words-why", CommandWord.Why), ("words-skip", CommandWord.Skip),
+        ("words-cannot", CommandWord.Cannot), ("words-unsure", CommandWord.Unsure), ("words-help", CommandWord.Help),
+        ("words-again", CommandWord.Again), ("words-start-over", CommandWord.StartOver),
+    ];
+
+    private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
+        .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
+
+    /// <summary>The phrases that are lists of words.</summary>
+    public static ImmutableArray<string> Lists { get; } =
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done"];
+
+    /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
+    public CommandWord? Find(string text)
+    {
+        string said = PlainWords.Joined(text);
+        foreach ((string phrase, CommandWord word) in Commands)
+            if (_lists[phrase].Contains(said)) return word;
+        return null;
+    }
+
+    /// <summary>Whether the whole message stands in a list.</summary>
+    public bool Means(string phrase, string text) => _lists[phrase].Contains(PlainWords.Joined(text));
+}

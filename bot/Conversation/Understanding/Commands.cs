@@ -1,0 +1,93 @@
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Carries out the commands of the conversation itself.</summary>
+internal sealed class Commands(CommandWords words, WhySpeech why)
+{
+    public CommandWord? Find(string text) => words.Find(text);
+
+    public void Obey(TurnDraft turn, CommandWord word)
+    {
+        switch (word)
+        {
+            case CommandWord.Back: TakeBack(turn); break;
+            case CommandWord.Why: why.Say(turn); break;
+            case CommandWord.Help: Help(turn); break;
+            case CommandWord.Again: break;
+            case CommandWord.StartOver:
+                turn.Happen(new StartedOver());
+                turn.Say(SegmentKind.Notice, "notice-started-over");
+                break;
+            default: PassOver(turn, word); break;
+        }
+    }
+
+    private static void TakeBack(TurnDraft turn)
+    {
+        if (turn.State.Before is null)
+        {
+            turn.Say(SegmentKind.Notice, "notice-nothing-to-take-back");
+            return;
+        }
+
+        string? access = turn.State.Access;
+        turn.Happen(new TookBack());
+        turn.Say(SegmentKind.Notice, "notice-taken-back");
+        if (turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+    }
+
+    private static void Help(TurnDraft turn)
+    {
+        turn.Say(SegmentKind.Notice, turn.State.Symptoms.IsEmpty ? "help-first" : "help-walk");
+        turn.Say(SegmentKind.Notice, "help-commands");
+    }
+
+    // Skip, cannot and unsure: what they mean depends on what is open.
+    private static void PassOver(TurnDraft turn, CommandWord word)
+    {
+        switch (turn.State.Question)
+        {
+            case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
+            case { Kind: QuestionKind.Access } when word == CommandWord.Skip: turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety"); break;
+            case { Kind: QuestionKind.Access } question: RefuseAccess(turn, question.Subject); break;
+            case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
+            case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
+            default: turn.Say(SegmentKind.Notice, "notice-answer-first"); break;
+        }
+    }
+
+    private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)
+    {
+        if (CheckQuestion.Page(turn, check) is { } page)
+            turn.Say(SegmentKind.Understood, "notice-passed-over", Speaker.From("check", page.Title));
+        turn.Happen(new CheckPassedOver(check, reason));
+    }
+
+    // The start and the state for the trial run cannot be refused: without them no case ends.
+    private static void RefuseAccess(TurnDraft turn, string access)
+    {
+        var id = new AccessId(access);
+        if (id == turn.Library.Graph.Access.Start || id == turn.Library.Graph.Access.Verify || !turn.Library.Access.TryGetValue(id, out var page))
+        {
+            turn.Say(SegmentKind.Notice, "notice-answer-first");
+            return;
+        }
+
+        turn.Happen(new AccessRefused(access));
+        turn.Say(SegmentKind.Understood, "notice-access-refused", Speaker.From("access", page.Title));
+    }
+
+    private static void PassOverRepair(TurnDraft turn, string repair)
+    {
+        if (turn.Library.Repairs.TryGetValue(new RepairId(repair), out var page))
+            turn.Say(SegmentKind.Understood, "notice-passed-over", Speaker.From("check", page.Title));
+        turn.Happen(new RepairPassedOver(repair));
+    }
+}

@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Turns plain words into a symptom, or into a few to choose from.</summary>
+internal sealed class Complaints(Matcher matcher)
+{
+    private const int MostChoices = 5;
+
+    // A symptom is taken without asking back when it fits this well and no other comes near; both are of the matcher's scale.
+    private const double Certain = 0.7;
+    private const double Lead = 0.15;
+
+    // Below this share of the best fit a symptom is not worth offering.
+    private const double WorthOffering = 0.5;
+
+    public void Hear(TurnDraft turn, string text)
+    {
+        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) Name(turn, named);
+        MatchResult match = matcher.Match(text, turn.State.Series);
+        bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
+        if (CertainSymptom(match) is { } symptom) Report(turn, turn.Library.Symptoms[new SymptomId(symptom)], text);
+        else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text);
+        else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
+        else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
+    }
+
+    private static void Name(TurnDraft turn, SeriesPage series)
+    {
+        turn.Happen(new SeriesChosen(series.Id));
+        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", series.Title));
+    }
+
+    private static string? CertainSymptom(MatchResult match) => match.Symptoms switch
+    {
+        [{ Score: >= Certain } only] => only.Id,
+        [{ Score: >= Certain } first, var second, ..] when first.Score - second.Score >= Lead => first.Id,
+        _ => null,
+    };
+
+    // The symptoms the words come near to; when they name a fault instead, the symptoms it shows.
+    private static ImmutableArray<SymptomPage> Offered(TurnDraft turn, MatchResult match)
+    {
+        ImmutableArray<SymptomPage> near = [.. match.Symptoms
+            .Where(hit => hit.Score >= WorthOffering * match.Symptoms[0].Score)
+            .Select(hit => turn.Library.Symptoms[new SymptomId(hit.Id)])];
+        IEnumerable<SymptomPage> shown = match.Decision == MatchDecision.Fault || near.IsEmpty
+            ? match.Candidates.Take(match.Decision == MatchDecision.Fault ? 1 : MostChoices)
+                .SelectMany(candidate => ShownBy(turn, new FaultId(candidate.Id)))
+            : [];
+        return [.. near.Concat(shown).Distinct().Take(MostChoices)];
+    }
+
+    private static IEnumerable<SymptomPage> ShownBy(TurnDraft turn, FaultId fault) =>
+        turn.Library.Graph.SymptomsOf(fault)
+            .OrderByDescending(symptom => symptom.Causes[fault]).ThenBy(symptom => symptom.Id)
+            .Select(symptom => turn.Library.Symptoms[symptom.Id]);
+
+    private static void Report(TurnDraft turn, SymptomPage symptom, string text)
+    {
+        turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", symptom.Title));
+        turn.Happen(new SymptomReported(symptom.Id.Value, 1, text.Trim()));
+    }
+
+    private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text)
+    {
+        if (match.Decision == MatchDecision.Fault)
+        {
+            FaultPage fault = turn.Library.Faults[new FaultId(match.Candidates[0].Id)];
+            turn.Say(SegmentKind.Understood, "understood-fault", Speaker.From("fault", fault.Title));
+        }
+
+        if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text);
+        else
+            turn.Ask(QuestionKind.Symptom, "", "ask-symptom",
+                [.. offered.Select(page => new Option(page.Id.Value, page.Title.Text)),
+                    turn.Option(SymptomAnswer.None, "option-none-of-these")]);
+    }
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>From typed readings to readings in the log; what is not clear is asked, never guessed.</summary>
+internal static class ReadingIntake
+{
+    /// <summary>Takes the readings of a message.</summary>
+    /// <returns>False when there is no reading in it.</returns>
+    public static bool Hear(TurnDraft turn, CheckPage page, string text)
+    {
+        switch (ReadingParser.Parse(text, Context(turn, page)))
+        {
+            case ReadingResult.Readings readings:
+                Take(turn, page, readings.List);
+                if (readings.Unclear is { } unclear && turn.Question is null) AskWhich(turn, page, unclear);
+                return true;
+            case ReadingResult.AskBack asked:
+                AskWhich(turn, page, asked);
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    /// <summary>Takes a filled-in form, field by field; empty fields stay open.</summary>
+    public static void Fill(TurnDraft turn, CheckPage page, ImmutableArray<FilledField> fields)
+    {
+        var taken = ImmutableArray.CreateBuilder<Reading>();
+        ReadingResult.AskBack? unclear = null;
+        foreach (FilledField filled in fields.Where(filled => !string.IsNullOrWhiteSpace(filled.Words)))
+            if (page.Readings.FirstOrDefault(field => field.Label == filled.Label) is { } field)
+                unclear ??= TakeField(turn, field, filled.Words, taken);
+        Take(turn, page, taken.ToImmutable());
+        if (unclear is not null && turn.Question is null) AskWhich(turn, page, unclear);
+    }
+
+    /// <summary>Takes readings whose meaning is settled.</summary>
+    public static void Take(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings)
+    {
+        ImmutableArray<GivenReading> given = [.. readings
+            .Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
+            .Where(pair => pair.field is not null)
+            .Select(pair => Logged(pair.reading, pair.field!))];
+        if (!given.IsEmpty) turn.Happen(new ReadingsGiven(page.Id.Value, given));
+        ImmutableArray<string> open = [.. page.Readings
+            .Where(field => turn.State.Given.All(known => known.Label != field.Label))
+            .Select(field => field.Label)];
+        if (open.IsEmpty) ReadingVerdict.Give(turn, page);
+        else AskRest(turn, page, open);
+    }
+
+    private static ReadingResult.AskBack? TakeField(
+        TurnDraft turn, ReadingField field, string words, ImmutableArray<Reading>.Builder taken)
+    {
+        switch (ReadingParser.Parse(words, Context(turn, field)))
+        {
+            case ReadingResult.Readings { List: [var only], Unclear: null }:
+                taken.Add(only with { Label = field.Label });
+                return null;
+            case ReadingResult.AskBack unclear:
+                return unclear with { Meanings = [.. unclear.Meanings.Select(meaning => Labelled(meaning, field.Label))] };
+            default:
+                turn.Say(SegmentKind.Notice, "notice-reading-not-understood",
+                    Slot.Said("quantity", field.Label), Speaker.From("example", field.Possible));
+                return null;
+        }
+    }
+
+    private static Meaning Labelled(Meaning meaning, string label) =>
+        new([.. meaning.Readings.Select(reading => reading with { Label = label })]);
+
+    private static void AskWhich(TurnDraft turn, CheckPage page, ReadingResult.AskBack unclear)
+    {
+        turn.Say(SegmentKind.Notice, $"reading-{unclear.Reason}");
+        if (unclear.Meanings.IsEmpty)
+            turn.AskAgain(turn.State.Question! with { Fields = CheckQuestion.Fields(turn, page) });
+        else
+            turn.Ask(QuestionKind.Meaning, page.Id.Value, "ask-meaning",
+                [.. unclear.Meanings.Select(meaning => new Option(MeaningKey.Write(meaning), MeaningKey.Show(meaning))),
+                    turn.Option(MeaningKey.None, "option-none-of-these")]);
+    }
+
+    private static void AskRest(TurnDraft turn, CheckPage page, ImmutableArray<string> open)
+    {
+        turn.Say(SegmentKind.Notice, "notice-give-readings", Speaker.From("fields", page.Readings[0].Where) with
+        {
+            Text = string.Join(", ", open),
+        });
+        CheckQuestion.AskPlainly(turn, page);
+    }
+
+    private static ReadingContext Context(TurnDraft turn, CheckPage page) => Context(turn, page.Readings[0]) with
+    {
+        Labels = page.Readings.Length > 1 ? [.. page.Readings.Select(field => field.Label)] : [],
+        Possible = new PossibleRange(page.Readings.Min(field => field.Lowest), page.Readings.Max(field => field.Highest)),
+    };
+
+    private static ReadingContext Context(TurnDraft turn, ReadingField field) => new()
+    {
+        Asked = field.Unit.Kind,
+        DefaultUnit = field.Unit,
+        Possible = new PossibleRange(field.Lowest, field.Highest),
+        Market = turn.View.Series?.Market,
+    };
+
+    // By its label; without one, by its place when the message gave them all.
+    private static ReadingField? FieldOf(CheckPage page, Reading reading, int place, int count) =>
+        reading.Label is { } label
+            ? page.Readings.FirstOrDefault(field => string.Equals(field.Label, label, StringComparison.Ordinal))
+            : count == page.Readings.Length ? page.Readings[place] : null;
+
+    private static GivenReading Logged(Reading reading, ReadingField field) => new(
+        field.Label, ReadingStates.Name(reading.State), reading.Value, reading.Unit.Code, reading.Said);
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Judging;
+using DxAssistant.Knowledge.Quantities;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>From a complete set of readings to a verdict, and from the verdict to evidence.</summary>
+internal static class ReadingVerdict
+{
+    /// <summary>
+    /// The part of the evidence that stays with every outcome: a lead on the wrong terminal, a figure misread.
+    /// Common practice, no source; it keeps one reading from being taken as beyond doubt.
+    /// </summary>
+    private const double Misreading = 0.005;
+
+    public static void Give(TurnDraft turn, CheckPage page)
+    {
+        ImmutableArray<Reading> readings = [.. page.Readings.Select(field => Given(turn, field))];
+        Judgement judgement = JudgeCatalogue.All[page.Calculation!].Judge(
+            new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, turn.View.Series!)));
+        VerdictSpeech.Say(turn, page, readings, judgement);
+        if (judgement.Verdict == VerdictKind.Impossible)
+        {
+            turn.Happen(new CheckReopened(page.Id.Value));
+            CheckQuestion.AskPlainly(turn, page);
+            return;
+        }
+
+        AnswerOption? outcome = page.Outcomes.FirstOrDefault(option => option.Verdicts.Contains(judgement.Verdict));
+        turn.Happen(new OutcomeSeen(
+            page.Id.Value, outcome?.Id.Value, Weigh(page, judgement), VerdictWord.Of(judgement.Verdict),
+            string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}"))));
+    }
+
+    private static Reading Given(TurnDraft turn, ReadingField field)
+    {
+        GivenReading given = turn.State.Given.First(known => known.Label == field.Label);
+        return new Reading(given.Label, ReadingStates.Of(given.State), given.Value,
+            Unit.TryParse(given.Unit, out Unit? unit) ? unit : field.Unit, given.Words);
+    }
+
+    // Each outcome weighs what the verdicts that mean it are likely.
+    private static ImmutableArray<double> Weigh(CheckPage page, Judgement judgement) =>
+        [.. page.Outcomes.Select(outcome => Misreading + (1 - Misreading)
+            * outcome.Verdicts.Sum(verdict => judgement.Probabilities.GetValueOrDefault(verdict)))];
+}

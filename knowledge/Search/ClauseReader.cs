@@ -1,0 +1,136 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>Parts what a message complains of from what it rules out ("drain is clear but the fan is dead").</summary>
+internal static class ClauseReader
+{
+    private static readonly FrozenSet<string> Turns = new[]
+    {
+        "and", "but", "so", "yet", "though", "although", "however", "except", "because", "since", "then", "while", "still",
+        "plus", "turns", "anyway", "yes", "only",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Words after which a healthy word says nothing of the present.</summary>
+    private static readonly FrozenSet<string> Unreal = new[]
+    {
+        "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped", "gotta", "only",
+        "for", "with", "at", "back", "sometimes", "not", "needed",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    public static ClauseReading Read(ImmutableArray<Token> tokens)
+    {
+        var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
+        var mentions = ImmutableArray.CreateBuilder<RuledOut>();
+        foreach (var clause in Clauses(tokens))
+        {
+            for (var i = 0; i < clause.Count; i++)
+            {
+                var scope = Scope(clause, i, out var implied);
+                if (scope.Count == 0)
+                    continue;
+                ruledOut.UnionWith(scope);
+                mentions.Add(new RuledOut([.. scope], [.. implied]));
+            }
+        }
+        return new ClauseReading([.. tokens.Where(token => !ruledOut.Contains(token))], mentions.ToImmutable());
+    }
+
+    private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)
+    {
+        var clause = new List<Token>();
+        foreach (var token in tokens)
+        {
+            if (clause.Count > 0 && (token.StartsClause || (token.Role == TokenRole.Filler && Turns.Contains(token.Said))))
+            {
+                yield return clause;
+                clause = [];
+            }
+            clause.Add(token);
+        }
+        yield return clause;
+    }
+
+    private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
+    {
+        implied = [];
+        var token = clause[at];
+        if (token.Role == TokenRole.RuledOut)
+            return at > 0 && clause[at - 1].Role == TokenRole.RuledOut ? [] : Forward(clause, at, clause.Count);
+        if (token.Role != TokenRole.Main)
+            return [];
+        if (token.IsNegated)
+            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : [];
+        if (IsUnreal(clause, at))
+            return [];
+        if (States.RuledOutBy(token.Term) is { } rules && !IsPressure(clause, at))
+        {
+            implied = rules;
+            return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
+        }
+        if (States.Done.Contains(token.Said))
+            return Around(clause, at, forwardFirst: true);
+        return States.Working.Contains(token.Term) && IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
+    }
+
+    /// <summary>Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.</summary>
+    private static bool IsPressure(List<Token> clause, int at) =>
+        at + 1 < clause.Count && clause[at + 1].Term == "pressur" && clause[at + 1].Position == clause[at].Position;
+
+    private static List<Token> IllDenied(List<Token> clause, int at, out string[] implied)
+    {
+        implied = [clause[at].Stem];
+        var before = Backward(clause, at);
+        return [.. before, .. before.Count == 0 ? Forward(clause, at, clause.Count) : [clause[at]]];
+    }
+
+    /// <summary>"new motor", but not "new install" or "new unit".</summary>
+    private static List<Token> NewPart(List<Token> clause, int at)
+    {
+        var next = clause.Skip(at + 1).FirstOrDefault(token => token.Role == TokenRole.Main);
+        if (next is null)
+            return Around(clause, at);
+        return next.Term.StartsWith("instal", StringComparison.Ordinal) || clause.Skip(at + 1).Any(IsComplaint) ? [] : Forward(clause, at, clause.Count);
+    }
+
+    private static List<Token> Around(List<Token> clause, int at, bool forwardFirst = false)
+    {
+        var after = Forward(clause, at, clause.Count);
+        var before = Backward(clause, at);
+        var afterHasMore = after.Count > 1;
+        if (forwardFirst ? afterHasMore : before.Count == 0)
+            return after;
+        return [.. before, clause[at]];
+    }
+
+    /// <summary>From a token to the next complaint.</summary>
+    private static List<Token> Forward(List<Token> clause, int at, int end) =>
+        [clause[at], .. clause.Take(end).Skip(at + 1).TakeWhile(token => !IsComplaint(token)).Where(Counts)];
+
+    /// <summary>The tokens of meaning before a token, back to the last complaint.</summary>
+    private static List<Token> Backward(List<Token> clause, int at)
+    {
+        var before = clause.Take(at).Reverse().TakeWhile(token => !IsComplaint(token)).Where(Counts).ToList();
+        before.Reverse();
+        return before;
+    }
+
+    private static bool Counts(Token token) => token.Role is TokenRole.Main or TokenRole.Aside or TokenRole.RuledOut;
+
+    private static bool IsComplaint(Token token) =>
+        token.Role == TokenRole.Main && (token.IsNegated || States.Ill.Contains(token.Term));
+
+    private static bool IsUnreal(List<Token> clause, int at)
+    {
+        for (var i = Math.Max(0, at - 3); i < at; i++)
+        {
+            if (Unreal.Contains(clause[i].Said))
+                return true;
+        }
+        return false;
+    }
+
+    private static bool IsLastOfMeaning(List<Token> clause, int at) =>
+        clause.Skip(at + 1).All(token => !Counts(token) || token.Position == clause[at].Position);
+}

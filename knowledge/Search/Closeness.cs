@@ -1,0 +1,44 @@
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>How close two wordings are, counting rare words more than common ones.</summary>
+internal sealed class Closeness(Rarity rarity)
+{
+    /// <summary>1 for the same words, 0 for none in common; words said too much cost less than words left out.</summary>
+    public double Of(TermBag said, TermBag phrase)
+    {
+        if (said.Exact == phrase.Exact && said.Exact.Length > 0)
+            return 1;
+        var shared = Shared(said, phrase);
+        var missed = Total(said) - shared;
+        var unsaid = Total(phrase) - shared;
+        return shared / (shared + (Weights.Unmatched * missed) + (Weights.Unsaid * unsaid));
+    }
+
+    /// <summary>Share of what was said that is known, 0 to 1.</summary>
+    public double Known(TermBag said)
+    {
+        var all = said.Terms.Sum(term => term.Value * rarity.OfTerm(term.Key));
+        var known = said.Terms.Where(term => rarity.Knows(term.Key)).Sum(term => term.Value * rarity.OfTerm(term.Key));
+        return all > 0 ? known / all : 0;
+    }
+
+    /// <summary>About the score of a page that has every word and pair said.</summary>
+    public float BestPossible(TermBag said) => (float)Math.Max(1e-6, 1.6 * Total(said));
+
+    private double Total(TermBag bag) =>
+        bag.Terms.Sum(term => term.Value * rarity.OfTerm(term.Key)) + bag.Pairs.Sum(OfPair);
+
+    private double Shared(TermBag one, TermBag other)
+    {
+        double shared = 0;
+        foreach (var (term, weight) in one.Terms)
+        {
+            if (other.Terms.TryGetValue(term, out var also))
+                shared += Math.Min(weight, also) * rarity.OfTerm(term);
+        }
+        return shared + one.Pairs.Where(other.Pairs.Contains).Sum(OfPair);
+    }
+
+    private double OfPair(string pair) =>
+        (pair.Contains(TermBag.ShingleMark, StringComparison.Ordinal) ? Weights.Shingle : Weights.Pair) * rarity.OfPair(pair);
+}

@@ -1,0 +1,24 @@
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>Names of the index's fields.</summary>
+internal static class Fields
+{
+    /// <summary>The <see cref="NodeKind"/>.</summary>
+    public const string Kind = "kind";
+    /// <summary>Number of the phrase or entry that a document stands for.</summary>
+    public const string Number = "number";
+    /// <summary>Terms of one phrase.</summary>
+    public const string Phrase = "phrase";
+    /// <summary>Pairs of one phrase.</summary>
+    public const string Pairs = "pairs";
+    /// <summary>All terms of one phrase as one.</summary>
+    public const string Exact = "exact";
+    /// <summary>Terms of an entry's title.</summary>
+    public const string Title = "title";
+    /// <summary>Terms of an entry's title, phrases and body together.</summary>
+    public const string Everything = "everything";
+    /// <summary>Pairs of an entry's title and phrases.</summary>
+    public const string EveryPair = "every-pair";
+    /// <summary>Every word as written, for the spelling.</summary>
+    public const string Words = "words";
+}

@@ -1,0 +1,28 @@
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>Scores at which the matcher changes its answer, set on the development phrases.</summary>
+internal static class MatchThresholds
+{
+    /// <summary>Below this the best fault says nothing.</summary>
+    public static double Faintest = 0.10;
+    /// <summary>Share of the words said that must be known to this trade.</summary>
+    public static double LeastKnown = 0.4;
+    /// <summary>From here one fault alone may be the answer.</summary>
+    public static double Certain = 0.45;
+    /// <summary>How far ahead of the next it must then be, as a share of its score.</summary>
+    public static double Lead = 0.2;
+    /// <summary>From here faults are offered; under it the assistant asks back.</summary>
+    public static double WorthOffering = 0.18;
+    /// <summary>A page of off-topic talk that fits this well decides, if it fits better than any fault.</summary>
+    public static double OffTopic = 0.45;
+    /// <summary>A page of unsafe requests that fits this well decides, if it fits better than any fault.</summary>
+    public static double Unsafe = 0.6;
+    /// <summary>What is left of a fault's score when the message rules it out.</summary>
+    public static double RuledOutShare = 0.15;
+    /// <summary>How much a symptom's fit counts for the faults behind it.</summary>
+    public static double SymptomShare = 0.35;
+    /// <summary>Symptoms that fit less than this do not count.</summary>
+    public static double FaintestSymptom = 0.15;
+    /// <summary>How many candidates are given.</summary>
+    public static int MostCandidates = 5;
+}

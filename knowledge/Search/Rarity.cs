@@ -1,0 +1,40 @@
+using Lucene.Net.Index;
+using Lucene.Net.Search;
+using Lucene.Net.Util;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>How telling each term and pair is: the inverse document frequency of BM25 over pages.</summary>
+internal sealed class Rarity
+{
+    private readonly Dictionary<string, double> terms;
+    private readonly Dictionary<string, double> pairs;
+    private readonly double unknown;
+
+    /// <param name="pages">How many pages the index holds; its other documents do not count.</param>
+    public Rarity(IndexReader reader, int pages)
+    {
+        terms = Read(reader, Fields.Everything, pages);
+        pairs = Read(reader, Fields.EveryPair, pages);
+        unknown = Of(0, pages);
+    }
+
+    public bool Knows(string term) => terms.ContainsKey(term);
+
+    public double OfTerm(string term) => terms.GetValueOrDefault(term, unknown);
+
+    public double OfPair(string pair) => pairs.GetValueOrDefault(pair, unknown);
+
+    private static Dictionary<string, double> Read(IndexReader reader, string field, int pages)
+    {
+        var rarity = new Dictionary<string, double>(StringComparer.Ordinal);
+        if (MultiFields.GetTerms(reader, field) is not { } all)
+            return rarity;
+        var each = all.GetEnumerator();
+        while (each.MoveNext())
+            rarity[each.Term.Utf8ToString()] = Of(each.DocFreq, pages);
+        return rarity;
+    }
+
+    private static double Of(double having, int pages) => Math.Log(1 + ((pages - having + 0.5) / (having + 0.5)));
+}

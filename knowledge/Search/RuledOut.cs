@@ -1,0 +1,8 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>One thing a message rules out.</summary>
+/// <param name="Tokens">The words about it.</param>
+/// <param name="States">What it is said not to be, as stems; empty: nothing is wrong with it.</param>
+internal sealed record RuledOut(ImmutableArray<Token> Tokens, ImmutableArray<string> States);

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>Pages and glossary of a library, as the search takes them.</summary>
+public static class SearchEntries
+{
+    public static ImmutableArray<SearchEntry> From(Library library) =>
+    [
+        .. library.Faults.Values.Select(Of),
+        .. library.Symptoms.Values.Select(page => Entry(NodeKind.Symptom, page.Id.Value, page.Title, page.SaidAs, [page.Summary])),
+        .. library.Checks.Values.Select(page => Entry(NodeKind.Check, page.Id.Value, page.Title, [], [page.Ask])),
+        .. library.Refusals.Values.Select(page =>
+            Entry(page.Unsafe ? NodeKind.Refusal : NodeKind.OffTopic, page.Id, page.Title, page.SaidAs, [])),
+        .. library.Series.Values.Select(page => Entry(NodeKind.Series, page.Id, page.Title, page.SaidAs, [page.Summary])),
+    ];
+
+    public static ImmutableArray<SynonymGroup> Glossary(Library library) =>
+        [.. library.Glossary.Select(entry => new SynonymGroup(entry.Concept, entry.AlsoSaidAs, entry.OftenMisspelt))];
+
+    private static SearchEntry Of(FaultPage page) =>
+        Entry(NodeKind.Fault, page.Id.Value, page.Title, page.SaidAs, [page.Summary, .. page.Seen, .. page.Measured, page.Proof]);
+
+    private static SearchEntry Entry(
+        NodeKind kind, string id, Passage title, ImmutableArray<Passage> saidAs, ImmutableArray<Passage> body) =>
+        new(kind, id, title.Text, [.. saidAs.Select(phrase => phrase.Text)], string.Join('\n', body.Select(passage => passage.Text)));
+}

@@ -1,0 +1,41 @@
+using System.Collections.Frozen;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>Words that say how a part is: ill, well, or worked upon. All as stems.</summary>
+internal static class States
+{
+    /// <summary>To deny one of these is to say that the part is healthy; to deny any other word is a complaint ("not cooling").</summary>
+    public static readonly FrozenSet<string> Ill = Stems("""
+        blocked dirty jammed stuck failed loose leak kinked crossed shorted short grounded burned low high frozen ice icing noise
+        tripped overcharged undercharged miswired broken undersized problem issue fault damage damaged restriction obstruction
+        corroded swapped reversed bent overheating wrong error drift tilted conflict seized unbalanced cracked faulty rubbing
+        """);
+
+    private static readonly FrozenDictionary<string, string[]> WellMeans = new Dictionary<string, string[]>
+    {
+        ["clean"] = ["dirty", "blocked"], ["spotless"] = ["dirty", "blocked"], ["clear"] = ["dirty", "blocked", "kinked"],
+        ["freely"] = ["stuck", "jammed"], ["free"] = ["stuck", "jammed"], ["tight"] = ["loose"], ["seated"] = ["loose", "misseated"],
+        ["correct"] = ["crossed", "miswired", "wrong", "mismatch", "swapped"], ["correctly"] = ["crossed", "miswired", "wrong", "mismatch"],
+        ["right"] = ["crossed", "miswired", "wrong", "mismatch"], ["even"] = ["winding"], ["equal"] = ["winding"], ["balanced"] = ["winding"],
+        ["good"] = [], ["fine"] = [], ["ok"] = [], ["okay"] = [], ["normal"] = [], ["healthy"] = [], ["perfect"] = [], ["new"] = [],
+        ["great"] = [], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
+    }.ToFrozenDictionary(pair => Stem(pair.Key), pair => pair.Value.Select(Stem).ToArray(), StringComparer.Ordinal);
+
+    /// <summary>Work that leaves a part behind in order.</summary>
+    public static readonly FrozenSet<string> Done = new[]
+    {
+        "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected", "eliminated",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Verbs of a part doing its work.</summary>
+    public static readonly FrozenSet<string> Working = Stems("runs works spins turns responds");
+
+    /// <summary>What healthy word <paramref name="stem"/> rules out; empty: anything. Null: it is no healthy word.</summary>
+    public static string[]? RuledOutBy(string stem) => WellMeans.GetValueOrDefault(stem);
+
+    private static FrozenSet<string> Stems(string words) =>
+        Stemmer.StemAll(words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).ToFrozenSet(StringComparer.Ordinal);
+
+    private static string Stem(string word) => Stemmer.StemAll([word])[0];
+}

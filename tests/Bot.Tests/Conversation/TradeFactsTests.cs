@@ -1,0 +1,100 @@
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>The order in which a technician works. Each fact: common practice, no source.</summary>
+public sealed class TradeFactsTests
+{
+    [Fact]
+    public void FanCode_MotorFailed_DirtThenPlugThenWindingsThenMotor()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "indoor-fan-fault", "indoor-fan-motor-failed");
+        InOrder(walk, ["filter-look", "coil-look", "wheel-look", "wheel-turn"], ["fan-plug"], ["fan-windings"], ["replace-indoor-fan-motor"]);
+        Assert.Equal("indoor-fan-motor-failed", walk.Proven);
+    }
+
+    [Fact]
+    public void FanCode_BoardFailed_BoardOnlyAfterPlugAndWindings()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "indoor-fan-fault", "indoor-board-failed");
+        InOrder(walk, ["fan-plug"], ["fan-windings", "fan-speed-signal"], ["replace-indoor-board"]);
+        Assert.Equal("indoor-board-failed", walk.Proven);
+    }
+
+    [Theory]
+    [InlineData("comm-circuit-indoor-board")]
+    [InlineData("comm-circuit-outdoor-board")]
+    public void CommunicationCode_BoardFailed_TerminalsThenCableThenSide(string fault)
+    {
+        WalkRecord walk = Walk("brenholt-ws", "communication-code", fault);
+        InOrder(walk, ["interconnect-terminals"], ["interconnect-continuity", "interconnect-insulation"], ["comm-idle-voltage", "comm-swing"]);
+        Assert.Equal(fault, walk.Proven);
+    }
+
+    [Fact]
+    public void RoomSensorCode_SensorFailed_PlugThenResistance()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "room-sensor-code", "sensor-room-air");
+        InOrder(walk, ["indoor-sensor-plugs"], ["room-sensor-resistance"], ["replace-room-sensor"]);
+    }
+
+    [Fact]
+    public void CoilSensorCode_SensorFailed_PlugThenResistance()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "coil-sensor-code", "sensor-indoor-coil");
+        InOrder(walk, ["indoor-sensor-plugs"], ["coil-sensor-resistance"]);
+    }
+
+    [Fact]
+    public void OverflowCode_FloatSwitchOpen_HoseThenFloatThenContinuity()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "water-overflow-code", "float-switch-open");
+        InOrder(walk, ["drain-hose-end"], ["float-free"], ["float-continuity"]);
+        Assert.Equal("float-switch-open", walk.Proven);
+    }
+
+    [Theory]
+    [InlineData("supply-under-voltage")]
+    [InlineData("outdoor-board-failed")]
+    public void VoltageCode_AnyCause_LegsBeforeAnyBoard(string fault)
+    {
+        WalkRecord walk = Walk("brenholt-ws", "supply-voltage-code", fault);
+        InOrder(walk, ["supply-legs", "supply-line"], ["replace-outdoor-board", "replace-inverter-board"]);
+    }
+
+    [Fact]
+    public void InverterCode_ModuleShorted_PressuresThenWindingsThenModule()
+    {
+        WalkRecord walk = Walk("brenholt-ws", "inverter-code", "power-module-shorted");
+        InOrder(walk, ["high-side-pressure", "suction-pressure", "standing-pressure"], ["compressor-windings"], ["module-diodes"], ["replace-inverter-board"]);
+        Assert.Equal("power-module-shorted", walk.Proven);
+    }
+
+    [Theory]
+    [InlineData("high-pressure-code", "high-pressure-switch-faulty", "high-side-pressure", "high-pressure-switch")]
+    [InlineData("low-pressure-code", "low-pressure-switch-faulty", "suction-pressure", "low-pressure-switch")]
+    public void PressureCode_SwitchFaulty_PressureThenSwitch(string symptom, string fault, string pressure, string contact)
+    {
+        WalkRecord walk = Walk("brenholt-ws", symptom, fault);
+        InOrder(walk, [pressure, "standing-pressure"], [contact]);
+        Assert.Equal(fault, walk.Proven);
+    }
+
+    [Fact]
+    public void ModeConflict_OnMultiZone_AsksTheOtherZonesMode()
+    {
+        WalkRecord walk = Walk("tarn-duo", "mode-conflict-code", "mode-conflict");
+        Assert.Equal("other-zones-mode", walk.Steps[0]);
+        Assert.Equal("mode-conflict", walk.Proven);
+    }
+
+    private static WalkRecord Walk(string series, string symptom, string fault) =>
+        HiddenFault.Typical(fault).Walk(new Walker(ShippedContent.Assistant).Begin(series, "refrigerant", symptom));
+
+    // Some step of each group is asked, and before any of the next.
+    private static void InOrder(WalkRecord walk, params string[][] groups)
+    {
+        string asked = string.Join(" → ", walk.Steps);
+        for (int group = 1; group < groups.Length; group++)
+            Assert.True(walk.FirstOf(groups[group - 1]) < walk.FirstOf(groups[group]),
+                $"{string.Join(" or ", groups[group - 1])} before {string.Join(" or ", groups[group])}: {asked}");
+    }
+}
