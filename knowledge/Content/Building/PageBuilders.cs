@@ -29,7 +29,8 @@ internal static class PageBuilders
         page.Passages("Safe way"));
 
     public static RolePage Role(PageReader page, TableRow row, Section section) => new(
-        new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section));
+        new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section),
+        page.Passage(row.Cells[3], section));
 
     public static GlossaryEntry Glossary(TableRow row) =>
         new(row.Cells[0].Text, Words(row.Cells[1]), Words(row.Cells[2]));

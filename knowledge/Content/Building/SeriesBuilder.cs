@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Content.Building;
 
@@ -13,7 +14,7 @@ internal static class SeriesBuilder
         page.Title,
         page.Summary,
         page.Field("display")!,
-        page.Field("market") == "°F and psig" ? Market.InchPound : Market.Metric,
+        page.Field("market") == "°F and psig" ? Market.FahrenheitPsi : Market.CelsiusKilopascal,
         page.Field("serial"),
         page.Passages("Said as"),
         page.Rows("Ratings", (row, section) => ReadRating(page, row, section))

@@ -30,7 +30,8 @@ internal static class PageShapes
         new(PageKind.Phrases, null, [Kind, Id], [], Sentence("")),
         new(PageKind.Glossary, null, [Kind, Id], [],
             Table("", true, new("Concept"), new("Also said as", true), new("Often misspelt", true))),
-        new(PageKind.Roles, null, [Kind, Id], [Table("Roles", true, new("Role"), new("Rank"), new("May do"))]),
+        new(PageKind.Roles, null, [Kind, Id],
+            [Table("Roles", true, new("Role"), new("Rank"), new("Name"), new("May do"))]),
         new(PageKind.Access, "access",
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [

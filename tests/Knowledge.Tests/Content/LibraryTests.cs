@@ -1,6 +1,7 @@
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Tests.Content;
 
@@ -67,7 +68,7 @@ public class LibraryTests
     public void Compile_Series_HasRatingsCurvesAndCodes()
     {
         SeriesPage series = Tiny.Series["alder-one"];
-        Assert.Equal(Market.Metric, series.Market);
+        Assert.Equal(Market.CelsiusKilopascal, series.Market);
         Assert.Equal(("230 V", "service-sheet"),
             (series.Ratings["supply"].Value.Text, series.Ratings["supply"].Source.Id));
         Assert.Equal("room-10k", series.Ratings["room-air-sensor"].Curve);
