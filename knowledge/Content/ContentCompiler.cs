@@ -11,8 +11,20 @@ public static class ContentCompiler
     public static CompileResult Compile(ContentFolder folder)
     {
         Pages pages = Pages.Parse(folder);
-        ImmutableArray<Diagnostic> found = [.. ContentRules.All.SelectMany(rule => rule.Check(pages)).Order()];
+        ImmutableArray<Diagnostic> found = Check(pages);
         bool isClean = found.All(diagnostic => diagnostic.Severity != Severity.Error);
         return new CompileResult(isClean ? LibraryBuilder.Build(folder, pages) : null, found);
+    }
+
+    private static ImmutableArray<Diagnostic> Check(Pages pages)
+    {
+        ILookup<bool, IContentRule> rules = ContentRules.All.ToLookup(rule => rule.NeedsFrame);
+        Diagnostic[] first = [.. rules[false].SelectMany(rule => rule.Check(pages))];
+        HashSet<string> frameRules = [.. ContentRules.All.Where(rule => rule.IsAboutFrame).Select(rule => rule.Name)];
+        HashSet<string> bent = [.. first.Where(found => frameRules.Contains(found.Name))
+            .Select(found => found.At.Path)];
+        IEnumerable<Diagnostic> rest = rules[true].SelectMany(rule => rule.Check(pages))
+            .Where(found => !bent.Contains(found.At.Path));
+        return [.. first.Concat(rest).Order()];
     }
 }

@@ -60,7 +60,8 @@ internal sealed class Pages
     public Page? Target(Page from, PageLink? link, PageKind kind) =>
         Target(from, link) is { } page && page.Kind == kind ? page : null;
 
-    /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind says.</summary>
+    /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind
+    /// says.</summary>
     public bool Lacks(PageKind kind, Func<Page, bool> hasPart) => UnreadIds(kind).Any() || !OfKind(kind).All(hasPart);
 
     /// <summary>The page that a broken link was probably meant for, or null.</summary>

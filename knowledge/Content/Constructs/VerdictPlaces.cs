@@ -11,10 +11,10 @@ internal static class VerdictPlaces
     /// <summary>The verdicts of one check; none when it names no known calculation.</summary>
     public static IEnumerable<VerdictPlace> Of(Page page) =>
         Judges.Find(page.Front?.Field("calculation")?.Text) is { } judge && OutcomeTable.Of(page) is { } outcomes
-            ? outcomes.Rows.SelectMany(row => row.Verdicts is { } cell ? InCell(page, judge, cell) : [])
+            ? outcomes.Rows.SelectMany(row => row.Verdicts is { } cell ? InCell(page, judge, row.Id.Text, cell) : [])
             : [];
 
-    private static IEnumerable<VerdictPlace> InCell(Page page, IJudge judge, RichText cell)
+    private static IEnumerable<VerdictPlace> InCell(Page page, IJudge judge, string outcome, RichText cell)
     {
         int start = cell.Span.Start;
         foreach (string part in page.Source.Slice(cell.Span).Split(','))
@@ -23,7 +23,7 @@ internal static class VerdictPlaces
             start += part.Length + 1;
             if (span.Length > 0)
             {
-                yield return new VerdictPlace(page, judge, page.Source.Slice(span), span);
+                yield return new VerdictPlace(page, judge, outcome, page.Source.Slice(span), span);
             }
         }
     }

@@ -5,5 +5,6 @@ using DxAssistant.Knowledge.Judging;
 namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>One outcome of a check, as it is offered.</summary>
-/// <param name="Verdicts">The verdicts of the calculation that mean this outcome; empty when the check has no readings.</param>
+/// <param name="Verdicts">The verdicts of the calculation that mean this outcome; empty when the check has no
+/// readings.</param>
 public sealed record AnswerOption(OutcomeId Id, Passage Answer, ImmutableArray<VerdictKind> Verdicts);

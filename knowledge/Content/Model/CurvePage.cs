@@ -4,4 +4,5 @@ using DxAssistant.Knowledge.Calculations;
 namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>A sensor's resistance against temperature.</summary>
-public sealed record CurvePage(string Id, Passage Title, Passage Summary, SensorCurve Curve, ImmutableArray<Source> Sources);
+public sealed record CurvePage(string Id, Passage Title, Passage Summary, SensorCurve Curve,
+    ImmutableArray<Source> Sources);

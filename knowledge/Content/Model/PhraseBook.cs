@@ -7,7 +7,8 @@ namespace DxAssistant.Knowledge.Content.Model;
 public sealed record PhraseBook(ImmutableSortedDictionary<string, Passage> Templates)
 {
     /// <summary>The template of a phrase.</summary>
-    /// <exception cref="KeyNotFoundException">There is no such phrase; <see cref="Missing"/> finds that at the start.</exception>
+    /// <exception cref="KeyNotFoundException">There is no such phrase; <see cref="Missing"/> finds that at the
+    /// start.</exception>
     public string Template(string id) => Templates[id].Text;
 
     /// <summary>Those of the ids that have no phrase.</summary>

@@ -8,6 +8,8 @@ internal sealed class BadFrontMatter : IContentRule
 {
     public string Name => "bad-front-matter";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: check

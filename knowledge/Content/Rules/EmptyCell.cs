@@ -9,6 +9,8 @@ internal sealed class EmptyCell : IContentRule
 {
     public string Name => "empty-cell";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("access/isolated-open.md", """
         ## Ways here
         | From | Minutes |

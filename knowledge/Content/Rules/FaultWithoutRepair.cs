@@ -8,6 +8,8 @@ internal sealed class FaultWithoutRepair : IContentRule
 {
     public string Name => "fault-without-repair";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("faults/fan-plug-loose.md", """
         ## ⟦Repair⟧
         Nothing helps.
@@ -19,7 +21,8 @@ internal sealed class FaultWithoutRepair : IContentRule
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Fault)
-        .Where(fault => fault.Section("Repair") is not { Items.IsEmpty: false })
+        .Where(fault => fault.Section("Repair") is not { Items.IsEmpty: false }
+            && !MissingHeading.IsMisspelt(fault, "Repair"))
         .Select(fault => fault.Error(Name, fault.Section("Repair")?.Heading.Span ?? fault.IdSpan,
             $"no repair cures the fault `{fault.Id}`",
             "list links to repairs under `## Repair`"));

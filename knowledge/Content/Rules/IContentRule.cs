@@ -13,6 +13,12 @@ internal interface IContentRule
     /// <summary>The same page put right.</summary>
     RuleExample Good { get; }
 
+    /// <summary>True when a breach is about the front matter or the headings of a page: its frame.</summary>
+    bool IsAboutFrame => false;
+
+    /// <summary>True when the rule means little on a page whose frame is bent; it is then left out there.</summary>
+    bool NeedsFrame => false;
+
     /// <summary>All breaches, in any order.</summary>
     IEnumerable<Diagnostic> Check(Pages pages);
 }

@@ -25,7 +25,7 @@ internal sealed class LongPhrase : IContentRule
     {
         foreach (Page page in pages.OfKind(PageKind.Phrases))
         {
-            foreach (Section phrase in page.Sections)
+            foreach (Section phrase in page.Sections.Where(section => section.Level == 2))
             {
                 if (!Id.IsId(phrase.Name))
                 {

@@ -9,6 +9,8 @@ internal sealed class MissingHeading : IContentRule
 {
     public string Name => "missing-heading";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("refusals/defeat-protection.md", """
         ---
         kind: refusal
@@ -40,7 +42,8 @@ internal sealed class MissingHeading : IContentRule
     {
         foreach (Page page in pages.All.Where(page => page.Kind is not null && page.Title is not null))
         {
-            foreach (SectionShape shape in PageShapes.Of(page.Kind!.Value).Sections.Where(shape => shape.Required))
+            foreach (SectionShape shape in PageShapes.Of(page.Kind!.Value).Sections.Where(shape =>
+                shape.IsRequiredOn(page)))
             {
                 if (page.Section(shape.Heading) is null && !IsMisspelt(page, shape.Heading))
                 {
@@ -52,7 +55,7 @@ internal sealed class MissingHeading : IContentRule
     }
 
     // UnknownHeading reports the misspelt heading and says how to write it.
-    private static bool IsMisspelt(Page page, string heading)
+    internal static bool IsMisspelt(Page page, string heading)
     {
         PageShape kind = PageShapes.Of(page.Kind!.Value);
         return page.Sections.Any(section => kind.Section(section.Name) is null

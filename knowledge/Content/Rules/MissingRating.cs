@@ -37,7 +37,9 @@ internal sealed class MissingRating : IContentRule
         let value = row.Cell(1)
         let rating = value is null ? null : SeriesValue.Rating(value.Text)
         where rating is not null
-        let without = SeriesOf.Pages(pages, page).Where(series => !SeriesValue.Cells(series, rating).Any()).ToArray()
+        let without = SeriesOf.Pages(pages, page)
+            .Where(series => series.Section("Ratings")?.Table is not null && !SeriesValue.Cells(series, rating).Any())
+                .ToArray()
         where without.Length > 0
         select page.Error(Name, value.Span,
             $"no rating `{rating}` in " + string.Join(", ", without.Select(series => $"`{series.Id}`")),

@@ -25,10 +25,11 @@ internal sealed class MissingSource : IContentRule
         | room-air-sensor | [10 kΩ](../curves/room-10k.md) | [Common practice](../sources.md#common-practice) |
         """);
 
-    private const string Help = "write `[Common practice](../sources.md#common-practice)` or link to the document under its heading in `sources.md`";
+    private const string Help =
+        "write `[Common practice](../sources.md#common-practice)`, or link to the document's heading in `sources.md`";
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
-        .SelectMany(page => CheckTables(pages, page).Concat(CheckLinks(pages, page)).Concat(CheckSection(page)));
+        .SelectMany(page => CheckTables(pages, page).Concat(CheckLinks(pages, page)));
 
     private IEnumerable<Diagnostic> CheckTables(Pages pages, Page page) =>
         from table in page.Sections.SelectMany(section => section.Tables)
@@ -51,28 +52,4 @@ internal sealed class MissingSource : IContentRule
         where link.Anchor is null && page.Kind != PageKind.Index
             && pages.Target(page, link, PageKind.Sources) is not null
         select page.Error(Name, link.TargetSpan, "the link names no source", "add `#` and the heading of the source");
-
-    // Minutes, likelihoods, curves and safe limits are numbers as well; their source stands in a section.
-    private IEnumerable<Diagnostic> CheckSection(Page page)
-    {
-        if (page.Section("Sources") is not null)
-        {
-            yield break;
-        }
-
-        RichText? number = page.Kind switch
-        {
-            PageKind.Curve or PageKind.Check or PageKind.Repair => page.Title?.Heading,
-            PageKind.Access => page.Section("Steps")?.Table is { } steps
-                ? steps.Rows.Select(row => row.Cell(2))
-                    .FirstOrDefault(cell => cell?.Text.Any(char.IsAsciiDigit) == true)
-                : null,
-            _ => null,
-        };
-        if (number is not null)
-        {
-            yield return page.Error(Name, number.Span, "the numbers of this page have no source",
-                "add `## Sources` with `- [Common practice](../sources.md#common-practice)` or the document");
-        }
-    }
 }

@@ -8,6 +8,8 @@ internal sealed class MissingTitle : IContentRule
 {
     public string Name => "missing-title";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("cautions/live-mains.md", """
         ---
         kind: caution

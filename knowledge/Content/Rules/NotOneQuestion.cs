@@ -9,6 +9,8 @@ internal sealed class NotOneQuestion : IContentRule
 {
     public string Name => "not-one-question";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask
         ⟦Is the plug home? Is it clean?⟧

@@ -29,7 +29,8 @@ internal sealed class NotOneStart : IContentRule
     {
         Page[] states = [.. pages.OfKind(PageKind.Access)];
         Page[] marked = [.. states.Where(page => page.Front!.Field("start")?.Text == "true")];
-        if (marked.Length == 0 && states.Length > 0 && pages.All.All(page => page.Kind is not null))
+        if (marked.Length == 0 && states.Length > 0
+            && !pages.Lacks(PageKind.Access, page => page.Front is { Problem: null }))
         {
             return [states[0].Error(Name, states[0].IdSpan, "no access state is where a job begins",
                 "write `start: true` in one of them")];

@@ -8,6 +8,8 @@ internal sealed class PartAndSite : IContentRule
 {
     public string Name => "part-and-site";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("faults/fan-plug-loose.md", """
         ---
         kind: fault

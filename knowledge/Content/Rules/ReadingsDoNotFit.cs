@@ -11,6 +11,8 @@ internal sealed class ReadingsDoNotFit : IContentRule
 {
     public string Name => "readings-do-not-fit";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## ⟦Readings⟧
         | Reading | Unit | Possible | Where |
@@ -26,20 +28,15 @@ internal sealed class ReadingsDoNotFit : IContentRule
         | temperature | °C | −20 °C to 60 °C | Thermometer beside the sensor |
         """);
 
-    private static readonly string[] Headings = ["Readings", "Expected"];
-
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Check).SelectMany(Check);
 
     private IEnumerable<Diagnostic> Check(Page page)
     {
-        bool calculates = page.Front!.Field("calculation") is not null;
-        foreach (string heading in Headings.Where(heading => page.Section(heading) is null == calculates))
+        if (page.Front!.Field("calculation") is null
+            && (page.Section("Readings") ?? page.Section("Expected")) is { } idle)
         {
-            yield return page.Error(Name, page.Section(heading)?.Heading.Span ?? page.Title?.Heading.Span ?? default,
-                calculates
-                    ? $"the check calculates and has no `## {heading}`"
-                    : $"the check has `## {heading}` and no calculation",
-                calculates ? null : "name a `calculation` in the front matter");
+            yield return page.Error(Name, idle.Heading.Span, $"the check has `## {idle.Name}` and no calculation",
+                "name a `calculation` in the front matter");
         }
 
         if (CalculatedCheck.Of(page) is not { Readings: { } table } check)
@@ -47,11 +44,17 @@ internal sealed class ReadingsDoNotFit : IContentRule
             yield break;
         }
 
-        if (!check.Judge.Counts.Contains(table.Rows.Length))
+        // RepeatedRow reports a reading that stands twice.
+        int readings = table.Rows.DistinctBy(row => row.Cell(0)?.Text).Count();
+        if (!check.Judge.Counts.Contains(readings))
         {
             yield return page.Error(Name, page.Section("Readings")!.Heading.Span,
-                $"`{check.Judge.Name}` takes {string.Join(" or ", check.Judge.Counts)} readings, not {table.Rows.Length}",
+                $"`{check.Judge.Name}` takes {string.Join(" or ", check.Judge.Counts)} readings, not {readings}",
                 "in this order: " + string.Join(", ", check.Judge.Readings.Select(need => need.Name)));
+        }
+
+        if (readings != table.Rows.Length || !check.Judge.Counts.Contains(readings))
+        {
             yield break;
         }
 

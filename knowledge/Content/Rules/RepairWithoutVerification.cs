@@ -8,6 +8,8 @@ internal sealed class RepairWithoutVerification : IContentRule
 {
     public string Name => "repair-without-verification";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("repairs/seat-plug.md", """
         ## ⟦Verify⟧
         """);
@@ -18,7 +20,8 @@ internal sealed class RepairWithoutVerification : IContentRule
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.OfKind(PageKind.Repair)
-        .Where(repair => repair.Section("Verify") is not { Paragraphs.IsEmpty: false })
+        .Where(repair => repair.Section("Verify") is not { Paragraphs.IsEmpty: false }
+            && !MissingHeading.IsMisspelt(repair, "Verify"))
         .Select(repair => repair.Error(Name, repair.Section("Verify")?.Heading.Span ?? repair.IdSpan,
             $"the repair `{repair.Id}` has no verification",
                 "ask one question under `## Verify` that a working unit answers with yes"));

@@ -6,6 +6,8 @@ internal sealed class RepeatedHeading : IContentRule
 {
     public string Name => "repeated-heading";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask
         Is the plug home?
@@ -19,8 +21,10 @@ internal sealed class RepeatedHeading : IContentRule
         Is the plug home?
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
-        .SelectMany(page => page.Sections.GroupBy(section => Slug.Of(section.Name)).SelectMany(same => same.Skip(1))
-            .Select(section => page.Error(Name, section.Heading.Span,
-                $"the heading `{section.Name}` stands twice in the page")));
+    public IEnumerable<Diagnostic> Check(Pages pages) =>
+        from page in pages.All
+        where page.Kind is not null
+        from same in page.WrittenSections.Where(section => section.Level == 2).GroupBy(section => Slug.Of(section.Name))
+        from section in same.Skip(1)
+        select page.Error(Name, section.Heading.Span, $"the heading `{section.Name}` stands twice in the page");
 }

@@ -8,6 +8,8 @@ internal sealed class UnevenRow : IContentRule
 {
     public string Name => "uneven-row";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("access/isolated-open.md", """
         ## Ways here
         | From | Minutes |

@@ -9,6 +9,8 @@ internal sealed class UnknownField : IContentRule
 {
     public string Name => "unknown-field";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: check

@@ -9,6 +9,8 @@ internal sealed class UnknownHeading : IContentRule
 {
     public string Name => "unknown-heading";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## ⟦Hows⟧
         1. Press it home.

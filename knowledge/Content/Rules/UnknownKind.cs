@@ -9,6 +9,8 @@ internal sealed class UnknownKind : IContentRule
 {
     public string Name => "unknown-kind";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: ⟦chekc⟧

@@ -9,6 +9,8 @@ internal sealed class UnknownOutcome : IContentRule
 {
     public string Name => "unknown-outcome";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Likelihoods
         | Fault | home | ⟦lose⟧ |

@@ -27,9 +27,10 @@ internal sealed class UnknownWord : IContentRule
         | [None of these](../faults/none-of-these.md) | seldom |
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages) => pages.Likelihoods.IsEmpty
-        ? []
-        : CheckFrequencies(pages).Concat(CheckCells(pages));
+    // Without their tables all words are unknown, which MissingHeading or MissingPage reports once.
+    public IEnumerable<Diagnostic> Check(Pages pages) =>
+        (pages.Frequencies.IsEmpty ? [] : CheckFrequencies(pages))
+            .Concat(pages.Likelihoods.IsEmpty ? [] : CheckCells(pages));
 
     private IEnumerable<Diagnostic> CheckFrequencies(Pages pages) =>
         from page in pages.OfKind(PageKind.Fault)

@@ -10,6 +10,8 @@ internal sealed class UnreadText : IContentRule
 {
     public string Name => "unread-text";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask
         Is the plug home?
@@ -43,10 +45,10 @@ internal sealed class UnreadText : IContentRule
     {
         SectionContent.Table when section.Table is not null =>
             Spans(section.Paragraphs, section.Items).Concat(section.Tables.Skip(1).Select(table => table.Head.Span)),
-        SectionContent.List when !section.Items.IsEmpty && shape.LinksTo is not null =>
-            Spans(section.Paragraphs).Concat(section.Tables.Select(table => table.Head.Span)),
         SectionContent.List when !section.Items.IsEmpty => section.Tables.Select(table => table.Head.Span),
-        SectionContent.Sentence when !section.Paragraphs.IsEmpty =>
+        SectionContent.List or SectionContent.Free when !section.Items.IsEmpty && shape.LinksTo is not null =>
+            Spans(section.Paragraphs).Concat(section.Tables.Select(table => table.Head.Span)),
+        SectionContent.Sentence or SectionContent.Free when !section.Paragraphs.IsEmpty =>
             Spans(section.Items).Concat(section.Tables.Select(table => table.Head.Span)),
         SectionContent.Any when section.Texts.Any() && shape.Heading.Length > 0 =>
             section.Tables.Select(table => table.Head.Span),

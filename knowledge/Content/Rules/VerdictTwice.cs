@@ -28,8 +28,9 @@ internal sealed class VerdictTwice : IContentRule
         | short | Near zero | short circuit |
         """);
 
+    // RepeatedRow reports an outcome that stands twice.
     public IEnumerable<Diagnostic> Check(Pages pages) => VerdictPlaces.Of(pages)
-        .GroupBy(place => (place.Page, place.Word)).SelectMany(same => same.Skip(1))
+        .GroupBy(place => (place.Page, place.Word)).SelectMany(same => same.DistinctBy(place => place.Outcome).Skip(1))
         .Select(place => place.Page.Error(Name, place.Span,
             $"the verdict `{place.Word}` belongs to another outcome already"));
 }

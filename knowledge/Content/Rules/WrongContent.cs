@@ -9,6 +9,8 @@ internal sealed class WrongContent : IContentRule
 {
     public string Name => "wrong-content";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## ⟦How⟧
         Press it home.

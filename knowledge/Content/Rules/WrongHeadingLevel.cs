@@ -6,6 +6,8 @@ internal sealed class WrongHeadingLevel : IContentRule
 {
     public string Name => "wrong-heading-level";
 
+    public bool IsAboutFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
         1. Press it home.
@@ -20,7 +22,7 @@ internal sealed class WrongHeadingLevel : IContentRule
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.Where(page => page.Kind is not null)
-        .SelectMany(page => page.Sections.Where(section => section.Level != 2).Select(section => page.Error(
+        .SelectMany(page => page.WrittenSections.Where(section => section.Level != 2).Select(section => page.Error(
             Name, section.Heading.Span,
             section.Level == 1 ? "a page has only one title" : $"a heading of level {section.Level} stands in the page",
             "a page is `# Title` and then `## Section`s")));

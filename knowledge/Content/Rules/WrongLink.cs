@@ -9,6 +9,8 @@ internal sealed class WrongLink : IContentRule
 {
     public string Name => "wrong-link";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Cautions
         - ⟦Live mains⟧

@@ -10,6 +10,8 @@ internal sealed class WrongOutcomes : IContentRule
 {
     public string Name => "wrong-outcomes";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## ⟦Outcomes⟧
         | Outcome | Answer |
@@ -33,21 +35,29 @@ internal sealed class WrongOutcomes : IContentRule
         """);
 
     public IEnumerable<Diagnostic> Check(Pages pages) =>
-        pages.OfKind(PageKind.Check).Where(page => page.Section("Outcomes")?.Table is not null).SelectMany(Check);
+        pages.OfKind(PageKind.Check).Where(page => page.Section("Outcomes")?.Table is not null)
+            .SelectMany(page => Check(page, pages));
 
-    private IEnumerable<Diagnostic> Check(Page page)
+    private IEnumerable<Diagnostic> Check(Page page, Pages pages)
     {
         PipeTable table = page.Section("Outcomes")!.Table!;
         ImmutableArray<string> heads = OutcomeTable.Heads(page.Front!.Field("calculation") is not null);
         if (!OutcomeTable.HasHeads(table, heads))
         {
+            // ReadingsDoNotFit reports readings without a calculation.
+            if (heads.Length == 2 && page.Section("Readings") is not null)
+            {
+                yield break;
+            }
+
             yield return page.Error(Name, table.Head.Span, "the heads of the table are not those of the section",
                 $"write `| {string.Join(" | ", heads)} |`; a check has verdicts when it names a calculation");
             yield break;
         }
 
         ImmutableArray<OutcomeRow> rows = OutcomeTable.Of(page)!.Rows;
-        if (rows.Length < 2)
+        // An outcome that has likelihoods is UnknownOutcome's.
+        if (rows.Length < 2 && LikelihoodTable.Of(page, pages) is not { Outcomes.Length: >= 2 })
         {
             yield return page.Error(Name, page.Section("Outcomes")!.Heading.Span, "a check needs two outcomes or more");
         }

@@ -9,6 +9,8 @@ internal sealed class WrongTableHeads : IContentRule
 {
     public string Name => "wrong-table-heads";
 
+    public bool NeedsFrame => true;
+
     public RuleExample Bad { get; } = new("series/alder-one.md", """
         ## Codes
         ⟦| Display | Look | Meaning | Symptom |⟧

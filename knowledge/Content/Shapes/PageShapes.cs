@@ -35,7 +35,7 @@ internal static class PageShapes
         new(PageKind.Access, "access",
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [
-                Table("Steps", false, new("Do"), new("Reading", true), new("Safe when", true)),
+                Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true)),
                 Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
                 Cautions, Sources,
             ]),
@@ -76,8 +76,9 @@ internal static class PageShapes
             [Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false)],
             [
                 Sentence("Ask"), List("How"),
-                Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where")),
-                Table("Expected", false, new("Input"), new("Value"), Source),
+                Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where"))
+                    with { RequiredWith = "calculation" },
+                Table("Expected", false, new("Input"), new("Value"), Source) with { RequiredWith = "calculation" },
                 new("Outcomes", SectionContent.Table), new("Likelihoods", SectionContent.Table), Cautions, Sources,
             ]),
         new(PageKind.Repair, "repairs",

@@ -13,6 +13,13 @@ internal sealed record SectionShape(
     PageKind? LinksTo = null,
     ImmutableArray<ColumnShape> Columns = default)
 {
+    /// <summary>The field of the front matter with which the section must be there, or null.</summary>
+    public string? RequiredWith { get; init; }
+
+    /// <summary>True when this page must have the section.</summary>
+    public bool IsRequiredOn(Page page) =>
+        Required || (RequiredWith is not null && page.Front?.Field(RequiredWith) is not null);
+
     public ImmutableArray<ColumnShape> Heads => Columns.IsDefault ? [] : Columns;
 
     /// <summary>True when the heads of a table are those of the shape, in its order.</summary>

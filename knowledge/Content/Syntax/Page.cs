@@ -19,8 +19,12 @@ internal sealed class Page
     /// <summary>The title and everything up to the first section, or null when the page has no title.</summary>
     public Section? Title { get; init; }
 
-    /// <summary>The sections after the title, of any level, in the order written.</summary>
+    /// <summary>The sections after the title, of any level, in the order written; those with one name are
+    /// joined.</summary>
     public ImmutableArray<Section> Sections { get; init; } = [];
+
+    /// <summary>The same sections as written, not joined.</summary>
+    public ImmutableArray<Section> WrittenSections { get; init; } = [];
 
     public ImmutableArray<PageLink> Links { get; init; } = [];
 

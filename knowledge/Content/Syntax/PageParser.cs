@@ -59,6 +59,7 @@ internal sealed class PageParser
         Close();
         bool hasTitle = sections.Count > 0 && sections[0].Level == 1;
         Section? title = hasTitle ? sections[0] : null;
+        ImmutableArray<Section> written = [.. sections.Skip(hasTitle ? 1 : 0)];
         return new Page
         {
             Source = source,
@@ -66,7 +67,8 @@ internal sealed class PageParser
             Kind = KindOf(front),
             Title = title,
             Summary = title?.Paragraphs.FirstOrDefault(),
-            Sections = [.. hasTitle ? sections[1..] : sections],
+            Sections = [.. written.GroupBy(section => section.Name).Select(Joined)],
+            WrittenSections = written,
             Links = LinksOf(document),
             Unread = [.. unread],
             Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline)
@@ -93,6 +95,13 @@ internal sealed class PageParser
 
         open.Read(block);
     }
+
+    private static Section Joined(IEnumerable<Section> same) => same.Aggregate((first, next) => first with
+    {
+        Paragraphs = first.Paragraphs.AddRange(next.Paragraphs),
+        Items = first.Items.AddRange(next.Items),
+        Tables = first.Tables.AddRange(next.Tables),
+    });
 
     // The words without the number signs; the signs when there are no words.
     private static TextSpan WordsOf(HeadingBlock heading) =>

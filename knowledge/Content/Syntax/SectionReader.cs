@@ -25,7 +25,7 @@ internal sealed class SectionReader(SourceText source)
             case YamlFrontMatterBlock or HtmlBlock or LinkReferenceDefinitionGroup:
                 break;
             case Table table:
-                tables.Add(TableReader.Read(source, table));
+                tables.Add(TableReader.Read(source, table, unread));
                 break;
             case ListBlock list:
                 items.AddRange(list.OfType<ListItemBlock>().Select(ReadItem));

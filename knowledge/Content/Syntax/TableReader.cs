@@ -7,11 +7,17 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 /// <summary>Reads a pipe table.</summary>
 internal static class TableReader
 {
-    public static PipeTable Read(SourceText source, Table table)
+    /// <param name="stray">Gets the rows of dashes that stand where no head is above them.</param>
+    public static PipeTable Read(SourceText source, Table table, List<TextSpan> stray)
     {
         TableRow[] rows = [.. table.OfType<Markdig.Extensions.Tables.TableRow>().Select(row => ReadRow(source, row))];
-        return new PipeTable(rows[0], [.. rows[1..]], InlineReader.SpanOf(table));
+        stray.AddRange(rows[1..].Where(IsDashes).Select(row => row.Span));
+        return new PipeTable(rows[0], [.. rows[1..].Where(row => !IsDashes(row))], InlineReader.SpanOf(table));
     }
+
+    private static bool IsDashes(TableRow row) =>
+        row.Cells.Length > 0 && row.Cells.All(cell => cell.Text.Length > 0
+            && cell.Text.All(c => c is '-' or '–' or '—' or ':'));
 
     private static TableRow ReadRow(SourceText source, Markdig.Extensions.Tables.TableRow row)
     {

@@ -70,6 +70,32 @@ public class ContentCompilerTests
             ContentCompiler.Compile(good).Library!.Version);
     }, iter: 20);
 
+    // Every line of every page below the top is taken out, then doubled. (The pages at the top define words, roles and
+    // sources; a missing one is wrong in each place that uses it.) The row of the only fault that a check is for is two
+    // mistakes in one: the check separates nothing, and no check sees the fault.
+    [Fact]
+    public void Compile_OneLineMissingOrDoubled_GivesOneDiagnosticAtMost()
+    {
+        int[] counts = [.. Paths.Where(path => path.Contains('/')).SelectMany(LineMistakes)
+            .Select(folder => ContentCompiler.Compile(folder).Diagnostics.Length)];
+        Assert.Equal(2, counts.Max());
+        Assert.Equal(1, counts.Count(count => count == 2));
+        Assert.InRange(counts.Count(count => count == 1), counts.Length / 2, counts.Length);
+    }
+
+    private static IEnumerable<ContentFolder> LineMistakes(string path)
+    {
+        string[] lines = TinyContent.Texts[path].Split('\n');
+        for (int i = 1; i < lines.Length; i++)
+        {
+            if (lines[i].Length > 0)
+            {
+                yield return TinyContent.With(path, string.Join('\n', [.. lines[..i], .. lines[(i + 1)..]]));
+                yield return TinyContent.With(path, string.Join('\n', [.. lines[..i], lines[i], .. lines[i..]]));
+            }
+        }
+    }
+
     [Fact]
     public void Compile_DeepNesting_IsADiagnostic()
     {

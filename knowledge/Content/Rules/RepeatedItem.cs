@@ -1,0 +1,30 @@
+using DxAssistant.Knowledge.Content.Syntax;
+
+namespace DxAssistant.Knowledge.Content.Rules;
+
+/// <summary>A list that says the same twice.</summary>
+/// <example>Bad: <c>two items `Find the plug.`</c>. Good: <c>one item `Find the plug.`</c>.</example>
+internal sealed class RepeatedItem : IContentRule
+{
+    public string Name => "repeated-item";
+
+    public RuleExample Bad { get; } = new("checks/fan-plug.md", """
+        ## How
+        1. Find the plug.
+        2. ⟦Find the plug.⟧
+        """);
+
+    public RuleExample Good { get; } = new("checks/fan-plug.md", """
+        ## How
+        1. Find the plug.
+        2. Press it home.
+        """);
+
+    public IEnumerable<Diagnostic> Check(Pages pages) =>
+        from page in pages.All
+        where page.Kind is not (null or PageKind.Index)
+        from section in page.Sections
+        from same in section.Items.Where(item => !item.IsEmpty).GroupBy(item => item.Text)
+        from item in same.Skip(1)
+        select page.Error(Name, item.Span, "the list says this twice");
+}
