@@ -11,7 +11,8 @@ public static class GlyphReader
 {
     private const int LongestCode = 4;
 
-    /// <summary>Reads a message that is about a code; an empty reading if no code can be made of it. Never throws.</summary>
+    /// <summary>Reads a message that is about a code; an empty reading if no code can be made of it. Never
+    /// throws.</summary>
     public static GlyphReading Read(string text)
     {
         if (TryFind(text, out GlyphReading? found))
@@ -19,12 +20,14 @@ public static class GlyphReader
             return found;
         }
         string plain = GlyphShapes.Plain(text);
-        return plain.Length is > 0 and <= LongestCode && text.Trim().Length <= 2 * LongestCode && plain.All(c => c < 128)
+        return plain.Length is > 0 and <= LongestCode && text.Trim().Length <= 2 * LongestCode
+            && plain.All(c => c < 128)
             ? Of(plain, null, null) : new GlyphReading("", []);
     }
 
     /// <summary>Finds a code or a blink pattern in a sentence.</summary>
-    public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading) => TryFind(text, out reading, out _);
+    public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading) =>
+        TryFind(text, out reading, out _);
 
     /// <summary>Finds a code or a blink pattern in a sentence, and where it stands.</summary>
     public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading, out TextSpan span)
@@ -32,7 +35,8 @@ public static class GlyphReader
         TokenList tokens = Lexer.Cut(text);
         CodeRun? code = AllLit.In(tokens) ?? CodeFinder.In(tokens);
         Blinks? blinks = BlinkFinder.In(tokens, code);
-        span = code is not null ? tokens.Span(code.First, code.End) : blinks is not null ? tokens.Span(blinks.First, blinks.End) : default;
+        span = code is not null ? tokens.Span(code.First, code.End) : blinks is not null
+            ? tokens.Span(blinks.First, blinks.End) : default;
         reading = code is not null ? Of(code.Text, Steadiness.In(tokens), blinks)
             : blinks is not null ? Of("", null, blinks)
             : null;
@@ -58,7 +62,8 @@ public static class GlyphReader
             0 => GlyphFit.SameShape,
             1 => GlyphFit.OneSegment,
             2 when GlyphShapes.Darkened(seen, code) == 2 && DigitsThatDiffer(seen, code) == 1 => GlyphFit.BrokenDigit,
-            null when LeadingZeros.Dropped(seen) == LeadingZeros.Dropped(CanonicalForm.Of(code)) && seen.Length > 0 => GlyphFit.SameShape,
+            null when LeadingZeros.Dropped(seen) == LeadingZeros.Dropped(CanonicalForm.Of(code)) && seen.Length > 0 =>
+                GlyphFit.SameShape,
             _ => null,
         };
     }

@@ -11,7 +11,8 @@ public static class GlyphShapes
     /// <summary>One segment of one digit differs.</summary>
     public static bool OneSegmentApart(string one, string other) => Distance(one, other) == 1;
 
-    /// <summary>Segments that differ over all digits, at the closest shapes in use; null if the codes are of different length.</summary>
+    /// <summary>Segments that differ over all digits, at the closest shapes in use; null if the codes are of different
+    /// length.</summary>
     public static int? Distance(string one, string other)
     {
         string left = Plain(one);
@@ -19,7 +20,8 @@ public static class GlyphShapes
         return left.Length != right.Length || left.Length == 0 ? null : left.Zip(right, Distance).Sum();
     }
 
-    /// <summary>The most segments of one digit that are dark in what was seen; null if it lights one that the code does not.</summary>
+    /// <summary>The most segments of one digit that are dark in what was seen; null if it lights one that the code does
+    /// not.</summary>
     internal static int? Darkened(string seen, string code)
     {
         string left = Plain(seen);
@@ -37,11 +39,16 @@ public static class GlyphShapes
 
     /// <summary>Every shape that a typed character can stand for: people type b4 as B4.</summary>
     internal static IEnumerable<Segments> ShapesOf(char typed) =>
-        SegmentTable.ShapesOf(typed).Concat(SegmentTable.ShapesOf(char.ToLowerInvariant(typed))).Concat(SegmentTable.ShapesOf(char.ToUpperInvariant(typed))).Distinct();
+        new[] { typed, char.ToLowerInvariant(typed), char.ToUpperInvariant(typed) }
+            .SelectMany(SegmentTable.ShapesOf).Distinct();
 
     internal static int Distance(char one, char other) => char.ToUpperInvariant(one) == char.ToUpperInvariant(other) ? 0
-        : (from left in ShapesOf(one) from right in ShapesOf(other) select left.DistanceTo(right)).DefaultIfEmpty(FarApart).Min();
+        : (from left in ShapesOf(one) from right in ShapesOf(other) select left.DistanceTo(right))
+            .DefaultIfEmpty(FarApart).Min();
 
     private static int? Darkened(char seen, char code) => char.ToUpperInvariant(seen) == char.ToUpperInvariant(code) ? 0
-        : (from left in ShapesOf(seen) from right in ShapesOf(code) where (left & ~right) == 0 select (int?)left.DistanceTo(right)).Min();
+        : (from left in ShapesOf(seen)
+           from right in ShapesOf(code)
+           where (left & ~right) == 0
+           select (int?)left.DistanceTo(right)).Min();
 }

@@ -2,10 +2,12 @@ using System.Collections.Frozen;
 
 namespace DxAssistant.Knowledge.Glyphs;
 
-/// <summary>Which segments a character lights on a seven-segment digit. Case matters: <c>b</c> is not <c>B</c>.</summary>
+/// <summary>Which segments a character lights on a seven-segment digit. Case matters: <c>b</c> is not
+/// <c>B</c>.</summary>
 /// <remarks>
 /// Source: segment tables for letters and digits on encyclopedic pages (WikiChip, Wikipedia mirrors); nothing here is
-/// standardized. K, M, W and X have no agreed shape. Lower-case a, e, h, i, j and the marks are common practice, no source.
+/// standardized. K, M, W and X have no agreed shape. Lower-case a, e, h, i, j and the marks are common practice, no
+/// source.
 /// </remarks>
 public static class SegmentTable
 {

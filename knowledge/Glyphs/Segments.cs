@@ -1,6 +1,7 @@
 namespace DxAssistant.Knowledge.Glyphs;
 
-/// <summary>The lit segments of one digit, named as data sheets name them: a on top, then clockwise, g in the middle.</summary>
+/// <summary>The lit segments of one digit, named as data sheets name them: a on top, then clockwise, g in the
+/// middle.</summary>
 [Flags]
 public enum Segments
 {

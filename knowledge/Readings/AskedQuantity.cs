@@ -9,19 +9,22 @@ public static class AskedQuantity
 {
     private static readonly FrozenDictionary<string, QuantityKind> Kinds = new (string Names, QuantityKind Kind)[]
     {
-        ("resistance|insulation|continuity|winding|ohms", QuantityKind.Resistance), ("voltage|volts", QuantityKind.Voltage),
+        ("resistance|insulation|continuity|winding|ohms", QuantityKind.Resistance),
+            ("voltage|volts", QuantityKind.Voltage),
         ("current|amps|amperage", QuantityKind.Current), ("temperature|temp", QuantityKind.Temperature),
         ("temperaturedifference|temperaturedelta|superheat|subcooling|deltat", QuantityKind.TemperatureDifference),
         ("pressure", QuantityKind.Pressure), ("gaugepressure", QuantityKind.GaugePressure),
         ("absolutepressure|vacuum", QuantityKind.AbsolutePressure), ("capacitance|capacitor", QuantityKind.Capacitance),
         ("frequency", QuantityKind.Frequency), ("power", QuantityKind.Power), ("airflow", QuantityKind.AirFlow),
         ("speed|rotationalspeed", QuantityKind.RotationalSpeed), ("time|duration", QuantityKind.Time),
-        ("humidity|relativehumidity|percent|ratio", QuantityKind.Ratio), ("length", QuantityKind.Length), ("mass|weight", QuantityKind.Mass),
+        ("humidity|relativehumidity|percent|ratio", QuantityKind.Ratio), ("length", QuantityKind.Length),
+            ("mass|weight", QuantityKind.Mass),
     }.SelectMany(row => row.Names.Split('|').Select(name => (name, row.Kind)))
         .ToFrozenDictionary(row => row.name, row => row.Kind, StringComparer.Ordinal);
 
     /// <summary>Makes the context in which a quantity was asked by its name or by a unit of it.</summary>
-    /// <param name="asked">Such as <c>resistance</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing was.</param>
+    /// <param name="asked">Such as <c>resistance</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing
+    /// was.</param>
     /// <returns>False if <paramref name="asked"/> names neither.</returns>
     public static bool TryContext(string? asked, [NotNullWhen(true)] out ReadingContext? context)
     {

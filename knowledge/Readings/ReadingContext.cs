@@ -18,12 +18,13 @@ public sealed record ReadingContext
     /// <summary>What the measurement can give; null if not known.</summary>
     public PossibleRange? Possible { get; init; }
 
-    /// <summary>The lines of the form in order, such as <c>U–V</c>, <c>V–W</c>; empty if one value was asked.</summary>
+    /// <summary>The lines of the form in order, such as <c>U–V</c>; empty if one value was asked.</summary>
     public ImmutableArray<string> Labels { get; init; } = [];
 
     /// <summary>Where the technician works; null if not known.</summary>
     public Market? Market { get; init; }
 
     /// <summary>A context in which one quantity was asked and nothing else is known.</summary>
-    public static ReadingContext For(QuantityKind asked, Market? market = null) => new() { Asked = asked, Market = market };
+    public static ReadingContext For(QuantityKind asked, Market? market = null) =>
+        new() { Asked = asked, Market = market };
 }

@@ -42,8 +42,10 @@ public static class ReadingParser
         List<Mention> assigned = new Assignment(tokens, context, gap, all).Assign(settled);
 
         var judge = new Judge(tokens, context);
-        return new Verdicts(tokens, context).Of([.. assigned.Select(mention => judge.Of(placed ? mention : Unplaced(mention)))], anyExpected);
+        return new Verdicts(tokens,
+            context).Of([.. assigned.Select(mention => judge.Of(placed ? mention : Unplaced(mention)))], anyExpected);
     }
 
-    private static Mention Unplaced(Mention mention) => mention.Doubt == Doubt.None ? mention with { Doubt = Doubt.WhichOne } : mention;
+    private static Mention Unplaced(Mention mention) => mention.Doubt == Doubt.None
+        ? mention with { Doubt = Doubt.WhichOne } : mention;
 }

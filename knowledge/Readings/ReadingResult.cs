@@ -12,7 +12,8 @@ public abstract record ReadingResult
     /// <param name="List">In the order said; at least one.</param>
     /// <param name="At">Where in the message each stands, in the same order.</param>
     /// <param name="Unclear">What else may be a reading in it, to be asked about; null if nothing.</param>
-    public sealed record Readings(ImmutableArray<Reading> List, ImmutableArray<TextSpan> At, AskBack? Unclear) : ReadingResult;
+    public sealed record Readings(ImmutableArray<Reading> List, ImmutableArray<TextSpan> At, AskBack? Unclear)
+        : ReadingResult;
 
     /// <summary>No reading in it.</summary>
     /// <param name="Reason">One of <see cref="ReadingReason"/>.</param>

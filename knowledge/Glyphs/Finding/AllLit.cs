@@ -2,10 +2,12 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
-/// <summary>Recognises a display with every segment on: "all segments lit", "everything lit up", "all eights".</summary>
+/// <summary>Recognises a display with every segment on: "all segments lit", "everything lit up", "all
+/// eights".</summary>
 internal static class AllLit
 {
-    private static readonly string[] Lit = ["lit", "on", "light", "lights", "lighting", "glowing", "illuminated", "up", "flashing", "showing"];
+    private static readonly string[] Lit = ["lit", "on", "light", "lights", "lighting", "glowing", "illuminated", "up",
+        "flashing", "showing"];
 
     public static CodeRun? In(TokenList tokens)
     {

@@ -2,7 +2,8 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
-/// <summary>Reads one piece of a code: a letter, digits, dashes or a typed code, with what people say about them.</summary>
+/// <summary>Reads one piece of a code: a letter, digits, dashes or a typed code, with what people say about
+/// them.</summary>
 internal static class AtomReader
 {
     private const int MostDigits = 3;
@@ -14,9 +15,11 @@ internal static class AtomReader
         return token.Kind switch
         {
             TokenKind.Symbol => token.Is('-') ? new GlyphAtom("-", at + 1, GlyphAtomKind.Dash, true) : null,
-            TokenKind.Number => token.IsWhole && token.Length <= MostDigits && !token.Smudged ? new GlyphAtom(token.Text, at + 1, GlyphAtomKind.Digits, false) : null,
+            TokenKind.Number => token.IsWhole && token.Length <= MostDigits && !token.Smudged
+                ? new GlyphAtom(token.Text, at + 1, GlyphAtomKind.Digits, false) : null,
             TokenKind.Code => Typed(token, at),
-            TokenKind.Word => Dashes(tokens, at) ?? Doubled(tokens, at) ?? Cased(tokens, at) ?? Digits(tokens, at) ?? Letter(token, at) ?? Letters(tokens, at),
+            TokenKind.Word => Dashes(tokens, at) ?? Doubled(tokens, at) ?? Cased(tokens, at)
+                ?? Digits(tokens, at) ?? Letter(token, at) ?? Letters(tokens, at),
             _ => null,
         };
     }
@@ -30,7 +33,8 @@ internal static class AtomReader
         string plain = GlyphShapes.Plain(token.Text);
         bool marked = token.Text.Contains('/', StringComparison.Ordinal) || token.Text.Length - plain.Length > 1
             || (token.Text.IndexOfAny(['.', '_']) is >= 0 and not 1);
-        return plain.Length is >= 2 and <= 4 && !marked ? new GlyphAtom(plain, at + 1, GlyphAtomKind.Typed, true) : null;
+        return plain.Length is >= 2 and <= 4 && !marked ? new GlyphAtom(plain, at + 1, GlyphAtomKind.Typed, true)
+            : null;
     }
 
     private static GlyphAtom? Dashes(TokenList tokens, int at)
@@ -49,7 +53,8 @@ internal static class AtomReader
     {
         int count = tokens[at].Lower switch { "double" => 2, "triple" => 3, _ => 0 };
         return count > 0 && (Digits(tokens, at + 1) ?? AnyLetter(tokens[at + 1], at + 1)) is { Text.Length: 1 } one
-            ? one with { Text = new string(one.Text[0], count), Plain = tokens[at + 1].Length > 1 || one.Kind == GlyphAtomKind.Letter } : null;
+            ? one with { Text = new string(one.Text[0], count), Plain = tokens[at + 1].Length > 1
+                || one.Kind == GlyphAtomKind.Letter } : null;
     }
 
     // "capital h", "little b", "lower case letter b", "number zero"
@@ -70,19 +75,27 @@ internal static class AtomReader
             return null;
         }
         GlyphAtom? atom = number ? Digits(tokens, next) ?? Zero(tokens, next) : AnyLetter(tokens[next], next);
-        return atom is null ? null : atom with { Plain = true, Text = upper is false ? atom.Text.ToLowerInvariant() : upper is true ? atom.Text.ToUpperInvariant() : atom.Text };
+        return atom is null ? null
+            : atom with { Plain = true, Text = upper is false ? atom.Text.ToLowerInvariant() : upper is true
+            ? atom.Text.ToUpperInvariant() : atom.Text };
     }
 
     private static GlyphAtom? AnyLetter(Token token, int at) =>
-        token.IsWord && (token.Length == 1 ? token.Text[0] : SpokenCharacters.RiskyName(token.Lower)) is { } letter && letter < 128
-            ? new GlyphAtom(letter.ToString(), at + 1, GlyphAtomKind.Letter, true) : token.IsWord ? Letter(token, at) : null;
+        token.IsWord && (token.Length == 1 ? token.Text[0] : SpokenCharacters.RiskyName(token.Lower)) is { } letter
+            && letter < 128
+            ? new GlyphAtom(letter.ToString(), at + 1, GlyphAtomKind.Letter, true) : token.IsWord ? Letter(token, at)
+                : null;
 
     private static GlyphAtom? Letter(Token token, int at)
     {
-        char? letter = token.Length == 1 ? token.Text[0] : token.Length <= 3 && token.Text != token.Lower ? null : SpokenCharacters.Radio(token.Lower) ?? SpokenCharacters.Name(token.Lower) ?? SpokenCharacters.RiskyName(token.Lower);
-        bool plain = token.Length == 1 ? token.Text is not ("a" or "i" or "I" or "A") && SegmentTable.TryGet(char.ToUpperInvariant(token.Text[0]), out _)
+        char? letter = token.Length == 1 ? token.Text[0] : token.Length <= 3 && token.Text != token.Lower ? null
+            : SpokenCharacters.Radio(token.Lower) ?? SpokenCharacters.Name(token.Lower)
+                ?? SpokenCharacters.RiskyName(token.Lower);
+        bool plain = token.Length == 1 ? token.Text is not ("a" or "i" or "I" or "A")
+            && SegmentTable.TryGet(char.ToUpperInvariant(token.Text[0]), out _)
             : SpokenCharacters.RiskyName(token.Lower) is null;
-        return letter is { } c && char.IsAsciiLetter(c) ? new GlyphAtom(c.ToString(), at + 1, GlyphAtomKind.Letter, plain) : null;
+        return letter is { } c && char.IsAsciiLetter(c)
+            ? new GlyphAtom(c.ToString(), at + 1, GlyphAtomKind.Letter, plain) : null;
     }
 
     private static GlyphAtom? Digits(TokenList tokens, int at)
@@ -109,8 +122,10 @@ internal static class AtomReader
     private static GlyphAtom? Letters(TokenList tokens, int at)
     {
         Token token = tokens[at];
-        bool letters = token.Length is 2 or 3 && token.Text.All(c => char.IsAsciiLetter(c) && SegmentTable.TryGet(c, out _));
+        bool letters = token.Length is 2 or 3
+            && token.Text.All(c => char.IsAsciiLetter(c) && SegmentTable.TryGet(c, out _));
         bool called = tokens[at - 1].Lower is "code" or "error" && token.Text.All(char.IsUpper);
-        return letters && (called || !EverydayWords.Has(token.Lower)) ? new GlyphAtom(token.Text, at + 1, GlyphAtomKind.Typed, false) : null;
+        return letters && (called || !EverydayWords.Has(token.Lower))
+            ? new GlyphAtom(token.Text, at + 1, GlyphAtomKind.Typed, false) : null;
     }
 }

@@ -11,10 +11,12 @@ internal static class BlinkFinder
     private const int Reach = 4;
 
     private static readonly string[] Verbs =
-        ["blink", "blinks", "blinking", "blinked", "flash", "flashes", "flashing", "flashed", "pulse", "pulses", "pulsing", "blip", "blips"];
+        ["blink", "blinks", "blinking", "blinked", "flash", "flashes", "flashing", "flashed", "pulse", "pulses",
+            "pulsing", "blip", "blips"];
 
     private static readonly string[] Lamps =
-        ["green", "red", "amber", "yellow", "orange", "blue", "white", "power", "timer", "operation", "run", "left", "right", "top", "bottom", "middle", "long", "short"];
+        ["green", "red", "amber", "yellow", "orange", "blue", "white", "power", "timer", "operation", "run", "left",
+            "right", "top", "bottom", "middle", "long", "short"];
 
     private static readonly string[] Order = ["first", "second", "third", "fourth"];
 
@@ -26,7 +28,8 @@ internal static class BlinkFinder
         for (int at = 0; at < tokens.Count; at++)
         {
             bool inCode = code is not null && at >= code.First && at < code.End;
-            if (!inCode && CountAt(tokens, at, out int end) is { } count && count is > 0 and <= MostBlinks && At(tokens, at, end, count, lampFirst) is { } lamp)
+            if (!inCode && CountAt(tokens, at, out int end) is { } count && count is > 0 and <= MostBlinks
+                && At(tokens, at, end, count, lampFirst) is { } lamp)
             {
                 lampFirst ??= LampNear(tokens, at - 1, forward: false) is not null;
                 counts.Add((lamp, at, end));
@@ -36,7 +39,8 @@ internal static class BlinkFinder
         bool named = counts.Count(count => count.Lamp.Lamp.Length > 0) >= 2;
         bool said = named || Enumerable.Range(0, tokens.Count).Any(at => Verbs.Contains(tokens[at].Lower));
         return counts.Count == 0 || !said ? null
-            : new Blinks(counts[0].First, counts[^1].End, [.. Named([.. counts.Select(count => count.Lamp)])], counts.Count == 1 ? counts[0].Lamp.Blinks : null);
+            : new Blinks(counts[0].First, counts[^1].End, [.. Named([.. counts.Select(count => count.Lamp)])],
+                counts.Count == 1 ? counts[0].Lamp.Blinks : null);
     }
 
     // "2 blinks, pause, 3 blinks": one lamp, told apart by order.
@@ -64,14 +68,20 @@ internal static class BlinkFinder
     // A count of blinks has "times" or a blink behind it, a lamp beside it, or a blink shortly before it.
     private static LampCount? At(TokenList tokens, int first, int end, int count, bool? lampFirst)
     {
-        bool times = tokens[end].Lower is "times" or "time" or "x" || tokens[first].Lower is "once" or "twice" or "thrice";
+        bool times = tokens[end].Lower is "times" or "time" or "x"
+            || tokens[first].Lower is "once" or "twice" or "thrice";
         string? before = lampFirst is false ? null : LampNear(tokens, first - 1, forward: false);
-        string? after = before is not null || lampFirst is true ? null : LampNear(tokens, times ? end + 1 : end, forward: true);
+        string? after = before is not null || lampFirst is true ? null
+            : LampNear(tokens, times ? end + 1 : end, forward: true);
         bool verbAfter = Verbs.Contains(tokens[after is null ? end : end + 1].Lower);
         bool verbBefore = HasVerbBefore(tokens, first);
-        bool plain = verbAfter && (tokens[end].Lower is not ("flashing" or "blinking") || times) || verbBefore && (times || count < 10);
-        bool unit = tokens[end].IsOneOf("°%") || (tokens[end].IsWord && tokens[end].Glued) || tokens[end].Lower is "minutes" or "seconds" or "volts" or "amps" or "ohms" or "psi" or "degrees" or "second";
-        return unit || !(plain || after is not null || before is not null) ? null : new LampCount(before ?? after ?? "", count);
+        bool plain = verbAfter && (tokens[end].Lower is not ("flashing" or "blinking") || times) || verbBefore
+            && (times || count < 10);
+        bool unit = tokens[end].IsOneOf("°%") || (tokens[end].IsWord && tokens[end].Glued)
+            || tokens[end].Lower is "minutes" or "seconds" or "volts" or "amps" or "ohms"
+                or "psi" or "degrees" or "second";
+        return unit || !(plain || after is not null || before is not null) ? null
+            : new LampCount(before ?? after ?? "", count);
     }
 
     private static bool HasVerbBefore(TokenList tokens, int first)

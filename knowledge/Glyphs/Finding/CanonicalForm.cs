@@ -8,7 +8,8 @@ internal static class CanonicalForm
     public static string Of(string code)
     {
         string plain = GlyphShapes.Plain(code);
-        return plain.Length == 0 ? plain : plain[0] is 'l' ? "L" + Rest(plain) : char.ToUpperInvariant(plain[0]) + Rest(plain);
+        return plain.Length == 0 ? plain : plain[0] is 'l' ? "L" + Rest(plain) : char.ToUpperInvariant(plain[0])
+            + Rest(plain);
     }
 
     private static string Rest(string plain) => new([.. plain.Skip(1).Select(Digit)]);

@@ -2,16 +2,20 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
-/// <summary>Finds the code in a message, and leaves ordinary words, refrigerants, terminals and readings alone.</summary>
+/// <summary>Finds the code in a message, and leaves ordinary words, refrigerants, terminals and readings
+/// alone.</summary>
 internal static class CodeFinder
 {
-    private static readonly string[] Refrigerants = ["22", "32", "134", "290", "404", "407", "410", "448", "449", "454", "507", "600"];
+    private static readonly string[] Refrigerants = ["22", "32", "134", "290", "404", "407", "410", "448", "449", "454",
+        "507", "600"];
 
     private static readonly string[] Substances = ["h2o", "co2", "a2l", "n2", "o2", "3d"];
 
     private static readonly string[] Connectors = ["CN", "SW", "JP", "TB", "PL", "IC", "DS", "ML"];
 
-    private static readonly string[] Hardware = ["screw", "screws", "bolt", "bolts", "nut", "nuts", "wire", "wires", "connector", "plug", "terminal", "breaker", "fuse", "sensor", "refrigerant", "refrigerants", "reads", "measures", "measured"];
+    private static readonly string[] Hardware = ["screw", "screws", "bolt", "bolts", "nut", "nuts", "wire", "wires",
+        "connector", "plug", "terminal", "breaker", "fuse", "sensor", "refrigerant", "refrigerants", "reads",
+        "measures", "measured"];
 
     /// <summary>The code; null if there is none. One that is called a code comes before one that is not.</summary>
     public static CodeRun? In(TokenList tokens)
@@ -41,12 +45,15 @@ internal static class CodeFinder
         }
         if (run.IsNumber)
         {
-            return run.Text.Length <= 3 && !IsCounted(tokens, run) && (whole || (cue == 2 && !Cues.IsBlinkCode(tokens, run.First)) || (cue == 1 && run.Text.Length == 2 && Cues.SpeakOfDisplay(tokens)));
+            return run.Text.Length <= 3 && !IsCounted(tokens, run)
+                && (whole || (cue == 2 && !Cues.IsBlinkCode(tokens, run.First))
+                || (cue == 1 && run.Text.Length == 2 && Cues.SpeakOfDisplay(tokens)));
         }
         // "on a two-digit display": an article before a number is a code only right behind a word that says so.
         bool article = tokens[run.First].Lower is "a" or "i" && !run.Typed
             && (!Cues.IsRightBefore(tokens, run.First) || char.IsAsciiLetter(run.Text[1..].FirstOrDefault('0')));
-        bool compound = tokens[run.End].Is('-') && tokens[run.End].Glued && tokens[run.End + 1].IsWord && tokens[run.End + 1].Glued;
+        bool compound = tokens[run.End].Is('-') && tokens[run.End].Glued && tokens[run.End + 1].IsWord
+            && tokens[run.End + 1].Glued;
         if (!whole && (article || compound))
         {
             return false;
@@ -58,13 +65,16 @@ internal static class CodeFinder
     private static bool IsWhole(TokenList tokens, CodeRun run)
     {
         const int longestFrame = 12;
-        return tokens.Count <= longestFrame && Enumerable.Range(0, tokens.Count).All(at => (at >= run.First && at < run.End) || Cues.IsFrame(tokens[at]));
+        return tokens.Count <= longestFrame
+            && Enumerable.Range(0, tokens.Count).All(at => (at >= run.First && at < run.End)
+            || Cues.IsFrame(tokens[at]));
     }
 
     private static bool IsRefrigerant(TokenList tokens, CodeRun run)
     {
         string digits = new([.. run.Text.Where(char.IsAsciiDigit)]);
-        return Refrigerants.Contains(digits) && char.ToUpperInvariant(run.Text[0]) == 'R' && tokens[run.First].Lower[0] == 'r';
+        return Refrigerants.Contains(digits) && char.ToUpperInvariant(run.Text[0]) == 'R'
+            && tokens[run.First].Lower[0] == 'r';
     }
 
     // "5C", "10 k", "24 V 2 A", "R to S 1.2": numbers with units and the terminals they were read at.
@@ -72,11 +82,16 @@ internal static class CodeFinder
     {
         Token before = tokens[run.First - 1];
         bool afterNumber = before.IsNumber && char.IsAsciiLetter(run.Text[0]);
-        bool afterLetter = before.Is("to") || before.IsOneOf("-/") || before.Lower is "between" or "across" or "volts" or "leg";
-        bool fraction = tokens[run.End].IsOneOf(".,") && tokens[run.End].Glued && tokens[run.End + 1].IsNumber && tokens[run.End + 1].Glued;
-        bool unit = char.IsAsciiDigit(run.Text[0]) && run.Text.Length > 1 && "VCFAKWRSM".Contains(char.ToUpperInvariant(run.Text[^1]), StringComparison.Ordinal) && Cues.Beside(tokens, run) < 2;
+        bool afterLetter = before.Is("to") || before.IsOneOf("-/")
+            || before.Lower is "between" or "across" or "volts" or "leg";
+        bool fraction = tokens[run.End].IsOneOf(".,") && tokens[run.End].Glued && tokens[run.End + 1].IsNumber
+            && tokens[run.End + 1].Glued;
+        bool unit = char.IsAsciiDigit(run.Text[0]) && run.Text.Length > 1
+            && "VCFAKWRSM".Contains(char.ToUpperInvariant(run.Text[^1]), StringComparison.Ordinal)
+            && Cues.Beside(tokens, run) < 2;
         bool line = run.Text.ToUpperInvariant() is "L1" or "L2" or "L3" or "T1" or "T2" or "T3"
-            && (tokens[run.End].IsNumber || tokens[run.End].IsOneOf("-/=:") || tokens[run.End].Lower is "to" or "and" || Cues.Beside(tokens, run) == 0);
+            && (tokens[run.End].IsNumber || tokens[run.End].IsOneOf("-/=:") || tokens[run.End].Lower is "to" or "and"
+                || Cues.Beside(tokens, run) == 0);
         return afterNumber || afterLetter || fraction || unit || line;
     }
 
@@ -89,7 +104,10 @@ internal static class CodeFinder
     private static bool IsHardware(TokenList tokens, CodeRun run)
     {
         string upper = run.Text.ToUpperInvariant();
-        return Connectors.Any(prefix => upper.StartsWith(prefix, StringComparison.Ordinal)) || Hardware.Contains(tokens[run.End].Lower)
-            || upper[0] is 'K' or 'M' or 'W' or 'X' || tokens[run.First - 1].Lower is "connector" or "terminal" or "model" or "plug" or "pin" or "size" or "type" or "serial" or "class";
+        return Connectors.Any(prefix => upper.StartsWith(prefix, StringComparison.Ordinal))
+            || Hardware.Contains(tokens[run.End].Lower)
+            || upper[0] is 'K' or 'M' or 'W' or 'X'
+                || tokens[run.First - 1].Lower is "connector" or "terminal" or "model" or "plug" or "pin" or "size"
+                    or "type" or "serial" or "class";
     }
 }

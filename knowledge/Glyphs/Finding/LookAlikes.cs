@@ -9,7 +9,8 @@ internal static class LookAlikes
 
     private const int LongestCode = 6;
 
-    /// <summary>Codes of the same look and those one segment away, nearest first, then ordinal; none for a code with no shape.</summary>
+    /// <summary>Codes of the same look and those one segment away, nearest first, then ordinal; none for a code with no
+    /// shape.</summary>
     public static ImmutableArray<string> Of(string canonical)
     {
         if (canonical.Length is 0 or > LongestCode || canonical.All(c => c == '-'))
@@ -21,13 +22,15 @@ internal static class LookAlikes
         {
             foreach (char other in Characters)
             {
-                string code = CanonicalForm.Of(string.Concat(canonical.AsSpan(0, place), other.ToString(), canonical.AsSpan(place + 1)));
+                string code = CanonicalForm.Of(string.Concat(canonical.AsSpan(0, place), other.ToString(),
+                    canonical.AsSpan(place + 1)));
                 if (code != canonical && GlyphShapes.Distance(canonical[place], code[place]) is var distance and <= 1)
                 {
                     nearest[code] = distance;
                 }
             }
         }
-        return [.. nearest.OrderBy(pair => pair.Value).ThenBy(pair => pair.Key, StringComparer.Ordinal).Select(pair => pair.Key)];
+        return [.. nearest.OrderBy(pair => pair.Value).ThenBy(pair => pair.Key, StringComparer.Ordinal).Select(pair =>
+            pair.Key)];
     }
 }

@@ -20,7 +20,7 @@ internal static class AllLabels
         {
             case "each" or "everywhere":
                 return first + 1;
-            case "both":
+            case "both" when tokens[first + 1].Lower is not ("ways" or "times" or "directions"):
                 count = 2;
                 return first + 1;
             case "same" when tokens[first + 1].Lower is "on" or "for" or "across" && tokens[first + 2].Is("all"):
@@ -43,7 +43,8 @@ internal static class AllLabels
             return first + (Nouns.Contains(tokens[first + 2].Lower) ? 3 : 2);
         }
         bool noun = Nouns.Contains(next.Lower) || (next.Is("the") && tokens[first + 2].Is("same"));
-        bool alone = tokens[first - 1].Lower is "on" or "at" or "across" or "in" or "for" or "they're" or "theyre" or "are" or "were"
+        bool alone = tokens[first - 1].Lower is "on" or "at" or "across" or "in" or "for"
+            or "they're" or "theyre" or "are" or "were"
             || next.IsNumber || (first == 0 && next.Lower is "open" or "ol" or "shorted" or "read" or "are");
         return noun ? first + (next.Is("the") ? 3 : 2) : alone ? first + 1 : first;
     }

@@ -21,7 +21,8 @@ internal sealed class AskedLabels
             {
                 _spellings.Add(([parts[1], parts[0]], label));
             }
-            if (parts.Length > 1 && parts[0].Length > 2 && labels.Count(other => PartsOf(other).FirstOrDefault() == parts[0]) == 1)
+            if (parts.Length > 1 && parts[0].Length > 2
+                && labels.Count(other => PartsOf(other).FirstOrDefault() == parts[0]) == 1)
             {
                 _spellings.Add(([parts[0]], label));
             }
@@ -45,7 +46,8 @@ internal sealed class AskedLabels
     private static int? EndOf(TokenList tokens, int first, string[] parts)
     {
         Token token = tokens[first];
-        bool oneToken = token.Kind == TokenKind.Code && PartsOf(token.Text).SequenceEqual(parts, StringComparer.Ordinal);
+        bool oneToken = token.Kind == TokenKind.Code
+            && PartsOf(token.Text).SequenceEqual(parts, StringComparer.Ordinal);
         bool glued = parts.Length > 1 && parts.All(part => part.Length == 1) && token.Lower == string.Concat(parts);
         return oneToken || glued ? first + 1
             : parts.Length == 1 ? OneEnd(tokens, first, parts[0])
@@ -76,6 +78,7 @@ internal sealed class AskedLabels
         return at;
     }
 
-    private static string[] PartsOf(string label) => new string([.. label.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' ')])
+    private static string[] PartsOf(string label) =>
+        new string([.. label.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : ' ')])
         .Split(' ', StringSplitOptions.RemoveEmptyEntries).Where(part => part != "to").ToArray();
 }

@@ -48,7 +48,8 @@ internal sealed class Labelling
         {
             int first = labelBeforeValue ? _labels[i].First : _mentions[i].First;
             int second = labelBeforeValue ? _mentions[i].First : _labels[i].First;
-            int next = i + 1 == _mentions.Count ? int.MaxValue : labelBeforeValue ? _labels[i + 1].First : _mentions[i + 1].First;
+            int next = i + 1 == _mentions.Count ? int.MaxValue : labelBeforeValue ? _labels[i + 1].First
+                : _mentions[i + 1].First;
             if (first >= second || second >= next)
             {
                 return false;
@@ -102,9 +103,11 @@ internal sealed class Labelling
         {
             mention++;
         }
-        bool inside = (label < _labels.Count && _labels[label].First <= at) || (mention < _mentions.Count && _mentions[mention].First <= at);
+        bool inside = (label < _labels.Count && _labels[label].First <= at)
+            || (mention < _mentions.Count && _mentions[mention].First <= at);
         Token token = _tokens[at];
-        return !inside && (token.Is(',') || token.Is(';') || token.Is('\n') || token.Is('.') || token.Lower is "and" or "then" or "but" or "with");
+        return !inside && (token.Is(',') || token.Is(';') || token.Is('\n') || token.Is('.')
+            || token.Lower is "and" or "then" or "but" or "with");
     }
 
     // One clause: as many labels as values go in turns; otherwise a value takes the label next to it.
@@ -126,7 +129,8 @@ internal sealed class Labelling
         }
         if (mentions == 1)
         {
-            Give(firstMention, Enumerable.Range(firstLabel, labels).MinBy(i => Distance(_labels[i], _mentions[firstMention])));
+            Give(firstMention, Enumerable.Range(firstLabel, labels).MinBy(i =>
+                Distance(_labels[i], _mentions[firstMention])));
             return !_labels.Skip(firstLabel).Take(labels).Skip(1).Any(label => label.NamesTerminals);
         }
         if (labels == 1)
@@ -143,5 +147,6 @@ internal sealed class Labelling
     private static int Distance(LabelMention label, Mention mention) =>
         label.First < mention.First ? mention.First - label.End : label.First - mention.End;
 
-    private void Give(int mention, int label) => _mentions[mention] = _mentions[mention] with { Label = _labels[label] };
+    private void Give(int mention, int label) =>
+        _mentions[mention] = _mentions[mention] with { Label = _labels[label] };
 }

@@ -1,13 +1,16 @@
+using DxAssistant.Knowledge.Readings.Numbers;
 using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Labels;
 
-/// <summary>Recognises motor, line and wire terminals without a form: U-V, "R to S", L1, L1-N, "black to white".</summary>
+/// <summary>Recognises motor, line and wire terminals without a form: U-V, "R to S", L1, L1-N, "black to
+/// white".</summary>
 internal static class Terminals
 {
     private static readonly string[][] Families =
     [
-        "u v w g pe ground earth".Split(' '), "r s t g pe ground earth".Split(' '), "c s r common start run ground".Split(' '),
+        "u v w g pe ground earth".Split(' '), "r s t g pe ground earth".Split(' '),
+            "c s r common start run ground".Split(' '),
         "l1 l2 l3 l n g line neutral ground earth".Split(' '), "t1 t2 t3 ground earth".Split(' '),
         "black white red blue yellow orange brown green purple gray grey pink ground".Split(' '),
     ];
@@ -21,14 +24,18 @@ internal static class Terminals
         {
             return null;
         }
-        return Pair(tokens, first) ?? (OneToken(token) is { } text ? new LabelMention(first, first + 1, text, LabelKind.Terminal) : null);
+        return Pair(tokens, first) ?? Line(tokens, first) ?? (OneToken(tokens, first) is { } text
+            ? new LabelMention(first, first + 1, text, LabelKind.Terminal) : null);
     }
 
-    private static string? OneToken(Token token)
+    private static string? OneToken(TokenList tokens, int at)
     {
+        Token token = tokens[at];
         if (token.IsWord)
         {
-            return Glued.Contains(token.Text) ? $"{token.Text[0]}-{token.Text[1]}" : null;
+            bool single = token.Text is "U" or "V" or "W"
+                && tokens[at - 1].Lower is "on" or "at" or "terminal" or "phase" or "leg" or "winding";
+            return single ? token.Text : Glued.Contains(token.Text) ? $"{token.Text[0]}-{token.Text[1]}" : null;
         }
         string[] ends = token.Lower.Split('-', '/');
         return ends.Length == 1 && token.Lower is "l1" or "l2" or "l3" ? token.Text.ToUpperInvariant()
@@ -44,7 +51,20 @@ internal static class Terminals
         }
         string one = LabelParts.Of(tokens[first]);
         string other = LabelParts.Of(tokens[first + 2]);
-        return AreOneFamily(one, other) ? new LabelMention(first, first + 3, Name(one, other), LabelKind.Terminal) : null;
+        return AreOneFamily(one, other) ? new LabelMention(first, first + 3, Name(one, other), LabelKind.Terminal)
+            : null;
+    }
+
+    // "leg 1 118", "L two 121"
+    private static LabelMention? Line(TokenList tokens, int first)
+    {
+        int? number = tokens[first + 1].IsWhole && tokens[first + 1].Length == 1 ? tokens[first + 1].Text[0] - '0'
+            : NumberWords.SmallOf(tokens[first + 1].Lower);
+        bool line = tokens[first].Lower is "leg" or "line" or "l" or "phase" && number is >= 1 and <= 3;
+        int next = first + (tokens[first + 2].Lower is "is" or "reads" || tokens[first + 2].IsOneOf(":=") ? 3 : 2);
+        bool valued = tokens[next].IsNumber || NumberWords.SmallOf(tokens[next].Lower) is not null
+            || tokens[first - 1].Lower is "on" or "at";
+        return line && valued ? new LabelMention(first, first + 2, $"L{number}", LabelKind.Terminal) : null;
     }
 
     private static bool AreOneFamily(string one, string other) =>

@@ -8,6 +8,8 @@ namespace DxAssistant.Knowledge.Readings.Mentions;
 /// <summary>Finds the unit of a number that came without one, from what was asked and where it was read.</summary>
 internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings around)
 {
+    private const double WarmFahrenheit = 45;
+
     /// <summary>Settles the bare numbers of a message; those that are no readings are left out.</summary>
     public List<Mention> Settle(List<Mention> mentions)
     {
@@ -28,33 +30,52 @@ internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings 
 
     private Mention? Settle(Mention mention, Mention? before, Mention? after)
     {
-        bool air = mention.Label?.Kind == LabelKind.Air && context.Asked != QuantityKind.Temperature;
-        bool temperature = air || (context.Asked != QuantityKind.Temperature && around.IsAt(mention)
-            && before is { IsBare: false } && before.Units[0].Kind != QuantityKind.Temperature);
-        if (temperature)
-        {
-            return Degrees(mention with { Units = Temperatures.Scales });
-        }
-        bool terminals = mention.Label is { NamesTerminals: true };
-        bool listed = (before is { IsBare: false } && gap.IsTight(before, mention)) || (after is { IsBare: false } && gap.IsTight(mention, after));
-        bool said = around.IsPlain || around.HasCue(mention) || terminals;
         bool othersHaveUnits = before is { IsBare: false } || after is { IsBare: false };
+        bool air = mention.Label?.Kind == LabelKind.Air && context.Asked != QuantityKind.Temperature
+            && (context.Asked is null || othersHaveUnits);
+        bool temperature = air || (context.Asked != QuantityKind.Temperature && around.IsAt(mention)
+            && before is not null
+                && (before.IsBare ? context.Asked == QuantityKind.Resistance
+                : before.Units[0].Kind != QuantityKind.Temperature));
+        if (temperature && mention.Doubt == Doubt.None)
+        {
+            // Sensor tables are in °C everywhere: "10k at 25" need not be 25 °F.
+            bool either = !air && context.Market == Market.FahrenheitPsi && mention.Values[0] < WarmFahrenheit;
+            return either ? mention with { Units = Temperatures.Scales }
+                : Degrees(mention with { Units = Temperatures.Scales });
+        }
+        bool terminals = mention.Label is { NamesTerminals: true } || StandsBeside(mention);
+        bool listed = (before is { IsBare: false } && gap.IsTight(before, mention))
+            || (after is { IsBare: false } && gap.IsTight(mention, after));
+        bool said = !mention.IsLoose && (around.IsPlain || around.HasCue(mention) || terminals);
         if (!said && !(listed && othersHaveUnits))
         {
-            return context.Asked is null || othersHaveUnits ? null : mention with { Units = DefaultUnits.Of(context), Doubt = Doubt.Unsure };
+            return context.Asked is null && !othersHaveUnits ? null
+                : Degrees(mention with { Units = DefaultUnits.Of(context), Doubt = Doubt.Unsure,
+                    IsLoose = mention.IsLoose || othersHaveUnits });
         }
         ImmutableArray<Unit> units = context.Asked is null ? [] : DefaultUnits.Of(context);
         Doubt doubt = mention.Doubt != Doubt.None ? mention.Doubt
             : units.IsEmpty ? Doubt.NoUnit
-            : !terminals && othersHaveUnits && listed ? Doubt.Unsure
+            : !terminals && listed && (IsOfAsked(before) || IsOfAsked(after) || units.Length > 1) ? Doubt.Unsure
             : IsOverRange(mention, before, after) ? Doubt.OverRange
             : Doubt.None;
         return Degrees(mention with { Units = units, Doubt = doubt });
     }
 
+    private bool IsOfAsked(Mention? other) =>
+        other is { IsBare: false } && context.Asked is { } asked
+            && other.Units.Any(unit => Outcomes.Judged.AreAlike(unit.Kind, asked));
+
+    // "suction 118", "room is 72"
+    private static bool StandsBeside(Mention mention) =>
+        mention.Label is { } label
+            && (label.First >= mention.End ? label.First - mention.End : mention.First - label.End) <= 1;
+
     // Some meters show a lone 1 on the left for over range.
     private bool IsOverRange(Mention mention, Mention? before, Mention? after) =>
-        context.Asked == QuantityKind.Resistance && before is null && after is null && mention.Values is [1] && mention.Label is null
+        context.Asked == QuantityKind.Resistance && before is null && after is null && mention.Values is [1]
+            && mention.Label is null
         && mention.Manner == Numbers.NumberManner.Digits && mention.End - mention.Number == 1;
 
     private Mention Degrees(Mention mention)

@@ -10,7 +10,8 @@ internal static class DefaultUnits
 {
     /// <summary>The unit beside the field; else the only one in use; else all in use, likeliest first.</summary>
     public static ImmutableArray<Unit> Of(ReadingContext context) =>
-        context.DefaultUnit is { } shown ? UnitChoice.OfKind([shown], context) : UnitChoice.OfKind(InUse(context), context);
+        context.DefaultUnit is { } shown ? UnitChoice.OfKind([shown], context)
+            : UnitChoice.OfKind(InUse(context), context);
 
     private static ImmutableArray<Unit> InUse(ReadingContext context) => context.Asked switch
     {

@@ -16,12 +16,16 @@ internal static class Differences
         for (int i = 0; i < mentions.Count; i++)
         {
             Mention mention = mentions[i];
-            bool degrees = mention.IsBare ? context.Asked is null : mention.Units.All(unit => unit.Kind == QuantityKind.Temperature);
-            if (mention.State == ReadingState.Number && degrees && IsSpokenOf(mention, tokens, i > 0 ? mentions[i - 1].End : 0))
+            bool degrees = mention.IsBare ? context.Asked is null
+                : mention.Units.All(unit => unit.Kind == QuantityKind.Temperature);
+            if (mention.State == ReadingState.Number && degrees
+                && IsSpokenOf(mention, tokens, i > 0 ? mentions[i - 1].End : 0))
             {
                 mentions[i] = mention with
                 {
-                    Units = mention.IsBare ? DefaultUnits.Of(Difference with { Market = context.Market }) : UnitChoice.OfKind(mention.Units, Difference),
+                    Units = mention.IsBare || mention.Units.Length == 2
+                        ? DefaultUnits.Of(Difference with { Market = context.Market })
+                        : UnitChoice.OfKind(mention.Units, Difference),
                 };
             }
         }
@@ -40,6 +44,8 @@ internal static class Differences
                 return true;
             }
         }
-        return Words.Difference.Contains(tokens[mention.End].Lower) || (tokens[mention.End].Is("of") && Words.Difference.Contains(tokens[mention.End + 1].Lower));
+        bool belongsToNext = tokens[mention.End + 1].IsNumber || tokens[mention.End + 1].Lower is "is" or "of" or "was";
+        return (Words.Difference.Contains(tokens[mention.End].Lower) && !belongsToNext)
+            || (tokens[mention.End].Is("of") && Words.Difference.Contains(tokens[mention.End + 1].Lower));
     }
 }

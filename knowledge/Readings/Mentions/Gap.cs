@@ -12,7 +12,7 @@ internal sealed class Gap(TokenList tokens, bool[] taken)
         {
             Token token = tokens[at];
             bool mark = token.IsOneOf(",;/&|\n-.") || (token.IsOneOf(":=") && at > 0 && taken[at - 1]);
-            if (!mark && !taken[at] && token.Lower is not ("and" or "then" or "is" or "on"))
+            if (!mark && !taken[at] && token.Lower is not ("and" or "is" or "on"))
             {
                 return false;
             }

@@ -32,6 +32,9 @@ internal sealed record Mention(int First, int End)
 
     public LabelMention? Label { get; init; }
 
+    /// <summary>A number that may be a reading or may count something: it only casts doubt on others like it.</summary>
+    public bool IsLoose { get; init; }
+
     public bool IsBare => State == ReadingState.Number && Units.IsEmpty;
 
     /// <summary>The tokens lie inside this mention.</summary>

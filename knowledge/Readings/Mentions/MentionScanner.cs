@@ -47,15 +47,18 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
     private Mention? WithUnit(NumberPhrase number, int before)
     {
         (Sign sign, int first) = Signs.Before(tokens, number.First, before);
-        int ish = tokens[number.End].Is("ish") ? 1 : tokens[number.End].Is('-') && tokens[number.End + 1].Is("ish") ? 2 : 0;
+        int ish = tokens[number.End].Is("ish") ? 1 : tokens[number.End].Is('-') && tokens[number.End + 1].Is("ish") ? 2
+            : 0;
         var mention = new Mention(first, number.End + ish)
         {
             Number = number.First, Values = number.Values, Manner = number.Spoken, Sign = sign,
-            Doubt = tokens[number.First].Smudged ? Doubt.Unsure : Doubt.None,
+            Doubt = Homophones.Blur(tokens, number) || tokens[number.First].Smudged
+                || NumberWords.IsPoint(tokens[number.First - 1].Lower) ? Doubt.Unsure : Doubt.None,
         };
         mention = Below(mention);
         UnitPhrase? phrase = UnitScanner.At(tokens, mention.End, at => taken[at]);
-        if (phrase is null)
+        bool quoted = tokens[number.First - 1].Is('"') && tokens[mention.End].Is('"');
+        if (phrase is null || quoted)
         {
             return mention;
         }
@@ -70,7 +73,8 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
     {
         Token below = tokens[mention.End];
         Token zero = tokens[mention.End + 1];
-        bool minus = mention.Units.All(unit => unit.Kind == QuantityKind.Temperature) && below.Is("below") && (zero.Is("zero") || zero.Text == "0");
+        bool minus = mention.Units.All(unit => unit.Kind == QuantityKind.Temperature) && below.Is("below")
+            && (zero.Is("zero") || zero.Text == "0");
         return minus ? mention with { End = mention.End + 2, Sign = Sign.Minus } : mention;
     }
 }

@@ -9,19 +9,22 @@ namespace DxAssistant.Knowledge.Readings.Mentions;
 internal static class MeterWords
 {
     private static readonly string[] Negations =
-        ["not", "no", "isn't", "isnt", "never", "without", "didn't", "doesn't", "wasn't", "aren't", "nor", "neither", "don't", "ain't", "nothing"];
+        ["not", "no", "isn't", "isnt", "never", "without", "didn't", "doesn't", "wasn't", "aren't", "nor", "neither",
+            "don't", "ain't", "nothing"];
 
     /// <summary>The meter word that begins at a token; null if none does.</summary>
     public static Mention? At(TokenList tokens, int first, ReadingContext context, Setting setting)
     {
         (int openEnd, bool openIsPlain) = OpenWords.At(tokens, first, context, setting);
-        (int shortEnd, bool shortIsPlain) = openEnd > first ? (first, false) : ShortWords.At(tokens, first, context, setting);
+        (int shortEnd, bool shortIsPlain) = openEnd > first ? (first, false)
+            : ShortWords.At(tokens, first, context, setting);
         bool open = openEnd > first;
         if ((!open && shortEnd <= first) || IsNegated(tokens, first))
         {
             return null;
         }
-        bool resistance = context.Asked is QuantityKind.Resistance || (context.Asked is null && (open ? openIsPlain : shortIsPlain)) || setting.SpeaksOfResistance;
+        bool resistance = context.Asked is QuantityKind.Resistance
+            || (context.Asked is null && (open ? openIsPlain : shortIsPlain)) || setting.SpeaksOfResistance;
         Unit unit = context.DefaultUnit is { Kind: QuantityKind.Resistance } shown ? shown : Table.Ohm;
         return new Mention(first, open ? openEnd : shortEnd)
         {

@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Readings.Mentions;
 /// <summary>The forms of an open circuit.</summary>
 internal static class OpenWords
 {
-    private static readonly string[] Mechanical = ["valve", "valves", "door", "window", "panel", "cover", "damper", "eev", "exv", "txv", "port", "ports", "lid", "louver", "vane"];
+    private static readonly string[] Mechanical = ["valve", "valves", "door", "window", "panel", "cover", "damper",
+        "eev", "exv", "txv", "port", "ports", "lid", "louver", "vane"];
 
     private static readonly string[] VerbObjects = ["the", "a", "up", "it", "my", "your", "to", "this", "that", "and"];
 
@@ -22,12 +23,14 @@ internal static class OpenWords
             "o" or "0" when OverLoadEnd(tokens, first) is { } end => (end, true),
             "infinite" => (next.Lower is "resistance" or "ohms" ? first + 2 : first + 1, true),
             "inf" when asked => (first + 1, true),
-            "over" when next.Lower is "limit" or "range" or "ranged" or "load" || next.Lower == "limits" => (first + 2, next.Lower != "load"),
+            "over" when next.Lower is "limit" or "range" or "ranged" or "load" || next.Lower == "limits" =>
+                (first + 2, next.Lower != "load"),
             "overload" or "overloaded" when context.Asked == QuantityKind.Resistance => (first + 1, true),
             "out" when asked && next.Is("of") && tokens[first + 2].Is("range") => (first + 3, false),
             "no" when next.Lower is "continuity" => (first + 2, true),
             "no" when next.Lower is "beep" or "tone" && context.Asked == QuantityKind.Resistance => (first + 2, true),
-            "doesn't" or "doesnt" or "didn't" or "didnt" when next.Is("beep") && context.Asked == QuantityKind.Resistance => (first + 2, true),
+            "doesn't" or "doesnt" or "didn't" or "didnt" when next.Is("beep")
+                && context.Asked == QuantityKind.Resistance => (first + 2, true),
             "not" when next.Lower is "continuous" or "beeping" && asked => (first + 2, true),
             "open" => Open(tokens, first, asked),
             _ => (first, false),
@@ -50,9 +53,11 @@ internal static class OpenWords
             return (first + 2, true);
         }
         string before = tokens[first - 1].Lower;
-        string subject = before is "is" or "are" or "was" or "fully" or "wide" or "stuck" or "left" ? tokens[first - 2].Lower : before;
+        string subject = before is "is" or "are" or "was" or "fully" or "wide" or "stuck" or "left"
+            ? tokens[first - 2].Lower : before;
         bool moves = Mechanical.Contains(subject) || Mechanical.Contains(next) || VerbObjects.Contains(next);
-        bool read = before is "reads" or "reading" or "read" or "shows" or "measures" or "measured" or "tests" or "ohms";
+        bool read = before is "reads" or "reading" or "read" or "shows" or "measures" or "measured" or "tests"
+            or "ohms";
         return !moves && (asked || read || tokens.Count <= 3) ? (first + 1, read) : (first, false);
     }
 }

@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Mentions;
 
-/// <summary>Drops the numbers that are no readings: counts, codes, dates, tolerances, and what should be read.</summary>
+/// <summary>Drops the numbers that are no readings: counts, codes, dates, tolerances, and what should be
+/// read.</summary>
 internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext context, Setting setting)
 {
     // A word further back than this belongs to another thought.
@@ -25,14 +26,17 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
             numberedEnd = numbered ? mention.End : 0;
             if (!expected && !numbered && !IsSomethingElse(mention))
             {
-                left.Add(mention with { Doubt = DoubtOf(mention) });
+                left.Add(mention with { Doubt = DoubtOf(mention), IsLoose = mention.IsBare
+                    && mention.State == ReadingState.Number && IsFollowed(mention) });
             }
         }
         return (left, anyExpected);
     }
 
     private bool IsSomethingElse(Mention mention) =>
-        mention.State == ReadingState.Number && (IsTolerance(mention) || IsRefrigerant(mention) || (mention.IsBare && (IsDate(mention) || IsCount(mention))));
+        mention.State == ReadingState.Number
+            && (IsTolerance(mention) || IsFigureOfSpeech(mention) || IsRefrigerant(mention)
+            || (mention.IsBare && (IsDate(mention) || IsCount(mention))));
 
     private bool IsTolerance(Mention mention)
     {
@@ -42,8 +46,13 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         return tokens[before].Is('±') || words || marks || (tokens[before].Is('-') && tokens[before - 1].Is('/'));
     }
 
+    private bool IsFigureOfSpeech(Mention mention) =>
+        mention.HasOwnUnit && mention.Units[0].Kind == QuantityKind.Ratio
+            && Words.PartOf.Contains(tokens[mention.End].Lower);
+
     // 410A and 407C name refrigerants; nobody meets such a current or temperature.
-    private bool IsRefrigerant(Mention mention) => mention.Values is [22 or 32 or 134 or 290 or 404 or 407 or 410 or 448 or 449 or 454 or 507]
+    private bool IsRefrigerant(Mention mention) =>
+        mention.Values is [22 or 32 or 134 or 290 or 404 or 407 or 410 or 448 or 449 or 454 or 507]
         && tokens[mention.Number + 1].Glued && tokens[mention.Number + 1].Lower is "a" or "b" or "c"
         && (mention.Values[0] > 100 || tokens[mention.First - 1].Lower is "r" or "freon" or "refrigerant");
 
@@ -51,15 +60,18 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
     private bool IsNumbered(Mention mention, int numberedEnd)
     {
         Token before = tokens[mention.First - 1];
-        bool listed = mention.IsBare && numberedEnd > 0 && mention.First - numberedEnd <= 1 && (before.IsOneOf(",-&/") || before.Lower is "and" or "to" or "or");
-        bool numbered = listed || before.Is('#') || (before.IsWord && Words.Numbered.Contains(before.Lower) && !taken[mention.First - 1]);
+        bool listed = mention.IsBare && numberedEnd > 0 && mention.First - numberedEnd <= 1
+            && (before.IsOneOf(",-&/") || before.Lower is "and" or "to" or "or");
+        bool numbered = listed || before.Is('#')
+            || (before.IsWord && Words.Numbered.Contains(before.Lower) && !taken[mention.First - 1]);
         bool code = before.Lower is "code" or "codes" or "error" or "err" or "fault" or "alarm";
         bool whole = tokens[mention.Number].IsWhole || tokens[mention.Number].IsWord;
-        return numbered && whole && (mention.IsBare ? !IsAskedSensor(before) : code && tokens[mention.End - 1].Length == 1);
+        return numbered && whole
+            && (mention.IsBare ? !IsAskedSensor(before) : code && tokens[mention.End - 1].Length == 1);
     }
 
     // "sensor 24" names a sensor or gives its temperature: that is asked, not dropped.
-    private bool IsAskedSensor(Token before) => context.Asked is not null && before.Lower is "sensor" or "fluke" or "gauge";
+    private bool IsAskedSensor(Token before) => context.Asked is not null && before.Lower is "sensor" or "gauge";
 
     private bool IsDate(Mention mention) =>
         Words.Months.Contains(tokens[mention.First - 1].Lower) || Words.Months.Contains(tokens[mention.End].Lower);
@@ -67,17 +79,36 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
     private bool IsCount(Mention mention)
     {
         Token next = tokens[mention.End];
+        bool pronoun = tokens[mention.Number].Is("one")
+            && (next.Is("of") || Words.BeforeOne.Contains(tokens[mention.First - 1].Lower));
+        if (pronoun)
+        {
+            return true;
+        }
         if (mention.End < tokens.Count && taken[mention.End])
         {
             return false;
         }
         bool glued = next.Glued && (next.IsWord || next.Kind == TokenKind.Code);
-        return glued || (next.IsWord && !Words.MayFollow.Contains(next.Lower) && !Words.To.Contains(next.Lower));
+        return glued || (next.IsWord && Words.Counted.Contains(next.Lower))
+            || (IsFollowed(mention) && context.Asked is null);
+    }
+
+    // A word that is no part of a report: it may be counted, or it may describe the reading.
+    private bool IsFollowed(Mention mention)
+    {
+        Token next = tokens[mention.End];
+        return next.IsWord && !(mention.End < taken.Length && taken[mention.End])
+            && !Words.MayFollow.Contains(next.Lower) && !Words.To.Contains(next.Lower);
     }
 
     private bool IsExpected(Mention mention, int reach)
     {
-        if (Words.ExpectedAfter.Contains(tokens[mention.End].Lower) && !(mention.End < taken.Length && taken[mention.End]))
+        // "9.8k spec 10k": the word belongs to the number that follows.
+        bool belongsToNext = tokens[mention.End + 1].IsNumber || tokens[mention.End + 1].IsOneOf(":=")
+            || tokens[mention.End + 1].Lower is "is" or "of" or "says";
+        if (Words.ExpectedAfter.Contains(tokens[mention.End].Lower) && !belongsToNext
+            && !(mention.End < taken.Length && taken[mention.End]))
         {
             return true;
         }
@@ -102,19 +133,37 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         {
             return mention.Doubt;
         }
-        bool asks = tokens[mention.End].Is('?');
-        bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
+        bool asks = tokens[mention.End].Is('?') || IsAdjective(mention) || IsRelative(mention);
+        bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit
+            && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
             && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
         return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
     }
+
+    // "2 V low", "off by 2 V": a difference, not what the meter showed.
+    private bool IsRelative(Mention mention) => mention.State == ReadingState.Number
+        && ((Words.Relative.Contains(tokens[mention.End].Lower) && !(mention.End < taken.Length && taken[mention.End]))
+            || Words.RelativeBefore.Contains(tokens[mention.First - 1].Lower)
+            || (tokens[mention.First - 1].Is("of") && tokens[mention.First - 2].Lower is "%" or "percent"));
+
+    // "used a 87V", "on my 10k one": what a thing is called, not what was read; "got a 10k" is read.
+    private bool IsAdjective(Mention mention) => mention.HasOwnUnit && mention.State == ReadingState.Number
+        && mention.First > 0 && !taken[mention.First - 1] && !tokens[mention.First - 1].Glued
+            && tokens[mention.First - 1].Text is "a" or "an" or "the" or "my" or "your" or "our"
+            && tokens[mention.Number].Kind != TokenKind.Fraction
+        && !Words.Cue.Contains(tokens[mention.First - 2].Lower)
+            && tokens[mention.First - 2].Lower is not ("at" or "have" or "has" or "of");
 
     private bool IsLimit(Mention mention)
     {
         Token before = tokens[mention.First - 1];
         Token next = tokens[mention.End];
-        bool tolerance = tokens[mention.End + 1].Is("or") || tokens[mention.End + 1].Is('/') || tokens[mention.End + 1].Is('-');
-        bool plus = (!tolerance && (next.Is('+') || next.Is("plus"))) || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
+        bool tolerance = tokens[mention.End + 1].Is("or") || tokens[mention.End + 1].Is('/')
+            || tokens[mention.End + 1].Is('-');
+        bool plus = (!tolerance && (next.Is('+') || next.Is("plus")))
+            || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
         return mention.State == ReadingState.Number
-            && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥") || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
+            && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥")
+                || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
     }
 }

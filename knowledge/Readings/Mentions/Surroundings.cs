@@ -17,7 +17,8 @@ internal sealed class Surroundings
         {
             Array.Fill(covered, true, mention.First, mention.End - mention.First);
         }
-        IsPlain = Enumerable.Range(0, tokens.Count).All(at => covered[at] || tokens[at].Kind == TokenKind.Symbol || Words.Filler.Contains(tokens[at].Lower));
+        IsPlain = Enumerable.Range(0, tokens.Count).All(at => covered[at] || tokens[at].Kind == TokenKind.Symbol
+            || Words.Filler.Contains(tokens[at].Lower));
     }
 
     /// <summary>The message holds nothing but values, labels and words of a plain report.</summary>
@@ -27,7 +28,8 @@ internal sealed class Surroundings
     public bool HasCue(Mention mention)
     {
         int at = mention.First - 1;
-        for (int reach = 0; reach < CueReach && (Words.Approximate.Contains(_tokens[at].Lower) || _tokens[at].IsOneOf("~≈:=")); reach++)
+        for (int reach = 0; reach < CueReach
+            && (Words.Approximate.Contains(_tokens[at].Lower) || _tokens[at].IsOneOf("~≈:=")); reach++)
         {
             at--;
         }

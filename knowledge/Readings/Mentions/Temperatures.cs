@@ -11,7 +11,8 @@ internal static class Temperatures
     /// <summary>Both scales.</summary>
     public static ImmutableArray<Unit> Scales { get; } = [Table.Celsius, Table.Fahrenheit];
 
-    /// <summary>The scale of the field or the market, if the air can have that temperature; otherwise those it can have.</summary>
+    /// <summary>The scale of the field or the market, if the air can have that temperature; otherwise those it can
+    /// have.</summary>
     public static ImmutableArray<Unit> Scale(Mention mention, ReadingContext context)
     {
         Unit? usual = context.DefaultUnit is { Kind: QuantityKind.Temperature } shown ? shown
@@ -19,7 +20,8 @@ internal static class Temperatures
             : null;
         ImmutableArray<Unit> possible = [.. Scales.Where(unit => IsPossible(mention, unit))];
         return possible.IsEmpty ? Scales
-            : usual is null ? possible
+            // Only °F tells itself: 72 cannot be °C in a room, but 10 may be anything.
+            : usual is null ? possible is [var only] && only == Table.Fahrenheit ? possible : Scales
             : possible.Contains(usual) ? [usual]
             : Scales;
     }

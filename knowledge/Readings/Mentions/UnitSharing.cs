@@ -10,7 +10,8 @@ internal sealed class UnitSharing(TokenList tokens, bool[] taken, Gap gap, Readi
     // Values of one list lie close together; 72 beside 10.2 kΩ is something else.
     private const double AlikeWithin = 3;
 
-    private static readonly string[] PressurePlaces = ["suction", "discharge", "head", "liquid", "low side", "high side"];
+    private static readonly string[] PressurePlaces = ["suction", "discharge", "head", "liquid", "low side",
+        "high side"];
 
     public void Share(List<Mention> mentions)
     {
@@ -36,18 +37,43 @@ internal sealed class UnitSharing(TokenList tokens, bool[] taken, Gap gap, Readi
     {
         int at = mention.First - 1;
         at -= tokens[at].Is(':') || tokens[at].Is('=') || tokens[at].Is("is") ? 1 : 0;
-        bool spelled = at >= 0 && !taken[at] && tokens[at].IsWord && tokens[at].Length >= 3 && !tokens[at - 1].IsNumber && !tokens[at].Glued;
-        bool ownWord = spelled && (at == 0 || !(tokens[at - 1].IsWord && Numbers.NumberWords.SmallOf(tokens[at - 1].Lower) is not null));
-        return ownWord && UnitScanner.At(tokens, at, i => i >= mention.First || taken[i]) is { } phrase && phrase.End > at
-            ? UnitChoice.Of(phrase, mention.Values, context, setting) : [];
+        bool spelled = at >= 0 && !taken[at] && tokens[at].IsWord && tokens[at].Length >= 3 && !tokens[at - 1].IsNumber
+            && !tokens[at].Glued;
+        bool ownWord = spelled
+            && (at == 0 || !(tokens[at - 1].IsWord && Numbers.NumberWords.SmallOf(tokens[at - 1].Lower) is not null));
+        // "kilo ohms 10.2": the prefix stands before the word.
+        UnitPhrase? phrase = !ownWord ? null : From(at - 1, mention, at + 1) ?? From(at, mention, at + 1);
+        return phrase is null ? [] : UnitChoice.Of(phrase, mention.Values, context, setting);
     }
+
+    private UnitPhrase? From(int at, Mention mention, int end) =>
+        at >= 0 && UnitScanner.At(tokens, at, i => i >= mention.First || taken[i]) is { } phrase && phrase.End == end
+            ? phrase : null;
+
+    private bool IsShared(Mention one, Mention other, bool forward)
+    {
+        int gapLength = other.First - one.End;
+        bool labelled = one.Label is not null && other.Label is not null;
+        if (gapLength == 0)
+        {
+            // "4 7k" may be 4.7k: only what cannot be one number is a list without marks.
+            return !forward && (labelled || (IsComplete(one) && IsComplete(other)));
+        }
+        Token last = tokens[other.First - 1];
+        bool point = !labelled && last.Is('.');
+        return !point && (labelled || !tokens[other.First].Glued || last.IsOneOf(",/-"));
+    }
+
+    private bool IsComplete(Mention mention) =>
+        tokens[mention.Number].IsWord || tokens[mention.Number].Length >= 3;
 
     private void Pass(List<Mention> mentions, int from, int to)
     {
         Mention giver = mentions[from];
         Mention taker = mentions[to];
         (Mention one, Mention other) = from < to ? (giver, taker) : (taker, giver);
-        if (taker.IsBare && giver.State == ReadingState.Number && !giver.Units.IsEmpty && gap.IsListed(one, other) && AreAlike(giver, taker, forward: from < to))
+        if (taker.IsBare && giver.State == ReadingState.Number && !giver.Units.IsEmpty && gap.IsListed(one, other)
+            && IsShared(one, other, from < to) && AreAlike(giver, taker, forward: from < to))
         {
             mentions[to] = taker with { Units = giver.Units };
         }
@@ -58,7 +84,8 @@ internal sealed class UnitSharing(TokenList tokens, bool[] taken, Gap gap, Readi
         if (giver.Label is { } one && taker.Label is { } other)
         {
             return (one.NamesTerminals && other.NamesTerminals)
-                || (!forward && giver.Units[0].Kind.IsPressure() && PressurePlaces.Contains(one.Text) && PressurePlaces.Contains(other.Text));
+                || (!forward && giver.Units[0].Kind.IsPressure() && PressurePlaces.Contains(one.Text)
+                    && PressurePlaces.Contains(other.Text));
         }
         double low = giver.Values.Min();
         double high = giver.Values.Max();

@@ -8,12 +8,14 @@ namespace DxAssistant.Knowledge.Readings.Numbers;
 internal static class DigitNumber
 {
     /// <summary>
-    /// One meaning for most numbers; two for 1,200 and 1.200: first as a fraction, then as thousands; none for what is no
+    /// One meaning for most numbers; two for 1,200 and 1.200: first as a fraction, then as thousands; none for what is
+    /// no
     /// number, such as the date 12.03.2024.
     /// </summary>
     public static ImmutableArray<double> Values(string text)
     {
-        string digits = text.Replace("'", "", StringComparison.Ordinal).Replace(Folding.GroupSpace.ToString(), "", StringComparison.Ordinal);
+        string digits = text.Replace("'", "", StringComparison.Ordinal).Replace(Folding.GroupSpace.ToString(), "",
+            StringComparison.Ordinal);
         if (digits.Length != text.Length && !IsGrouped(text.Replace(Folding.GroupSpace, '\'').Split('.', ',')[0], '\''))
         {
             return [];
@@ -49,19 +51,22 @@ internal static class DigitNumber
         char other = last == '.' ? ',' : '.';
         int cut = digits.LastIndexOf(last);
         bool one = (last == '.' ? points : commas) == 1;
-        return one && IsGrouped(digits[..cut], other) ? Plain(Without(digits[..cut], other) + "." + digits[(cut + 1)..]) : [];
+        return one && IsGrouped(digits[..cut], other)
+            ? Plain(Without(digits[..cut], other) + "." + digits[(cut + 1)..]) : [];
     }
 
     private static bool IsGrouped(string digits, char separator)
     {
         string[] groups = digits.Split(separator);
-        return groups[0].Length is >= 1 and <= 3 && groups[0][0] != '0' && groups.Skip(1).All(group => group.Length == 3);
+        return groups[0].Length is >= 1 and <= 3 && groups[0][0] != '0'
+            && groups.Skip(1).All(group => group.Length == 3);
     }
 
     private static string Without(string digits, char separator) =>
         digits.Replace(separator.ToString(), "", StringComparison.Ordinal);
 
     private static ImmutableArray<double> Plain(string digits) =>
-        double.TryParse(digits, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out double value)
+        double.TryParse(digits, NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent,
+            CultureInfo.InvariantCulture, out double value)
             && double.IsFinite(value) ? [value] : [];
 }

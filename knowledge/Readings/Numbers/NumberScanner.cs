@@ -15,7 +15,8 @@ internal static class NumberScanner
     /// <summary>The number; null if none begins there. A date, a time or a version is one without values.</summary>
     public static NumberPhrase? At(TokenList tokens, int first) => tokens[first].Kind switch
     {
-        TokenKind.Number => Chained(tokens, first) ?? Fractional(tokens, first) ?? SpaceGroups(tokens, first) ?? Digits(tokens, first),
+        TokenKind.Number => Chained(tokens, first) ?? Fractional(tokens, first) ?? SpaceGroups(tokens,
+            first) ?? Digits(tokens, first),
         TokenKind.Fraction => new NumberPhrase(first, first + 1, [Folding.Fraction(tokens[first].Text[0])]),
         TokenKind.Word => SpokenNumber.Read(tokens, first),
         _ => null,
@@ -32,12 +33,14 @@ internal static class NumberScanner
     {
         int end = first + 1;
         bool colon = false;
-        while (end - first < LongestChain && tokens[end].Glued && tokens[end + 1].Glued && tokens[end + 1].IsWhole && tokens[end].IsOneOf("-/:"))
+        while (end - first < LongestChain && tokens[end].Glued && tokens[end + 1].Glued && tokens[end + 1].IsWhole
+            && tokens[end].IsOneOf("-/:"))
         {
             colon |= tokens[end].Is(':');
             end += 2;
         }
-        bool date = end - first == 5 && tokens[first + 1].Text == tokens[first + 3].Text && tokens[first].Length <= 4 && LooksLikeDate(tokens, first);
+        bool date = end - first == 5 && tokens[first + 1].Text == tokens[first + 3].Text && tokens[first].Length <= 4
+            && LooksLikeDate(tokens, first);
         return colon || date || end - first > 5 ? new NumberPhrase(first, end, []) : null;
     }
 
@@ -58,15 +61,19 @@ internal static class NumberScanner
         }
         double whole = double.Parse(tokens[first].Text, CultureInfo.InvariantCulture);
         int at = tokens[first + 1].Is('-') && tokens[first + 1].Glued ? first + 2 : first + 1;
-        return tokens[at].Kind == TokenKind.Fraction ? new NumberPhrase(first, at + 1, [whole + Folding.Fraction(tokens[at].Text[0])])
-            : FractionAt(tokens, at) is { } part && !tokens[at].Smudged ? new NumberPhrase(first, at + 3, [whole + part])
+        return tokens[at].Kind == TokenKind.Fraction
+            ? new NumberPhrase(first, at + 1, [whole + Folding.Fraction(tokens[at].Text[0])])
+            : FractionAt(tokens, at) is { } part && !tokens[at].Smudged
+                ? new NumberPhrase(first, at + 3, [whole + part])
             : null;
     }
 
     private static double? FractionAt(TokenList tokens, int at)
     {
-        bool shape = tokens[at].IsWhole && tokens[at + 1].Is('/') && tokens[at + 1].Glued && tokens[at + 2].IsWhole && tokens[at + 2].Glued
-            && tokens[at].Length <= 2 && tokens[at + 2].Length <= 2 && !(tokens[at + 3].Is('/') && tokens[at + 3].Glued);
+        bool shape = tokens[at].IsWhole && tokens[at + 1].Is('/') && tokens[at + 1].Glued && tokens[at + 2].IsWhole
+            && tokens[at + 2].Glued
+            && tokens[at].Length <= 2 && tokens[at + 2].Length <= 2
+                && !(tokens[at + 3].Is('/') && tokens[at + 3].Glued);
         if (!shape)
         {
             return null;
@@ -80,12 +87,16 @@ internal static class NumberScanner
     private static NumberPhrase? SpaceGroups(TokenList tokens, int first)
     {
         int end = first + 1;
-        while (end - first <= 3 && tokens[end].IsWhole && tokens[end].Length == 3 && !tokens[end].Glued && tokens[end].Start - tokens[end - 1].End == 1)
+        while (end - first <= 3 && tokens[end].IsWhole && tokens[end].Length == 3 && !tokens[end].Glued
+            && tokens[end].Start - tokens[end - 1].End == 1)
         {
             end++;
         }
-        bool grouped = end - first is 2 or 3 && tokens[first].IsWhole && tokens[first].Length <= 2 && tokens[first].Text[0] != '0';
-        string digits = grouped ? string.Concat(Enumerable.Range(first, end - first).Select(at => tokens[at].Text)) : "";
-        return grouped ? new NumberPhrase(first, end, [double.Parse(digits, CultureInfo.InvariantCulture)], NumberManner.SpaceGroup) : null;
+        bool grouped = end - first is 2 or 3 && tokens[first].IsWhole && tokens[first].Length <= 2
+            && tokens[first].Text[0] != '0';
+        string digits = grouped ? string.Concat(Enumerable.Range(first, end - first).Select(at => tokens[at].Text))
+            : "";
+        return grouped ? new NumberPhrase(first, end, [double.Parse(digits, CultureInfo.InvariantCulture)],
+            NumberManner.SpaceGroup) : null;
     }
 }

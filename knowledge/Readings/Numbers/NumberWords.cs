@@ -6,11 +6,13 @@ namespace DxAssistant.Knowledge.Readings.Numbers;
 internal static class NumberWords
 {
     private static readonly FrozenDictionary<string, int> Small =
-        "zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen"
+        ("zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen "
+            + "seventeen eighteen nineteen")
             .Split(' ').Select((word, value) => (word, value))
-            .Concat("twenty thirty forty fifty sixty seventy eighty ninety".Split(' ').Select((word, place) => (word, value: 20 + 10 * place)))
-            .Concat(new (string word, int value)[] { ("nought", 0), ("naught", 0), ("fourty", 40), ("ninty", 90), ("niner", 9) })
-            .ToFrozenDictionary(pair => pair.word, pair => pair.value, StringComparer.Ordinal);
+            .Concat("twenty thirty forty fifty sixty seventy eighty ninety".Split(' ')
+                .Select((word, place) => (word, value: 20 + 10 * place)))
+            .Concat([("nought", 0), ("naught", 0), ("fourty", 40), ("ninty", 90), ("niner", 9)])
+            .ToFrozenDictionary(pair => pair.Item1, pair => pair.Item2, StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, double> Scales = new Dictionary<string, double>
     {
@@ -19,7 +21,8 @@ internal static class NumberWords
 
     private static readonly FrozenDictionary<string, double> Parts = new Dictionary<string, double>
     {
-        ["half"] = 0.5, ["third"] = 1.0 / 3, ["thirds"] = 1.0 / 3, ["quarter"] = 0.25, ["quarters"] = 0.25, ["tenth"] = 0.1,
+        ["half"] = 0.5, ["third"] = 1.0 / 3, ["thirds"] = 1.0 / 3, ["quarter"] = 0.25, ["quarters"] = 0.25,
+            ["tenth"] = 0.1,
         ["tenths"] = 0.1, ["eighth"] = 0.125, ["eighths"] = 0.125,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

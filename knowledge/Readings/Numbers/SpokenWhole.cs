@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Numbers;
 
-/// <summary>Whole numbers in words: "one hundred and twenty", "two oh eight", "one one eight", "twelve hundred".</summary>
+/// <summary>Whole numbers in words: "one hundred and twenty", "two oh eight", "one one eight", "twelve
+/// hundred".</summary>
 internal static class SpokenWhole
 {
     // Longer runs of number words are no number that a meter shows.
@@ -20,7 +21,8 @@ internal static class SpokenWhole
             words.Add(atom);
             end = ++at;
             bool joined = tokens[at].Is('-') && tokens[at].Glued && words[^1] is >= 20 and < 100;
-            bool and = tokens[at].Is("and") && words[^1] >= 100 && NumberWords.SmallOf(tokens[at + 1].Lower) is not null;
+            bool and = tokens[at].Is("and") && words[^1] >= 100
+                && NumberWords.SmallOf(tokens[at + 1].Lower) is not null;
             at += joined || and ? 1 : 0;
         }
         return words.Count == 0 ? null : Evaluate(words) with { First = first, End = end };
@@ -36,7 +38,8 @@ internal static class SpokenWhole
         bool article = before.Count == 0 && token.Lower is "a" or "an";
         return article ? (NumberWords.ScaleOf(tokens[at + 1].Lower) is null ? null : 1)
             : before.Count > 0 && NumberWords.IsOh(token.Lower) && NumberWords.SmallOf(tokens[at + 1].Lower) is < 10 ? 0
-            : NumberWords.SmallOf(token.Lower) ?? (before.Count > 0 ? NumberWords.ScaleOf(token.Lower) : null);
+            : NumberWords.SmallOf(token.Lower) ?? (before.Count > 0 || token.Lower != "million"
+                ? NumberWords.ScaleOf(token.Lower) : null);
     }
 
     private static NumberPhrase Evaluate(List<double> words)

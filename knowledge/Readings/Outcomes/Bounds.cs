@@ -36,7 +36,8 @@ internal static class Bounds
         QuantityKind.Current => [Table.Ampere, Table.MilliAmpere],
         QuantityKind.Capacitance => [Table.MicroFarad, Table.NanoFarad],
         QuantityKind.GaugePressure => [Table.PsiGauge, Table.KiloPascalGauge, Table.BarGauge],
-        QuantityKind.AbsolutePressure => [Table.MicronOfMercury, Table.PascalAbsolute, Table.PsiAbsolute, Table.KiloPascalAbsolute],
+        QuantityKind.AbsolutePressure =>
+            [Table.MicronOfMercury, Table.PascalAbsolute, Table.PsiAbsolute, Table.KiloPascalAbsolute],
         QuantityKind.Pressure => [Table.PoundPerSquareInch, Table.KiloPascal, Table.Bar],
         _ => [],
     };

@@ -15,12 +15,13 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
         ImmutableArray<Reading> all = [.. Readings(mention)];
         ImmutableArray<Reading> possible = [.. all.Where(IsPossible)];
         // Nothing is nothing in every unit.
-        possible = possible.All(reading => reading.State == ReadingState.ShortCircuit) ? [.. possible.Take(1)] : possible;
+        possible = possible.All(reading => reading.State == ReadingState.ShortCircuit) ? [.. possible.Take(1)]
+            : possible;
         ImmutableArray<Reading> meanings = possible.IsEmpty ? [.. Suggestions(mention)] : possible;
-        return new Judged(mention, Offered(mention, meanings), Reason(mention, all, possible));
+        return new Judged(mention, Offered(mention, meanings), Reason(mention, possible));
     }
 
-    private string? Reason(Mention mention, ImmutableArray<Reading> all, ImmutableArray<Reading> possible) => mention.Doubt switch
+    private string? Reason(Mention mention, ImmutableArray<Reading> possible) => mention.Doubt switch
     {
         Doubt.Range => ReadingReason.Range,
         Doubt.Limit => ReadingReason.Limit,
@@ -30,10 +31,12 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
         Doubt.Unsure => ReadingReason.Unsure,
         _ when mention.Units.IsEmpty => ReadingReason.NoUnit,
         _ when possible.IsEmpty => ReadingReason.Impossible,
+        _ when mention.Units.Select(unit => unit.Kind).Distinct().Count() > 1 => ReadingReason.WhichUnit,
         _ when IsUndecided(mention) || MayBeList(mention) || MayBeTwo(mention) => ReadingReason.Separator,
         _ when possible.Length == 1 => null,
-        _ when possible.Select(reading => reading.Unit).Distinct().Count() > 1 => mention.HasOwnUnit ? ReadingReason.WhichUnit : ReadingReason.NoUnit,
-        _ when all.Any(reading => all.Any(other => other.Value == -reading.Value && other.Value != reading.Value)) => ReadingReason.Sign,
+        _ when possible.Select(reading => reading.Unit).Distinct().Count() > 1 => mention.HasOwnUnit
+            ? ReadingReason.WhichUnit : ReadingReason.NoUnit,
+        _ when mention.Sign == Sign.Unclear && mention.Values.Length == 1 => ReadingReason.Sign,
         _ => ReadingReason.Separator,
     };
 
@@ -41,7 +44,8 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
 
     private ImmutableArray<Reading> Offered(Mention mention, ImmutableArray<Reading> meanings) => mention.Doubt switch
     {
-        Doubt.OverRange => [.. meanings, new Reading(mention.Label?.Text, ReadingState.OpenCircuit, 0, mention.Units[0], Said(mention))],
+        Doubt.OverRange => [.. meanings,
+            new Reading(mention.Label?.Text, ReadingState.OpenCircuit, 0, mention.Units[0], Said(mention))],
         _ => meanings,
     };
 
@@ -69,7 +73,8 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
     private Reading Reading(double value, Unit unit, Mention mention)
     {
         bool zero = value == 0 && unit.Kind == QuantityKind.Resistance;
-        return new Reading(Label(mention), zero ? ReadingState.ShortCircuit : ReadingState.Number, zero ? 0 : unit.ToSi(value), unit, Said(mention));
+        return new Reading(Label(mention), zero ? ReadingState.ShortCircuit : ReadingState.Number, zero ? 0
+            : unit.ToSi(value), unit, Said(mention));
     }
 
     private bool IsPossible(Reading reading)
@@ -79,7 +84,8 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
             return true;
         }
         bool asked = context.Asked == reading.Unit.Kind && reading.State == ReadingState.Number;
-        return double.IsFinite(reading.Value) && Bounds.Of(reading.Unit.Kind).Holds(reading.Value) && (!asked || context.Possible?.Holds(reading.Value) != false);
+        return double.IsFinite(reading.Value) && Bounds.Of(reading.Unit.Kind).Holds(reading.Value)
+            && (!asked || context.Possible?.Holds(reading.Value) != false);
     }
 
     // What would have been possible: the same number in another unit.
@@ -117,7 +123,8 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
             || mention.Units.Any(unit => range.Holds(unit.ToSi(first)) && range.Holds(unit.ToSi(second)));
     }
 
-    private static string? Label(Mention mention) => mention.Label is { Kind: not LabelKind.All } label ? label.Text : null;
+    private static string? Label(Mention mention) => mention.Label is { Kind: not LabelKind.All } label ? label.Text
+        : null;
 
     private string Said(Mention mention)
     {

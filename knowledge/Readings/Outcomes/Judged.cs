@@ -12,6 +12,9 @@ internal sealed record Judged(Mention Mention, ImmutableArray<Reading> Meanings,
 {
     public bool IsPlain => Reason is null;
 
+    /// <summary>It casts doubt on others but is no reading by itself.</summary>
+    public bool IsLoose => Mention.IsLoose && !IsPlain;
+
     public bool IsLabelled => Mention.Label is not null;
 
     /// <summary>It is or can be of a kind; every pressure is a pressure here.</summary>
@@ -19,5 +22,6 @@ internal sealed record Judged(Mention Mention, ImmutableArray<Reading> Meanings,
         ? Mention.Units.IsEmpty || Mention.Units.Any(unit => AreAlike(unit.Kind, kind))
         : Meanings.Any(meaning => AreAlike(meaning.Unit.Kind, kind));
 
-    public static bool AreAlike(QuantityKind one, QuantityKind other) => one == other || (one.IsPressure() && other.IsPressure());
+    public static bool AreAlike(QuantityKind one, QuantityKind other) => one == other
+        || (one.IsPressure() && other.IsPressure());
 }

@@ -8,13 +8,16 @@ namespace DxAssistant.Knowledge.Readings.Outcomes;
 internal sealed class Verdicts(TokenList tokens, ReadingContext context)
 {
     private const int MostMeanings = 5;
+    private const double ComparableWithin = 3;
 
     public ReadingResult Of(List<Judged> judged, bool anyExpected)
     {
+        judged = WithoutIdleNumbers(judged);
         if (judged.Count == 0)
         {
             ImmutableArray<Unit> accepted = context.Asked is { } asked ? Bounds.Neighbors(asked) : [];
-            return new ReadingResult.NotUnderstood(anyExpected ? ReadingReason.OnlyExpected : ReadingReason.NoReading, accepted);
+            return new ReadingResult.NotUnderstood(anyExpected ? ReadingReason.OnlyExpected : ReadingReason.NoReading,
+                accepted);
         }
         List<Judged> plain = judged.FindAll(one => one.IsPlain);
         List<Judged> unclear = judged.FindAll(one => !one.IsPlain);
@@ -22,7 +25,21 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
         {
             return Taken(plain, null);
         }
-        return plain.Count > 0 && !AnyMatters(unclear, plain) ? Taken(plain, Ask(unclear)) : Ask(WhatMatters(judged, unclear));
+        return plain.Count > 0 && !AnyMatters(unclear, plain) ? Taken(plain, Ask(unclear))
+            : Ask(WhatMatters(judged, unclear));
+    }
+
+    // "checked 2 and got 10.2k": the 2 is let go; "240 idle, 236 running" casts doubt on both.
+    private static List<Judged> WithoutIdleNumbers(List<Judged> judged)
+    {
+        List<Judged> plain = judged.FindAll(one => one.IsPlain && one.Mention.State == ReadingState.Number);
+        double least = plain.Count == 0 ? double.MaxValue
+            : plain.Min(one => one.Mention.Values.Min()) / ComparableWithin;
+        double most = plain.Count == 0 ? double.MinValue
+            : plain.Max(one => one.Mention.Values.Max()) * ComparableWithin;
+        return judged.FindAll(one => !one.IsLoose
+            || (plain.Count > 0 && one.Mention.Values.Any(value => value == 0 || value % 1 != 0
+            || (value >= least && value <= most))));
     }
 
     // An unclear value spoils the others if it could be one of them or what was asked.
@@ -43,7 +60,7 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
     private static List<Judged> WhatMatters(List<Judged> judged, List<Judged> unclear)
     {
         var kinds = unclear.SelectMany(one => one.Meanings).Select(meaning => meaning.Unit.Kind).ToHashSet();
-        return judged.FindAll(one => !one.IsPlain || kinds.Any(one.CanBe));
+        return judged.FindAll(one => !one.IsPlain || kinds.Count == 0 || kinds.Any(one.CanBe));
     }
 
     private ReadingResult.Readings Taken(List<Judged> plain, ReadingResult.AskBack? unclear) => new(
@@ -54,8 +71,10 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
     private ReadingResult.AskBack Ask(List<Judged> judged)
     {
         string reason = judged.First(one => !one.IsPlain).Reason!;
-        bool oneOf = reason is ReadingReason.Range or ReadingReason.WhichOne || judged.Exists(one => one.Reason == ReadingReason.WhichOne);
-        bool anyLine = reason == ReadingReason.WhichOne && judged is [{ IsLabelled: false, Meanings.Length: 1 }] && context.Labels.Length > 1;
+        bool oneOf = reason is ReadingReason.Range or ReadingReason.WhichOne
+            || judged.Exists(one => one.Reason == ReadingReason.WhichOne);
+        bool anyLine = reason == ReadingReason.WhichOne && judged is [{ IsLabelled: false, Meanings.Length: 1 }]
+            && context.Labels.Length > 1;
         IEnumerable<Meaning> meanings = anyLine ? Lines(judged[0].Meanings[0])
             : oneOf
             ? judged.SelectMany(one => one.Meanings).Select(reading => new Meaning([reading]))
@@ -74,6 +93,7 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
         List<Judged> some = judged.FindAll(one => !one.Meanings.IsEmpty);
         int most = some.Count == 0 ? 0 : Math.Min(some.Max(one => one.Meanings.Length), MostMeanings);
         return Enumerable.Range(0, most)
-            .Select(choice => new Meaning([.. some.Select(one => one.Meanings[Math.Min(choice, one.Meanings.Length - 1)])]));
+            .Select(choice => new Meaning([.. some.Select(one =>
+                one.Meanings[Math.Min(choice, one.Meanings.Length - 1)])]));
     }
 }

@@ -1,6 +1,7 @@
 namespace DxAssistant.Knowledge.Readings.Text;
 
-/// <summary>Cuts a message into tokens, so that digits inside codes, dates and model numbers are never taken for numbers.</summary>
+/// <summary>Cuts a message into tokens, so that digits inside codes, dates and model numbers are never taken for
+/// numbers.</summary>
 internal sealed class Lexer
 {
     private readonly string _text;
@@ -91,7 +92,8 @@ internal sealed class Lexer
 
     // "V1,1" and "temp.24": the comma or point may belong to the number or may not.
     private bool HangsOnWhatIsBefore() => _tokens.Count > 1 && _tokens[^1].End == _at && _tokens[^1].Glued
-        && ((_tokens[^1].Is(',') && _tokens[^2].Kind == TokenKind.Code) || (_tokens[^1].Is('.') && _tokens[^2].Kind != TokenKind.Symbol));
+        && ((_tokens[^1].Is(',') && _tokens[^2].Kind == TokenKind.Code)
+            || (_tokens[^1].Is('.') && _tokens[^2].Kind != TokenKind.Symbol));
 
     private void Word()
     {
@@ -115,7 +117,8 @@ internal sealed class Lexer
     private void Code(int start)
     {
         int end = start;
-        while (IsAlphanumeric(end) || (end < _text.Length && "-./_".Contains(_text[end], StringComparison.Ordinal) && IsAlphanumeric(end + 1)))
+        while (IsAlphanumeric(end)
+            || (end < _text.Length && "-./_".Contains(_text[end], StringComparison.Ordinal) && IsAlphanumeric(end + 1)))
         {
             end++;
         }
@@ -124,7 +127,9 @@ internal sealed class Lexer
 
     private int LettersEnd(int at)
     {
-        while (at < _text.Length && (char.IsLetter(_text[at]) || (_text[at] == '\'' && at + 1 < _text.Length && char.IsLetter(_text[at + 1]))))
+        while (at < _text.Length
+            && (char.IsLetter(_text[at])
+            || (_text[at] == '\'' && at + 1 < _text.Length && char.IsLetter(_text[at + 1]))))
         {
             at++;
         }

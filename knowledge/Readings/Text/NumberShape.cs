@@ -27,8 +27,11 @@ internal static class NumberShape
             tail++;
         }
         bool ends = tail >= text.Length || text[tail] == 'Ω' || !char.IsLetterOrDigit(text[tail]);
-        return ends && letter - start <= 3 && tail - letter is 2 or 3 or 4 && "kKmMrRvV".Contains(text[letter], StringComparison.Ordinal)
-            && text.AsSpan(start, letter - start).IndexOfAnyExceptInRange('0', '9') < 0 && !(tail < text.Length - 1 && text[tail] is '-' or '/' or '_' or '.' && IsAlphanumeric(text, tail + 1));
+        return ends && letter - start <= 3 && tail - letter is 2 or 3 or 4
+            && "kKmMrRvV".Contains(text[letter], StringComparison.Ordinal)
+            && text.AsSpan(start, letter - start).IndexOfAnyExceptInRange('0', '9') < 0
+                && !(tail < text.Length - 1 && text[tail] is '-' or '/' or '_' or '.'
+                && IsAlphanumeric(text, tail + 1));
     }
 
     // 1.2e3 and 1e-6 are numbers; 1E5 could as well be a code.
@@ -36,7 +39,8 @@ internal static class NumberShape
     {
         bool sign = at + 1 < text.Length && text[at + 1] is '-' or '+';
         bool point = text.AsSpan(start, at - start).Contains('.');
-        if (at >= text.Length || text[at] is not ('e' or 'E') || !(sign || point) || !IsDigit(text, at + (sign ? 2 : 1)))
+        if (at >= text.Length || text[at] is not ('e' or 'E') || !(sign || point)
+            || !IsDigit(text, at + (sign ? 2 : 1)))
         {
             return at;
         }
@@ -48,7 +52,8 @@ internal static class NumberShape
         return end;
     }
 
-    private static bool IsSeparator(char c) => c == Folding.GroupSpace || Separators.Contains(c, StringComparison.Ordinal);
+    private static bool IsSeparator(char c) => c == Folding.GroupSpace
+        || Separators.Contains(c, StringComparison.Ordinal);
 
     private static bool IsDigit(string text, int at) => at < text.Length && char.IsAsciiDigit(text[at]);
 

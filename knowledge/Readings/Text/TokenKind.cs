@@ -6,7 +6,8 @@ internal enum TokenKind
     /// <summary>Letters.</summary>
     Word,
 
-    /// <summary>Digits with their separators; its text has the fraction in <c>4k7</c> written out as <c>4.7</c>.</summary>
+    /// <summary>Digits with their separators; its text has the fraction in <c>4k7</c> written out as
+    /// <c>4.7</c>.</summary>
     Number,
 
     /// <summary>A fraction in one character: ½.</summary>

@@ -21,5 +21,6 @@ internal sealed class TokenList(string text, IReadOnlyList<Token> tokens)
 
     /// <summary>The stretch of the message from one token to before another.</summary>
     public TextSpan Span(int first, int end) =>
-        end <= first ? new TextSpan(0, 0) : new TextSpan(tokens[first].Start, tokens[end - 1].End - tokens[first].Start);
+        end <= first ? new TextSpan(0, 0)
+            : new TextSpan(tokens[first].Start, tokens[end - 1].End - tokens[first].Start);
 }

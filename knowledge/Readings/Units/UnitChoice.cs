@@ -8,15 +8,18 @@ namespace DxAssistant.Knowledge.Readings.Units;
 /// <summary>Decides what a spelling of a unit means where it stands.</summary>
 internal static class UnitChoice
 {
-    /// <summary>The units it can mean, likeliest first; empty if it is no unit here but counts something else.</summary>
-    public static ImmutableArray<Unit> Of(UnitPhrase phrase, ImmutableArray<double> values, ReadingContext context, Setting setting)
+    /// <summary>The units it can mean, likeliest first; empty if it is no unit here but counts something
+    /// else.</summary>
+    public static ImmutableArray<Unit> Of(UnitPhrase phrase, ImmutableArray<double> values, ReadingContext context,
+        Setting setting)
     {
         ImmutableArray<Unit> meanings = phrase.Entry.Use switch
         {
             UnitUse.IfAsked => phrase.Entry.Meanings[0].Kind == context.Asked ? phrase.Entry.Meanings : [],
             UnitUse.Glued => phrase.Glued ? phrase.Entry.Meanings : [],
-            UnitUse.Article => IsAmpere(phrase, context) ? phrase.Entry.Meanings : [],
-            UnitUse.Always when context.Asked == QuantityKind.Capacitance && phrase.Letters is "F" or "f" => [Table.MicroFarad, Table.Fahrenheit],
+            UnitUse.Article => IsAmpere(phrase, values, context) ? phrase.Entry.Meanings : [],
+            UnitUse.Always when context.Asked == QuantityKind.Capacitance && phrase.Letters is "F" or "f" =>
+                [Table.MicroFarad, Table.Fahrenheit],
             UnitUse.Pounds => Pounds(phrase, context, setting),
             UnitUse.LoneKilo => LoneKilo(phrase, values, context, setting),
             UnitUse.LoneMega => LoneMega(phrase, context, setting),
@@ -28,7 +31,8 @@ internal static class UnitChoice
         return phrase.Entry.Use == UnitUse.LoneKilo || two ? meanings : OfKind(meanings, context);
     }
 
-    /// <summary>Narrows units to the kind asked where they can be of it: psi to a gauge pressure, °C to a difference.</summary>
+    /// <summary>Narrows units to the kind asked where they can be of it: psi to a gauge pressure, °C to a
+    /// difference.</summary>
     public static ImmutableArray<Unit> OfKind(ImmutableArray<Unit> units, ReadingContext context)
     {
         if (context.Asked is not { } asked)
@@ -40,8 +44,10 @@ internal static class UnitChoice
             : [.. units.Select(unit => Unit.TryParse(unit.Symbol, asked, out Unit? variant) ? variant : unit)];
     }
 
-    private static bool IsAmpere(UnitPhrase phrase, ReadingContext context) =>
-        phrase.Glued || ((phrase.Following.Length == 0 || Words.MayFollow.Contains(phrase.Following)) && (phrase.Letters == "A" || context.Asked == QuantityKind.Current));
+    private static bool IsAmpere(UnitPhrase phrase, ImmutableArray<double> values, ReadingContext context) =>
+        phrase.Glued || ((phrase.Following.Length == 0 || Words.MayFollow.Contains(phrase.Following))
+            && (phrase.Letters == "A" || context.Asked == QuantityKind.Current
+            || (phrase.Following.Length == 0 && values.Any(value => value % 1 != 0))));
 
     private static ImmutableArray<Unit> Pounds(UnitPhrase phrase, ReadingContext context, Setting setting) =>
         context.Asked is { } asked && asked.IsPressure() ? [phrase.Entry.Meanings[0]]
@@ -49,7 +55,8 @@ internal static class UnitChoice
         : setting.SpeaksOfPressure ? [phrase.Entry.Meanings[0]] : [];
 
     // By custom "10k" is 10 kΩ; where another quantity was asked it could be that one's kilo.
-    private static ImmutableArray<Unit> LoneKilo(UnitPhrase phrase, ImmutableArray<double> values, ReadingContext context, Setting setting)
+    private static ImmutableArray<Unit> LoneKilo(UnitPhrase phrase, ImmutableArray<double> values,
+        ReadingContext context, Setting setting)
     {
         ImmutableArray<Unit> ohms = phrase.Entry.Meanings;
         bool kelvin = phrase.Letters == "K" && values.All(value => value is >= 200 and <= 400);

@@ -5,7 +5,8 @@ using Table = DxAssistant.Knowledge.Quantities.Units;
 
 namespace DxAssistant.Knowledge.Readings.Units;
 
-/// <summary>How people spell and say units: in lower case, without spaces, <c>deg</c> for °, <c>ohm</c> for Ω, <c>u</c> for µ.</summary>
+/// <summary>How people spell and say units: in lower case, without spaces.</summary>
+/// <remarks>In the keys, <c>deg</c> stands for °, <c>ohm</c> for Ω and <c>u</c> for µ.</remarks>
 internal static class UnitLexicon
 {
     private const string Ohms = "ohm ohms omh omhs ohmz ohsm ohn ohns oms";
@@ -57,7 +58,8 @@ internal static class UnitLexicon
         // Old capacitor labels write mF for microfarad.
         ("mf", new([Table.MicroFarad, Symbol("mF")])),
         ("farad farads", One(Table.Farad)),
-        ("hz hertz hzs cycles", One(Table.Hertz)), ("khz kilohertz", One(Table.KiloHertz)), ("mhz megahertz", One(Symbol("MHz"))),
+        ("hz hertz hzs cycles", One(Table.Hertz)), ("khz kilohertz", One(Table.KiloHertz)),
+            ("mhz megahertz", One(Symbol("MHz"))),
         ("w watt watts", One(Table.Watt)), ("kw kilowatt kilowatts", One(Table.KiloWatt)),
         ("mw", new([Symbol("mW"), Symbol("MW")], UnitUse.MilliOrMega)),
         ("rpm rpms r/min", One(Table.RevolutionsPerMinute)),
@@ -66,24 +68,35 @@ internal static class UnitLexicon
     private static IEnumerable<(string Spellings, UnitEntry Entry)> Others() =>
     [
         ("c degc celsius celcius celsuis centigrade degcelsius degcelcius degcentigrade cdeg", One(Table.Celsius)),
-        ("f degf fahrenheit farenheit fahrenheight farenheight ferenheit degfahrenheit degfarenheit degfahrenheight fdeg", One(Table.Fahrenheit)),
+        ("f degf fahrenheit farenheit fahrenheight farenheight ferenheit degfahrenheit degfarenheit degfahrenheight "
+            + "fdeg", One(Table.Fahrenheit)),
         ("deg", new([Table.Celsius, Table.Fahrenheit])),
         ("kelvin kelvins degk", One(Table.Kelvin)),
         ("psi psis poundspersquareinch lbspersquareinch lb/in2 lbs/in2", One(Table.PoundPerSquareInch)),
         ("lbs lb pounds pound #", new([Table.PoundPerSquareInch, Symbol("lb")], UnitUse.Pounds)),
         ("psig psigauge", One(Table.PsiGauge)), ("psia psiabsolute psiabs", One(Table.PsiAbsolute)),
-        ("kpa kilopascal kilopascals", One(Table.KiloPascal)), ("kpag kpagauge", One(Table.KiloPascalGauge)), ("kpaa kpaabs kpaabsolute", One(Table.KiloPascalAbsolute)),
-        ("mpa megapascal megapascals", One(Symbol("MPa"))), ("hpa hectopascal hectopascals", One(Symbol("hPa"))), ("pa pascal pascals", One(Table.Pascal)),
-        ("bar bars", One(Table.Bar)), ("barg bargauge", One(Table.BarGauge)), ("bara barabs barabsolute", One(Table.BarAbsolute)), ("mbar mbars millibar millibars", One(Table.MilliBar)),
-        ("inhg inofhg inchhg incheshg inchesofhg inchesmercury inchesofmercury inchofmercury \"hg", One(Symbol("inHg"))),
-        ("inwc inw.c inwg iwc inh2o inch2o inchesh2o inchesofh2o inchesofwater incheswater incheswatercolumn inchesofwatercolumn incheswc inchwc \"wc \"h2o", One(Symbol("inH₂O"))),
-        ("micron microns micronsofmercury micronsofvacuum", One(Table.MicronOfMercury)), ("torr mmhg mmofmercury", One(Symbol("Torr"))), ("atm atmospheres", One(Symbol("atm"))),
+        ("kpa kilopascal kilopascals", One(Table.KiloPascal)), ("kpag kpagauge", One(Table.KiloPascalGauge)),
+            ("kpaa kpaabs kpaabsolute", One(Table.KiloPascalAbsolute)),
+        ("mpa megapascal megapascals", One(Symbol("MPa"))), ("hpa hectopascal hectopascals", One(Symbol("hPa"))),
+            ("pa pascal pascals", One(Table.Pascal)),
+        ("bar bars", One(Table.Bar)), ("barg bargauge", One(Table.BarGauge)),
+            ("bara barabs barabsolute", One(Table.BarAbsolute)), ("mbar mbars millibar millibars", One(Table.MilliBar)),
+        ("inhg inofhg inchhg incheshg inchesofhg inchesmercury inchesofmercury inchofmercury \"hg",
+            One(Symbol("inHg"))),
+        ("inwc inw.c inwg iwc inh2o inch2o inchesh2o inchesofh2o inchesofwater incheswater incheswatercolumn "
+            + "inchesofwatercolumn incheswc inchwc \"wc \"h2o", One(Symbol("inH₂O"))),
+        ("micron microns micronsofmercury micronsofvacuum", One(Table.MicronOfMercury)),
+            ("torr mmhg mmofmercury", One(Symbol("Torr"))), ("atm atmospheres", One(Symbol("atm"))),
         ("kg/cm2 kgcm2 kgf/cm2 kgpercm2", One(Symbol("kgf/cm²"))),
-        ("% percent pct %rh percentrh percentrelativehumidity %relativehumidity", One(Table.Percent)), ("cfm cfms", One(Table.CubicFootPerMinute)),
+        ("% percent pct %rh percentrh percentrelativehumidity %relativehumidity", One(Table.Percent)),
+            ("cfm cfms", One(Table.CubicFootPerMinute)),
         ("l/s lps", One(Symbol("L/s"))), ("m3/h m3/hr", One(Symbol("m³/h"))), ("ppm", One(Symbol("ppm"))),
-        ("s sec secs second seconds", IfAsked(Table.Second)), ("min mins minute minutes", IfAsked(Table.Minute)), ("h hr hrs hour hours", IfAsked(Table.Hour)), ("ms millisecond milliseconds", IfAsked(Symbol("ms"))),
-        ("ft feet foot '", IfAsked(Table.FootLength)), ("meter meters metre metres", IfAsked(Table.Meter)), ("mm millimeters millimetres", IfAsked(Table.MilliMeter)), ("inch inches \"", IfAsked(Symbol("in"))),
-        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)), ("g gram grams", IfAsked(Symbol("g"))), ("oz ounce ounces", IfAsked(Symbol("oz"))),
+        ("s sec secs second seconds", IfAsked(Table.Second)), ("min mins minute minutes", IfAsked(Table.Minute)),
+            ("h hr hrs hour hours", IfAsked(Table.Hour)), ("ms millisecond milliseconds", IfAsked(Symbol("ms"))),
+        ("ft feet foot '", IfAsked(Table.FootLength)), ("meter meters metre metres", IfAsked(Table.Meter)),
+            ("mm millimeters millimetres", IfAsked(Table.MilliMeter)), ("inch inches \"", IfAsked(Symbol("in"))),
+        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)), ("g gram grams", IfAsked(Symbol("g"))),
+            ("oz ounce ounces", IfAsked(Symbol("oz"))),
     ];
 
     private static UnitEntry One(Unit unit) => new([unit]);
@@ -91,7 +104,8 @@ internal static class UnitLexicon
     private static UnitEntry IfAsked(Unit unit) => new([unit], UnitUse.IfAsked);
 
     private static Unit Symbol(string symbol) =>
-        Unit.TryParse(symbol, out Unit? unit) ? unit : throw new InvalidOperationException($"{symbol} is not in the table of units");
+        Unit.TryParse(symbol, out Unit? unit) ? unit
+            : throw new InvalidOperationException($"{symbol} is not in the table of units");
 
     private static string Prefixed(string prefixes, string names) =>
         string.Join(' ', from prefix in prefixes.Split(' ') from name in names.Split(' ') select prefix + name);

@@ -12,16 +12,19 @@ internal static class UnitScanner
     /// <param name="isTaken">True for tokens that belong to a label, such as the C of "C to S".</param>
     public static UnitPhrase? At(TokenList tokens, int first, Func<int, bool> isTaken)
     {
-        bool hyphen = tokens[first].Is('-') && tokens[first].Glued && tokens[first + 1].Glued && tokens[first + 1].IsWord;
+        bool hyphen = tokens[first].Is('-') && tokens[first].Glued && tokens[first + 1].Glued
+            && tokens[first + 1].IsWord;
         int start = hyphen ? first + 1 : first;
         var spelling = new StringBuilder();
         UnitPhrase? longest = null;
-        for (int at = start; at < Math.Min(tokens.Count, start + MostTokens) && !isTaken(at) && Fold(tokens, at, start) is { } part; at++)
+        for (int at = start; at < Math.Min(tokens.Count, start + MostTokens) && !isTaken(at)
+            && Fold(tokens, at, start) is { } part; at++)
         {
             spelling.Append(part);
             if (part.Length > 0 && UnitLexicon.Find(spelling.ToString()) is { } entry)
             {
-                longest = new UnitPhrase(entry, at + 1, tokens[start].Text, tokens[first].Glued, at + 1 < tokens.Count && !isTaken(at + 1) && tokens[at + 1].IsWord ? tokens[at + 1].Lower : "");
+                longest = new UnitPhrase(entry, at + 1, tokens[start].Text, tokens[first].Glued, at + 1 < tokens.Count
+                    && !isTaken(at + 1) && tokens[at + 1].IsWord ? tokens[at + 1].Lower : "");
             }
         }
         return longest;

@@ -390,7 +390,8 @@ public sealed class GlyphReaderTests
         reading.Canonical,
         reading.Flashing switch { true => "flashing", false => "steady", null => "" },
         reading.Blinks is null ? "" : $"blinks {reading.Blinks}",
-        reading.Lamps.IsEmpty ? "" : "lamps " + string.Join(",", reading.Lamps.Select(lamp => $"{lamp.Lamp} {lamp.Blinks}")),
+        reading.Lamps.IsEmpty ? "" : "lamps "
+            + string.Join(",", reading.Lamps.Select(lamp => $"{lamp.Lamp} {lamp.Blinks}")),
     }.Where(part => part.Length > 0));
 
     private static TheoryData<string, string> Rows(string table)
@@ -403,5 +404,6 @@ public sealed class GlyphReaderTests
         return rows;
     }
 
-    private static string[] Lines(string table) => table.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    private static string[] Lines(string table) =>
+        table.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
 }

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Glyphs;
 
 public sealed class SegmentTableTests
 {
-    // Source: segment table for letters and digits on encyclopedic pages (WikiChip, Wikipedia mirrors); not standardized.
+    // Source: segment table for letters and digits on encyclopedic pages (WikiChip, Wikipedia mirrors); not
+    // standardized.
     [Theory]
     [InlineData('0', "abcdef")]
     [InlineData('1', "bc")]
@@ -70,14 +71,16 @@ public sealed class SegmentTableTests
     [InlineData('2', 'Z')]
     [InlineData('9', 'g')]
     [InlineData('U', 'V')]
-    public void SameShape_LookAlikes_AreTheSame(char one, char other) => Assert.True(SegmentTable.SameShape(one, other));
+    public void SameShape_LookAlikes_AreTheSame(char one, char other) =>
+        Assert.True(SegmentTable.SameShape(one, other));
 
     // Source: variants of the same pages: 6 without a, 9 without d, 1 on the left.
     [Theory]
     [InlineData('6', 'b')]
     [InlineData('9', 'q')]
     [InlineData('1', 'I')]
-    public void NearestDistance_VariantShape_IsZero(char one, char other) => Assert.Equal(0, SegmentTable.NearestDistance(one, other));
+    public void NearestDistance_VariantShape_IsZero(char one, char other) =>
+        Assert.Equal(0, SegmentTable.NearestDistance(one, other));
 
     [Theory]
     [InlineData('K')]

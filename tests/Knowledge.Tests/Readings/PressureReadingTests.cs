@@ -4,7 +4,7 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class PressureReadingTests
 {
-    // As technicians type and dictate; the meanings follow from the rules on ReadingParser.
+    // As technicians type and dictate: pressures. What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         gauges-us | 118 => 118 psig

@@ -4,7 +4,7 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class ResistanceReadingTests
 {
-    // As technicians type and dictate; the meanings follow from the rules on ReadingParser.
+    // As technicians type and dictate: ohms with no form. What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         resistance | 10.2k => 10.2 kΩ
@@ -23,9 +23,6 @@ public sealed class ResistanceReadingTests
         resistance | 500 MOHM => 500 MΩ
         resistance | 1,200 ohms => ASK separator [1.2 Ω | 1200 Ω]
         resistance | 1.200 ohms => ASK separator [1.2 Ω | 1200 Ω]
-        sensor | 1,200 ohms => 1200 Ω
-        sensor | 1.200 => 1.2 kΩ
-        sensor | 10,2 => 10.2 kΩ
         resistance | 1/2 ohm => 0.5 Ω
         resistance | 1 1/2 ohms => 1.5 Ω
         resistance | half an ohm => 0.5 Ω
@@ -53,8 +50,6 @@ public sealed class ResistanceReadingTests
         resistance | beeps => SHORT
         resistance | dead short => SHORT
         resistance | swapped 2 boards, now 10.2k => 10.2 kΩ
-        sensor | 850 => ASK impossible [850 Ω]
-        sensor | 10.2 => 10.2 kΩ
         resistance | >500 meg => ASK limit [500 MΩ]
         resistance | over 500 megohms => ASK limit [500 MΩ]
         resistance | 10 200 ohms => ASK separator [10200 Ω]
@@ -162,6 +157,194 @@ public sealed class ResistanceReadingTests
         resistance | C-R 1.5 C-S 3.2 R-S 4.7 ohms => C-R=1.5 Ω; C-S=3.2 Ω; R-S=4.7 Ω
         resistance | common to start 3.2 ohms => common-start=3.2 Ω
         resistance | black to white 12 ohms, black to red 15 ohms => black-white=12 Ω; black-red=15 Ω
+        resistance | its about 10 k => 10 kΩ
+        resistance | ten point two kilo ohms at seventy seven degrees => 10.2 kΩ ?? ASK which-unit [77 °C | 77 °F]
+        resistance | 10.2 kilo-ohms => 10.2 kΩ
+        resistance | 10.2kohms at 25C => 10.2 kΩ; 25 °C
+        resistance | 10.2 k-ohm => 10.2 kΩ
+        resistance | 10.2 kΩ. => 10.2 kΩ
+        resistance | 10.2K. => 10.2 kΩ
+        resistance | 10.2 KΩ at 77 F, spec says 10 => 10.2 kΩ; 77 °F
+        resistance | reads 9.8k spec 10k => 9.8 kΩ
+        resistance | 9.8k (should be 10k) => 9.8 kΩ
+        resistance | 9.8k, chart says 10.1k at 24C => 9.8 kΩ; 24 °C
+        resistance | chart says 10k and I get 9.8k => 9.8 kΩ
+        resistance | manual calls for 10k, reading 6.3k => 6.3 kΩ
+        resistance | 12.1 ohms hot, 11.8 cold => ASK which-one [12.1 Ω | 11.8 Ω | 11.8 kΩ | 11.8 MΩ]
+        resistance | 3.3M => 3.3 MΩ
+        resistance | 3.3 M ohm => 3.3 MΩ
+        resistance | 3.3 mega ohm => 3.3 MΩ
+        resistance | 3.3 megaohms => 3.3 MΩ
+        resistance | 3.3 Mohms => 3.3 MΩ
+        resistance | 3.3 mΩ => 3.3 mΩ
+        resistance | 20 milliohms => 20 mΩ
+        resistance | 0.02 ohm => 0.02 Ω
+        resistance | 2000 ohms => 2000 Ω
+        resistance | 2,000.0 ohms => 2000 Ω
+        resistance | 2.000,5 ohms => 2000.5 Ω
+        resistance | 2k ohms => 2 kΩ
+        resistance | two k => 2 kΩ
+        resistance | 2 kay => 2 kΩ
+        resistance | too k => NONE no-reading
+        resistance | five hundred megohms => 500 MΩ
+        resistance | infinite ohms => OPEN
+        resistance | infinity on all legs => OPEN
+        resistance | over range => OPEN
+        resistance | OVERLOAD => OPEN
+        resistance | O/L => NONE no-reading
+        resistance | reads OL both ways => OPEN
+        resistance | OL to ground => OPEN
+        resistance | OL on U, 1.2 on V => ASK no-unit [U=OPEN; V=1.2 Ω | U=OPEN; V=1.2 kΩ | U=OPEN; V=1.2 MΩ]
+        resistance | ol l => OPEN
+        resistance | 0l => OPEN
+        resistance | 0.l => OPEN
+        resistance | OL. => OPEN
+        resistance | "OL" => OPEN
+        resistance | 1. => ASK over-range [1 Ω | 1 kΩ | 1 MΩ | OPEN]
+        resistance | 1 . nothing else => ASK unsure [1 Ω | 1 kΩ | 1 MΩ]
+        resistance | a 1 on the left side => ASK unsure [1 Ω | 1 kΩ | 1 MΩ]
+        resistance | just a 1 => ASK over-range [1 Ω | 1 kΩ | 1 MΩ | OPEN]
+        resistance | meter shows 1 => ASK over-range [1 Ω | 1 kΩ | 1 MΩ | OPEN]
+        resistance | 1 ohm => 1 Ω
+        resistance | one ohm => 1 Ω
+        resistance | one => ASK over-range [1 Ω | 1 kΩ | 1 MΩ | OPEN]
+        resistance | nil => NONE no-reading
+        resistance | nada => NONE no-reading
+        resistance | no reading => NONE no-reading
+        resistance | nothing at all => NONE no-reading
+        resistance | shorted dead => SHORT
+        resistance | direct short => SHORT
+        resistance | shorted winding => SHORT
+        resistance | open winding => OPEN
+        resistance | windings are good => NONE no-reading
+        resistance | winding to ground OL => OPEN
+        resistance | 1.2 1.2 1.3 and OL to ground => ASK unsure [1.2 Ω; 1.2 Ω; 1.3 Ω; OPEN | 1.2 kΩ; 1.2 kΩ; 1.3 kΩ; OPEN | 1.2 MΩ; 1.2 MΩ; 1.3 MΩ; OPEN]
+        resistance | 2 megs to ground => 2 MΩ
+        resistance | 20 meg to earth => 20 MΩ
+        resistance | beeps between U and V => U-V=SHORT
+        resistance | no continuity from U to ground => U-ground=OPEN
+        resistance | i get a beep => SHORT
+        resistance | meter beeps 0.3 => ASK which-one [SHORT | 0.3 Ω | 0.3 kΩ | 0.3 MΩ]
+        resistance | 0.3 and beeps => ASK unsure [0.3 Ω | 0.3 kΩ | 0.3 MΩ | SHORT]
+        resistance | .3 ohm => 0.3 Ω
+        resistance | 3 tenths of an ohm => 0.3 Ω
+        resistance | three tenths => ASK no-unit [0.3 Ω | 0.3 kΩ | 0.3 MΩ]
+        resistance | less than an ohm => NONE no-reading
+        resistance | under 1 ohm => ASK limit [1 Ω]
+        resistance | about half an ohm => 0.5 Ω
+        resistance | a bit over 10k => ASK limit [10 kΩ]
+        resistance | somewhere around 10k => 10 kΩ
+        resistance | 10k give or take => 10 kΩ
+        resistance | 9 or 10k => ASK range [9 kΩ | 10 kΩ]
+        resistance | 9.5 to 10k => ASK range [9.5 kΩ | 10 kΩ]
+        resistance | bouncing 9 to 10k => ASK range [9 kΩ | 10 kΩ]
+        resistance | jumping around between 5 and 20k => ASK range [5 kΩ | 20 kΩ]
+        resistance | fluctuates 9-11k => ASK range [9 kΩ | 11 kΩ]
+        resistance | 10k rising => 10 kΩ
+        resistance | 10k and dropping => 10 kΩ
+        resistance | started at 12k now 10k => ASK which-one [12 kΩ | 10 kΩ]
+        resistance | first 10k then OL => ASK which-one [10 kΩ | OPEN]
+        resistance | OL then 10k => ASK which-one [OPEN | 10 kΩ]
+        resistance | 10k when cold, 5k when hot => ASK which-one [10 kΩ | 5 kΩ]
+        resistance | 10.2k on one, 9.8k on the other => ASK which-one [10.2 kΩ | 9.8 kΩ]
+        resistance | R1 10k R2 12k => ASK which-one [10 kΩ | 12 kΩ]
+        resistance | sensor 1 10k sensor 2 12k => sensor 1=10 kΩ; sensor 2=12 kΩ
+        resistance | sensor A 10k sensor B 12k => sensor A=10 kΩ; sensor B=12 kΩ
+        resistance | room: 10.2k, coil: 9.9k, outdoor: OL => room=10.2 kΩ; coil=9.9 kΩ; outdoor=OPEN
+        resistance | room 10.2 coil 9.9 => ASK no-unit [room=10.2 Ω; coil=9.9 Ω | room=10.2 kΩ; coil=9.9 kΩ | room=10.2 MΩ; coil=9.9 MΩ]
+        resistance | 10.2k room, 9.9k coil => room=10.2 kΩ; coil=9.9 kΩ
+        resistance | 10.2k/9.9k => ASK which-one [10.2 kΩ | 9.9 kΩ]
+        resistance | 10.2k, 9.9k => 10.2 kΩ; 9.9 kΩ
+        resistance | 10.2k 72F => 10.2 kΩ; 72 °F
+        resistance | 72F 10.2k => 72 °F; 10.2 kΩ
+        resistance | 72 degrees 10.2k => 10.2 kΩ ?? ASK which-unit [72 °C | 72 °F]
+        resistance | 10.2k @72 => 10.2 kΩ ?? ASK no-unit [72 °C | 72 °F]
+        resistance | 10.2k at 72 degrees => 10.2 kΩ ?? ASK which-unit [72 °C | 72 °F]
+        resistance | at 72F it reads 10.2k => 72 °F; 10.2 kΩ
+        resistance | 10.2k in 72F air => 10.2 kΩ; 72 °F
+        resistance | 10.2k with ice water => 10.2 kΩ
+        resistance | 32.6k in ice water, 10k at room temp => ASK which-one [32.6 kΩ | room=10 kΩ]
+        resistance | 10.2 k on my fluke 87 => 10.2 kΩ
+        resistance | fluke 115 says 10.2k => 10.2 kΩ
+        resistance | used a 87V, 10.2k => 10.2 kΩ ?? ASK unsure [87 V]
+        resistance | on the 20k scale I get 10.2 => ASK no-unit [10.2 Ω | 10.2 kΩ | 10.2 MΩ]
+        resistance | 10.20 => ASK no-unit [10.2 Ω | 10.2 kΩ | 10.2 MΩ]
+        resistance | 10.200 => ASK separator [10.2 Ω | 10200 Ω | 10.2 kΩ | 10200 kΩ | 10.2 MΩ]
+        resistance | 0.998k => 0.998 kΩ
+        resistance | 0,998 k => 0.998 kΩ
+        resistance | 9,98k => 9.98 kΩ
+        resistance | .998 => ASK no-unit [0.998 Ω | 0.998 kΩ | 0.998 MΩ]
+        resistance | 998 => ASK no-unit [998 Ω | 998 kΩ | 998 MΩ]
+        resistance | kilo ohms 10.2 => 10.2 kΩ
+        resistance | ohms 1.1 => 1.1 Ω
+        resistance | Ω 1.1 => ASK unsure [1.1 Ω | 1.1 kΩ | 1.1 MΩ]
+        resistance | R = 10.2k => 10.2 kΩ
+        resistance | R=10.2k => 10.2 kΩ
+        resistance | 10.2k? => ASK unsure [10.2 kΩ]
+        resistance | maybe 10.2k => 10.2 kΩ
+        resistance | I think it was 10.2k => 10.2 kΩ
+        resistance | can't get a reading => NONE no-reading
+        resistance | skip => NONE no-reading
+        resistance | don't know => NONE no-reading
+        resistance | don't have a meter => NONE no-reading
+        resistance | what should it be => NONE no-reading
+        resistance | is 10k ok => 10 kΩ
+        resistance | 10k is that good? => 10 kΩ
+        resistance | 10k good? => 10 kΩ
+        resistance | step 2 done, 10.2k => 10.2 kΩ
+        resistance | #2 10.2k => 10.2 kΩ
+        resistance | pin 1 to 2 10.2k => 10.2 kΩ
+        resistance | pins 1-2 10.2k => 10.2 kΩ
+        resistance | 1-2: 10.2k => ASK range [1 Ω | 1 kΩ | 1 MΩ | 2 Ω | 2 kΩ]
+        resistance | 1 to 2 10.2k => ASK range [1 Ω | 1 kΩ | 1 MΩ | 2 Ω | 2 kΩ]
+        resistance | CN3 10.2k => 10.2 kΩ
+        resistance | 10.2k at CN3 => 10.2 kΩ
+        resistance | 10.2k 5 minutes ago => 10.2 kΩ
+        resistance | 10.2k after 10 minutes => 10.2 kΩ
+        resistance | disconnected CN7 and got 10.2k across pins 1 and 2 => 10.2 kΩ
+        resistance | measured twice, 10.2k both times => 10.2 kΩ
+        resistance | checked 3 times 10.2k => 10.2 kΩ
+        resistance | 10.2k three times in a row => 10.2 kΩ
+        resistance | same as before => NONE no-reading
+        resistance | same => NONE no-reading
+        resistance | ditto => NONE no-reading
+        resistance | 10.2k same as last time => 10.2 kΩ
+        resistance | ten thousand two hundred => ASK no-unit [10200 Ω | 10200 kΩ | 10200 MΩ]
+        resistance | ten thousand two hundred ohms => 10200 Ω
+        resistance | ten two k => NONE no-reading
+        resistance | ten point oh two k => 10.02 kΩ
+        resistance | ten point twenty five k => 10.25 kΩ
+        resistance | twenty two hundred ohms => 2200 Ω
+        resistance | two two k => NONE no-reading
+        resistance | four seven k => NONE no-reading
+        resistance | 4 k 7 => ASK which-one [4 kΩ | 7 Ω | 7 kΩ | 7 MΩ]
+        resistance | 4.k7 => ASK unsure [4 Ω | 4 kΩ | 4 MΩ]
+        resistance | 4K70 => 4.7 kΩ
+        resistance | 47K => 47 kΩ
+        resistance | 4.7 Kilo => 4.7 kΩ
+        resistance | 4.7 kilos => NONE no-reading
+        resistance | 4 point 7 k => 4.7 kΩ
+        resistance | 4 .7k => ASK unsure [4 Ω | 4 kΩ | 4 MΩ | 0.7 kΩ]
+        resistance | 4,7 k => 4.7 kΩ
+        resistance | 4'7k => NONE no-reading
+        resistance | +4.7k => 4.7 kΩ
+        resistance | -4.7k => ASK impossible []
+        resistance | - 4.7k => 4.7 kΩ
+        resistance | – 4.7k => 4.7 kΩ
+        resistance | reading - 4.7k => 4.7 kΩ
+        resistance | reading: 4.7k => 4.7 kΩ
+        resistance | reading:4.7k => 4.7 kΩ
+        resistance | reading=4.7k => 4.7 kΩ
+        resistance | reading4.7k => NONE no-reading
+        resistance | 4.7kreading => NONE no-reading
+        resistance | 4.7k4.8k => NONE no-reading
+        resistance | 4..7k => ASK unsure [4 Ω; 0.7 kΩ | 4 kΩ; 0.7 kΩ | 4 MΩ; 0.7 kΩ]
+        resistance | 4.7.1k => NONE no-reading
+        resistance | 47OO => NONE no-reading
+        resistance | 1O k => NONE no-reading
+        resistance | l0k => NONE no-reading
+        resistance | I0k => NONE no-reading
+        resistance | 1Ok => NONE no-reading
         """);
 
     [Theory]

@@ -4,7 +4,7 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class SentenceReadingTests
 {
-    // As technicians type and dictate; the meanings follow from the rules on ReadingParser.
+    // As technicians type and dictate: sentences, nothing asked. What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         - | 2.1k => 2.1 kΩ
@@ -18,8 +18,7 @@ public sealed class SentenceReadingTests
         - | suction 118 psi at 52F => suction=118 psi; 52 °F
         - | OL => OPEN
         - | ∞ => OPEN
-        us | I'm getting about 10.2k on the room sensor, it's 72 in here => room sensor=10.2 kΩ; here=72 °F
-        - | I'm getting about 10.2k on the room sensor, it's 72 in here => room sensor=10.2 kΩ; here=72 °F
+        - | I'm getting about 10.2k on the room sensor, it's 72 in here => room sensor=10.2 kΩ; room=72 °F
         - | 10.2k at 24 => 10.2 kΩ ?? ASK no-unit [24 °C | 24 °F]
         - | 24 => ASK no-unit []
         - | code E5 => NONE no-reading
@@ -43,12 +42,10 @@ public sealed class SentenceReadingTests
         - | 75 farenheit => 75 °F
         - | 75 degrees => ASK which-unit [75 °C | 75 °F]
         - | room temp 75 => room=75 °F
-        us | outdoor 95 indoor 72 => outdoor=95 °F; indoor=72 °F
         - | outdoor 35C indoor 24C => outdoor=35 °C; indoor=24 °C
         - | supply 55F return 75F => supply=55 °F; return=75 °F
         - | 55F supply, 75F return => supply=55 °F; return=75 °F
-        us | delta T 20 => 20 °F
-        - | superheat 12F => 12 °F
+        - | superheat 12F => superheat=12 °F
         - | suction line 52F, 118 psi => suction=52 °F; 118 psi
         - | suction 118 discharge 350 psi => suction=118 psi; discharge=350 psi
         - | weighed in 3 lb of 410A => NONE no-reading
@@ -84,10 +81,10 @@ public sealed class SentenceReadingTests
         - | step 3 => NONE no-reading
         - | pin 3 to pin 4 reads 5V => 5 V
         - | pins 3 and 4: 5V => 5 V
-        - | CN5 pin 1 reads 12.1 VDC => 12.1 V
-        - | zone 2 is 75F => 75 °F
+        - | CN5 pin 1 reads 12.1 VDC => pin 1=12.1 V
+        - | zone 2 is 75F => zone 2=75 °F
         - | head 2 shows 24C => head=24 °C
-        - | sensor 2 reads 10.2k => 10.2 kΩ
+        - | sensor 2 reads 10.2k => sensor 2=10.2 kΩ
         - | thermistor 10k at 25C => 10 kΩ; 25 °C
         - | 10k thermistor => NONE only-expected
         - | I have a 230V unit with 24V control => NONE only-expected

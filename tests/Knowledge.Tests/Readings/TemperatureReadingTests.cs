@@ -4,7 +4,7 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class TemperatureReadingTests
 {
-    // As technicians type and dictate; the meanings follow from the rules on ReadingParser.
+    // As technicians type and dictate: temperatures. What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         temperature-eu | twenty four degrees => 24 °C
@@ -34,6 +34,78 @@ public sealed class TemperatureReadingTests
         superheat | 12 degrees F => 12 °F
         superheat | 10K => 10 K
         temperature-us | suction line 52 => suction=52 °F
+        temperature-us | 72.4 => 72.4 °F
+        temperature-us | 72.4 F => 72.4 °F
+        temperature-us | 22.4 C => 22.4 °C
+        temperature-us | 22.4c => 22.4 °C
+        temperature-us | 22c => 22 °C
+        temperature-us | 22 celsius => 22 °C
+        temperature-us | minus 4 => -4 °F
+        temperature-us | negative 4 => -4 °F
+        temperature-us | 4 below => NONE no-reading
+        temperature-us | 4 below zero => -4 °F
+        temperature-us | -4 => -4 °F
+        temperature-us | −4 => -4 °F
+        temperature-us | – 4 => ASK sign [4 °F | -4 °F]
+        temperature-us | zero => 0 °F
+        temperature-us | freezing => NONE no-reading
+        temperature-us | about 70 => 70 °F
+        temperature-us | seventy => 70 °F
+        temperature-us | seventy two and a half => 72.5 °F
+        temperature-us | 72 1/2 => 72.5 °F
+        temperature-us | seventy-two point four => 72.4 °F
+        temperature-us | 72 in the room => room=72 °F
+        temperature-us | room's 72, outside's 95 => room=72 °F; outside=95 °F
+        temperature-us | 72 inside 95 outside => inside=72 °F; outside=95 °F
+        temperature-us | 95 out => outside=95 °F
+        temperature-us | low 70s => NONE no-reading
+        temperature-us | mid 70's => NONE no-reading
+        temperature-us | in the 70s => NONE no-reading
+        temperature-us | 70-ish => 70 °F
+        temperature-us | between 70 and 75 => ASK range [70 °F | 75 °F]
+        temperature-us | 70/75 => ASK which-one [70 °F | 75 °F]
+        temperature-us | 72 return 54 supply => return=72 °F; supply=54 °F
+        temperature-us | return 72 supply 54 => return=72 °F; supply=54 °F
+        temperature-us | supply is 54 and return is 72 => supply=54 °F; return=72 °F
+        temperature-us | 18 degree split => 18 °F
+        temperature-us | 18 degree drop => 18 °F
+        temperature-us | 72° F => 72 °F
+        temperature-us | 72ºF => 72 °F
+        temperature-us | 72˚ => 72 °F
+        temperature-us | 72*F => ASK unsure [72 °F]
+        temperature-us | 72' => NONE no-reading
+        temperature-us | 72 deg. => 72 °F
+        temperature-us | 72 deg. F => 72 °F
+        temperature-us | 72 degs => 72 °F
+        temperature-us | 295K => ASK which-unit [295 kΩ | 295 K]
+        temperature-us | 295 kelvin => 295 K
+        temperature-us | 10k => 10 kΩ
+        temperature-us | set to 72 reads 75 => 75 °F
+        temperature-us | setpoint 72 room 75 => room=75 °F
+        temperature-us | thermostat set at 72, actual 75 => ASK unsure [75 °F]
+        temperature-us | thermostat says 72 my meter says 75 => ASK unsure [72 °F; 75 °F]
+        temperature-us | it's 72 now was 80 => ASK which-one [72 °F | 80 °F]
+        temperature-us | 72 wet bulb 63 => ASK unsure [63 °F]
+        temperature-us | wet bulb 63 => ASK unsure [63 °F]
+        temperature-us | 104 dischage => NONE no-reading
+        temperature-us | 180 discharge => discharge=180 °F
+        temperature-us | discharge line 180 => discharge=180 °F
+        temperature-us | 24 degrees c => 24 °C
+        temperature-us | 24 C or so => 24 °C
+        temperature-us | T=24C => 24 °C
+        temperature-us | temp 24C => 24 °C
+        temperature-us | temp.24C => ASK unsure [24 °C]
+        temperature-us | 24,5 °C => 24.5 °C
+        temperature-us | 24.5. => 24.5 °F
+        temperature-us | one oh five => 105 °F
+        temperature-us | one hundred five => 105 °F
+        temperature-us | 104f => 104 °F
+        temperature-us | 104 f => 104 °F
+        temperature | 100 => ASK no-unit [100 °C | 100 °F]
+        temperature | 72 or 22C => ASK range [72 °C | 22 °C]
+        temperature | 72F (22C) => ASK which-one [72 °F | 22 °C]
+        temperature | 22C/72F => ASK which-one [22 °C | 72 °F]
+        temperature | 22 C = 72 F => ASK which-one [22 °C | 72 °F]
         """);
 
     [Theory]
