@@ -42,7 +42,7 @@ internal static class CodeLookUp
     {
         turn.Say(SegmentKind.Understood, "understood-code",
             Slot.Said("code", code.Display), Slot.Said("look", code.Look), Speaker.From("meaning", code.Means));
-        turn.Happen(new SymptomReported(code.Symptom.Value, 1, $"{code.Display} {code.Look}"));
+        Symptoms.Report(turn, code.Symptom.Value, $"{code.Display} {code.Look}");
     }
 
     private static void Unknown(TurnDraft turn, SeriesPage series, string code)

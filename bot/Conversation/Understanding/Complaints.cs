@@ -66,7 +66,7 @@ internal sealed class Complaints(Matcher matcher)
     private static void Report(TurnDraft turn, SymptomPage symptom, string text)
     {
         turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", symptom.Title));
-        turn.Happen(new SymptomReported(symptom.Id.Value, 1, text.Trim()));
+        Symptoms.Report(turn, symptom.Id.Value, text.Trim());
     }
 
     private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text)

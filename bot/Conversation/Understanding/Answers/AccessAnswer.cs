@@ -40,7 +40,11 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
         ReadingContext context = ReadingContext.For(limit.Unit.Kind) with { DefaultUnit = limit.Unit };
         if (ReadingParser.Parse(text, context) is not ReadingResult.Readings { List: [{ State: ReadingState.Number } reading], Unclear: null })
             return NotRead(turn, limit);
-        if (Math.Abs(reading.Value) <= limit.AtMost) Confirm(turn, page, number, reading.Said);
+        if (Math.Abs(reading.Value) <= limit.AtMost)
+        {
+            turn.Say(SegmentKind.Understood, "understood-safe", Speaker.From("what", limit.Reading), Slot.Said("reading", Shown(reading)));
+            Confirm(turn, page, number, reading.Said);
+        }
         else
             turn.Say(SegmentKind.Caution, "notice-not-safe", Slot.Said("reading", Shown(reading)), Speaker.From("limit", limit.Text));
         return true;

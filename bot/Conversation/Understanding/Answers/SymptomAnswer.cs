@@ -21,7 +21,7 @@ internal sealed class SymptomAnswer : Answer
         }
 
         if (!turn.Library.Symptoms.TryGetValue(new SymptomId(key), out var page)) return false;
-        turn.Happen(new SymptomReported(key, 1, page.Title.Text));
+        Symptoms.Report(turn, key, page.Title.Text);
         turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", page.Title));
         return true;
     }

@@ -1,0 +1,14 @@
+using DxAssistant.Conversation.Events;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Enters a symptom into the case.</summary>
+internal static class Symptoms
+{
+    /// <summary>Reports a symptom; after a verified repair it is the sign of a second fault.</summary>
+    public static void Report(TurnDraft turn, string symptom, string words)
+    {
+        if (turn.State.Repairs is [.., { Works: true }]) turn.Happen(new SecondFaultBegun());
+        turn.Happen(new SymptomReported(symptom, 1, words));
+    }
+}
