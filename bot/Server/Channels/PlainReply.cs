@@ -10,11 +10,15 @@ internal static class PlainReply
     public static ImmutableArray<string> Lines(Reply reply)
     {
         var lines = ImmutableArray.CreateBuilder<string>();
+        bool numbered = reply.Question?.Kind != QuestionKind.Access; // such a step counts itself
         int step = 0;
+        string? page = null;
         foreach (var segment in reply.Segments)
         {
-            step = segment.Kind == SegmentKind.Instruction ? step + 1 : 0;
-            lines.Add(Mark(segment, step));
+            step = numbered && segment.Kind == SegmentKind.Instruction ? step + 1 : 0;
+            bool goesOn = segment.Kind == SegmentKind.Caution && PageOf(segment) is { } here && here == page;
+            page = segment.Kind == SegmentKind.Caution ? PageOf(segment) : null;
+            lines.Add(goesOn ? $"    - {segment.Text}" : Mark(segment, step));
         }
 
         if (reply.Question is { } question) lines.AddRange(question.Fields.Select(FieldLine));
@@ -25,10 +29,13 @@ internal static class PlainReply
     {
         SegmentKind.Caution => $"! CAUTION: {segment.Text}",
         SegmentKind.Refusal => $"! {segment.Text}",
-        SegmentKind.Instruction => string.Create(CultureInfo.InvariantCulture, $"{step}. {segment.Text}"),
+        SegmentKind.Instruction when step > 0 => string.Create(CultureInfo.InvariantCulture, $"{step}. {segment.Text}"),
         SegmentKind.Verdict => $"= {segment.Text}",
         _ => segment.Text,
     };
+
+    // The sentences of one caution page belong together.
+    private static string? PageOf(Segment segment) => segment.From.OfType<Provenance.Page>().FirstOrDefault()?.Path;
 
     private static string FieldLine(Field field) =>
         $"- {field.Label} in {field.Unit}: {(field.Given is { } given ? $"given, {given}" : field.Where)}";

@@ -1,7 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Serving;
-using Microsoft.Bot.Schema;
 
 namespace DxAssistant.Server.Chat;
 
@@ -9,9 +8,9 @@ namespace DxAssistant.Server.Chat;
 internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICaseStore store, Func<InUse> inUse)
 {
     private const int Listed = 100;
-    private const string Person = "technician";
 
-    private static readonly string UnknownCase = "There is no such case here. Open a new sheet, or look in the list of cases.";
+    /// <summary>What is said of a name that stands for no case.</summary>
+    public const string UnknownCase = "There is no such case here. Open a new sheet, or look in the list of cases.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -24,13 +23,7 @@ internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICa
     private async Task<IResult> OpenAsync(CancellationToken cancel)
     {
         string id = CaseId.New();
-        var opening = new Activity(ActivityTypes.ConversationUpdate)
-        {
-            Id = CaseDesk.OpeningTurn,
-            Conversation = new ConversationAccount(id: id),
-            MembersAdded = [new ChannelAccount("user", Person)],
-        };
-        await adapter.SendAsync(opening, cancel);
+        await adapter.SendAsync(LocalActivity.Opening(id), cancel);
         return Results.Json(await ViewAsync(id, cancel), ChatJson.Options, statusCode: StatusCodes.Status201Created);
     }
 
@@ -49,11 +42,7 @@ internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICa
     {
         var (turn, refusal) = await TurnRequest.ReadAsync(request, cancel);
         if (turn is null) return refusal!;
-        var activity = new Activity(ActivityTypes.Message)
-        {
-            Id = turn.TurnId, Value = turn.Body, Conversation = new ConversationAccount(id: id), From = new ChannelAccount("user", Person),
-        };
-        var done = await adapter.SendAsync(activity, cancel);
+        var done = await adapter.SendAsync(LocalActivity.Message(id, turn.TurnId, turn.Body), cancel);
         if (done.Answer is not DeskAnswer.Answered) return Refusal.Because(StatusCodes.Status404NotFound, UnknownCase);
 
         var view = await ViewAsync(id, cancel);

@@ -14,7 +14,7 @@ internal sealed record SheetHead(string? Unit, string? Shows, string? Who, strin
     public static SheetHead Of(CaseState state, TitleBook titles) => new(
         state.Series is { } series ? TitleBook.Find(titles.Series, series) : null,
         Shown(state, titles),
-        state.Role,
+        state.Role is { } role ? TitleBook.Find(titles.Roles, role) : null,
         state.Access is { } access ? TitleBook.Find(titles.Access, access) : null,
         state.ClosedHow);
 

@@ -11,9 +11,10 @@ internal sealed record TitleBook(
     ImmutableDictionary<string, string> Faults,
     ImmutableDictionary<string, string> Checks,
     ImmutableDictionary<string, string> Repairs,
-    ImmutableDictionary<string, string> Access)
+    ImmutableDictionary<string, string> Access,
+    ImmutableDictionary<string, string> Roles)
 {
-    public static TitleBook Empty { get; } = new(None, None, None, None, None, None);
+    public static TitleBook Empty { get; } = new(None, None, None, None, None, None, None);
 
     private static ImmutableDictionary<string, string> None => ImmutableDictionary<string, string>.Empty;
 
@@ -23,7 +24,8 @@ internal sealed record TitleBook(
         library.Faults.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text),
         library.Checks.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text),
         library.Repairs.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text),
-        library.Access.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text));
+        library.Access.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text),
+        library.Roles.ToImmutableDictionary(r => r.Role.Id, r => r.Name.Text));
 
     public static string Find(ImmutableDictionary<string, string> titles, string id) => titles.GetValueOrDefault(id, id);
 }

@@ -1,6 +1,7 @@
 using DxAssistant.Cases;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Summary;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.Bot.Builder;
 
@@ -13,6 +14,9 @@ internal static class ChatServer
     {
         var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
+
+        // A port that is taken is said in one line by whoever asked for it.
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -27,6 +31,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<IBot, AssistantBot>();
         builder.Services.AddSingleton<LocalChatAdapter>();
         builder.Services.AddSingleton<CaseEndpoints>();
+        builder.Services.AddSingleton<SummaryEndpoint>();
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         return Map(builder.Build());
     }
@@ -39,6 +44,7 @@ internal static class ChatServer
         app.UseRouting();
         Pages.Map(app);
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
+        app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
         BotFront.Map(app);
         return app;
     }

@@ -1,0 +1,24 @@
+using DxAssistant.Cases;
+using DxAssistant.Conversation.Messages;
+using Microsoft.Bot.Schema;
+
+namespace DxAssistant.Server.Channels;
+
+/// <summary>Activities of the local channel.</summary>
+internal static class LocalActivity
+{
+    public static Activity Opening(string caseId) => new(ActivityTypes.ConversationUpdate)
+    {
+        Id = CaseDesk.OpeningTurn,
+        Conversation = new ConversationAccount(id: caseId),
+        MembersAdded = [new ChannelAccount("user", ActivityReader.Nameless)],
+    };
+
+    public static Activity Message(string caseId, string turnId, MessageBody body) => new(ActivityTypes.Message)
+    {
+        Id = turnId,
+        Value = body,
+        Conversation = new ConversationAccount(id: caseId),
+        From = new ChannelAccount("user", ActivityReader.Nameless),
+    };
+}

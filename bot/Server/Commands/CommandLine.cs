@@ -1,0 +1,31 @@
+using System.CommandLine;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary>All commands of the program.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs what the arguments ask for.</summary>
+    /// <returns>0 done, 1 the work found problems, 2 the call was wrong.</returns>
+    public static async Task<int> RunAsync(string[] arguments, Streams streams, CancellationToken cancel = default)
+    {
+        var call = Make(streams).Parse(arguments);
+        if (call.Errors.Count > 0) return streams.Refuse($"{call.Errors[0].Message.TrimEnd('.')}: --help lists what there is");
+        var invocation = new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false };
+        return await call.InvokeAsync(invocation, cancel);
+    }
+
+    private static RootCommand Make(Streams streams)
+    {
+        var root = new RootCommand("Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this machine.");
+        new ServeCommand(streams).AddTo(root);
+        root.Add(new TalkCommand(streams).Make());
+        root.Add(MatchCommand.Make(streams));
+        root.Add(GlyphCommand.Make(streams));
+        root.Add(PlanCommand.Make(streams));
+        root.Add(ReadCommand.Make(streams));
+        root.Add(CalcCommand.Make(streams));
+        root.Add(ContentCommand.Make(streams));
+        return root;
+    }
+}

@@ -1,0 +1,19 @@
+using System.CommandLine;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary>Options that several commands share.</summary>
+internal static class CommonOptions
+{
+    public static Option<string?> Content() => new("--content")
+    {
+        Description = "The folder of the pages. Default: the folder content beside the program or above it.",
+        HelpName = "FOLDER",
+    };
+
+    public static Option<string?> Data(string otherwise) => new("--data")
+    {
+        Description = $"The file in which cases are kept. Default: {otherwise}.",
+        HelpName = "FILE",
+    };
+}

@@ -1,0 +1,25 @@
+using System.CommandLine;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>content</c>: work on the pages.</summary>
+internal static class ContentCommand
+{
+    public static Command Make(Streams streams)
+    {
+        var folder = new Argument<string?>("folder")
+        {
+            Description = "The folder of the pages; content when not given.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+
+        // An optional argument would take a mistyped option for its value.
+        folder.Validators.Add(result =>
+        {
+            if (result.Tokens.Any(token => token.Value.StartsWith('-'))) result.AddError($"there is no option {result.Tokens[0].Value}");
+        });
+        var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
+        check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));
+        return new Command("content", "Work on the pages.") { check };
+    }
+}

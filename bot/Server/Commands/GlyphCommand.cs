@@ -1,0 +1,35 @@
+using System.CommandLine;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Glyphs;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>glyph</c>: what a display was said to show, and what looks like it.</summary>
+internal static class GlyphCommand
+{
+    public static Command Make(Streams streams)
+    {
+        var glyph = new Command("glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""");
+        glyph.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
+        return glyph;
+    }
+
+    internal static JsonObject Answer(JsonElement request)
+    {
+        var reading = GlyphReader.Read(Request.Text(request, "text"));
+        var shown = new JsonObject
+        {
+            ["canonical"] = reading.Canonical,
+            ["alternatives"] = new JsonArray([.. reading.Alternatives.Select(code => (JsonNode)code)]),
+        };
+        if (reading.Flashing is { } flashing) shown["flashing"] = flashing;
+        if (reading.Blinks is { } blinks) shown["blinks"] = blinks;
+        if (!reading.Lamps.IsEmpty)
+        {
+            shown["lamps"] = new JsonArray([.. reading.Lamps.Select(l => (JsonNode)new JsonObject { ["lamp"] = l.Lamp, ["blinks"] = l.Blinks })]);
+        }
+
+        return shown;
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Readings;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>match</c>: words in, the faults they fit out.</summary>
+internal static class MatchCommand
+{
+    public static Command Make(Streams streams)
+    {
+        var content = CommonOptions.Content();
+        var match = new Command("match", """JSON Lines: {"text","series"?} in, {"decision","candidates","codes","readings"} out.""") { content };
+        match.SetAction((call, cancel) => RunAsync(call.GetValue(content), streams, cancel));
+        return match;
+    }
+
+    private static async Task<int> RunAsync(string? folder, Streams streams, CancellationToken cancel)
+    {
+        int opened = OpenedContent.Open(folder, streams, out var live);
+        if (live is null) return opened;
+        using (live)
+        {
+            var matcher = Matcher.For(live.Current.Library!);
+            return await JsonLines.RunAsync(streams, request => Answer(request, matcher), cancel);
+        }
+    }
+
+    internal static JsonObject Answer(JsonElement request, Matcher matcher)
+    {
+        string text = Request.Text(request, "text");
+        var result = matcher.Match(text, Request.OptionalText(request, "series"));
+        var shown = new JsonObject
+        {
+            ["decision"] = Words.Kebab(result.Decision.ToString()),
+            ["candidates"] = Candidates("fault", result.Candidates),
+            ["symptoms"] = Candidates("symptom", result.Symptoms),
+            ["codes"] = new JsonArray([.. result.Codes.Select(code => (JsonNode)code)]),
+            ["readings"] = ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings readings
+                ? ReadCommand.Array(readings.List)
+                : new JsonArray(),
+        };
+        if (result.RefusalId is { } refusal) shown["refusal"] = refusal;
+        return shown;
+    }
+
+    private static JsonArray Candidates(string name, IEnumerable<MatchCandidate> candidates) =>
+        new([.. candidates.Select(c => (JsonNode)new JsonObject { [name] = c.Id, ["score"] = Math.Round(c.Score, 6) })]);
+}

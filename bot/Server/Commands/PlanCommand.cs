@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using DxAssistant.Graph.Planning;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>plan</c>: the next step of a sequencing problem at a position of its walk, and what the policy costs from there.</summary>
+internal static class PlanCommand
+{
+    public static Command Make(Streams streams)
+    {
+        var plan = new Command("plan", """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
+        plan.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
+        return plan;
+    }
+
+    internal static JsonObject Answer(JsonElement request)
+    {
+        try
+        {
+            var problem = PlanRequest.Problem(request);
+            var position = PlanRequest.Position(request, problem);
+            return Shown(Request.OptionalText(request, "id"), Planner(request), problem, position);
+        }
+        catch (ArgumentException error)
+        {
+            throw new RequestException(error.Message.Split(" (Parameter")[0], error);
+        }
+    }
+
+    private static IPlanner Planner(JsonElement request) => Request.OptionalText(request, "mode") switch
+    {
+        null or "live" => new LivePlanner(),
+        "exact" => new ExactPlanner(),
+        var mode => throw new RequestException($"\"mode\" is exact or live, not {mode}"),
+    };
+
+    private static JsonObject Shown(string? id, IPlanner planner, SequencingProblem problem, Position position)
+    {
+        var plan = planner.Plan(problem, position);
+        var (action, access) = plan.Step switch
+        {
+            PlannedStep.DoCheck step => (step.Check.Value, step.Access.Value),
+            PlannedStep.DoRepair step => (step.Repair.Value, step.Access.Value),
+            _ => (null, (string?)null),
+        };
+
+        // The plan of an exact planner is followed to the end: its minutes are the cost of its policy.
+        double policyCost = planner is ExactPlanner && plan.IsExact ? plan.Minutes : new PolicyEvaluator(problem, planner).Minutes(position);
+        return new JsonObject
+        {
+            ["id"] = id,
+            ["action"] = action,
+            ["access"] = access,
+            ["firstAction"] = action,
+            ["expectedCost"] = plan.Minutes,
+            ["policyCost"] = policyCost,
+            ["exact"] = plan.IsExact,
+        };
+    }
+}

@@ -1,0 +1,100 @@
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Server.Content;
+
+namespace DxAssistant.Server.Serving;
+
+/// <summary>The content of a folder, compiled; once it is watched, recompiled when a page changes, the last good version kept until then.</summary>
+internal sealed class LiveContent : IDisposable
+{
+    // Editors write a file in several steps; one compile follows the last of them.
+    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(300);
+
+    private readonly string folder;
+    private readonly TextWriter notes;
+    private readonly Lock gate = new();
+    private FileSystemWatcher? watcher;
+    private ITimer? settled;
+    private volatile InUse current;
+
+    private LiveContent(string folder, TextWriter notes, InUse current)
+    {
+        this.folder = folder;
+        this.notes = notes;
+        this.current = current;
+    }
+
+    /// <summary>What answers now.</summary>
+    public InUse Current => current;
+
+    /// <summary>Compiles a folder; says what is wrong with it on <paramref name="notes"/>.</summary>
+    /// <returns>Null when the content has errors.</returns>
+    /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
+    public static LiveContent? Open(string folder, TextWriter notes) =>
+        Compile(folder, notes) is { } first ? new LiveContent(folder, notes, first) : null;
+
+    /// <summary>Compiles again whenever a page changes.</summary>
+    public void Watch(TimeProvider clock)
+    {
+        settled = clock.CreateTimer(_ => Reload(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        watcher = new FileSystemWatcher(folder, "*.md") { IncludeSubdirectories = true };
+        watcher.Changed += Noticed;
+        watcher.Created += Noticed;
+        watcher.Deleted += Noticed;
+        watcher.Renamed += Noticed;
+        watcher.EnableRaisingEvents = true;
+    }
+
+    /// <summary>Compiles now; a version with errors changes nothing.</summary>
+    public void Reload()
+    {
+        lock (gate)
+        {
+            try
+            {
+                if (Compile(folder, notes) is not { } next)
+                {
+                    notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
+                }
+                else if (next.Version != current.Version)
+                {
+                    current = next;
+                    notes.WriteLine($"The pages changed: now version {next.Version}.");
+                }
+            }
+            catch (IOException error)
+            {
+                notes.WriteLine($"The pages could not be read ({error.Message}): going on with version {current.Version}.");
+            }
+        }
+    }
+
+    public void Dispose()
+    {
+        watcher?.Dispose();
+        settled?.Dispose();
+    }
+
+    private void Noticed(object sender, FileSystemEventArgs change) => settled?.Change(Settle, Timeout.InfiniteTimeSpan);
+
+    private static InUse? Compile(string folder, TextWriter notes)
+    {
+        var pages = ContentFolderReader.Read(folder);
+        var result = ContentCompiler.Compile(pages);
+        foreach (var diagnostic in result.Diagnostics) notes.Write(DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
+        return result.Library is { } library && result.IsClean ? Use(library, notes) : null;
+    }
+
+    private static InUse? Use(Library library, TextWriter notes)
+    {
+        try
+        {
+            return InUse.Of(library);
+        }
+        catch (ArgumentException error)
+        {
+            // The pages are sound each by itself, and the conversation needs more than they give.
+            notes.WriteLine(error.Message.Split(" (Parameter")[0]);
+            return null;
+        }
+    }
+}

@@ -1,0 +1,19 @@
+using DxAssistant.Cases;
+using DxAssistant.Server.Chat;
+using DxAssistant.Server.Serving;
+
+namespace DxAssistant.Server.Summary;
+
+/// <summary>The summary of a case, for its page.</summary>
+internal sealed class SummaryEndpoint(CaseDesk desk, Func<InUse> inUse)
+{
+    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/summary", ShowAsync);
+
+    private async Task<IResult> ShowAsync(string id, CancellationToken cancel)
+    {
+        var log = CaseId.IsWellFormed(id) ? await desk.ReadAsync(id, cancel) : [];
+        return log.IsEmpty
+            ? Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase)
+            : Results.Json(CaseSummary.Of(id, log, inUse().Titles), ChatJson.Options);
+    }
+}
