@@ -3,7 +3,7 @@ import { draw } from './draw.js';
 
 const percent = line => {
   const value = line.probability * 100;
-  return value > 0 && value < 1 ? 'under 1 %' : `${Math.round(value)} %`;
+  return value > 0 && value < 1 ? 'under\u00a01\u00a0%' : `${Math.min(99, Math.round(value))}\u00a0%`;
 };
 
 function bar(line) {

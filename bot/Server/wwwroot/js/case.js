@@ -28,7 +28,8 @@ function trouble(line) {
 function show() {
   drawBoxes(at('boxes'), view);
   const drawn = rowsOf(view.turns);
-  rows.replaceChildren(...drawn.map((row, i) => drawRow(row, i + 1)));
+  const known = new Set();
+  rows.replaceChildren(...drawn.map((row, i) => drawRow(row, i + 1, known)));
   const open = drawn.at(-1);
   drawSlip(slip, {
     question: open.question, heading: headingOf(open), lines: last().belief, place: drawn.length, send, complain: say,
@@ -117,6 +118,14 @@ async function begin() {
   document.addEventListener('visibilitychange', () => { if (!document.hidden) catchUp(); });
   document.body.dataset.ready = 'yes';
 }
+
+// The second half of a double tap would answer the question that has just taken the place of the first.
+slip.addEventListener('click', event => {
+  if (event.detail > 1 && event.target.closest('.option, .command, .main')) {
+    event.stopPropagation();
+    event.preventDefault();
+  }
+}, true);
 
 // What is behind the slip can always be scrolled clear of it.
 new ResizeObserver(() => {

@@ -27,12 +27,23 @@ function list(run, kind) {
     draw('ol', {}, run.map(segment => draw('li', {}, noted(segment)))));
 }
 
-function cautions(run) {
-  return cautionsOf(run).map(({ segments: [danger, ...rest] }) => draw('div', { class: 'flag caution' },
+// A caution that stands in full further up is shown with its danger, and with what to do on demand: the same page of
+// text before every step would be read by nobody.
+function caution({ page, segments: [danger, ...rest] }, known) {
+  const todo = rest.length ? draw('ul', {}, rest.map(segment => draw('li', {}, noted(segment)))) : null;
+  return draw('div', { class: 'flag caution' },
     mark('caution'),
     draw('div', {},
       draw('p', {}, draw('strong', { class: 'flag-word' }, 'Caution'), ' ', noted(danger)),
-      rest.length ? draw('ul', {}, rest.map(segment => draw('li', {}, noted(segment)))) : null)));
+      todo && known.has(page) ? draw('details', {}, draw('summary', {}, 'What to do about it, as before'), todo) : todo));
+}
+
+function cautions(run, known) {
+  return cautionsOf(run).map(box => {
+    const drawn = caution(box, known);
+    known.add(box.page);
+    return drawn;
+  });
 }
 
 // Sentences that follow a verdict say in words what its figures show; they add their sources to it.
@@ -50,7 +61,8 @@ function lead(segment) {
   return draw('p', { class: 'lead' }, noted(segment));
 }
 
-export function blocks(segments) {
+/** @param known pages of cautions that were shown in full already; those shown now are added. */
+export function blocks(segments, known = new Set()) {
   const made = [];
   for (let i = 0; i < segments.length;) {
     const kind = segments[i].kind;
@@ -58,7 +70,7 @@ export function blocks(segments) {
     while ((kind in lists || kind === 'caution' || kind === 'verdict') && end < segments.length && segments[end].kind === kind) end++;
     const run = segments.slice(i, end);
     if (kind in lists) made.push(list(run, kind));
-    else if (kind === 'caution') made.push(...cautions(run));
+    else if (kind === 'caution') made.push(...cautions(run, known));
     else if (kind === 'verdict') made.push(...verdicts(run));
     else made.push(isLead(segments[i]) ? lead(segments[i]) : block(segments[i]));
     i = end;

@@ -7,7 +7,7 @@
   const show = () => {
     root.dataset.shade = shade();
     const button = document.getElementById('shade');
-    if (button) button.textContent = shade() === 'dark' ? 'Light' : 'Dark';
+    if (button) button.textContent = shade() === 'dark' ? 'Light paper' : 'Dark paper';
   };
   show();
   dark.addEventListener('change', show);

@@ -9,11 +9,13 @@ export const number = id => id.replace(/[^A-Za-z0-9]/g, '').slice(-6).toUpperCas
 const ends = { repaired: 'Repaired', watch: 'To be watched', book: 'Another visit', 'other-unit': 'Another unit' };
 
 export function drawBoxes(element, view) {
-  const box = (name, content, wide) => draw('div', { class: wide ? 'box wide' : 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
+  const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
+  const filled = (name, content) => content ? box(name, content) : null;
   const head = view.head;
-  element.replaceChildren(
-    box('Unit', head.unit), box('Shows', head.shows, true), box('At the unit', head.who),
-    box('Unit is', head.stands), box('Opened', day(view.openedAt)), box('Ended', ends[head.ended] ?? head.ended));
+  element.replaceChildren(...[
+    box('Unit', head.unit), box('Shows', head.shows), filled('At the unit', head.who), filled('Unit is', head.stands),
+    box('Opened', day(view.openedAt)), filled('Ended', ends[head.ended] ?? head.ended),
+  ].filter(shown => shown !== null));
 }
 
 function exchange({ turn, said, results }) {
@@ -28,7 +30,7 @@ export function headingOf(row) {
   return (row.question?.kind === 'access' && of('instruction')) || row.question?.text || of('question');
 }
 
-export function drawRow(row, place) {
+export function drawRow(row, place, known) {
   const element = draw('li', { class: 'row', id: `line-${place}` });
   const step = row.question?.kind === 'access';
   const asked = row.ask.filter(segment => segment.kind !== 'question' && !(step && segment.kind === 'instruction'));
@@ -39,7 +41,7 @@ export function drawRow(row, place) {
       mark(row.question ? markOf(row.question) : 'end')),
     draw('div', { class: 'body' },
       row.lead.length ? draw('div', { class: 'results' }, blocks(row.lead)) : null,
-      blocks(asked),
+      blocks(asked, known),
       heading ? draw('h2', { class: 'asked' }, heading) : null,
       row.exchanges.map(exchange),
       draw('p', { class: 'written waiting', hidden: true }, draw('span', { class: 'pen' }), draw('span', { class: 'unsaved' }, 'not saved yet')),

@@ -65,6 +65,7 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
       commands(question, send),
       belief(lines)),
     draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));
+  element.dataset.kind = question?.kind ?? 'closed';
   element.querySelector('#words').value = written;
   const bars = element.querySelector('.belief');
   if (bars) bars.open = opened;

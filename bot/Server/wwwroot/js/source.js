@@ -15,12 +15,8 @@ export function sourceNote(segment) {
 
 export function sourceSwitch(row, number) {
   const button = draw('button', {
-    type: 'button', class: 'quiet', 'aria-expanded': 'false', 'aria-label': `Sources of line ${number}`,
-    onclick: () => {
-      const shown = row.classList.toggle('with-sources');
-      button.setAttribute('aria-expanded', String(shown));
-      button.textContent = shown ? 'Hide sources' : 'Sources';
-    },
-  }, 'Sources');
+    type: 'button', class: 'quiet', 'aria-expanded': 'false',
+    onclick: () => button.setAttribute('aria-expanded', String(row.classList.toggle('with-sources'))),
+  }, 'Sources', draw('span', { class: 'unseen' }, ` of line ${number}`));
   return button;
 }

@@ -1,0 +1,83 @@
+// The summary of a case, for the screen and for paper.
+import { day, draw, time } from './draw.js';
+import { readSummary, Refused } from './post.js';
+import { number } from './sheet.js';
+import { stamp } from './verdict.js';
+
+const ends = {
+  repaired: 'Repaired and tried out', watch: 'No fault stands; to be watched', book: 'Another visit is needed', 'other-unit': 'A unit without pages here',
+};
+
+const at = id => document.getElementById(id);
+const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
+
+function read(check) {
+  if (!check.figures) return check.answer;
+  return check.figures.readings.map(reading =>
+    draw('span', { class: 'cell-line' }, `${reading.label} ${reading.value}`.trim(), reading.odd ? ' (odd one)' : ''));
+}
+
+function checkRow(check, place) {
+  return draw('tr', {},
+    draw('th', { scope: 'row' }, `${place + 1}. ${check.title}`),
+    draw('td', { 'data-name': 'Read or seen' }, read(check)),
+    draw('td', { 'data-name': 'Expected' }, check.figures ? check.figures.expected.map(text => draw('span', { class: 'cell-line' }, text)) : '—'),
+    draw('td', { 'data-name': 'Verdict' }, check.figures ? stamp(check.figures) : '—'),
+    draw('td', { 'data-name': 'Time' }, time(check.at)));
+}
+
+function checks(part) {
+  if (part.checks.length === 0) return draw('p', {}, 'No check has a result yet.');
+  return draw('table', {},
+    draw('thead', {}, draw('tr', {}, ['Check', 'Read or seen', 'Expected', 'Verdict', 'Time'].map(name => draw('th', { scope: 'col' }, name)))),
+    draw('tbody', {}, part.checks.map(checkRow)));
+}
+
+function repair(made) {
+  const end = made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
+  return draw('li', {}, draw('strong', {}, made.title), `: ${end}`, made.triedAt ? [', ', time(made.triedAt)] : null);
+}
+
+function part(shown, place, all) {
+  return draw('section', { class: 'part' },
+    draw('h2', {}, all.length > 1 ? `Part ${place + 1}` : 'What was done'),
+    draw('dl', { class: 'facts' },
+      line('Shows', shown.shows.join('; ') || '—'),
+      shown.said.length ? line('In their words', shown.said.map(words => `“${words}”`).join(', ')) : [],
+      line('Fault proven', shown.proven ?? 'None yet'),
+      line('Ended', ends[shown.ended] ?? shown.ended ?? 'Still open')),
+    draw('h3', {}, 'Checks'), checks(shown),
+    shown.leftOut.length ? [draw('h3', {}, 'Left out'),
+      draw('ul', {}, shown.leftOut.map(left => draw('li', {}, `${left.title}: ${left.reason.toLowerCase()}`)))] : null,
+    draw('h3', {}, 'Repair and trial'),
+    shown.repairs.length ? draw('ul', {}, shown.repairs.map(repair)) : draw('p', {}, 'No repair has been made.'));
+}
+
+function article(summary) {
+  return [
+    draw('dl', { class: 'facts head' },
+      line('Unit', summary.head.unit ?? '—'), line('At the unit', summary.head.who ?? '—'),
+      line('Opened', day(summary.openedAt)), line('Last entry', day(summary.lastAt)),
+      line('Sheet', summary.id), line('Content version', summary.versions.join(', '))),
+    summary.parts.map(part),
+    draw('p', { class: 'signed' }, draw('span', {}, 'Name'), draw('span', {}, 'Date'), draw('span', {}, 'Signature')),
+  ].flat();
+}
+
+async function begin() {
+  const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/sheet/)?.[1] ?? '');
+  try {
+    const summary = await readSummary(id);
+    at('number').textContent = `No. ${number(id)}`;
+    document.title = `Summary ${number(id)}`;
+    at('case').href = `/case/${encodeURIComponent(id)}`;
+    at('article').replaceChildren(...article(summary));
+    at('trouble').textContent = '';
+  } catch (problem) {
+    at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.';
+  }
+  document.body.dataset.ready = 'yes';
+}
+
+at('print').addEventListener('click', () => print());
+begin();
