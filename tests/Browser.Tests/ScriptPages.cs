@@ -76,7 +76,7 @@ internal static class ScriptPages
         params ImmutableArray<Segment> said)
     {
         var question = Say(SegmentKind.Question, text);
-        var open = new OpenQuestion($"q{turns}", kind, subject, text, options, fields, AtCheck);
+        var open = new OpenQuestion($"q{turns}", kind, subject, text, question.From, options, fields, AtCheck);
         bool walking = kind is not (QuestionKind.Complaint or QuestionKind.Closed);
         return new Reply(said.Add(question), open, walking ? Belief : [], walking ? "closed-running" : null);
     }

@@ -20,7 +20,7 @@ internal sealed class Site : IAsyncDisposable
 
     public static Task<Site> StartAsync()
     {
-        var script = new InUse(new Script(), TitleBook.Empty);
+        var script = new InUse(new Script(), TitleBook.Empty, "script");
         return StartAsync(() => script);
     }
 

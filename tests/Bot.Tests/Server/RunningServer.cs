@@ -31,7 +31,7 @@ internal sealed class RunningServer : IAsyncDisposable
     public static async Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, params string[] serviceUrls)
     {
         var settings = new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]);
-        var inUse = new InUse(responder, TitleBook.Empty);
+        var inUse = new InUse(responder, TitleBook.Empty, "test");
         var app = ChatServer.Build(settings, store, () => inUse);
         await app.StartAsync();
         return new RunningServer(app, store);

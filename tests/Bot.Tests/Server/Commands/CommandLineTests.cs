@@ -1,0 +1,61 @@
+using DxAssistant.Bot.Tests.Cases;
+
+namespace DxAssistant.Bot.Tests.Server.Commands;
+
+public sealed class CommandLineTests
+{
+    [Theory]
+    [InlineData("reed")]
+    [InlineData("--prot", "5")]
+    [InlineData("--port", "many")]
+    [InlineData("--port", "70000")]
+    [InlineData("--listen", "0.0.0.0")]
+    [InlineData("--listen", "::")]
+    [InlineData("--listen", "192.0.2.7")]
+    [InlineData("--listen", "somewhere")]
+    [InlineData("--service-url", "channel.example")]
+    [InlineData("--content", "no-such-folder")]
+    [InlineData("talk", "--content", "no-such-folder")]
+    [InlineData("content", "check", "--fix")]
+    [InlineData("content", "check", "no-such-folder")]
+    public async Task RunAsync_WrongCall_OneLineOnErrorAndCodeTwo(params string[] arguments)
+    {
+        var run = await Run.OfAsync("", arguments);
+
+        Assert.Equal(2, run.Code);
+        Assert.Equal("", run.Output);
+        Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+    }
+
+    [Fact]
+    public async Task Serve_AddressOthersCanReach_SaysWhyNotAndWhatInstead()
+    {
+        var run = await Run.OfAsync("", "--listen", "0.0.0.0");
+
+        Assert.Contains("no accounts yet", run.Error, StringComparison.Ordinal);
+        Assert.Contains("leave --listen out", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("talk")]
+    public async Task Start_ContentWithErrors_PrintsThemAndStartsNothing(string command)
+    {
+        using var folder = new TemporaryFolder();
+        File.WriteAllText(folder.File("index.md"), "---\nkind: nonsense\nid: index\n---\n# Index\nText.\n");
+
+        var run = await Run.OfAsync("", [.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--content", folder.Path]);
+
+        Assert.Equal(1, run.Code);
+        Assert.Contains("index.md:", run.Error, StringComparison.Ordinal);
+        Assert.Contains("error[", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Help_ListsEveryCommand()
+    {
+        var run = await Run.OfAsync("", "--help");
+
+        foreach (string command in new[] { "talk", "match", "read", "glyph", "calc", "plan", "content" }) Assert.Contains(command, run.Output, StringComparison.Ordinal);
+    }
+}

@@ -1,0 +1,84 @@
+using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Server.Serving;
+
+namespace DxAssistant.Bot.Tests.Server;
+
+/// <summary>Pages are edited while the program runs.</summary>
+public sealed class LiveContentTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+    private readonly StringWriter notes = new() { NewLine = "\n" };
+
+    public LiveContentTests()
+    {
+        foreach (string page in Directory.EnumerateFiles(Shipped.Folder, "*.md", SearchOption.AllDirectories))
+        {
+            string copy = folder.File(Path.GetRelativePath(Shipped.Folder, page));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(page, copy);
+        }
+    }
+
+    public void Dispose()
+    {
+        notes.Dispose();
+        folder.Dispose();
+    }
+
+    [Fact]
+    public void Reload_PageIsBetter_IsUsedFromThenOn()
+    {
+        using var content = LiveContent.Open(folder.Path, notes)!;
+        string before = content.Current.Version;
+        Edit("phrases.md", "What is wrong?", "What is the trouble?");
+
+        content.Reload();
+
+        Assert.NotEqual(before, content.Current.Version);
+        Assert.Contains(content.Current.Version, notes.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Reload_PageIsBroken_KeepsTheLastGoodOneAndSaysWhy()
+    {
+        using var content = LiveContent.Open(folder.Path, notes)!;
+        var before = content.Current;
+        Edit("index.md", "kind: index", "kind: nonsense");
+
+        content.Reload();
+
+        Assert.Same(before, content.Current);
+        Assert.Contains("index.md:2:", notes.ToString(), StringComparison.Ordinal);
+        Assert.Contains("going on with version", notes.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Watch_PageChangesOnDisk_IsNoticed()
+    {
+        using var content = LiveContent.Open(folder.Path, notes)!;
+        string before = content.Current.Version;
+        content.Watch(TimeProvider.System);
+        Edit("phrases.md", "What is wrong?", "What is the trouble?");
+
+        // Bounded, so that a watcher that never calls fails the test instead of hanging it.
+        for (int i = 0; i < 600 && content.Current.Version == before; i++) await Task.Delay(100);
+
+        Assert.NotEqual(before, content.Current.Version);
+    }
+
+    [Fact]
+    public void Open_ConversationLacksAPhrase_StartsNothingAndNamesIt()
+    {
+        Edit("phrases.md", "## ask-complaint\n", "## ask-complaint-elsewhere\n");
+
+        Assert.Null(LiveContent.Open(folder.Path, notes));
+        Assert.Contains("ask-complaint", notes.ToString(), StringComparison.Ordinal);
+    }
+
+    private void Edit(string page, string text, string with)
+    {
+        string old = File.ReadAllText(folder.File(page));
+        Assert.Contains(text, old, StringComparison.Ordinal);
+        File.WriteAllText(folder.File(page), old.Replace(text, with, StringComparison.Ordinal));
+    }
+}
