@@ -6,6 +6,7 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 internal sealed class SourceText
 {
     private readonly int[] lineStarts;
+    private readonly Dictionary<int, int[]> characters = [];
 
     public SourceText(string path, string text)
     {
@@ -35,7 +36,8 @@ internal sealed class SourceText
         index = index >= 0 ? index : ~index - 1;
         int lineEnd = index + 1 < lineStarts.Length ? lineStarts[index + 1] - 1 : Text.Length;
         int end = Math.Clamp(span.End, start, lineEnd < start ? start : lineEnd);
-        return new SourceSpan(Path, index + 1, Count(lineStarts[index], start) + 1, Count(start, end));
+        int before = CharactersBefore(index, start);
+        return new SourceSpan(Path, index + 1, before + 1, CharactersBefore(index, end) - before);
     }
 
     public string Slice(TextSpan span) => Text.Substring(span.Start, span.Length);
@@ -58,7 +60,24 @@ internal sealed class SourceText
         return TextSpan.Between(start, end);
     }
 
-    // A line without marks or emoji counts in one step; the rest is counted the slow, right way.
-    private int Count(int start, int end) =>
-        new StringInfo(Text[start..end]).LengthInTextElements;
+    // Counted once a line: a faulty line can be long and have a thousand faults.
+    private int[] CharactersOf(int line)
+    {
+        if (!characters.TryGetValue(line, out int[]? starts))
+        {
+            int end = line + 1 < lineStarts.Length ? lineStarts[line + 1] - 1 : Text.Length;
+            starts = StringInfo.ParseCombiningCharacters(Text[lineStarts[line]..end]);
+            characters.Add(line, starts);
+        }
+
+        return starts;
+    }
+
+    // How many characters of the line begin before an offset of the page.
+    private int CharactersBefore(int line, int offset)
+    {
+        int[] starts = CharactersOf(line);
+        int at = Array.BinarySearch(starts, offset - lineStarts[line]);
+        return at >= 0 ? at : ~at;
+    }
 }

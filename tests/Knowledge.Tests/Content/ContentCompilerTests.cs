@@ -105,6 +105,23 @@ public class ContentCompilerTests
         Assert.NotEmpty(ContentCompiler.Compile(TinyContent.With("cautions/live-mains.md", front)).Diagnostics);
     }
 
+    // A broken link every few characters on one line: each place must be found without counting the whole line again.
+    [Fact]
+    public void Compile_ThousandsOfFaultsOnOneLine_IsWorkInStepWithThem()
+    {
+        double Work(int count)
+        {
+            ContentFolder folder = TinyContent.With("checks/fan-plug.md", TinyContent.Texts["checks/fan-plug.md"]
+                + string.Concat(Enumerable.Repeat("[a](b.md) ", count)));
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            Assert.Equal(count, ContentCompiler.Compile(folder).Diagnostics.Length);
+            return GC.GetAllocatedBytesForCurrentThread() - before;
+        }
+
+        Work(100);
+        Assert.InRange(Work(4000) / Work(1000), 1, 6);
+    }
+
     // Work is counted in bytes allocated, which no load of the machine changes.
     [Fact]
     public void Compile_FourTimesThePages_TakesAboutFourTimesTheWork()

@@ -1,0 +1,36 @@
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Judging;
+
+namespace DxAssistant.Knowledge.Tests.Content;
+
+public class ShippedContentTests
+{
+    private static readonly ContentFolder Folder = RepositoryFolder.Read("content");
+    private static readonly CompileResult Result = ContentCompiler.Compile(Folder);
+
+    [Fact]
+    public void Compile_ShippedContent_FindsNothing() => Assert.True(Result.Diagnostics.IsEmpty,
+        string.Concat(Result.Diagnostics.Take(20).Select(found => DiagnosticText.Render(found, Folder, "content/"))));
+
+    [Fact]
+    public void Compile_ShippedContent_GraphHasNoFindings() => Assert.Empty(Result.Library!.Graph.Findings);
+
+    [Fact]
+    public void JudgeInputsFor_EveryShippedCheckAndSeries_FitTheCalculation()
+    {
+        int count = 0;
+        foreach (CheckPage check in Result.Library!.Checks.Values.Where(check => check.Calculation is not null))
+        {
+            foreach (SeriesPage series in Result.Library.Series.Values
+                .Where(series => check.Series.IsEmpty || check.Series.Contains(series.Id)))
+            {
+                var inputs = Result.Library.JudgeInputsFor(check, series);
+                Assert.Null(JudgeCatalogue.All[check.Calculation!].ProblemWith(inputs));
+                count++;
+            }
+        }
+
+        Assert.True(count > 20, $"only {count} checks calculate");
+    }
+}
