@@ -38,7 +38,8 @@ internal sealed record HiddenFault(FaultId Fault, Func<ImmutableArray<double>, i
         return new WalkRecord(steps.ToImmutable(), walker.State);
     }
 
-    private void Answer(Walker walker)
+    /// <summary>Answers the open question.</summary>
+    public void Answer(Walker walker)
     {
         OpenQuestion question = walker.Question;
         switch (question.Kind)

@@ -1,0 +1,146 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+public sealed class CourseOfACaseTests
+{
+    [Theory]
+    [InlineData("")]
+    [InlineData("   ")]
+    [InlineData("\u0000\u0007\u200b")]
+    public void Message_NothingInIt_SaysSo(string text) => SaysAndKeepsAsking(text, "notice-empty");
+
+    [Fact]
+    public void Message_TooLong_SaysHowLongItMayBe() => SaysAndKeepsAsking(new string('a', 100_000), "notice-too-long");
+
+    [Theory]
+    [InlineData("<script>alert(1)</script>")]
+    [InlineData("これはエアコンですか")]
+    [InlineData("qqqq zzzz xxxx")]
+    public void Message_NothingOfTheTrade_SaysSo(string text)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(text);
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind is SegmentKind.Notice or SegmentKind.Refusal);
+        Assert.Empty(walker.Log.OfType<SymptomReported>());
+    }
+
+    [Fact]
+    public void Reading_WhereAChoiceWasAsked_IsNotTakenForOne()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        string subject = walker.Question.Subject;
+        walker.Say("230 V");
+        Assert.Equal(subject, walker.Question.Subject);
+        Assert.Empty(walker.Log.OfType<OutcomeSeen>());
+    }
+
+    [Fact]
+    public void Choice_OfAnOlderQuestion_ChangesNothing()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        OpenQuestion older = walker.Question;
+        walker.Tap(older.Options[0].Key);
+        int outcomes = walker.Log.OfType<OutcomeSeen>().Count();
+        walker.Send(new MessageBody.Choice(older.Id, older.Options[0].Key));
+        Assert.Equal(outcomes, walker.Log.OfType<OutcomeSeen>().Count());
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-stale")));
+    }
+
+    [Fact]
+    public void Back_AfterAnAnswer_AsksThatQuestionAgain()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        string subject = walker.Question.Subject;
+        walker.Tap(walker.Question.Options[0].Key);
+        walker.Order(CommandWord.Back);
+        Assert.Equal(subject, walker.Question.Subject);
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Fact]
+    public void Skip_Check_IsNeverAskedAgain()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        string subject = walker.Question.Subject;
+        walker.Order(CommandWord.Skip);
+        WalkRecord walk = HiddenFault.Typical("indoor-fan-motor-failed").Walk(walker);
+        Assert.DoesNotContain(subject, walk.Steps);
+    }
+
+    [Fact]
+    public void Why_AtACheck_GivesTheNumbersThatChoseIt()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        Reply reply = walker.Order(CommandWord.Why);
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-check")));
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-runner-up")));
+        Assert.Equal(walker.Question.Options.Length, reply.Segments.Count(segment => segment.From.Contains(new Provenance.Phrase("why-answer"))));
+    }
+
+    [Fact]
+    public void RepairFails_FaultIsRuledOutAndTheWalkGoesOn()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "indoor-fan-fault");
+        WalkRecord walk = HiddenFault.Typical("indoor-fan-plug-loose").Walk(walker);
+        Assert.Equal("indoor-fan-plug-loose", walk.Proven);
+        Assert.Equal("repaired", walk.End.ClosedHow);
+    }
+
+    [Fact]
+    public void LeftOver_AfterAVerifiedRepair_BeginsASecondFault()
+    {
+        Walker walker = AtLeftOver();
+        walker.Tap("some");
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+        Assert.Empty(walker.State.Symptoms);
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Fact]
+    public void Complaint_SaidAtLeftOver_BeginsASecondFaultWithIt()
+    {
+        Walker walker = AtLeftOver();
+        walker.Say(ShippedContent.Library.Symptoms[new Graph.Model.SymptomId("water-dripping-indoor")].Title.Text);
+        Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Single(walker.Log.OfType<SecondFaultBegun>());
+    }
+
+    [Fact]
+    public void Code_ThatNoSeriesShows_IsSaidToBeUnknown()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say("code J9");
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-code-elsewhere")));
+    }
+
+    private static Walker AtLeftOver()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "indoor-fan-fault");
+        HiddenFault unit = HiddenFault.Typical("indoor-fan-plug-loose");
+        while (walker.Question.Kind != QuestionKind.LeftOver) unit.Answer(walker);
+        return walker;
+    }
+
+    private static Walker AtCheck(string symptom)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", symptom).MakeSafe();
+        Assert.Equal(QuestionKind.Check, walker.Question.Kind);
+        return walker;
+    }
+
+    private static void SaysAndKeepsAsking(string text, string phrase)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(text);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase(phrase)));
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+    }
+}
