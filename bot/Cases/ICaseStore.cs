@@ -17,7 +17,7 @@ public interface ICaseStore : IAsyncDisposable
     /// <summary>All events of one case in order; empty when there is no such case.</summary>
     Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default);
 
-    /// <summary>The cases last added to, newest first.</summary>
+    /// <summary>The cases last added to, newest first; those in which nothing was said yet are left out.</summary>
     /// <param name="limit">How many at most; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is below 1.</exception>
     Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default);

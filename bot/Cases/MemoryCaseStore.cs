@@ -29,8 +29,8 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         lock (gate)
         {
-            return Task.FromResult(cases.OrderByDescending(c => c.Value.Order).Take(limit)
-                .Select(c => new CaseLine(c.Key, c.Value.Title, c.Value.Log[0].At, c.Value.Log[^1].At))
+            return Task.FromResult(cases.Where(c => c.Value.Title is not null).OrderByDescending(c => c.Value.Order).Take(limit)
+                .Select(c => new CaseLine(c.Key, c.Value.Title!, c.Value.Log[0].At, c.Value.Log[^1].At))
                 .ToImmutableArray());
         }
     }

@@ -9,13 +9,13 @@ internal static class CaseList
     public static ImmutableArray<CaseLine> Read(SqliteConnection connection, int limit)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = "SELECT id, title, opened_at, last_at FROM job ORDER BY last_event DESC LIMIT $limit";
+        command.CommandText = "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $limit";
         command.Parameters.AddWithValue("$limit", limit);
         using var rows = command.ExecuteReader();
         var cases = ImmutableArray.CreateBuilder<CaseLine>();
         while (rows.Read())
         {
-            cases.Add(new CaseLine(rows.GetString(0), rows.IsDBNull(1) ? null : rows.GetString(1), Time(rows, 2), Time(rows, 3)));
+            cases.Add(new CaseLine(rows.GetString(0), rows.GetString(1), Time(rows, 2), Time(rows, 3)));
         }
 
         return cases.ToImmutable();

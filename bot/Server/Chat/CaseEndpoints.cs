@@ -27,11 +27,8 @@ internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICa
         return Results.Json(await ViewAsync(id, cancel), ChatJson.Options, statusCode: StatusCodes.Status201Created);
     }
 
-    private async Task<IResult> ListAsync(CancellationToken cancel)
-    {
-        var cases = await store.ListAsync(Listed, cancel);
-        return Results.Json(cases.Where(c => c.Title is not null), ChatJson.Options);
-    }
+    private async Task<IResult> ListAsync(CancellationToken cancel) =>
+        Results.Json(await store.ListAsync(Listed, cancel), ChatJson.Options);
 
     private async Task<IResult> ShowAsync(string id, CancellationToken cancel) =>
         await ViewAsync(id, cancel) is { } view

@@ -123,16 +123,17 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [Fact]
-    public async Task ListAsync_SeveralCases_NewestFirstWithTitles()
+    public async Task ListAsync_SeveralCases_NewestFirstWithTitlesAndNoneWithoutWords()
     {
         await store.AppendAsync("a", 0, "t1", [new Opened("v1")]);
-        await store.AppendAsync("b", 0, "t1", [new Opened("v1")]);
+        await store.AppendAsync("b", 0, "t1", Events("b4"));
+        await store.AppendAsync("c", 0, "t1", [new Opened("v1")]);
         clock.Time = Noon.AddMinutes(1);
         await store.AppendAsync("a", 1, "t2",
             [new Said("t2", "technician", new MessageBody.Words("fan dead")), new SymptomReported("fan", 1, "fan dead")]);
 
         Assert.Equal<CaseLine>(
-            [new CaseLine("a", "fan dead", Noon, Noon.AddMinutes(1)), new CaseLine("b", null, Noon, Noon)],
+            [new CaseLine("a", "fan dead", Noon, Noon.AddMinutes(1)), new CaseLine("b", "b4", Noon, Noon)],
             await store.ListAsync(10));
         Assert.Equal("a", Assert.Single(await store.ListAsync(1)).Id);
     }

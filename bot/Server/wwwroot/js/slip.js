@@ -71,6 +71,7 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
   if (bars) bars.open = opened;
   element.querySelector('#fold').addEventListener('click', () => fold(element));
   element.hidden = false;
+  element.scrollTop = 0;
 }
 
 function fold(element) {
