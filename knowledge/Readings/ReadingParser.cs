@@ -34,16 +34,19 @@ public static class ReadingParser
 
         bool placed = Labelling.Apply(tokens, labels, left);
         var gap = new Gap(tokens, taken);
+        var placing = new FieldPlacing(tokens, context, gap);
+        placing.Place(left);
         new UnitSharing(tokens, taken, gap, context, setting).Share(left);
         Ranges.Mark(left, gap);
         Differences.Mark(left, tokens, context);
         List<Mention> settled = new BareNumbers(context, gap, around).Settle(left);
+        placing.PlaceSettled(settled);
         LabelMention? all = labels.FirstOrDefault(label => label.Kind == LabelKind.All);
         List<Mention> assigned = new Assignment(tokens, context, gap, all).Assign(settled);
 
-        var judge = new Judge(tokens, context);
-        return new Verdicts(tokens,
-            context).Of([.. assigned.Select(mention => judge.Of(placed ? mention : Unplaced(mention)))], anyExpected);
+        Judged Judged(Mention mention) =>
+            new Judge(tokens, context.Of(mention.Label)).Of(placed ? mention : Unplaced(mention));
+        return new Verdicts(tokens, context).Of([.. assigned.Select(Judged)], anyExpected);
     }
 
     private static Mention Unplaced(Mention mention) => mention.Doubt == Doubt.None

@@ -37,7 +37,8 @@ internal static class AllLabels
     private static int AfterAll(TokenList tokens, int first, out int count)
     {
         Token next = tokens[first + 1];
-        count = next.Lower switch { "three" or "3" => 3, "two" or "2" => 2, "four" or "4" => 4, _ => 0 };
+        count = next.Lower switch { "three" or "3" => 3, "two" or "2" => 2, "four" or "4" => 4, "five" or "5" => 5,
+            "six" or "6" => 6, _ => 0 };
         if (count > 0)
         {
             return first + (Nouns.Contains(tokens[first + 2].Lower) ? 3 : 2);

@@ -6,29 +6,36 @@ namespace DxAssistant.Knowledge.Readings.Labels;
 /// <summary>Recognises the lines of the form in any spelling: U–V as U-V, "u to v", UV, V-U.</summary>
 internal sealed class AskedLabels
 {
-    private readonly List<(string[] Parts, string Label)> _spellings = [];
+    private readonly ImmutableArray<(string[] Parts, string Label)> _spellings;
 
-    public AskedLabels(ImmutableArray<string> labels)
+    public AskedLabels(IEnumerable<string> labels)
     {
-        foreach (string label in labels)
+        ImmutableArray<(string[] Parts,
+            string Label)> lines = [.. labels.Distinct().Select(label => (PartsOf(label), label))];
+        // "Suction pipe" before "suction".
+        _spellings = [.. lines.SelectMany(line => Spellings(line.Parts, lines).Select(parts => (parts, line.Label)))
+            .OrderByDescending(spelling => spelling.parts.Length)];
+    }
+
+    private static IEnumerable<string[]> Spellings(string[] parts, ImmutableArray<(string[] Parts, string Label)> lines)
+    {
+        if (parts.Length == 0)
         {
-            string[] parts = PartsOf(label);
-            if (parts.Length > 0)
+            yield break;
+        }
+        yield return parts;
+        if (parts.Length == 2 && parts.All(part => part.Length <= 2))
+        {
+            yield return [parts[1], parts[0]];
+        }
+        // One word of several will do if no other line has it.
+        foreach (string word in parts.Where(part => parts.Length > 1 && part.Length > 2))
+        {
+            if (lines.Count(line => line.Parts.Contains(word)) == 1)
             {
-                _spellings.Add((parts, label));
-            }
-            if (parts.Length == 2 && parts.All(part => part.Length <= 2))
-            {
-                _spellings.Add(([parts[1], parts[0]], label));
-            }
-            if (parts.Length > 1 && parts[0].Length > 2
-                && labels.Count(other => PartsOf(other).FirstOrDefault() == parts[0]) == 1)
-            {
-                _spellings.Add(([parts[0]], label));
+                yield return [word];
             }
         }
-        // "Suction pressure" before "suction".
-        _spellings.Sort((one, other) => other.Parts.Length.CompareTo(one.Parts.Length));
     }
 
     public LabelMention? At(TokenList tokens, int first)
@@ -58,7 +65,7 @@ internal sealed class AskedLabels
     private static int? OneEnd(TokenList tokens, int first, string part)
     {
         Token token = tokens[first];
-        bool same = token.Kind is TokenKind.Word or TokenKind.Code && token.Lower == part;
+        bool same = token.Kind is TokenKind.Word or TokenKind.Code && LabelParts.Means(token, part);
         bool letter = part.Length == 1 && (tokens[first - 1].IsNumber || !char.IsUpper(token.Text[0]));
         return same && !letter ? first + 1 : null;
     }
@@ -69,7 +76,7 @@ internal sealed class AskedLabels
         for (int i = 0; i < parts.Length; i++)
         {
             at += i > 0 && LabelParts.Joins(tokens, at) ? 1 : 0;
-            if (LabelParts.Of(tokens[at]) != parts[i])
+            if (!LabelParts.Means(tokens[at], parts[i]))
             {
                 return null;
             }

@@ -17,6 +17,20 @@ internal static class LabelParts
         _ => token.Lower,
     };
 
+    /// <summary>A token stands for a word of a label, in one of the ways people say it.</summary>
+    public static bool Means(Token token, string part) => Of(token) == part || part switch
+    {
+        "temperature" => token.Lower is "temp" or "temps",
+        "resistance" => token.Lower is "res" or "ohmed",
+        "lowest" => token.Lower is "low" or "min" or "minimum" or "bottom",
+        "highest" => token.Lower is "high" or "max" or "maximum" or "top" or "peak",
+        "pipe" => token.Lower is "line",
+        "outdoor" => token.Lower is "outside" or "outdoors",
+        "indoor" => token.Lower is "inside" or "indoors",
+        "ground" or "earth" => token.Lower is "ground" or "earth" or "gnd",
+        _ => false,
+    };
+
     /// <summary>True for what stands between the two ends of a pair.</summary>
     public static bool Joins(TokenList tokens, int at) =>
         tokens[at].Is('-') || tokens[at].Is('/') || tokens[at].Lower is "to" or "through"

@@ -12,7 +12,7 @@ internal sealed class LabelScanner
     private LabelScanner(TokenList tokens, ReadingContext context)
     {
         _tokens = tokens;
-        _asked = new AskedLabels(context.Labels);
+        _asked = new AskedLabels(context.Labels.Concat(context.Fields.Select(field => field.Label)));
         _taken = new bool[tokens.Count];
     }
 

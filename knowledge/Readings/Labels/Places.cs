@@ -20,6 +20,9 @@ internal static class Places
 
     private static readonly string[] Dropped = ["line", "air", "temp", "temperature", "pressure", "side"];
 
+    /// <summary>The word names a part or place.</summary>
+    public static bool IsPlace(string word) => Parts.Contains(word) || Airs.Contains(word) || word is "high" or "low";
+
     public static LabelMention? At(TokenList tokens, int first)
     {
         Token token = tokens[first];
@@ -67,14 +70,21 @@ internal static class Places
         int end = Dropped.Contains(next.Lower) ? first + 2 : first + 1;
         bool sensor = Sensors.Contains(tokens[end].Lower);
         string word = Name(tokens[first]);
-        string text = sensor ? $"{word} {tokens[end].Lower}" : word == "out" ? "outside" : word == "here" ? "room"
-            : word;
+        string text = sensor ? $"{word} {tokens[end].Lower}" : OneName(word);
         return Place(first, sensor ? end + 1 : end, text, air && !sensor ? LabelKind.Air : LabelKind.Place);
     }
 
     // "the room's 72"
     private static string Name(Token token) => token.Lower.EndsWith("'s", StringComparison.Ordinal) ? token.Lower[..^2]
         : token.Lower;
+
+    private static string OneName(string word) => word switch
+    {
+        "outside" or "outdoors" or "out" => "outdoor",
+        "inside" or "indoors" => "indoor",
+        "here" => "room",
+        _ => word,
+    };
 
     private static LabelMention Place(int first, int end, string text, LabelKind kind) => new(first, end, text, kind);
 }

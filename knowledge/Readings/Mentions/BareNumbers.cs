@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings.Labels;
 using DxAssistant.Knowledge.Readings.Units;
+using Table = DxAssistant.Knowledge.Quantities.Units;
 
 namespace DxAssistant.Knowledge.Readings.Mentions;
 
@@ -31,37 +32,63 @@ internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings 
     private Mention? Settle(Mention mention, Mention? before, Mention? after)
     {
         bool othersHaveUnits = before is { IsBare: false } || after is { IsBare: false };
-        bool air = mention.Label?.Kind == LabelKind.Air && context.Asked != QuantityKind.Temperature
-            && (context.Asked is null || othersHaveUnits);
-        bool temperature = air || (context.Asked != QuantityKind.Temperature && around.IsAt(mention)
-            && before is not null
-                && (before.IsBare ? context.Asked == QuantityKind.Resistance
-                : before.Units[0].Kind != QuantityKind.Temperature));
-        if (temperature && mention.Doubt == Doubt.None)
+        if (mention.Doubt == Doubt.None && IsTemperature(mention, before, othersHaveUnits))
         {
-            // Sensor tables are in °C everywhere: "10k at 25" need not be 25 °F.
-            bool either = !air && context.Market == Market.FahrenheitPsi && mention.Values[0] < WarmFahrenheit;
-            return either ? mention with { Units = Temperatures.Scales }
-                : Degrees(mention with { Units = Temperatures.Scales });
+            return AsTemperature(mention);
         }
-        bool terminals = mention.Label is { NamesTerminals: true } || StandsBeside(mention);
+        bool beside = mention.Label is { NamesTerminals: true } || StandsBeside(mention);
         bool listed = (before is { IsBare: false } && gap.IsTight(before, mention))
             || (after is { IsBare: false } && gap.IsTight(mention, after));
-        bool said = !mention.IsLoose && (around.IsPlain || around.HasCue(mention) || terminals);
+        bool said = !mention.IsLoose && (around.IsPlain || around.HasCue(mention) || beside);
         if (!said && !(listed && othersHaveUnits))
         {
-            return context.Asked is null && !othersHaveUnits ? null
-                : Degrees(mention with { Units = DefaultUnits.Of(context), Doubt = Doubt.Unsure,
-                    IsLoose = mention.IsLoose || othersHaveUnits });
+            return context.Asked is null && !othersHaveUnits ? null : Loose(mention, othersHaveUnits);
         }
-        ImmutableArray<Unit> units = context.Asked is null ? [] : DefaultUnits.Of(context);
+        ReadingContext line = context.Of(mention.Label);
+        ImmutableArray<Unit> units = line.Asked is null ? [] : DefaultUnits.Of(line);
+        bool crowded = !beside && listed && (IsOfAsked(before) || IsOfAsked(after) || units.Length > 1);
         Doubt doubt = mention.Doubt != Doubt.None ? mention.Doubt
             : units.IsEmpty ? Doubt.NoUnit
-            : !terminals && listed && (IsOfAsked(before) || IsOfAsked(after) || units.Length > 1) ? Doubt.Unsure
+            : line.IsMixed ? Doubt.WhichOne
+            : crowded ? Doubt.Unsure
             : IsOverRange(mention, before, after) ? Doubt.OverRange
             : Doubt.None;
         return Degrees(mention with { Units = units, Doubt = doubt });
     }
+
+    private Mention Loose(Mention mention, bool othersHaveUnits) => Degrees(mention with
+    {
+        Units = DefaultUnits.Of(context.Of(mention.Label)),
+        Doubt = mention.Doubt == Doubt.None ? Doubt.Unsure : mention.Doubt,
+        IsLoose = mention.IsLoose || othersHaveUnits,
+    });
+
+    // "it's 72 in here", "2.1k at 24": a temperature beside the quantity that was asked.
+    private bool IsTemperature(Mention mention, Mention? before, bool othersHaveUnits)
+    {
+        if (IsOnLine(mention) || context.Asked == QuantityKind.Temperature)
+        {
+            return IsOnLine(mention) && around.IsAt(mention)
+                && context.Of(mention.Label).Asked == QuantityKind.Temperature;
+        }
+        bool air = mention.Label?.Kind == LabelKind.Air && (context.Asked is null || othersHaveUnits);
+        bool at = around.IsAt(mention) && before is not null
+            && (before.IsBare ? context.Asked == QuantityKind.Resistance
+                : before.Units[0].Kind != QuantityKind.Temperature);
+        return air || at;
+    }
+
+    // Sensor tables are in °C everywhere: "10k at 25" need not be 25 °F.
+    private Mention AsTemperature(Mention mention)
+    {
+        Mention scaled = Degrees(mention with { Units = Temperatures.Scales });
+        bool either = around.IsAt(mention) && scaled.Units is [var only] && only == Table.Fahrenheit
+            && mention.Values[0] < WarmFahrenheit;
+        return either ? mention with { Units = Temperatures.Scales } : scaled;
+    }
+
+    private bool IsOnLine(Mention mention) =>
+        mention.Label is { } label && context.Fields.Any(field => field.Label == label.Text);
 
     private bool IsOfAsked(Mention? other) =>
         other is { IsBare: false } && context.Asked is { } asked
@@ -74,13 +101,13 @@ internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings 
 
     // Some meters show a lone 1 on the left for over range.
     private bool IsOverRange(Mention mention, Mention? before, Mention? after) =>
-        context.Asked == QuantityKind.Resistance && before is null && after is null && mention.Values is [1]
-            && mention.Label is null
+        context.Of(mention.Label).Asked == QuantityKind.Resistance && before is null && after is null
+        && mention.Values is [1] && (mention.Label is null || IsOnLine(mention))
         && mention.Manner == Numbers.NumberManner.Digits && mention.End - mention.Number == 1;
 
     private Mention Degrees(Mention mention)
     {
         bool scales = mention.Units.Length == 2 && mention.Units.All(Temperatures.Scales.Contains);
-        return scales ? mention with { Units = Temperatures.Scale(mention, context) } : mention;
+        return scales ? mention with { Units = Temperatures.Scale(mention, context.Of(mention.Label)) } : mention;
     }
 }

@@ -10,8 +10,16 @@ internal static class DefaultUnits
 {
     /// <summary>The unit beside the field; else the only one in use; else all in use, likeliest first.</summary>
     public static ImmutableArray<Unit> Of(ReadingContext context) =>
-        context.DefaultUnit is { } shown ? UnitChoice.OfKind([shown], context)
-            : UnitChoice.OfKind(InUse(context), context);
+        context.IsMixed ? [.. context.Fields.Select(field => field.Unit).Distinct()]
+        : context.DefaultUnit is { } shown ? Shown(UnitChoice.OfKind([shown], context)[0], context.Market)
+        : UnitChoice.OfKind(InUse(context), context);
+
+    // A field in °C where people read °F: either may be meant.
+    private static ImmutableArray<Unit> Shown(Unit shown, Market? market)
+    {
+        Unit read = MarketUnits.Of(shown, market);
+        return read == shown || shown.Kind != QuantityKind.Temperature ? [shown] : [shown, read];
+    }
 
     private static ImmutableArray<Unit> InUse(ReadingContext context) => context.Asked switch
     {

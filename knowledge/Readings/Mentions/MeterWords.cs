@@ -12,6 +12,9 @@ internal static class MeterWords
         ["not", "no", "isn't", "isnt", "never", "without", "didn't", "doesn't", "wasn't", "aren't", "nor", "neither",
             "don't", "ain't", "nothing"];
 
+    // A measurement that cannot give more volts than this is a diode test, which shows OL one way.
+    private const double DiodeTest = 5;
+
     /// <summary>The meter word that begins at a token; null if none does.</summary>
     public static Mention? At(TokenList tokens, int first, ReadingContext context, Setting setting)
     {
@@ -23,9 +26,11 @@ internal static class MeterWords
         {
             return null;
         }
-        bool resistance = context.Asked is QuantityKind.Resistance
+        bool diode = context is { Asked: QuantityKind.Voltage, Possible.Most: <= DiodeTest };
+        bool resistance = diode || context.Asks(QuantityKind.Resistance)
             || (context.Asked is null && (open ? openIsPlain : shortIsPlain)) || setting.SpeaksOfResistance;
-        Unit unit = context.DefaultUnit is { Kind: QuantityKind.Resistance } shown ? shown : Table.Ohm;
+        Unit unit = context.DefaultUnit is { } shown && (diode || shown.Kind == QuantityKind.Resistance) ? shown
+            : Table.Ohm;
         return new Mention(first, open ? openEnd : shortEnd)
         {
             State = open ? ReadingState.OpenCircuit : ReadingState.ShortCircuit,

@@ -25,12 +25,12 @@ internal static class OpenWords
             "inf" when asked => (first + 1, true),
             "over" when next.Lower is "limit" or "range" or "ranged" or "load" || next.Lower == "limits" =>
                 (first + 2, next.Lower != "load"),
-            "overload" or "overloaded" when context.Asked == QuantityKind.Resistance => (first + 1, true),
+            "overload" or "overloaded" when context.Asks(QuantityKind.Resistance) => (first + 1, true),
             "out" when asked && next.Is("of") && tokens[first + 2].Is("range") => (first + 3, false),
             "no" when next.Lower is "continuity" => (first + 2, true),
-            "no" when next.Lower is "beep" or "tone" && context.Asked == QuantityKind.Resistance => (first + 2, true),
+            "no" when next.Lower is "beep" or "tone" && context.Asks(QuantityKind.Resistance) => (first + 2, true),
             "doesn't" or "doesnt" or "didn't" or "didnt" when next.Is("beep")
-                && context.Asked == QuantityKind.Resistance => (first + 2, true),
+                && context.Asks(QuantityKind.Resistance) => (first + 2, true),
             "not" when next.Lower is "continuous" or "beeping" && asked => (first + 2, true),
             "open" => Open(tokens, first, asked),
             _ => (first, false),

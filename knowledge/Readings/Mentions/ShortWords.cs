@@ -19,7 +19,7 @@ internal static class ShortWords
     /// <summary>The end of the form, and whether it says a short even when nothing was asked.</summary>
     public static (int End, bool IsPlain) At(TokenList tokens, int first, ReadingContext context, Setting setting)
     {
-        bool ohms = context.Asked == QuantityKind.Resistance;
+        bool ohms = context.Asks(QuantityKind.Resistance);
         Token next = tokens[first + 1];
         return tokens[first].Lower switch
         {

@@ -119,7 +119,7 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
             {
                 return false;
             }
-            if (token.IsWord && Words.ExpectedBefore.Contains(token.Lower))
+            if (token.IsWord && !taken[at] && Words.ExpectedBefore.Contains(token.Lower))
             {
                 return true;
             }

@@ -15,9 +15,12 @@ internal static class Temperatures
     /// have.</summary>
     public static ImmutableArray<Unit> Scale(Mention mention, ReadingContext context)
     {
-        Unit? usual = context.DefaultUnit is { Kind: QuantityKind.Temperature } shown ? shown
-            : context.Market is { } market ? (market == Market.FahrenheitPsi ? Table.Fahrenheit : Table.Celsius)
-            : null;
+        Unit? read = context.Market is { } market ? MarketUnits.Of(Table.Celsius, market) : null;
+        Unit? usual = context.DefaultUnit is { Kind: QuantityKind.Temperature } shown ? shown : read;
+        if (read is not null && usual != read)
+        {
+            return Scales;
+        }
         ImmutableArray<Unit> possible = [.. Scales.Where(unit => IsPossible(mention, unit))];
         return possible.IsEmpty ? Scales
             // Only °F tells itself: 72 cannot be °C in a room, but 10 may be anything.
@@ -33,7 +36,7 @@ internal static class Temperatures
         {
             return true;
         }
-        bool outdoors = label.Text is "outdoor" or "outdoors" or "outside" or "ambient";
+        bool outdoors = label.Text is "outdoor" or "ambient";
         (double least, double most) = outdoors ? (-45.0, 55.0) : (0.0, 50.0);
         double value = unit.ToSi(mention.Sign == Sign.Minus ? -mention.Values[0] : mention.Values[0]);
         return value >= least && value <= most;

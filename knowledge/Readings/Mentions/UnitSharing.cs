@@ -79,10 +79,14 @@ internal sealed class UnitSharing(TokenList tokens, bool[] taken, Gap gap, Readi
         }
     }
 
-    private static bool AreAlike(Mention giver, Mention taker, bool forward)
+    private bool AreAlike(Mention giver, Mention taker, bool forward)
     {
         if (giver.Label is { } one && taker.Label is { } other)
         {
+            if (context.Of(one).Asked != context.Of(other).Asked)
+            {
+                return false;
+            }
             return (one.NamesTerminals && other.NamesTerminals)
                 || (!forward && giver.Units[0].Kind.IsPressure() && PressurePlaces.Contains(one.Text)
                     && PressurePlaces.Contains(other.Text));

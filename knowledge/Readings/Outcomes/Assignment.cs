@@ -12,7 +12,7 @@ internal sealed class Assignment(TokenList tokens, ReadingContext context, Gap g
     /// <summary>The mentions on their lines; with a doubt where nothing says which line is meant.</summary>
     public List<Mention> Assign(List<Mention> mentions)
     {
-        List<Mention> placed = all is null ? Positional(mentions) : ForAll(mentions, all);
+        List<Mention> placed = all is null || context.IsMixed ? Positional(mentions) : ForAll(mentions, all);
         var doubtful = new HashSet<Mention>(ReferenceEqualityComparer.Instance);
         foreach (IGrouping<QuantityKind,
             Mention> kind in placed.Where(mention => !mention.Units.IsEmpty && !mention.IsLoose).GroupBy(mention =>
@@ -30,7 +30,8 @@ internal sealed class Assignment(TokenList tokens, ReadingContext context, Gap g
     private List<Mention> Positional(List<Mention> mentions)
     {
         List<Mention> asked = [.. mentions.Where(IsAsked)];
-        if (context.Labels.Length < 2 || asked.Count == 0 || asked.Exists(mention => mention.Label is not null))
+        if (context.IsMixed || context.Labels.Length < 2 || asked.Count == 0
+            || asked.Exists(mention => mention.Label is not null))
         {
             return mentions;
         }
@@ -108,7 +109,7 @@ internal sealed class Assignment(TokenList tokens, ReadingContext context, Gap g
 
     private bool IsAsked(Mention mention) => !mention.IsLoose
         && (mention.State != ReadingState.Number || mention.Units.IsEmpty
-        || context.Asked is null || mention.Units.Any(unit => Judged.AreAlike(unit.Kind, context.Asked.Value)));
+        || context.Asked is null || mention.Units.Any(unit => context.AsksLike(unit.Kind)));
 
     private static QuantityKind Family(QuantityKind kind) => Judged.AreAlike(kind, QuantityKind.Pressure)
         ? QuantityKind.Pressure : kind;

@@ -7,7 +7,8 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Outcomes;
 
-/// <summary>Lists what each mention can mean, and keeps what the measurement asked for can give.</summary>
+/// <summary>Lists what a mention can mean, and keeps what the measurement asked for can give.</summary>
+/// <param name="context">Of the line that the mention stands on.</param>
 internal sealed class Judge(TokenList tokens, ReadingContext context)
 {
     public Judged Of(Mention mention)
@@ -66,9 +67,13 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
     private static IEnumerable<double> Signed(double value, Unit unit, Mention mention) => mention.Sign switch
     {
         Sign.Minus => [-value],
-        Sign.Unclear when Bounds.HasSign(unit.Kind) && mention.Label is not { NamesTerminals: true } => [value, -value],
+        Sign.Unclear when Bounds.HasSign(unit.Kind) && !DashFollowsLabel(unit, mention) => [value, -value],
         _ => [value],
     };
+
+    // "L1 - 118"; but "outdoor air - 5" may be below zero.
+    private static bool DashFollowsLabel(Unit unit, Mention mention) => mention.Label is { NamesTerminals: true }
+        && unit.Kind is not (QuantityKind.Temperature or QuantityKind.TemperatureDifference);
 
     private Reading Reading(double value, Unit unit, Mention mention)
     {
@@ -83,7 +88,7 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
         {
             return true;
         }
-        bool asked = context.Asked == reading.Unit.Kind && reading.State == ReadingState.Number;
+        bool asked = reading.State == ReadingState.Number && IsAsked(reading.Unit);
         return double.IsFinite(reading.Value) && Bounds.Of(reading.Unit.Kind).Holds(reading.Value)
             && (!asked || context.Possible?.Holds(reading.Value) != false);
     }
@@ -98,7 +103,9 @@ internal sealed class Judge(TokenList tokens, ReadingContext context)
 
     // Only the range of what was asked decides between 1.2 and 1200.
     private bool IsUndecided(Mention mention) => mention.Values.Length > 1 && mention.Manner == NumberManner.Digits
-        && (context.Possible is null || mention.Units.Any(unit => unit.Kind != context.Asked));
+        && (context.Possible is null || !mention.Units.All(IsAsked));
+
+    private bool IsAsked(Unit unit) => context.Asked is { } asked && Judged.AreAlike(asked, unit.Kind);
 
     // "118,121" is one number or two values, if both could be read here and lie close together or on two lines.
     private bool MayBeList(Mention mention)

@@ -46,8 +46,8 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
     private bool AnyMatters(List<Judged> unclear, List<Judged> plain)
     {
         var kinds = plain.SelectMany(one => one.Meanings).Select(meaning => meaning.Unit.Kind).ToHashSet();
-        bool askedIsPlain = context.Asked is { } asked && kinds.Any(kind => Judged.AreAlike(kind, asked));
-        bool terminals = plain.Exists(NamesTerminals);
+        bool askedIsPlain = context.Asked is not null && kinds.Any(context.AsksLike);
+        bool terminals = !context.IsMixed && plain.Exists(NamesTerminals);
         return unclear.Exists(one =>
             (context.Asked is { } kind && one.CanBe(kind) && !(askedIsPlain && one.Reason == ReadingReason.NoUnit))
             || (terminals && NamesTerminals(one))
@@ -75,7 +75,9 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
             || judged.Exists(one => one.Reason == ReadingReason.WhichOne);
         bool anyLine = reason == ReadingReason.WhichOne && judged is [{ IsLabelled: false, Meanings.Length: 1 }]
             && context.Labels.Length > 1;
-        IEnumerable<Meaning> meanings = anyLine ? Lines(judged[0].Meanings[0])
+        bool onMixed = context.IsMixed && reason == ReadingReason.WhichOne;
+        IEnumerable<Meaning> meanings = onMixed ? judged.SelectMany(one => one.Meanings).Select(OnItsLine)
+            : anyLine ? Lines(judged[0].Meanings[0])
             : oneOf
             ? judged.SelectMany(one => one.Meanings).Select(reading => new Meaning([reading]))
             : Together(judged);
@@ -86,6 +88,11 @@ internal sealed class Verdicts(TokenList tokens, ReadingContext context)
     private IEnumerable<Meaning> Lines(Reading reading) =>
         context.Labels.Select(label => new Meaning([reading with { Label = label }]))
             .Prepend(new Meaning([.. context.Labels.Select(label => reading with { Label = label })]));
+
+    // One value on a form of several kinds: the line whose unit it takes.
+    private Meaning OnItsLine(Reading reading) => new([reading.Label is null
+        && context.Fields.FirstOrDefault(field => field.Unit == reading.Unit) is { } field
+            ? reading with { Label = field.Label } : reading]);
 
     // The same choice holds for all: whoever writes 1,200 for 1.2 writes 1,300 for 1.3.
     private static IEnumerable<Meaning> Together(List<Judged> judged)

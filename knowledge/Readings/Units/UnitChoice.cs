@@ -15,10 +15,10 @@ internal static class UnitChoice
     {
         ImmutableArray<Unit> meanings = phrase.Entry.Use switch
         {
-            UnitUse.IfAsked => phrase.Entry.Meanings[0].Kind == context.Asked ? phrase.Entry.Meanings : [],
+            UnitUse.IfAsked => context.Asks(phrase.Entry.Meanings[0].Kind) ? phrase.Entry.Meanings : [],
             UnitUse.Glued => phrase.Glued ? phrase.Entry.Meanings : [],
             UnitUse.Article => IsAmpere(phrase, values, context) ? phrase.Entry.Meanings : [],
-            UnitUse.Always when context.Asked == QuantityKind.Capacitance && phrase.Letters is "F" or "f" =>
+            UnitUse.Always when context.Asks(QuantityKind.Capacitance) && phrase.Letters is "F" or "f" =>
                 [Table.MicroFarad, Table.Fahrenheit],
             UnitUse.Pounds => Pounds(phrase, context, setting),
             UnitUse.LoneKilo => LoneKilo(phrase, values, context, setting),
@@ -35,23 +35,25 @@ internal static class UnitChoice
     /// difference.</summary>
     public static ImmutableArray<Unit> OfKind(ImmutableArray<Unit> units, ReadingContext context)
     {
-        if (context.Asked is not { } asked)
-        {
-            return units;
-        }
-        ImmutableArray<Unit> same = [.. units.Where(unit => unit.Kind == asked)];
-        return same.Length > 0 ? same
-            : [.. units.Select(unit => Unit.TryParse(unit.Symbol, asked, out Unit? variant) ? variant : unit)];
+        ImmutableArray<Unit> same = [.. units.Where(unit => context.Asks(unit.Kind))];
+        return context.Asked is null || units.IsEmpty ? units
+            : same.Length > 0 ? same
+            : [.. units.Select(unit => Variant(unit, context))];
     }
+
+    private static Unit Variant(Unit unit, ReadingContext context) =>
+        context.Fields.Select(field => field.Unit.Kind).Prepend(context.Asked!.Value)
+            .Select(kind => Unit.TryParse(unit.Symbol, kind, out Unit? variant) ? variant : null)
+            .FirstOrDefault(variant => variant is not null) ?? unit;
 
     private static bool IsAmpere(UnitPhrase phrase, ImmutableArray<double> values, ReadingContext context) =>
         phrase.Glued || ((phrase.Following.Length == 0 || Words.MayFollow.Contains(phrase.Following))
-            && (phrase.Letters == "A" || context.Asked == QuantityKind.Current
+            && (phrase.Letters == "A" || context.Asks(QuantityKind.Current)
             || (phrase.Following.Length == 0 && values.Any(value => value % 1 != 0))));
 
     private static ImmutableArray<Unit> Pounds(UnitPhrase phrase, ReadingContext context, Setting setting) =>
         context.Asked is { } asked && asked.IsPressure() ? [phrase.Entry.Meanings[0]]
-        : context.Asked == QuantityKind.Mass ? [phrase.Entry.Meanings[1]]
+        : context.Asks(QuantityKind.Mass) ? [phrase.Entry.Meanings[1]]
         : setting.SpeaksOfPressure ? [phrase.Entry.Meanings[0]] : [];
 
     // By custom "10k" is 10 kΩ; where another quantity was asked it could be that one's kilo.
@@ -63,9 +65,8 @@ internal static class UnitChoice
         Unit.TryParse("K", QuantityKind.Temperature, out Unit? temperature);
         return context.Asked switch
         {
-            _ when setting.SpeaksOfResistance => ohms,
+            _ when setting.SpeaksOfResistance || context.Asks(QuantityKind.Resistance) => ohms,
             null => kelvin ? [.. ohms, temperature!] : ohms,
-            QuantityKind.Resistance => ohms,
             QuantityKind.TemperatureDifference => phrase.Letters == "K" ? [Table.Kelvin] : [Table.Kelvin, .. ohms],
             QuantityKind.Temperature => kelvin ? [.. ohms, temperature!] : ohms,
             QuantityKind.Voltage => [Table.KiloVolt, .. ohms],
@@ -75,8 +76,8 @@ internal static class UnitChoice
     }
 
     private static ImmutableArray<Unit> LoneMega(UnitPhrase phrase, ReadingContext context, Setting setting) =>
-        context.Asked == QuantityKind.Length ? [Table.Meter]
-        : context.Asked != QuantityKind.Resistance && !setting.SpeaksOfResistance ? []
+        context.Asks(QuantityKind.Length) ? [Table.Meter]
+        : !context.Asks(QuantityKind.Resistance) && !setting.SpeaksOfResistance ? []
         : phrase.Letters == "M" ? [phrase.Entry.Meanings[0]] : phrase.Entry.Meanings;
 
     private static ImmutableArray<Unit> MilliOrMega(UnitPhrase phrase)

@@ -41,7 +41,7 @@ internal static class UnitLexicon
         (Ohms, One(Table.Ohm)),
         (Prefixed("k kilo kay kill killo", Ohms) + " kilohm kilohms kiloms", One(Table.KiloOhm)),
         (Prefixed("meg mega megs", Ohms) + " megohm megohms megaohm", One(Table.MegaOhm)),
-        (Prefixed("g gig giga", Ohms) + " gigohm gigohms", One(Table.GigaOhm)),
+        (Prefixed("g gig giga", Ohms) + " gigohm gigohms gig gigs giga", One(Table.GigaOhm)),
         (Prefixed("milli", Ohms), One(Table.MilliOhm)),
         (Prefixed("m", Ohms), new([Table.MegaOhm, Table.MilliOhm], UnitUse.MilliOrMega)),
         (Volts + " " + Suffixed(Volts, "ac dc rms acrms"), One(Table.Volt)),

@@ -19,7 +19,8 @@ public sealed class ReadingParserPropertyTests
 
     private static readonly string[] Contexts =
         ["-", "us", "eu", "sensor", "windings", "lines", "volts", "temperature-us", "gauges-us", "pressure",
-            "resistance", "capacitance", "temperature", "superheat", "humidity", "time"];
+            "resistance", "capacitance", "temperature", "superheat", "humidity", "time",
+            "room-sensor-us", "superheat-form-us", "split-us", "bus", "diodes", "signal", "celsius-field-us"];
 
     private static readonly Gen<string> Message = Gen.OneOf(
         Gen.String,

@@ -50,6 +50,7 @@ internal static class ReadingTable
         "temperature-eu" => ReadingContext.For(QuantityKind.Temperature, Market.CelsiusKilopascal),
         "gauges-us" => ReadingContext.For(QuantityKind.GaugePressure, Market.FahrenheitPsi),
         "gauges-eu" => ReadingContext.For(QuantityKind.GaugePressure, Market.CelsiusKilopascal),
+        _ when ReadingForms.Find(name) is { } form => form,
         _ when AskedQuantity.TryContext(name, out ReadingContext? context) => context,
         _ => throw new ArgumentException($"no context {name}", nameof(name)),
     };

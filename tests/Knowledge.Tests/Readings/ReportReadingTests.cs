@@ -41,10 +41,10 @@ public sealed class ReportReadingTests
         us | weighed in 2 lb 4 oz => NONE no-reading
         us | charge is 1.1 kg => NONE no-reading
         us | added 6 oz => NONE no-reading
-        us | room is 74 and outside is 95 => room=74 °F; outside=95 °F
-        us | 74 inside, 95 outside => inside=74 °F; outside=95 °F
-        us | 95 degrees outside => outside=95 °F
-        us | it's 95 out here => outside=95 °F
+        us | room is 74 and outside is 95 => room=74 °F; outdoor=95 °F
+        us | 74 inside, 95 outside => indoor=74 °F; outdoor=95 °F
+        us | 95 degrees outside => outdoor=95 °F
+        us | it's 95 out here => outdoor=95 °F
         us | 95F ambient, 118 psi, 350 psi => ambient=95 °F; 118 psi; 350 psi
         us | 45 uf cap reads 38.2 uf => 38.2 µF
         us | 45/5 cap reads 44.1 and 4.8 => ASK no-unit []
@@ -84,7 +84,7 @@ public sealed class ReportReadingTests
         us | runs at 1,200 rpm => ASK separator [1.2 r/min | 1200 r/min]
         us | resistance 1.2 ohm at 20 °C => 1.2 Ω; 20 °C
         us | thermistor reads 6.53k at 95F => 6.53 kΩ; 95 °F
-        us | unplugged the thermistor, got 6.53k, about 95 out => 6.53 kΩ; outside=95 °F
+        us | unplugged the thermistor, got 6.53k, about 95 out => 6.53 kΩ; outdoor=95 °F
         us | R to Y 24v => 24 V
         us | 24v R to C => R-C=24 V
         us | 24 V between R and C => R-C=24 V
@@ -96,7 +96,7 @@ public sealed class ReportReadingTests
         us | E5 code, 10.2k on the room sensor, 118 psi suction => room sensor=10.2 kΩ; suction=118 psi
         us | code E5. room sensor 10.2k. 24.5C in room. => room sensor=10.2 kΩ; room=24.5 °C
         us | unit model AB24X serial 4H2291, E5, 10.2k => 10.2 kΩ
-        us | 2 ton R-410A unit showing E5, suction 118, 95 out => ASK no-unit [outside=95 °F]
+        us | 2 ton R-410A unit showing E5, suction 118, 95 out => ASK no-unit [outdoor=95 °F]
         us | 24,000 BTU unit 230V 1 phase => 230 V
         us | hi I'm at 1200 main street with a unit showing H6 => NONE no-reading
         us | ticket 48213 => NONE no-reading

@@ -55,9 +55,9 @@ public sealed class TemperatureReadingTests
         temperature-us | 72 1/2 => 72.5 °F
         temperature-us | seventy-two point four => 72.4 °F
         temperature-us | 72 in the room => room=72 °F
-        temperature-us | room's 72, outside's 95 => room=72 °F; outside=95 °F
-        temperature-us | 72 inside 95 outside => inside=72 °F; outside=95 °F
-        temperature-us | 95 out => outside=95 °F
+        temperature-us | room's 72, outside's 95 => room=72 °F; outdoor=95 °F
+        temperature-us | 72 inside 95 outside => indoor=72 °F; outdoor=95 °F
+        temperature-us | 95 out => outdoor=95 °F
         temperature-us | low 70s => NONE no-reading
         temperature-us | mid 70's => NONE no-reading
         temperature-us | in the 70s => NONE no-reading

@@ -112,7 +112,7 @@ public sealed class VoltageReadingTests
         voltage | 2V low => ASK unsure [2 V]
         voltage | 10% low => ASK unsure [10 %]
         voltage | off by 2 volts => ASK unsure [2 V]
-        voltage | 120 plus => ASK unsure [120 V]
+        voltage | 120 plus => ASK limit [120 V]
         voltage | one twenty plus or minus 2 => ASK unsure [120 V]
         voltage | 1 20 => ASK which-one [1 V | 20 V]
         voltage | 12 0 => ASK which-one [12 V | 0 V]
