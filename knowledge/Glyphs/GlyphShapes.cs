@@ -5,6 +5,10 @@ public static class GlyphShapes
 {
     private const int FarApart = 99;
 
+    private static readonly Segments[][] Shapes = [.. Enumerable.Range(0, 128).Select(code => (char)code)
+        .Select(typed => new[] { typed, char.ToLowerInvariant(typed), char.ToUpperInvariant(typed) }
+            .SelectMany(SegmentTable.ShapesOf).Distinct().ToArray())];
+
     /// <summary>The two light the same segments, or can.</summary>
     public static bool Same(string one, string other) => Distance(one, other) == 0;
 
@@ -38,17 +42,32 @@ public static class GlyphShapes
     }
 
     /// <summary>Every shape that a typed character can stand for: people type b4 as B4.</summary>
-    internal static IEnumerable<Segments> ShapesOf(char typed) =>
-        new[] { typed, char.ToLowerInvariant(typed), char.ToUpperInvariant(typed) }
-            .SelectMany(SegmentTable.ShapesOf).Distinct();
+    internal static ReadOnlySpan<Segments> ShapesOf(char typed) => typed < Shapes.Length ? Shapes[typed] : [];
 
-    internal static int Distance(char one, char other) => char.ToUpperInvariant(one) == char.ToUpperInvariant(other) ? 0
-        : (from left in ShapesOf(one) from right in ShapesOf(other) select left.DistanceTo(right))
-            .DefaultIfEmpty(FarApart).Min();
+    internal static int Distance(char one, char other)
+    {
+        int closest = char.ToUpperInvariant(one) == char.ToUpperInvariant(other) ? 0 : FarApart;
+        foreach (Segments left in ShapesOf(one))
+        {
+            foreach (Segments right in ShapesOf(other))
+            {
+                closest = Math.Min(closest, left.DistanceTo(right));
+            }
+        }
+        return closest;
+    }
 
-    private static int? Darkened(char seen, char code) => char.ToUpperInvariant(seen) == char.ToUpperInvariant(code) ? 0
-        : (from left in ShapesOf(seen)
-           from right in ShapesOf(code)
-           where (left & ~right) == 0
-           select (int?)left.DistanceTo(right)).Min();
+    private static int? Darkened(char seen, char code)
+    {
+        int? dark = char.ToUpperInvariant(seen) == char.ToUpperInvariant(code) ? 0 : null;
+        foreach (Segments left in ShapesOf(seen))
+        {
+            foreach (Segments right in ShapesOf(code))
+            {
+                bool inside = (left & ~right) == Segments.None;
+                dark = inside && !(dark <= left.DistanceTo(right)) ? left.DistanceTo(right) : dark;
+            }
+        }
+        return dark;
+    }
 }

@@ -49,7 +49,7 @@ internal static class RunReader
             plain &= next.Kind == GlyphAtomKind.Digits || next.Plain;
             last = next;
         }
-        bool shown = text.All(c => GlyphShapes.ShapesOf(c).Any());
+        bool shown = text.All(c => !GlyphShapes.ShapesOf(c).IsEmpty);
         return shown ? new CodeRun(first, end, text, plain && HasLetterThenDigit(text), false) : null;
     }
 
