@@ -7,7 +7,7 @@ export function draw(tag, properties = {}, ...children) {
     else if (name.startsWith('on')) element.addEventListener(name.slice(2), value);
     else element.setAttribute(name, value === true ? '' : value);
   }
-  element.append(...children.flat().filter(child => child !== null && child !== undefined && child !== ''));
+  element.append(...children.flat(Infinity).filter(child => child !== null && child !== undefined && child !== ''));
   return element;
 }
 

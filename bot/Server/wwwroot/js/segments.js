@@ -7,9 +7,11 @@ import { verdict } from './verdict.js';
 
 const words = {
   refusal: ['stop', 'Stop'], notice: ['note', 'Note'], why: ['note', 'Why'],
-  conclusion: ['look', 'Found'], advice: ['note', 'Advice'],
+  advice: ['note', 'Advice'],
 };
 const lists = { instruction: 'Do', repair: 'Repair' };
+
+const runs = new Set(['instruction', 'repair', 'caution', 'verdict', 'conclusion']);
 
 const noted = segment => [segment.text, sourceNote(segment)];
 
@@ -57,6 +59,14 @@ function verdicts(run) {
   return made;
 }
 
+// What the walk came to, in one box between heavy rules.
+function conclusion(run) {
+  return draw('div', { class: 'flag conclusion' },
+    mark('end'),
+    draw('div', {}, run.map((segment, i) => draw('p', {},
+      i === 0 ? [draw('strong', { class: 'flag-word' }, 'Result'), ' '] : null, noted(segment)))));
+}
+
 function lead(segment) {
   return draw('p', { class: 'lead' }, noted(segment));
 }
@@ -67,10 +77,11 @@ export function blocks(segments, known = new Set()) {
   for (let i = 0; i < segments.length;) {
     const kind = segments[i].kind;
     let end = i + 1;
-    while ((kind in lists || kind === 'caution' || kind === 'verdict') && end < segments.length && segments[end].kind === kind) end++;
+    while (runs.has(kind) && end < segments.length && segments[end].kind === kind) end++;
     const run = segments.slice(i, end);
     if (kind in lists) made.push(list(run, kind));
     else if (kind === 'caution') made.push(...cautions(run, known));
+    else if (kind === 'conclusion') made.push(conclusion(run));
     else if (kind === 'verdict') made.push(...verdicts(run));
     else made.push(isLead(segments[i]) ? lead(segments[i]) : block(segments[i]));
     i = end;

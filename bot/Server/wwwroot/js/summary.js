@@ -17,12 +17,17 @@ function read(check) {
     draw('span', { class: 'cell-line' }, `${reading.label} ${reading.value}`.trim(), reading.odd ? ' (odd one)' : ''));
 }
 
+// A cell of a result that was tapped, not measured; on a narrow screen it takes no line.
+const blank = name => draw('td', { 'data-name': name, class: 'blank' }, '—');
+
 function checkRow(check, place) {
   return draw('tr', {},
     draw('th', { scope: 'row' }, `${place + 1}. ${check.title}`),
     draw('td', { 'data-name': 'Read or seen' }, read(check)),
-    draw('td', { 'data-name': 'Expected' }, check.figures ? check.figures.expected.map(text => draw('span', { class: 'cell-line' }, text)) : '—'),
-    draw('td', { 'data-name': 'Verdict' }, check.figures ? stamp(check.figures) : '—'),
+    check.figures?.expected.length
+      ? draw('td', { 'data-name': 'Expected' }, check.figures.expected.map(text => draw('span', { class: 'cell-line' }, text)))
+      : blank('Expected'),
+    check.figures ? draw('td', { 'data-name': 'Verdict' }, stamp(check.figures)) : blank('Verdict'),
     draw('td', { 'data-name': 'Time' }, time(check.at)));
 }
 
