@@ -11,9 +11,9 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 {
     /// <summary>
     /// Exact with half a dozen faults and noisy checks, or a dozen and clean ones; some moves ahead with 40 faults and 60
-    /// checks. A few milliseconds to a few dozen.
+    /// checks. Some ten milliseconds.
     /// </summary>
-    public const int UsualWork = 4_000_000;
+    public const int UsualWork = 2_000_000;
 
     // In small problems the rest of the work done for a position outweighs the faults and checks.
     private const int LeastSize = 160;
@@ -23,9 +23,8 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 
     public Plan Plan(SequencingProblem problem, Position position)
     {
-        int size = problem.Faults.Length * (problem.Checks.Length + problem.Repairs.Length);
         BoundedSearch search = new(problem, position);
-        search.Run(work / Math.Max(LeastSize, size));
+        search.Run(work / Math.Max(LeastSize, problem.Size));
         return PlanReport.Of(problem, search);
     }
 

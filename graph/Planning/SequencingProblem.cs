@@ -47,6 +47,9 @@ public sealed class SequencingProblem
     public ImmutableArray<Repair> Repairs { get; }
     public AccessStates Access { get; }
 
+    /// <summary>Faults × (checks + repairs): what weighing one position goes through.</summary>
+    internal int Size => Faults.Length * (Checks.Length + Repairs.Length);
+
     internal int StateCount => Access.All.Length;
     internal double[] Priors { get; }
     internal int StartState { get; }
