@@ -34,7 +34,10 @@ internal static class ClauseReader
                 mentions.Add(new RuledOut([.. scope], [.. implied]));
             }
         }
-        return new ClauseReading([.. tokens.Where(token => !ruledOut.Contains(token))], mentions.ToImmutable());
+        var silent = ruledOut.Select(token => token.Position).ToHashSet();
+        return new ClauseReading(
+            [.. tokens.Where(token => !ruledOut.Contains(token) && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
+            mentions.ToImmutable());
     }
 
     private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)
@@ -64,12 +67,12 @@ internal static class ClauseReader
             return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : [];
         if (IsUnreal(clause, at))
             return [];
-        if (States.RuledOutBy(token.Term) is { } rules && !IsPressure(clause, at))
+        if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
         {
             implied = rules;
             return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
         }
-        if (States.Done.Contains(token.Said))
+        if (States.Done.Contains(token.Said) && !clause.Any(other => other.Term == "set"))
             return Around(clause, at, forwardFirst: true);
         return States.Working.Contains(token.Term) && IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
     }

@@ -25,6 +25,9 @@ internal sealed class Closeness(Rarity rarity)
     /// <summary>About the score of a page that has every word and pair said.</summary>
     public float BestPossible(TermBag said) => (float)Math.Max(1e-6, 1.6 * Total(said));
 
+    /// <summary>About the score of a page that has every plain word said.</summary>
+    public float BestPlain(TermBag said) => (float)Math.Max(1e-6, 1.6 * said.Plain.Sum(rarity.OfPlain));
+
     private double Total(TermBag bag) =>
         bag.Terms.Sum(term => term.Value * rarity.OfTerm(term.Key)) + bag.Pairs.Sum(OfPair);
 

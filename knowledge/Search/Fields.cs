@@ -19,6 +19,8 @@ internal static class Fields
     public const string Everything = "everything";
     /// <summary>Pairs of an entry's title and phrases.</summary>
     public const string EveryPair = "every-pair";
+    /// <summary>The stems of an entry's words as written, without the glossary.</summary>
+    public const string Plain = "plain";
     /// <summary>Every word as written, for the spelling.</summary>
     public const string Words = "words";
 }

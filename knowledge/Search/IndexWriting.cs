@@ -54,6 +54,7 @@ internal static class IndexWriting
             new StringField(Fields.Kind, entry.Kind.ToString(), Field.Store.NO),
             Terms(Fields.Title, TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title))).Terms.Keys),
             Terms(Fields.Everything, phrases.SelectMany(phrase => phrase.Bag.Terms.Keys).Concat(body.Terms.Keys)),
+            Terms(Fields.Plain, phrases.SelectMany(phrase => phrase.Bag.Plain).Concat(body.Plain)),
             Terms(Fields.EveryPair, phrases.SelectMany(phrase => phrase.Bag.Pairs)),
             Terms(Fields.Words, entry.Phrases.Prepend(entry.Title).Append(entry.Body)
                 .SelectMany(text => WordSplitter.Split(text)).Select(word => word.Text).Where(word => word.Length > 2)),

@@ -9,6 +9,10 @@ internal static class Intent
         which wire, where do, best, trick, easiest, quick, instead, so it, so i, so that, until, for tonight, for now, to get, in order
         """);
 
+    /// <summary>Orders begin so.</summary>
+    private static readonly string[] Orders =
+        ["put", "use", "stick", "run", "leave", "keep", "take", "get", "make", "let", "set", "place", "lay", "do", "go", "start", "pull", "cut"];
+
     private static readonly WordPattern Reported = new("""
         found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer, customer, owner had, looks like,
         is already, guy before, other company, other tech
@@ -20,7 +24,7 @@ internal static class Intent
         """);
 
     /// <summary>Whether someone means to do what stands at a place: asked for, or said as an order.</summary>
-    public static bool Shows(RequestWords request, int at) => at <= 1 || Meant.IsIn(request);
+    public static bool Shows(RequestWords request, int at) => at <= 1 || Orders.Contains(request[0]) || Meant.IsIn(request);
 
     /// <summary>Whether the message only reports what someone did ("found the float switch bypassed").</summary>
     public static bool IsReport(RequestWords request) =>

@@ -4,25 +4,29 @@ namespace DxAssistant.Knowledge.Search;
 internal static class MatchThresholds
 {
     /// <summary>Below this the best fault says nothing.</summary>
-    public static double Faintest = 0.10;
+    public const double Faintest = 0.10;
     /// <summary>Share of the words said that must be known to this trade.</summary>
-    public static double LeastKnown = 0.4;
+    public const double LeastKnown = 0.5;
+    /// <summary>The same where a part is named.</summary>
+    public const double LeastKnownOfPart = 0.2;
     /// <summary>From here one fault alone may be the answer.</summary>
-    public static double Certain = 0.45;
+    public const double Certain = 0.45;
     /// <summary>How far ahead of the next it must then be, as a share of its score.</summary>
-    public static double Lead = 0.2;
+    public const double Lead = 0.2;
     /// <summary>From here faults are offered; under it the assistant asks back.</summary>
-    public static double WorthOffering = 0.18;
+    public const double WorthOffering = 0.18;
+    /// <summary>A fault that fits this well is of this trade, whatever other machine is named.</summary>
+    public const double ClearlyOurs = 0.6;
     /// <summary>A page of off-topic talk that fits this well decides, if it fits better than any fault.</summary>
-    public static double OffTopic = 0.45;
+    public const double OffTopic = 0.45;
     /// <summary>A page of unsafe requests that fits this well decides, if it fits better than any fault.</summary>
-    public static double Unsafe = 0.6;
+    public const double Unsafe = 0.6;
     /// <summary>What is left of a fault's score when the message rules it out.</summary>
-    public static double RuledOutShare = 0.15;
+    public const double RuledOutShare = 0.15;
     /// <summary>How much a symptom's fit counts for the faults behind it.</summary>
-    public static double SymptomShare = 0.35;
+    public const double SymptomShare = 0.35;
     /// <summary>Symptoms that fit less than this do not count.</summary>
-    public static double FaintestSymptom = 0.15;
+    public const double FaintestSymptom = 0.15;
     /// <summary>How many candidates are given.</summary>
-    public static int MostCandidates = 5;
+    public const int MostCandidates = 5;
 }

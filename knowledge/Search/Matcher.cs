@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Knowledge.Search;
@@ -21,16 +22,18 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
         var codes = CodeMentions.In(words);
         var tokens = index.Analyze(words);
         var reading = ClauseReader.Read(tokens);
-        var said = TermBag.Of(reading.Complaint);
-        var faults = index.Find(said, NodeKind.Fault);
+        var said = TermBag.Of(WithSubject(reading));
+        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), tokens);
         var best = faults.IsEmpty ? 0 : faults[0].Score;
+        var symptoms = index.Find(said, NodeKind.Symptom);
+        var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
         if (unsafeRequests.Page(words, tokens, best) is { } unsafePage)
             return Refused(unsafePage, codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
-        if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, best))
-            return NothingRelevant(offTopic.Page(tokens), codes);
+        if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade))
+            return codes.IsEmpty ? NothingRelevant(offTopic.Page(tokens)) : SeriesNeeded(codes);
         var denied = Denials.Of(reading.RuledOut, index);
-        return Ranked(faults, Symptoms(said, shown), codes, denied);
+        return Ranked(faults, Symptoms(symptoms, shown), codes, denied);
     }
 
     private MatchResult Ranked(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
@@ -45,6 +48,26 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
             decision == MatchDecision.None ? [] : symptoms, null, codes, denied);
     }
 
+    /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little.</summary>
+    private ImmutableArray<Token> WithSubject(ClauseReading reading) =>
+        index.NamesPart(reading.Complaint)
+            ? reading.Complaint
+            :
+            [
+                .. reading.Complaint,
+                .. reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term))
+                    .Select(token => token with { Role = TokenRole.Aside }),
+            ];
+
+    /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
+    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, ImmutableArray<Token> tokens)
+    {
+        var whole = index.Find(TermBag.Of(tokens), NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
+        return whole is null || faults.Any(hit => hit.Entry == whole.Entry && hit.Score >= whole.Score)
+            ? faults
+            : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];
+    }
+
     private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked, ImmutableArray<MatchCandidate> symptoms)
     {
         if (ranked.IsEmpty || ranked[0].Score < MatchThresholds.Faintest)
@@ -57,9 +80,9 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
             : MatchDecision.Choices;
     }
 
-    private ImmutableArray<MatchCandidate> Symptoms(TermBag said, ImmutableArray<string> shown)
+    private static ImmutableArray<MatchCandidate> Symptoms(ImmutableArray<SearchHit> symptoms, ImmutableArray<string> shown)
     {
-        var found = index.Find(said, NodeKind.Symptom)
+        var found = symptoms
             .Where(hit => hit.Score >= MatchThresholds.FaintestSymptom && !shown.Contains(hit.Entry.Id))
             .Select(hit => new MatchCandidate(hit.Entry.Id, hit.Score));
         return [.. shown.Distinct().Order(StringComparer.Ordinal).Select(id => new MatchCandidate(id, 1)), .. found.Take(MatchThresholds.MostCandidates)];
@@ -68,6 +91,8 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
     private static MatchResult Refused(string? page, ImmutableArray<string> codes) =>
         new(MatchDecision.Refuse, [], [], page, codes, []);
 
-    private static MatchResult NothingRelevant(string? page, ImmutableArray<string> codes) =>
-        new(MatchDecision.None, [], [], page, codes, []);
+    private static MatchResult NothingRelevant(string? page) => new(MatchDecision.None, [], [], page, [], []);
+
+    /// <summary>Nothing but a code, and no series to read it by.</summary>
+    private static MatchResult SeriesNeeded(ImmutableArray<string> codes) => new(MatchDecision.Clarify, [], [], null, codes, []);
 }

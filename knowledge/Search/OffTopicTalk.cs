@@ -5,11 +5,8 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Tells talk that is none of this trade's from complaints about a unit.</summary>
 internal sealed class OffTopicTalk(SearchIndex index)
 {
-    /// <summary>First term of the glossary's concept "other equipment".</summary>
-    private const string Other = "other";
-
-    /// <summary>A fault so well described is of ours, whatever else is named.</summary>
-    private const double ClearlyOurs = 0.8;
+    /// <summary>First term of the glossary's concepts "unrelated equipment" and "unrelated talk".</summary>
+    private static readonly string Unrelated = Stemmer.StemAll(["unrelated"])[0];
 
     /// <summary>Words before another machine that make it a mere place or comparison.</summary>
     private static readonly string[] Beside =
@@ -18,16 +15,16 @@ internal sealed class OffTopicTalk(SearchIndex index)
         "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at",
     ];
 
-    public bool IsOffTopic(ImmutableArray<Word> words, ImmutableArray<Token> tokens, TermBag said, double bestFault)
+    /// <param name="best">Score of the fault or symptom that fits best.</param>
+    public bool IsOffTopic(ImmutableArray<Word> words, ImmutableArray<Token> tokens, TermBag said, double best)
     {
-        if (said.IsEmpty)
+        if (said.IsEmpty || !index.SaysEnough(tokens))
             return true;
-        if (bestFault < ClearlyOurs && NamesAnotherMachine(words, tokens))
+        var talk = index.Find(TermBag.Of(tokens), NodeKind.OffTopic).FirstOrDefault()?.Score ?? 0;
+        if (NamesAnotherMachine(words, tokens) && (best < MatchThresholds.ClearlyOurs || talk > best))
             return true;
-        if (index.Known(said) < MatchThresholds.LeastKnown)
-            return true;
-        var talk = index.Find(TermBag.Of(tokens), NodeKind.OffTopic);
-        return talk.Length > 0 && talk[0].Score >= MatchThresholds.OffTopic && talk[0].Score > bestFault;
+        var least = index.NamesPart(tokens) ? MatchThresholds.LeastKnownOfPart : MatchThresholds.LeastKnown;
+        return index.Known(said) < least || (talk >= MatchThresholds.OffTopic && talk > best);
     }
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
@@ -38,7 +35,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
     }
 
     private static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
-        tokens.Any(token => token.Term == Other && token.Role == TokenRole.Main && !IsBeside(words, token.Position));
+        tokens.Any(token => token.Term == Unrelated && token.Role == TokenRole.Main && !IsBeside(words, token.Position));
 
     private static bool IsBeside(ImmutableArray<Word> words, int position)
     {

@@ -24,6 +24,15 @@ internal static class Queries
         return OfKinds(query, kinds);
     }
 
+    /// <summary>Pages by the words as said, synonyms apart.</summary>
+    public static Query Plain(TermBag said, IReadOnlyCollection<NodeKind> kinds)
+    {
+        var query = new BooleanQuery(true);
+        foreach (var stem in said.Plain.Order(StringComparer.Ordinal))
+            Add(query, Fields.Plain, stem, 1);
+        return OfKinds(query, kinds);
+    }
+
     private static FilteredQuery OfKinds(Query what, IReadOnlyCollection<NodeKind> kinds)
     {
         var any = new BooleanQuery(true);

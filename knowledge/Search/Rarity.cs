@@ -9,12 +9,14 @@ internal sealed class Rarity
 {
     private readonly Dictionary<string, double> terms;
     private readonly Dictionary<string, double> pairs;
+    private readonly Dictionary<string, double> plain;
     private readonly double unknown;
 
     /// <param name="pages">How many pages the index holds; its other documents do not count.</param>
     public Rarity(IndexReader reader, int pages)
     {
         terms = Read(reader, Fields.Everything, pages);
+        plain = Read(reader, Fields.Plain, pages);
         pairs = Read(reader, Fields.EveryPair, pages);
         unknown = Of(0, pages);
     }
@@ -22,6 +24,9 @@ internal sealed class Rarity
     public bool Knows(string term) => terms.ContainsKey(term);
 
     public double OfTerm(string term) => terms.GetValueOrDefault(term, unknown);
+
+    /// <summary>0 for a word that no page has.</summary>
+    public double OfPlain(string stem) => plain.GetValueOrDefault(stem);
 
     public double OfPair(string pair) => pairs.GetValueOrDefault(pair, unknown);
 

@@ -11,6 +11,9 @@ public sealed class SearchIndex
     /// <summary>How many documents are looked at closely for one question.</summary>
     private const int Looked = 400;
 
+    /// <summary>How many wordings of one page count.</summary>
+    private const int Crowd = 3;
+
     private readonly IndexSearcher searcher;
     private readonly ImmutableArray<Phrase> phrases;
     private readonly TradeAnalyzer analyzer;
@@ -55,48 +58,48 @@ public sealed class SearchIndex
     {
         if (said.IsEmpty)
             return [];
-        var closest = new Dictionary<int, (double Score, string Text)>();
-        var all = new Dictionary<int, List<double>>();
-        foreach (var document in searcher.Search(Queries.Phrases(said, kinds), Looked).ScoreDocs)
-        {
-            var phrase = phrases[NumberOf(document)];
-            var score = closeness.Of(said, phrase.Bag);
-            all.TryAdd(phrase.Page, []);
-            all[phrase.Page].Add(score);
-            if (score > closest.GetValueOrDefault(phrase.Page).Score)
-                closest[phrase.Page] = (score, phrase.Text);
-        }
-        foreach (var (page, scores) in all)
-        {
-            var top = scores.OrderDescending().Take(3).ToList();
-            var mean = top.Sum() / 3;
-            closest[page] = ((1 - Weights.Second) * top[0] + Weights.Second * mean, closest[page].Text);
-        }
-        return Rank(closest, WholePages(said, kinds));
+        var found = searcher.Search(Queries.Phrases(said, kinds), Looked).ScoreDocs
+            .Select(document => phrases[NumberOf(document)])
+            .GroupBy(phrase => phrase.Page, phrase => (Score: closeness.Of(said, phrase.Bag), phrase.Text))
+            .ToDictionary(page => page.Key, page => ClosestOf([.. page.OrderByDescending(phrase => phrase.Score).Take(Crowd)]));
+        return Rank(found, Pages(Queries.Pages(said, kinds), closeness.BestPossible(said)), Pages(Queries.Plain(said, kinds), closeness.BestPlain(said)));
     }
+
+    /// <summary>The closest wording's score, drawn a little towards the mean of the best few.</summary>
+    private static (double Score, string Text) ClosestOf(ImmutableArray<(double Score, string Text)> best) =>
+        (((1 - Weights.Crowd) * best[0].Score) + (Weights.Crowd * best.Sum(phrase => phrase.Score) / Crowd), best[0].Text);
 
     /// <summary>The faults and checks about what a mention names.</summary>
     internal IEnumerable<SearchEntry> Naming(RuledOut mention) => subjects.Named(mention);
 
+    /// <summary>Whether any of these words names a part that a fault or check is about.</summary>
+    internal bool NamesPart(IEnumerable<Token> tokens) => subjects.NamesPart(tokens);
+
+    /// <summary>Whether words name a part or something that the glossary knows, say that something is wrong, or are at least two.</summary>
+    internal bool SaysEnough(ImmutableArray<Token> tokens) =>
+        subjects.NamesPart(tokens)
+        || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
+        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Position).Distinct().Count() > 1;
+
     /// <summary>Share of what was said that this index has words for, 0 to 1, rare words counting more.</summary>
     internal double Known(TermBag said) => closeness.Known(said);
 
-    private Dictionary<int, double> WholePages(TermBag said, IReadOnlyCollection<NodeKind> kinds)
-    {
-        var best = closeness.BestPossible(said);
-        return searcher.Search(Queries.Pages(said, kinds), Looked).ScoreDocs
-            .ToDictionary(NumberOf, document => Math.Min(1.0, document.Score / best));
-    }
+    /// <summary>Pages by a query, each score as a share of the best one possible.</summary>
+    private Dictionary<int, double> Pages(Query query, float best) =>
+        searcher.Search(query, Looked).ScoreDocs.ToDictionary(NumberOf, document => Math.Min(1.0, document.Score / best));
 
-    private ImmutableArray<SearchHit> Rank(Dictionary<int, (double Score, string Text)> closest, Dictionary<int, double> whole) =>
+    private ImmutableArray<SearchHit> Rank(
+        Dictionary<int, (double Score, string Text)> closest, Dictionary<int, double> whole, Dictionary<int, double> plain) =>
     [
         .. closest.Keys.Union(whole.Keys).Order()
-            .Select(page => Hit(page, closest.GetValueOrDefault(page, (0, "")), whole.GetValueOrDefault(page)))
+            .Select(page => Hit(page, closest.GetValueOrDefault(page, (0, "")), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page)))
             .OrderByDescending(hit => hit.Score),
     ];
 
-    private SearchHit Hit(int page, (double Score, string Text) closest, double whole) =>
-        new(Entries[page], Math.Round((Weights.Phrase * closest.Score) + (Weights.Page * whole), 9), closest.Text);
+    private SearchHit Hit(int page, (double Score, string Text) closest, double whole, double plain) => new(
+        Entries[page],
+        Math.Round((Weights.Phrase * closest.Score) + (Weights.Page * whole) + (Weights.Plain * plain), 9),
+        closest.Text);
 
     private int NumberOf(ScoreDoc document) =>
         int.Parse(searcher.Doc(document.Doc).Get(Fields.Number), CultureInfo.InvariantCulture);

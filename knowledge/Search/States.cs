@@ -9,7 +9,7 @@ internal static class States
     public static readonly FrozenSet<string> Ill = Stems("""
         blocked dirty jammed stuck failed loose leak kinked crossed shorted short grounded burned low high frozen ice icing noise
         tripped overcharged undercharged miswired broken undersized problem issue fault damage damaged restriction obstruction
-        corroded swapped reversed bent overheating wrong error drift tilted conflict seized unbalanced cracked faulty rubbing
+        corroded swapped condensables interference restricted reversed bent overheating wrong error drift tilted conflict seized unbalanced cracked faulty rubbing
         """);
 
     private static readonly FrozenDictionary<string, string[]> WellMeans = new Dictionary<string, string[]>
@@ -28,11 +28,21 @@ internal static class States
         "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected", "eliminated",
     }.ToFrozenSet(StringComparer.Ordinal);
 
+    /// <summary>Words that are well for one part only: an open valve, a closed switch.</summary>
+    public static string[]? RuledOutBy(string stem, IEnumerable<string> parts) => stem switch
+    {
+        "open" when parts.Contains("servic") => ["close"],
+        "close" when parts.Contains("switch") || parts.Contains("overload") => ["open"],
+        _ => RuledOutBy(stem),
+    };
+
     /// <summary>Verbs of a part doing its work.</summary>
     public static readonly FrozenSet<string> Working = Stems("runs works spins turns responds");
 
     /// <summary>What healthy word <paramref name="stem"/> rules out; empty: anything. Null: it is no healthy word.</summary>
     public static string[]? RuledOutBy(string stem) => WellMeans.GetValueOrDefault(stem);
+
+    public static bool IsWell(string stem) => WellMeans.ContainsKey(stem);
 
     private static FrozenSet<string> Stems(string words) =>
         Stemmer.StemAll(words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).ToFrozenSet(StringComparer.Ordinal);

@@ -17,8 +17,12 @@ internal sealed class Subjects
                 .Where(at => at.Entry.Kind is NodeKind.Fault or NodeKind.Check)
                 .Select(at => (at.Entry, TitleTerms(at.Entry, analyzer), words[at.Page].SelectMany(bag => bag.Terms.Keys).ToImmutableHashSet())),
         ];
-        parts = [.. pages.SelectMany(page => page.Title).Where(term => !States.Ill.Contains(term))];
+        parts = [.. pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title).Where(term => !States.Ill.Contains(term) && !States.IsWell(term))];
     }
+
+    /// <summary>Whether any of these words names a part.</summary>
+    public bool NamesPart(IEnumerable<Token> tokens) =>
+        tokens.Any(token => token.Role == TokenRole.Main && parts.Contains(token.Term));
 
     /// <summary>The entries whose title names every part in the mention and whose words know the state that is denied.</summary>
     public IEnumerable<SearchEntry> Named(RuledOut mention)

@@ -62,8 +62,9 @@ internal sealed class Thesaurus
     /// <summary>"not turning" to "not~turn": a concept's words as they stand in the index.</summary>
     private static ImmutableArray<string> Terms(ImmutableArray<string> words)
     {
-        var stems = Stemmer.StemAll(words);
-        return words is ["not", _, ..] ? [Token.NotMark + stems[1], .. stems[2..]] : stems;
+        ImmutableArray<string> meant = [.. words.Where(word => word == "not" || !Fillers.Contains(word))];
+        var stems = Stemmer.StemAll(meant.IsEmpty ? words : meant);
+        return meant is ["not", _, ..] ? [Token.NotMark + stems[1], .. stems[2..]] : stems;
     }
 
     private static ImmutableArray<string> Words(string text) =>

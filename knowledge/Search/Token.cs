@@ -7,6 +7,9 @@ namespace DxAssistant.Knowledge.Search;
 /// <param name="Role">Whether the term carries meaning.</param>
 internal sealed record Token(string Term, string Said, int Position, bool StartsClause, TokenRole Role)
 {
+    /// <summary>Whether the glossary knows what was said.</summary>
+    public bool IsConcept { get; init; }
+
     public const string NotMark = "not~";
 
     public bool IsNegated => Term.StartsWith(NotMark, StringComparison.Ordinal);

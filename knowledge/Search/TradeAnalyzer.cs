@@ -22,6 +22,8 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
         for (var i = 0; i < said.Length; i++)
         {
             var (concept, length) = thesaurus.Find(said, stems, i);
+            if (length > 1 && said[i] == "not" && thesaurus.Find(said, stems, i + 1).Length >= length)
+                length = 0; // "no air in the system" is "no" and "air in the system", not "no air"
             negation.MoveTo(i, plain[i].StartsClause);
             if (length > 0 && i + length > covered && (length > 1 || i >= covered))
                 AddConcept(tokens, negation, concept, plain, stems, i, length);
@@ -36,12 +38,13 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
         ImmutableArray<string> concept, ImmutableArray<Word> words, ImmutableArray<string> stems, int at, int length)
     {
         var starts = words[at].StartsClause;
+        var said = string.Join(' ', words.Skip(at).Take(length).Select(word => word.Text));
         var how = concept[0].StartsWith(Token.NotMark, StringComparison.Ordinal) ? NegationKind.None : negation.Take(at);
         foreach (var term in concept)
         {
             var last = term == concept[^1];
-            tokens.Add(Make(term, words[at].Text, at, starts, last || how == NegationKind.RulesOut ? how : NegationKind.None));
-            starts = false;
+            tokens.Add(Make(term, said, at, starts, last || how == NegationKind.RulesOut ? how : NegationKind.None) with { IsConcept = true });
+            (starts, said) = (false, "");
         }
         for (var i = at; i < at + length; i++)
         {

@@ -98,7 +98,7 @@ internal static class UnsafeRules
         {
             ObjectFollows = true, Unless = new("not let the gas out"),
         },
-        new(Vent, new("atmosphere, into the air, to the air, in the air, open air, into the sky, to atmosphere, outside air, into the yard, in the garden, outdoors, in the bushes, out the window, outside"),
+        new(Vent, new("atmosphere, into the air, to the air, in the air, open air, into the sky, to atmosphere, into the yard, in the garden, outdoors, in the bushes, out the window, outside"),
             new("vent, venting, dump, dumping, release, releasing, purge, blow, let, bleed, empty, discharge, open, letting, spray, crack, blast, cut, push, get rid"))
         {
             OnlyIfMeant = true, Unless = new("the outside, outside unit, outside fan, outside coil, outdoor unit, blow outside, blows, fan outside, unit outside, coil outside, open outside, box outside"),

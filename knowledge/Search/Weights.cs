@@ -4,18 +4,22 @@ namespace DxAssistant.Knowledge.Search;
 internal static class Weights
 {
     /// <summary>The closest single wording of an entry.</summary>
-    public static double Phrase = 0.7;
+    public const double Phrase = 0.5;
     /// <summary>An entry's page as a whole.</summary>
-    public static double Page = 0.3;
+    public const double Page = 0.22;
+    /// <summary>An entry's page by the words as said, without the glossary.</summary>
+    public const double Plain = 0.28;
     /// <summary>Two words that stand together, against one alone.</summary>
-    public static double Pair = 0.2;
+    public const double Pair = 0.2;
     /// <summary>Words that were said but are not in the wording, against shared ones.</summary>
-    public static double Unmatched = 0.35;
+    public const double Unmatched = 0.35;
     /// <summary>Words of the wording that were not said.</summary>
-    public static double Unsaid = 0.65;
-    public static double Shingle = 0.2;
-    public static double Second = 0.2;
-    public static float TitleBoost = 0.5f;
-    public static float PageBoost = 1;
-    public static float PairBoost = 0.5f;
+    public const double Unsaid = 0.65;
+    /// <summary>Two words that stand one after the other, in this order.</summary>
+    public const double Shingle = 0.2;
+    /// <summary>The mean of the three closest wordings, against the closest alone.</summary>
+    public const double Crowd = 0.2;
+    public const float TitleBoost = 0.5f;
+    public const float PageBoost = 1;
+    public const float PairBoost = 0.5f;
 }

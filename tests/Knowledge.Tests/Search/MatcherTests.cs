@@ -1,0 +1,128 @@
+using CsCheck;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Knowledge.Tests.Search;
+
+public sealed class MatcherTests
+{
+    [Theory]
+    [InlineData("drain is clear but the indoor fan motor is dead", "indoor-fan-motor-failed", "drain-blocked")]
+    [InlineData("no leaks, the line set is kinked", "restriction-kink", "undercharge-leak")]
+    [InlineData("filters are fine, evaporator is filthy", "indoor-coil-dirty", "filter-blocked")]
+    [InlineData("already replaced the indoor fan motor, found the fan plug loose", "indoor-fan-plug-loose", "indoor-fan-motor-failed")]
+    [InlineData("it's not the filter, the blower wheel is caked", "blower-wheel-dirty", "filter-blocked")]
+    public void Match_PartRuledOut_IsDeniedAndNotFirst(string text, string first, string denied)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Equal(first, result.Candidates[0].Id);
+        Assert.Contains(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
+    }
+
+    [Theory]
+    [InlineData("not cooling")]
+    [InlineData("won't turn on")]
+    [InlineData("fan doesn't spin")]
+    [InlineData("no power")]
+    [InlineData("not draining")]
+    [InlineData("no communication between the units")]
+    public void Match_NegationThatIsTheComplaint_NamesFaultsAndDeniesNothing(string text)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.NotEmpty(result.Candidates);
+        Assert.Empty(result.Denied);
+    }
+
+    [Theory]
+    [InlineData("is the service valve open")]
+    [InlineData("reversing valve bypass, hot gas goes straight to suction")]
+    [InlineData("what is the bypass factor of the coil")]
+    [InlineData("float switch jumper fell off")]
+    [InlineData("last guy overcharged it")]
+    [InlineData("found the contactor burnt")]
+    [InlineData("dip switch and jumper settings are wrong")]
+    [InlineData("blows hot air in cooling")]
+    [InlineData("breaker trips when the compressor starts")]
+    [InlineData("unit won't turn off")]
+    [InlineData("homeowner says it is blowing warm")]
+    public void Match_HarmlessTalkWithDangerousWords_IsNotRefused(string text) =>
+        Assert.NotEqual(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
+
+    [Theory]
+    [InlineData("bypass the float switch", "defeat-protection")]
+    [InlineData("can I jumper out the high pressure switch", "defeat-protection")]
+    [InlineData("how do I vent the gas", "vent-refrigerant")]
+    [InlineData("I'll work on it hot", "work-live")]
+    [InlineData("can i charge it with propane", "top-up-leak")]
+    public void Match_DangerousRequest_IsRefusedWithItsPage(string text, string page)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Equal(MatchDecision.Refuse, result.Decision);
+        Assert.Equal(page, result.RefusalId);
+        Assert.Empty(result.Candidates);
+    }
+
+    [Theory]
+    [InlineData("condencer fan moter burnd out", "outdoor-fan-motor-failed")]
+    [InlineData("drane hose is cloged", "drain-blocked")]
+    [InlineData("thremister in the room is opne", "sensor-room-air")]
+    [InlineData("heatsink is overheating", "power-module-overheating")]
+    [InlineData("mould all over the blower wheel", "blower-wheel-dirty")]
+    [InlineData("four way valve stuck", "reversing-valve-stuck")]
+    [InlineData("4-way valve coil open", "reversing-valve-coil-open")]
+    public void Match_MisspelledGluedOrBritish_FindsTheFault(string text, string fault) =>
+        Assert.Equal(fault, ShippedMatcher.Match(text).Candidates[0].Id);
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("   ")]
+    [InlineData("E5: (")]
+    [InlineData("\"~*?:\\/[]{}^")]
+    public void Match_NothingSaid_NamesNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+
+    [Fact]
+    public void Match_CodeWithSeries_RanksTheFaultsBehindIt()
+    {
+        var result = ShippedMatcher.Match("it shows E5", "brenholt-ws");
+        Assert.Equal("E5", Assert.Single(result.Codes));
+        Assert.Contains("indoor-fan-fault", result.Symptoms.Select(symptom => symptom.Id));
+        Assert.NotEmpty(result.Candidates);
+    }
+
+    [Fact]
+    public void Match_CodeWithoutSeries_AsksBack() => Assert.Equal(MatchDecision.Clarify, ShippedMatcher.Match("E5").Decision);
+
+    // CsCheck prints the seed of a failing case.
+    [Fact]
+    public void Match_ArbitraryText_NeverThrowsAndKeepsItsContract() => Gen.String.Sample(text =>
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.InRange(result.Candidates.Length, 0, 5);
+        Assert.All(result.Candidates, candidate => Assert.InRange(candidate.Score, 0, 1));
+        Assert.Equal(result.Candidates.OrderByDescending(candidate => candidate.Score).Select(candidate => candidate.Score), result.Candidates.Select(candidate => candidate.Score));
+        Assert.Equal(result.Decision is MatchDecision.Refuse, result.Decision is MatchDecision.Refuse && result.Candidates.IsEmpty);
+    }, iter: 200);
+
+    [Fact]
+    public void Match_PagesInAnotherOrder_GivesTheSameAnswers()
+    {
+        var library = ShippedMatcher.Library;
+        var reversed = new Matcher(
+            SearchIndex.Build(SearchEntries.From(library).Reverse(), SearchEntries.Glossary(library).Reverse()), new LibraryCauses(library));
+        foreach (var phrase in JudgedPhrase.Read("match-dev.jsonl").Take(60))
+        {
+            var (one, other) = (ShippedMatcher.Match(phrase.Text), reversed.Match(phrase.Text));
+            Assert.Equal(one.Decision, other.Decision);
+            Assert.Equal(one.Candidates.AsEnumerable(), other.Candidates.AsEnumerable());
+        }
+    }
+
+    [Fact]
+    public async Task Match_ManyAtOnce_GivesTheSameAnswers()
+    {
+        var texts = JudgedPhrase.Read("match-dev.jsonl").Take(40).Select(phrase => phrase.Text).ToArray();
+        var alone = texts.Select(text => ShippedMatcher.Match(text)).ToArray();
+        var together = await Task.WhenAll(texts.Select(text => Task.Run(() => ShippedMatcher.Match(text))));
+        for (var i = 0; i < texts.Length; i++)
+            Assert.Equal(alone[i].Candidates.AsEnumerable(), together[i].Candidates.AsEnumerable());
+    }
+}
