@@ -23,16 +23,30 @@ public static class AskedQuantity
         .ToFrozenDictionary(row => row.name, row => row.Kind, StringComparer.Ordinal);
 
     /// <summary>Makes the context in which a quantity was asked by its name or by a unit of it.</summary>
-    /// <param name="asked">Such as <c>resistance</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing
-    /// was.</param>
+    /// <param name="asked">
+    /// Such as <c>resistance</c>, <c>supply voltage</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing was.
+    /// </param>
     /// <returns>False if <paramref name="asked"/> names neither.</returns>
     public static bool TryContext(string? asked, [NotNullWhen(true)] out ReadingContext? context)
     {
-        string name = new([.. (asked ?? "").Where(char.IsLetter).Select(char.ToLowerInvariant)]);
         context = string.IsNullOrWhiteSpace(asked) ? ReadingContext.None
-            : Kinds.TryGetValue(name, out QuantityKind kind) ? ReadingContext.For(kind)
+            : Named(asked) is { } kind ? ReadingContext.For(kind)
             : Unit.TryParse(asked, out Unit? unit) ? ReadingContext.For(unit.Kind) with { DefaultUnit = unit }
             : null;
         return context is not null;
+    }
+
+    // The whole name first; then its last word that is a quantity: "suction line temperature".
+    private static QuantityKind? Named(string asked)
+    {
+        string[] words = [.. asked.ToLowerInvariant().Split(' ', '-', '_').Select(word => word.Trim())];
+        foreach (string name in words.Reverse().Prepend(string.Concat(words)))
+        {
+            if (Kinds.TryGetValue(name, out QuantityKind kind))
+            {
+                return kind;
+            }
+        }
+        return null;
     }
 }
