@@ -3,6 +3,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Deciding;
 
@@ -25,7 +26,8 @@ internal static class CheckQuestion
 
     /// <summary>The fields of the form, with what was already given for them.</summary>
     public static ImmutableArray<Field> Fields(TurnDraft turn, CheckPage page) =>
-        [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text,
+        [.. page.Readings.Select(field => new Field(field.Label,
+            MarketUnits.Of(field.Unit, turn.View.Series?.Market).Symbol, field.Where.Text,
             turn.State.Given.FirstOrDefault(given => given.Label == field.Label)?.Words))];
 
     /// <summary>The page of a check that is still in the content and fits its graph; null when it is gone.</summary>

@@ -97,19 +97,14 @@ internal static class ReadingIntake
         CheckQuestion.AskPlainly(turn, page);
     }
 
-    private static ReadingContext Context(TurnDraft turn, CheckPage page) => Context(turn, page.Readings[0]) with
-    {
-        Labels = page.Readings.Length > 1 ? [.. page.Readings.Select(field => field.Label)] : [],
-        Possible = new PossibleRange(page.Readings.Min(field => field.Lowest), page.Readings.Max(field => field.Highest)),
-    };
+    private static ReadingContext Context(TurnDraft turn, CheckPage page) =>
+        ReadingContext.ForForm(page.Readings.Select(Line), turn.View.Series?.Market);
 
-    private static ReadingContext Context(TurnDraft turn, ReadingField field) => new()
-    {
-        Asked = field.Unit.Kind,
-        DefaultUnit = field.Unit,
-        Possible = new PossibleRange(field.Lowest, field.Highest),
-        Market = turn.View.Series?.Market,
-    };
+    private static ReadingContext Context(TurnDraft turn, ReadingField field) =>
+        ReadingContext.ForForm([Line(field)], turn.View.Series?.Market);
+
+    private static AskedField Line(ReadingField field) =>
+        new(field.Label, field.Unit, new PossibleRange(field.Lowest, field.Highest));
 
     // By its label; without one, by its place when the message gave them all.
     private static ReadingField? FieldOf(CheckPage page, Reading reading, int place, int count) =>
