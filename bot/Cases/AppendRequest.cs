@@ -5,7 +5,8 @@ namespace DxAssistant.Cases;
 
 /// <summary>One turn waiting to be written.</summary>
 internal sealed record AppendRequest(
-    string CaseId, long ExpectedSequence, string TurnId, ImmutableArray<CaseEvent> Events, ImmutableArray<string> Bodies)
+    string CaseId, long ExpectedSequence, string TurnId, ImmutableArray<CaseEvent> Events,
+    ImmutableArray<string> Bodies)
 {
     /// <summary>Completed once the transaction that holds it is on disk.</summary>
     public TaskCompletionSource<AppendResult> Done { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);

@@ -1,17 +1,20 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Cases;
 
 /// <summary>Takes messages for cases: reads the log, works out the turn, appends it.</summary>
-/// <param name="current">The core to use now; asked anew for each message, so that content may change under a running desk.</param>
+/// <param name="current">The core to use now; asked anew for each message, so that content may change under a running
+/// desk.</param>
 public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
 {
     /// <summary>The turn id of every opening, so that opening a case twice is one turn.</summary>
     public const string OpeningTurn = "opening";
 
-    // Each lost race means that another turn of the same case was stored, so this many in a row is a fault, not traffic.
+    // Each lost race means that another turn of the same case was stored, so this many in a row is a fault, not
+    // traffic.
     private const int MostRaces = 100;
 
     /// <summary>Opens a case; one that is open already gives its first reply again.</summary>
@@ -51,5 +54,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     }
 
     private static DeskAnswer.Answered Answer(string caseId, ImmutableArray<StoredEvent> turn, bool repeated) =>
-        new(caseId, turn.Select(e => e.Event).OfType<Replied>().Last().Reply, turn[0].Sequence - 1, turn[^1].Sequence, turn[^1].At, repeated);
+        new(caseId, ReplyOf(turn), turn[0].Sequence - 1, turn[^1].Sequence, turn[^1].At, repeated);
+
+    private static Reply ReplyOf(ImmutableArray<StoredEvent> turn) =>
+        turn.Select(e => e.Event).OfType<Replied>().Last().Reply;
 }

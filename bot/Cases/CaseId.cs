@@ -4,7 +4,8 @@ using System.Text;
 
 namespace DxAssistant.Cases;
 
-/// <summary>Names of cases: who knows the name may see the case, so it cannot be guessed. Fit for an address line as they are.</summary>
+/// <summary>Names of cases: who knows the name may see the case, so it cannot be guessed. Fit for an address line as
+/// they are.</summary>
 public static class CaseId
 {
     /// <summary>The longest name taken, in characters.</summary>
@@ -13,7 +14,8 @@ public static class CaseId
     /// <summary>Makes a new name: 128 random bits in 22 letters, digits, <c>-</c> and <c>_</c>.</summary>
     public static string New() => Base64Url.EncodeToString(RandomNumberGenerator.GetBytes(16));
 
-    /// <summary>The name of the case that belongs to a conversation of an outside channel: always the same one.</summary>
+    /// <summary>The name of the case that belongs to a conversation of an outside channel: always the same
+    /// one.</summary>
     public static string Of(string channel, string conversation) =>
         "ch-" + Base64Url.EncodeToString(SHA256.HashData(Encoding.UTF8.GetBytes($"{channel}\n{conversation}")));
 

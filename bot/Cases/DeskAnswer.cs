@@ -12,7 +12,8 @@ public abstract record DeskAnswer
     /// <param name="Last">The last sequence number of the turn.</param>
     /// <param name="At">When it was stored, UTC.</param>
     /// <param name="Repeated">Whether the turn was there already and its stored reply is given again.</param>
-    public sealed record Answered(string CaseId, Reply Reply, long Before, long Last, DateTimeOffset At, bool Repeated) : DeskAnswer;
+    public sealed record Answered(string CaseId, Reply Reply, long Before, long Last, DateTimeOffset At, bool Repeated)
+        : DeskAnswer;
 
     /// <summary>There is no such case.</summary>
     public sealed record UnknownCase(string CaseId) : DeskAnswer;

@@ -6,13 +6,16 @@ namespace DxAssistant.Cases;
 /// <summary>The append-only event logs of all cases. Safe to use from many threads.</summary>
 public interface ICaseStore : IAsyncDisposable
 {
-    /// <summary>Appends all events of one turn, or none. When it returns <see cref="AppendResult.Appended"/> they are on disk.</summary>
-    /// <param name="expectedSequence">The last sequence number the turn was made from; 0 for a case that does not exist yet.</param>
+    /// <summary>Appends all events of one turn, or none. When it returns <see cref="AppendResult.Appended"/> they are
+    /// on disk.</summary>
+    /// <param name="expectedSequence">The last sequence number the turn was made from; 0 for a case that does not exist
+    /// yet.</param>
     /// <param name="turnId">Unique within the case: a turn that is already there is not appended again.</param>
     /// <exception cref="ArgumentException">An id is empty, or there is no event.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="expectedSequence"/> is below 0.</exception>
     Task<AppendResult> AppendAsync(
-        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events, CancellationToken cancel = default);
+        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
+        CancellationToken cancel = default);
 
     /// <summary>All events of one case in order; empty when there is no such case.</summary>
     Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default);

@@ -13,7 +13,8 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
     private sealed record Kept(ImmutableArray<StoredEvent> Log, string? Title, long Order);
 
     public Task<AppendResult> AppendAsync(
-        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events, CancellationToken cancel = default)
+        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
+        CancellationToken cancel = default)
     {
         AppendRequest.Check(caseId, expectedSequence, turnId, events);
         lock (gate) return Task.FromResult(Append(caseId, expectedSequence, turnId, events));
@@ -29,7 +30,8 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         lock (gate)
         {
-            return Task.FromResult(cases.Where(c => c.Value.Title is not null).OrderByDescending(c => c.Value.Order).Take(limit)
+            return Task.FromResult(
+                cases.Where(c => c.Value.Title is not null).OrderByDescending(c => c.Value.Order).Take(limit)
                 .Select(c => new CaseLine(c.Key, c.Value.Title!, c.Value.Log[0].At, c.Value.Log[^1].At))
                 .ToImmutableArray());
         }

@@ -18,7 +18,9 @@ internal static class Chromium
 
     public static Task<IBrowser> StartAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new()
     {
-        ExecutablePath = Path ?? throw new InvalidOperationException("there is no Chromium on this machine: install the package chromium"),
+        ExecutablePath = Path
+            ?? throw new InvalidOperationException(
+            "there is no Chromium on this machine: install the package chromium"),
         Headless = true,
         Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
             "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage"],

@@ -6,6 +6,7 @@ public sealed class ChromiumTheoryAttribute : TheoryAttribute
 {
     public ChromiumTheoryAttribute()
     {
-        if (Chromium.Path is null && !Chromium.Required) Skip = "no Chromium on this machine: install the package chromium";
+        if (Chromium.Path is null && !Chromium.Required)
+            Skip = "no Chromium on this machine: install the package chromium";
     }
 }

@@ -19,7 +19,8 @@ public sealed class GoingOnTests
 
         Assert.Equal(before, await visit.Page.InnerTextAsync("#rows"));
         await visit.TapAsync("Done");
-        Assert.StartsWith("Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
     [ChromiumFact]
@@ -34,7 +35,8 @@ public sealed class GoingOnTests
         await site.ResumeAsync();
 
         await visit.TapAsync("Done");
-        Assert.StartsWith("Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
     [ChromiumFact]
@@ -52,7 +54,8 @@ public sealed class GoingOnTests
         await site.ResumeAsync();
         await visit.Page.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
 
-        Assert.StartsWith("Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
         Assert.Equal(0, await visit.Page.Locator(".written.waiting:not([hidden])").CountAsync());
     }
 
@@ -71,7 +74,8 @@ public sealed class GoingOnTests
         await visit.Page.ReloadAsync();
         await visit.Page.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
 
-        Assert.StartsWith("Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
     [ChromiumFact]
@@ -94,7 +98,8 @@ public sealed class GoingOnTests
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await visit.Page.GetByText("perhaps in another window").First.WaitForAsync();
 
-        Assert.StartsWith("Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
         Assert.Equal(3, await visit.Page.Locator(".exchange").CountAsync());
     }
 
@@ -124,6 +129,7 @@ public sealed class GoingOnTests
         await visit.Page.GotoAsync($"{site.Address}/case/nobody-knows");
         await visit.Page.Locator("#trouble:not([hidden])").WaitForAsync();
 
-        Assert.StartsWith("There is no such case here.", await visit.Page.TextContentAsync("#trouble"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "There is no such case here.", await visit.Page.TextContentAsync("#trouble"), StringComparison.Ordinal);
     }
 }

@@ -7,7 +7,8 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A core with a fixed script that shows every kind of segment, for tests of the page that no edit of the content can break.</summary>
+/// <summary>A core with a fixed script that shows every kind of segment, for tests of the page that no edit of the
+/// content can break.</summary>
 internal sealed class Script : IResponder
 {
     public Turn Respond(ImmutableArray<CaseEvent> log, Message message)

@@ -3,7 +3,8 @@ using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A whole walk over the shipped pages, answered by what the page offers: from the first words to the closed case.</summary>
+/// <summary>A whole walk over the shipped pages, answered by what the page offers: from the first words to the closed
+/// case.</summary>
 public sealed class ShippedContentTests
 {
     private const int MostTurns = 120;
@@ -14,7 +15,8 @@ public sealed class ShippedContentTests
     public async Task Walk_OverTheShippedPages_ReachesTheEndAndStaysAccessible(string? device)
     {
         using var notes = new StringWriter();
-        using var content = LiveContent.Open(ContentPlace.Find()!, notes) ?? throw new InvalidOperationException(notes.ToString());
+        using var content = LiveContent.Open(ContentPlace.Find()!, notes)
+            ?? throw new InvalidOperationException(notes.ToString());
         await using var site = await Site.StartAsync(() => content.Current);
         await using var visit = await Visit.StartAsync(device);
         await visit.OpenAsync(site.Address);
@@ -44,7 +46,8 @@ public sealed class ShippedContentTests
     public async Task Walk_CompressorPlugIsOff_IsFoundRepairedAndOnTheSummary()
     {
         using var notes = new StringWriter();
-        using var content = LiveContent.Open(ContentPlace.Find()!, notes) ?? throw new InvalidOperationException(notes.ToString());
+        using var content = LiveContent.Open(ContentPlace.Find()!, notes)
+            ?? throw new InvalidOperationException(notes.ToString());
         await using var site = await Site.StartAsync(() => content.Current);
         await using var visit = await Visit.StartAsync("Pixel 7");
         await visit.OpenAsync(site.Address);
@@ -66,7 +69,8 @@ public sealed class ShippedContentTests
         Assert.Contains("the unit works", summary, StringComparison.Ordinal);
     }
 
-    private static async Task<string> KindAsync(Visit visit) => (await visit.Page.GetAttributeAsync("#slip", "data-kind"))!;
+    private static async Task<string> KindAsync(Visit visit) =>
+        (await visit.Page.GetAttributeAsync("#slip", "data-kind"))!;
 
     private static Task AnswerAsync(Visit visit, string kind) => kind switch
     {
@@ -87,7 +91,8 @@ public sealed class ShippedContentTests
             return;
         }
 
-        if (await visit.Page.Locator(".instead").CountAsync() > 0) await visit.Page.EvaluateAsync("() => { document.querySelector('.instead').open = true; }");
+        if (await visit.Page.Locator(".instead").CountAsync() > 0)
+            await visit.Page.EvaluateAsync("() => { document.querySelector('.instead').open = true; }");
         var loose = visit.Page.Locator(".option", new() { HasTextRegex = new("loose, off") });
         await (await loose.CountAsync() > 0 ? loose : visit.Page.Locator(".option")).First.ClickAsync();
     });
@@ -95,6 +100,8 @@ public sealed class ShippedContentTests
     private static async Task CheckAsync(Visit visit, string where)
     {
         var result = await visit.Page.RunAxe();
-        Assert.True(result.Violations.Length == 0, where + ": " + string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+        Assert.True(
+            result.Violations.Length == 0, where + ": "
+            + string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
     }
 }

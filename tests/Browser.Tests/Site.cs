@@ -6,7 +6,8 @@ using Microsoft.AspNetCore.Builder;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The real server on a port of this machine, which can be stopped and started again on the same cases.</summary>
+/// <summary>The real server on a port of this machine, which can be stopped and started again on the same
+/// cases.</summary>
 internal sealed class Site : IAsyncDisposable
 {
     private readonly MemoryCaseStore store = new(TimeProvider.System);

@@ -18,7 +18,9 @@ public sealed class SummaryTests
 
         var result = await visit.Page.RunAxe();
 
-        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+        Assert.True(
+            result.Violations.Length == 0,
+            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
         Assert.Empty(visit.Errors);
     }
 
@@ -33,8 +35,12 @@ public sealed class SummaryTests
         await visit.PictureAsync("summary-paper", whole: true);
 
         Assert.False(await visit.Page.Locator("#print").IsVisibleAsync());
-        Assert.Equal("rgb(255, 255, 255)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
-        Assert.Equal("rgb(0, 0, 0)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.summary')).color"));
+        Assert.Equal(
+            "rgb(255, 255, 255)",
+            await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
+        Assert.Equal(
+            "rgb(0, 0, 0)",
+            await visit.Page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.summary')).color"));
         Assert.True(await visit.Page.Locator(".signed").IsVisibleAsync());
     }
 
@@ -50,7 +56,8 @@ public sealed class SummaryTests
         await visit.Page.GetByText("compressor does not start").ClickAsync();
         await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
 
-        Assert.StartsWith("Step 1 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Step 1 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
     private static async Task OpenSummaryAsync(Visit visit, Site site)

@@ -25,8 +25,10 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>What the browser complained of, such as a breach of the content policy.</summary>
     public List<string> Errors { get; } = [];
 
-    /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by 800.</param>
-    public static async Task<Visit> StartAsync(string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800)
+    /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by
+    /// 800.</param>
+    public static async Task<Visit> StartAsync(
+        string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800)
     {
         var playwright = await Playwright.CreateAsync();
         var browser = await Chromium.StartAsync(playwright);
@@ -45,7 +47,8 @@ internal sealed class Visit : IAsyncDisposable
         await Page.WaitForSelectorAsync("body[data-ready=yes]");
     }
 
-    public Task TapAsync(string label) => AnswerAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = label, Exact = true }).ClickAsync());
+    public Task TapAsync(string label) =>
+        AnswerAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = label, Exact = true }).ClickAsync());
 
     public Task WriteAsync(string words) => AnswerAsync(async () =>
     {
@@ -58,7 +61,8 @@ internal sealed class Visit : IAsyncDisposable
     {
         int written = await Page.Locator(".exchange").CountAsync();
         await act();
-        await Page.WaitForFunctionAsync("n => document.querySelectorAll('.exchange').length > n && !document.querySelector('.slip.busy')", written);
+        await Page.WaitForFunctionAsync(
+            "n => document.querySelectorAll('.exchange').length > n && !document.querySelector('.slip.busy')", written);
     }
 
     /// <summary>Keeps a picture in the folder that <c>DX_PICTURES</c> names; does nothing without it.</summary>

@@ -44,6 +44,8 @@ public sealed class WalkTests
         await visit.PictureAsync(name);
         await visit.PictureAsync(name + "-whole", whole: true);
         var result = await visit.Page.RunAxe();
-        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes[0].Html}")));
+        Assert.True(
+            result.Violations.Length == 0,
+            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Help}: {v.Nodes[0].Html}")));
     }
 }

@@ -9,7 +9,8 @@ internal static class CaseList
     public static ImmutableArray<CaseLine> Read(SqliteConnection connection, int limit)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $limit";
+        command.CommandText =
+            "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $limit";
         command.Parameters.AddWithValue("$limit", limit);
         using var rows = command.ExecuteReader();
         var cases = ImmutableArray.CreateBuilder<CaseLine>();

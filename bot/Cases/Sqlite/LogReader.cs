@@ -10,7 +10,8 @@ internal static class LogReader
 {
     /// <summary>The events of a case from one sequence number to another, both included.</summary>
     /// <exception cref="CaseFileException">An entry is not an event this program knows.</exception>
-    public static ImmutableArray<StoredEvent> Read(SqliteConnection connection, string caseId, long first = 1, long last = long.MaxValue)
+    public static ImmutableArray<StoredEvent> Read(
+        SqliteConnection connection, string caseId, long first = 1, long last = long.MaxValue)
     {
         using var command = connection.CreateCommand();
         command.CommandText =
@@ -31,11 +32,13 @@ internal static class LogReader
         {
             var entry = JsonSerializer.Deserialize(row.GetString(3), ConversationJson.Default.CaseEvent)
                 ?? throw new JsonException("the entry is null");
-            return new StoredEvent(sequence, row.GetString(1), DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(2)), entry);
+            return new StoredEvent(
+                sequence, row.GetString(1), DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(2)), entry);
         }
         catch (Exception error) when (error is JsonException or NotSupportedException)
         {
-            throw new CaseFileException($"entry {sequence} of case {caseId} cannot be read: use the program that wrote it", error);
+            throw new CaseFileException(
+                $"entry {sequence} of case {caseId} cannot be read: use the program that wrote it", error);
         }
     }
 }

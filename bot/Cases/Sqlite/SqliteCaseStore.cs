@@ -7,8 +7,10 @@ using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
 
-/// <summary>Cases in one SQLite file: one writer, all waiting turns in one transaction, flushed before any is acknowledged.</summary>
-/// <remarks>WAL with synchronous FULL: what was acknowledged survives a kill of the program and a loss of power.</remarks>
+/// <summary>Cases in one SQLite file: one writer, all waiting turns in one transaction, flushed before any is
+/// acknowledged.</summary>
+/// <remarks>WAL with synchronous FULL: what was acknowledged survives a kill of the program and a loss of
+/// power.</remarks>
 public sealed class SqliteCaseStore : ICaseStore
 {
     // A flush costs the same for one turn as for many; the bound keeps one transaction short.
@@ -44,19 +46,23 @@ public sealed class SqliteCaseStore : ICaseStore
             CaseSchema.Ensure(connection);
             return new SqliteCaseStore(connection, Source(file, SqliteOpenMode.ReadOnly, pooling: true), clock);
         }
-        catch (Exception error) when (error is SqliteException or IOException or UnauthorizedAccessException or CaseFileException)
+        catch (Exception error) when (
+            error is SqliteException or IOException or UnauthorizedAccessException or CaseFileException)
         {
             connection?.Dispose();
             throw error as CaseFileException
-                ?? new CaseFileException($"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
+                ?? new CaseFileException(
+                    $"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
         }
     }
 
     public async Task<AppendResult> AppendAsync(
-        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events, CancellationToken cancel = default)
+        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
+        CancellationToken cancel = default)
     {
         AppendRequest.Check(caseId, expectedSequence, turnId, events);
-        var bodies = events.Select(e => JsonSerializer.Serialize(e, ConversationJson.Default.CaseEvent)).ToImmutableArray();
+        var bodies = events.Select(e => JsonSerializer.Serialize(e, ConversationJson.Default.CaseEvent))
+            .ToImmutableArray();
         var request = new AppendRequest(caseId, expectedSequence, turnId, events, bodies);
         await waiting.Writer.WriteAsync(request, cancel);
 
@@ -91,11 +97,18 @@ public sealed class SqliteCaseStore : ICaseStore
     private static void MakeFolder(string folder)
     {
         if (OperatingSystem.IsWindows()) Directory.CreateDirectory(folder);
-        else Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        else Directory.CreateDirectory(
+            folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
     }
 
     private static string Source(string file, SqliteOpenMode mode, bool pooling) =>
-        new SqliteConnectionStringBuilder { DataSource = file, Mode = mode, Pooling = pooling, DefaultTimeout = 10 }.ToString();
+        new SqliteConnectionStringBuilder
+        {
+            DataSource = file,
+            Mode = mode,
+            Pooling = pooling,
+            DefaultTimeout = 10,
+        }.ToString();
 
     private SqliteConnection OpenReader()
     {

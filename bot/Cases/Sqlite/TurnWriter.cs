@@ -17,12 +17,14 @@ internal sealed class TurnWriter : IDisposable
     public TurnWriter(SqliteConnection connection)
     {
         this.connection = connection;
-        findTurn = new(connection, "SELECT first, last FROM turn WHERE case_id = $case AND turn_id = $turn", "$case", "$turn");
+        findTurn = new(
+            connection, "SELECT first, last FROM turn WHERE case_id = $case AND turn_id = $turn", "$case", "$turn");
         lastSequence = new(connection, "SELECT coalesce(max(sequence), 0) FROM event WHERE case_id = $case", "$case");
         addEvent = new(connection,
             "INSERT INTO event (case_id, sequence, turn_id, at, body) VALUES ($case, $sequence, $turn, $at, $body)",
             "$case", "$sequence", "$turn", "$at", "$body");
-        addTurn = new(connection, "INSERT INTO turn VALUES ($case, $turn, $first, $last)", "$case", "$turn", "$first", "$last");
+        addTurn = new(
+            connection, "INSERT INTO turn VALUES ($case, $turn, $first, $last)", "$case", "$turn", "$first", "$last");
         addJob = new(connection, """
             INSERT INTO job VALUES ($case, $title, $at, $at, last_insert_rowid())
             ON CONFLICT (id) DO UPDATE SET title = coalesce(title, $title), last_at = $at, last_event = excluded.last_event

@@ -8,11 +8,15 @@ internal static class ActivityGate
 {
     private const int MostBytes = 256 * 1024;
 
-    /// <summary>Why the activity is turned away; null when it may pass. The body can be read again afterwards.</summary>
-    public static async Task<IResult?> RefuseAsync(HttpRequest request, ServiceUrlList allowed, CancellationToken cancel)
+    /// <summary>Why the activity is turned away; null when it may pass. The body can be read again
+    /// afterwards.</summary>
+    public static async Task<IResult?> RefuseAsync(
+        HttpRequest request, ServiceUrlList allowed, CancellationToken cancel)
     {
-        if (!request.HasJsonContentType()) return Refuse(StatusCodes.Status415UnsupportedMediaType, "send the activity as application/json");
-        if (request.ContentLength > MostBytes) return Refuse(StatusCodes.Status413PayloadTooLarge, "the activity is over 256 KiB");
+        if (!request.HasJsonContentType())
+            return Refuse(StatusCodes.Status415UnsupportedMediaType, "send the activity as application/json");
+        if (request.ContentLength > MostBytes)
+            return Refuse(StatusCodes.Status413PayloadTooLarge, "the activity is over 256 KiB");
         request.EnableBuffering(bufferThreshold: MostBytes, bufferLimit: MostBytes);
         try
         {
@@ -44,12 +48,14 @@ internal static class ActivityGate
         // With expectReplies nothing is posted anywhere: the replies are in the response.
         bool posts = Text(activity, "deliveryMode") != Microsoft.Bot.Schema.DeliveryModes.ExpectReplies;
         return posts && !allowed.Allows(Text(activity, "serviceUrl"))
-            ? Refuse(StatusCodes.Status403Forbidden, "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode expectReplies")
+            ? Refuse(StatusCodes.Status403Forbidden,
+                "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode expectReplies")
             : null;
     }
 
     private static string? Text(JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String
+            ? value.GetString() : null;
 
     private static IResult Refuse(int status, string error) => Refusal.Because(status, error);
 }

@@ -19,12 +19,14 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         }
 
         // On the web a case is opened by its page, so that a mistyped address does not make one.
-        if (turnContext.Activity.ChannelId != LocalChatAdapter.Channel) await desk.OpenAsync(caseId, message.By, cancellationToken);
+        if (turnContext.Activity.ChannelId != LocalChatAdapter.Channel)
+            await desk.OpenAsync(caseId, message.By, cancellationToken);
         await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, cancellationToken), cancellationToken);
     }
 
     protected override async Task OnMembersAddedAsync(
-        IList<ChannelAccount> membersAdded, ITurnContext<IConversationUpdateActivity> turnContext, CancellationToken cancellationToken)
+        IList<ChannelAccount> membersAdded, ITurnContext<IConversationUpdateActivity> turnContext,
+        CancellationToken cancellationToken)
     {
         var activity = turnContext.Activity;
         if (membersAdded.FirstOrDefault(m => m.Id != activity.Recipient?.Id) is not { } person) return;

@@ -7,7 +7,8 @@ using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Server.Channels;
 
-/// <summary>One case driven by a program: a turn a line, the reply a line. <c>{"open":true}</c> shows the opening question.</summary>
+/// <summary>One case driven by a program: a turn a line, the reply a line. <c>{"open":true}</c> shows the opening
+/// question.</summary>
 internal sealed class JsonTalk(Streams streams, CaseConversation conversation)
 {
     public async Task<int> RunAsync(CancellationToken cancel)
@@ -27,7 +28,8 @@ internal sealed class JsonTalk(Streams streams, CaseConversation conversation)
     {
         var shown = (JsonObject)JsonSerializer.SerializeToNode(reply, ConversationJson.Default.Reply)!;
         shown.Insert(0, "case", conversation.CaseId);
-        shown["cautions"] = new JsonArray([.. reply.Segments.Where(s => s.Kind == SegmentKind.Caution).Select(s => (JsonNode)s.Text)]);
+        shown["cautions"] = new JsonArray(
+            [.. reply.Segments.Where(s => s.Kind == SegmentKind.Caution).Select(s => (JsonNode)s.Text)]);
         return shown;
     }
 }

@@ -4,7 +4,8 @@ using Microsoft.Bot.Schema;
 
 namespace DxAssistant.Server.Channels;
 
-/// <summary>The channel of the web chat and the terminal: the same handler as any other channel, without a network between.</summary>
+/// <summary>The channel of the web chat and the terminal: the same handler as any other channel, without a network
+/// between.</summary>
 /// <remarks>The conversation's id is the case's name.</remarks>
 internal sealed class LocalChatAdapter(IBot bot) : BotAdapter
 {
@@ -23,7 +24,8 @@ internal sealed class LocalChatAdapter(IBot bot) : BotAdapter
         return new LocalTurn(sent, turn.TurnState.Get<DeskAnswer>());
     }
 
-    public override Task<ResourceResponse[]> SendActivitiesAsync(ITurnContext turnContext, Activity[] activities, CancellationToken cancellationToken)
+    public override Task<ResourceResponse[]> SendActivitiesAsync(
+        ITurnContext turnContext, Activity[] activities, CancellationToken cancellationToken)
     {
         var sent = turnContext.TurnState.Get<List<Activity>>();
         foreach (var activity in activities)
@@ -35,9 +37,11 @@ internal sealed class LocalChatAdapter(IBot bot) : BotAdapter
         return Task.FromResult(activities.Select(a => new ResourceResponse(a.Id)).ToArray());
     }
 
-    public override Task<ResourceResponse> UpdateActivityAsync(ITurnContext turnContext, Activity activity, CancellationToken cancellationToken) =>
+    public override Task<ResourceResponse> UpdateActivityAsync(
+        ITurnContext turnContext, Activity activity, CancellationToken cancellationToken) =>
         throw new NotSupportedException("the log is append-only: a reply cannot be changed");
 
-    public override Task DeleteActivityAsync(ITurnContext turnContext, ConversationReference reference, CancellationToken cancellationToken) =>
+    public override Task DeleteActivityAsync(
+        ITurnContext turnContext, ConversationReference reference, CancellationToken cancellationToken) =>
         throw new NotSupportedException("the log is append-only: a reply cannot be deleted");
 }

@@ -8,7 +8,8 @@ using Newtonsoft.Json.Linq;
 
 namespace DxAssistant.Server.Channels;
 
-/// <summary>A reply as an activity: plain lines for any channel, taps as suggested actions, the whole reply as channel data.</summary>
+/// <summary>A reply as an activity: plain lines for any channel, taps as suggested actions, the whole reply as channel
+/// data.</summary>
 internal static class ReplyActivity
 {
     public static Activity From(DeskAnswer.Answered answer)

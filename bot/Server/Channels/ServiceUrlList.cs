@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace DxAssistant.Server.Channels;
 
 /// <summary>Where replies may be posted: this machine, and the addresses that were named at the start.</summary>
-/// <remarks>The caller of the bot's front chooses the address; without a list it could make this program post anywhere.</remarks>
+/// <remarks>The caller of the bot's front chooses the address; without a list it could make this program post
+/// anywhere.</remarks>
 internal sealed class ServiceUrlList(ImmutableArray<Uri> named)
 {
     public bool Allows(string? serviceUrl)

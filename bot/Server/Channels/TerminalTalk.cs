@@ -6,12 +6,14 @@ using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Server.Channels;
 
-/// <summary>One case in the terminal: plain lines, numbered answers. The same lines whether a person or a file is at the other end.</summary>
+/// <summary>One case in the terminal: plain lines, numbered answers. The same lines whether a person or a file is at
+/// the other end.</summary>
 internal sealed class TerminalTalk(Streams streams, CaseConversation conversation)
 {
     public async Task<int> RunAsync(CancellationToken cancel)
     {
-        await streams.Out.WriteLineAsync($"Case {conversation.CaseId}. An empty line says nothing; Ctrl+D ends the talk, the case is kept.");
+        await streams.Out.WriteLineAsync(
+            $"Case {conversation.CaseId}. An empty line says nothing; Ctrl+D ends the talk, the case is kept.");
         var reply = await conversation.OpenAsync(cancel);
         Show(reply);
         while (await AskAsync(cancel) is { } line)
@@ -47,7 +49,8 @@ internal sealed class TerminalTalk(Streams streams, CaseConversation conversatio
         string sign = question.Fields.IsEmpty ? "" : "#";
         for (int i = 0; i < question.Options.Length; i++)
         {
-            streams.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {sign}{i + 1}  {question.Options[i].Label}"));
+            streams.Out.WriteLine(
+                string.Create(CultureInfo.InvariantCulture, $"  {sign}{i + 1}  {question.Options[i].Label}"));
         }
     }
 

@@ -23,8 +23,10 @@ internal static class AnswerReader
             problem = null;
             if (request.ValueKind != JsonValueKind.Object) problem = $"not a message: {Forms}";
             else if (request.TryGetProperty("text", out var text)) return TryReadText(text, out body, out problem);
-            else if (request.TryGetProperty("answer", out var answer)) return TryReadAnswer(answer, out body, out problem);
-            else if (Names(request, "choice", "readings", "command")) return TryReadAnswer(request, out body, out problem);
+            else if (request.TryGetProperty("answer", out var answer))
+                return TryReadAnswer(answer, out body, out problem);
+            else if (Names(request, "choice", "readings", "command"))
+                return TryReadAnswer(request, out body, out problem);
             else problem = $"neither text nor answer: {Forms}";
             return false;
         }
@@ -50,13 +52,15 @@ internal static class AnswerReader
         if (answer.ValueKind != JsonValueKind.Object) return false;
         string? question = Text(answer, "question");
         if (Text(answer, "choice") is { } key) body = new MessageBody.Choice(question, key);
-        else if (answer.TryGetProperty("readings", out var readings)) return TryReadReadings(question, readings, out body, out problem);
+        else if (answer.TryGetProperty("readings", out var readings))
+            return TryReadReadings(question, readings, out body, out problem);
         else if (Text(answer, "command") is { } word) return TryReadCommand(word, out body, out problem);
         return body is not null;
     }
 
     private static bool TryReadReadings(
-        string? question, JsonElement readings, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
+        string? question, JsonElement readings, [NotNullWhen(true)] out MessageBody? body,
+        [NotNullWhen(false)] out string? problem)
     {
         (body, problem) = (null, """readings are label and words, such as {"readings":{"U–V":"1.2 Ω"}}""");
         if (readings.ValueKind != JsonValueKind.Object) return false;
@@ -81,8 +85,10 @@ internal static class AnswerReader
         return body is not null;
     }
 
-    private static bool Names(JsonElement element, params string[] names) => names.Any(n => element.TryGetProperty(n, out _));
+    private static bool Names(JsonElement element, params string[] names) =>
+        names.Any(n => element.TryGetProperty(n, out _));
 
     private static string? Text(JsonElement element, string name) =>
-        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String
+            ? value.GetString() : null;
 }

@@ -8,13 +8,15 @@ namespace DxAssistant.Server.Chat;
 
 /// <summary>A whole case as the page shows it.</summary>
 internal sealed record CaseView(
-    string Id, DateTimeOffset OpenedAt, string? ContentVersion, long Last, SheetHead Head, ImmutableArray<TurnView> Turns)
+    string Id, DateTimeOffset OpenedAt, string? ContentVersion, long Last, SheetHead Head,
+    ImmutableArray<TurnView> Turns)
 {
     /// <param name="log">The whole log of the case; not empty.</param>
     public static CaseView Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
     {
         var state = Fold.Apply(CaseState.New, log.Select(e => e.Event));
-        return new CaseView(id, log[0].At, state.ContentVersion, log[^1].Sequence, SheetHead.Of(state, titles), TurnsOf(log));
+        return new CaseView(
+            id, log[0].At, state.ContentVersion, log[^1].Sequence, SheetHead.Of(state, titles), TurnsOf(log));
     }
 
     public static ImmutableArray<TurnView> TurnsOf(ImmutableArray<StoredEvent> log)
@@ -26,7 +28,8 @@ internal sealed record CaseView(
             var said = events.Select(e => e.Event).OfType<Said>().First();
             var reply = events.Select(e => e.Event).OfType<Replied>().Last().Reply;
             turns.Add(new TurnView(
-                said.TurnId, events[^1].At, events[0].Sequence - 1, events[^1].Sequence, said.By, SaidText.Of(said.Body, asked), reply));
+                said.TurnId, events[^1].At, events[0].Sequence - 1, events[^1].Sequence, said.By,
+                SaidText.Of(said.Body, asked), reply));
             asked = reply.Question;
         }
 

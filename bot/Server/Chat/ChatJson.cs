@@ -13,7 +13,8 @@ internal static class ChatJson
     {
         var options = new JsonSerializerOptions(ConversationJson.Default.Options)
         {
-            TypeInfoResolver = JsonTypeInfoResolver.Combine(ConversationJson.Default, new DefaultJsonTypeInfoResolver()),
+            TypeInfoResolver = JsonTypeInfoResolver.Combine(
+                ConversationJson.Default, new DefaultJsonTypeInfoResolver()),
         };
         options.MakeReadOnly();
         return options;

@@ -24,7 +24,8 @@ internal static class SaidText
     private static string Filled(FilledField filled, OpenQuestion? asked)
     {
         bool bare = double.TryParse(filled.Words, System.Globalization.CultureInfo.InvariantCulture, out _);
-        string unit = bare && asked?.Fields.FirstOrDefault(f => f.Label == filled.Label) is { } field ? $" {field.Unit}" : "";
+        string unit = bare && asked?.Fields.FirstOrDefault(f => f.Label == filled.Label) is { } field
+            ? $" {field.Unit}" : "";
         return $"{filled.Label} {filled.Words}{unit}";
     }
 }

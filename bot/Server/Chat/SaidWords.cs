@@ -12,7 +12,8 @@ internal static class SaidWords
     public const int Longest = 4000;
 
     public static string TooLong { get; } = string.Create(
-        CultureInfo.InvariantCulture, $"That message is too long. Send at most {Longest} characters; nothing of it was kept.");
+        CultureInfo.InvariantCulture,
+        $"That message is too long. Send at most {Longest} characters; nothing of it was kept.");
 
     /// <summary>Takes words; control characters become blanks, because they cannot be seen or meant.</summary>
     public static bool TryRead(

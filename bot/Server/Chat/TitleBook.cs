@@ -27,5 +27,6 @@ internal sealed record TitleBook(
         library.Access.ToImmutableDictionary(s => s.Key.ToString(), s => s.Value.Title.Text),
         library.Roles.ToImmutableDictionary(r => r.Role.Id, r => r.Name.Text));
 
-    public static string Find(ImmutableDictionary<string, string> titles, string id) => titles.GetValueOrDefault(id, id);
+    public static string Find(ImmutableDictionary<string, string> titles, string id) =>
+        titles.GetValueOrDefault(id, id);
 }

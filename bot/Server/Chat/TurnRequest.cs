@@ -10,7 +10,8 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
     private const int MostBytes = 64 * 1024;
     private const int LongestTurnId = 64;
 
-    public static async Task<(TurnRequest? Turn, IResult? Refusal)> ReadAsync(HttpRequest request, CancellationToken cancel)
+    public static async Task<(TurnRequest? Turn, IResult? Refusal)> ReadAsync(
+        HttpRequest request, CancellationToken cancel)
     {
         if (!request.HasJsonContentType())
         {
@@ -38,10 +39,13 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
             return Refuse(tooLong ? StatusCodes.Status413PayloadTooLarge : StatusCodes.Status400BadRequest, problem);
         }
 
-        string? turnId = json.TryGetProperty("turnId", out var id) && id.ValueKind == JsonValueKind.String ? id.GetString() : null;
+        string? turnId = json.TryGetProperty("turnId", out var id) && id.ValueKind == JsonValueKind.String
+            ? id.GetString() : null;
         if (turnId is null or { Length: 0 or > LongestTurnId })
         {
-            return Refuse(StatusCodes.Status400BadRequest, $"The turn needs a turnId of its own, 1 to {LongestTurnId} characters.");
+            return Refuse(
+                StatusCodes.Status400BadRequest,
+                $"The turn needs a turnId of its own, 1 to {LongestTurnId} characters.");
         }
 
         return (new TurnRequest(turnId, body), null);
@@ -61,5 +65,6 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
         return bytes.Length > MostBytes ? null : bytes;
     }
 
-    private static (TurnRequest?, IResult?) Refuse(int status, string error) => (null, Chat.Refusal.Because(status, error));
+    private static (TurnRequest?, IResult?) Refuse(int status, string error) =>
+        (null, Chat.Refusal.Because(status, error));
 }

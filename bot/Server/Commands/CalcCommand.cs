@@ -11,7 +11,8 @@ internal static class CalcCommand
 {
     public static Command Make(Streams streams)
     {
-        var calc = new Command("calc", """JSON Lines: {"id","inputs":{name:{"value","unit"}}} in, {"id","result":{…}} or {"id","status","message"} out.""");
+        var calc = new Command(
+            "calc", """JSON Lines: {"id","inputs":{name:{"value","unit"}}} in, {"id","result":{…}} or {"id","status","message"} out.""");
         calc.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return calc;
     }
@@ -42,7 +43,9 @@ internal static class CalcCommand
         CalculationResult.Answer answer => new JsonObject
         {
             ["id"] = id,
-            ["result"] = new JsonObject(answer.Values.Select(term => KeyValuePair.Create(term.Symbol, (JsonNode?)CalculationJson.Write(term.Value)))),
+            ["result"] = new JsonObject(
+                answer.Values.Select(
+                term => KeyValuePair.Create(term.Symbol, (JsonNode?)CalculationJson.Write(term.Value)))),
         },
         CalculationResult.InvalidInput invalid => Refused(id, "invalid-input", invalid.Message),
         CalculationResult.OutOfRange outside => Refused(id, "out-of-range", outside.Message),

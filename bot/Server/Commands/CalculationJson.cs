@@ -5,7 +5,8 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Server.Commands;
 
-/// <summary>Values of calculations in JSON: <c>{"value":1.2,"unit":"kohm"}</c>; the value may be a word, a flag or a list.</summary>
+/// <summary>Values of calculations in JSON: <c>{"value":1.2,"unit":"kohm"}</c>; the value may be a word, a flag or a
+/// list.</summary>
 internal static class CalculationJson
 {
     /// <exception cref="RequestException">It has no value of a form that is known.</exception>
@@ -32,7 +33,8 @@ internal static class CalculationJson
         CalculationValue.Number number => Pair(number.Quantity.Value, number.Quantity.Unit.Code),
         CalculationValue.Text text => Pair(text.Value, ""),
         CalculationValue.Flag flag => Pair(flag.Value, ""),
-        CalculationValue.Numbers numbers => Pair(new JsonArray([.. numbers.Values.Select(n => (JsonNode)n)]), numbers.Unit.Code),
+        CalculationValue.Numbers numbers =>
+            Pair(new JsonArray([.. numbers.Values.Select(n => (JsonNode)n)]), numbers.Unit.Code),
         CalculationValue.Texts texts => Pair(new JsonArray([.. texts.Values.Select(t => (JsonNode)t)]), ""),
         _ => throw new ArgumentOutOfRangeException(nameof(value), value, "not an output"),
     };
@@ -43,8 +45,10 @@ internal static class CalculationJson
 
     private static CalculationValue List(string name, JsonElement[] values, string unit)
     {
-        if (values.All(v => v.ValueKind == JsonValueKind.String)) return new CalculationValue.Texts([.. values.Select(v => v.GetString()!)]);
-        if (values.Any(v => v.ValueKind != JsonValueKind.Number)) throw new RequestException($"input \"{name}\" mixes words and numbers");
+        if (values.All(v => v.ValueKind == JsonValueKind.String))
+            return new CalculationValue.Texts([.. values.Select(v => v.GetString()!)]);
+        if (values.Any(v => v.ValueKind != JsonValueKind.Number))
+            throw new RequestException($"input \"{name}\" mixes words and numbers");
         return Unit.TryParse(unit, out var known)
             ? new CalculationValue.Numbers([.. values.Select(v => v.GetDouble())], known)
             : throw new RequestException($"input \"{name}\" has an unknown unit: {unit}");

@@ -10,14 +10,21 @@ internal static class CommandLine
     public static async Task<int> RunAsync(string[] arguments, Streams streams, CancellationToken cancel = default)
     {
         var call = Make(streams).Parse(arguments);
-        if (call.Errors.Count > 0) return streams.Refuse($"{call.Errors[0].Message.TrimEnd('.')}: --help lists what there is");
-        var invocation = new InvocationConfiguration { Output = streams.Out, Error = streams.Error, EnableDefaultExceptionHandler = false };
+        if (call.Errors.Count > 0)
+            return streams.Refuse($"{call.Errors[0].Message.TrimEnd('.')}: --help lists what there is");
+        var invocation = new InvocationConfiguration
+        {
+            Output = streams.Out,
+            Error = streams.Error,
+            EnableDefaultExceptionHandler = false,
+        };
         return await call.InvokeAsync(invocation, cancel);
     }
 
     private static RootCommand Make(Streams streams)
     {
-        var root = new RootCommand("Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this machine.");
+        var root = new RootCommand(
+            "Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this machine.");
         new ServeCommand(streams).AddTo(root);
         root.Add(new TalkCommand(streams).Make());
         root.Add(MatchCommand.Make(streams));

@@ -16,7 +16,8 @@ internal static class ContentCommand
         // An optional argument would take a mistyped option for its value.
         folder.Validators.Add(result =>
         {
-            if (result.Tokens.Any(token => token.Value.StartsWith('-'))) result.AddError($"there is no option {result.Tokens[0].Value}");
+            if (result.Tokens.Any(token => token.Value.StartsWith('-')))
+                result.AddError($"there is no option {result.Tokens[0].Value}");
         });
         var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
         check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));

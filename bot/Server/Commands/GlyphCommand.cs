@@ -10,7 +10,8 @@ internal static class GlyphCommand
 {
     public static Command Make(Streams streams)
     {
-        var glyph = new Command("glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""");
+        var glyph = new Command(
+            "glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""");
         glyph.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return glyph;
     }
@@ -27,7 +28,8 @@ internal static class GlyphCommand
         if (reading.Blinks is { } blinks) shown["blinks"] = blinks;
         if (!reading.Lamps.IsEmpty)
         {
-            shown["lamps"] = new JsonArray([.. reading.Lamps.Select(l => (JsonNode)new JsonObject { ["lamp"] = l.Lamp, ["blinks"] = l.Blinks })]);
+            shown["lamps"] = new JsonArray(
+                [.. reading.Lamps.Select(l => (JsonNode)new JsonObject { ["lamp"] = l.Lamp, ["blinks"] = l.Blinks })]);
         }
 
         return shown;

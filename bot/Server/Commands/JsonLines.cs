@@ -4,11 +4,15 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Server.Commands;
 
-/// <summary>JSON Lines: one request a line in, one answer a line out, in the same order, each flushed at once.</summary>
+/// <summary>JSON Lines: one request a line in, one answer a line out, in the same order, each flushed at
+/// once.</summary>
 internal static class JsonLines
 {
     /// <summary>Answers are for programs and for people reading over their shoulder: Ω stays Ω.</summary>
-    public static JsonSerializerOptions Plain { get; } = new(JsonSerializerDefaults.Web) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    public static JsonSerializerOptions Plain { get; } = new(JsonSerializerDefaults.Web)
+    {
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>Answers every line until the input ends. Blank lines are passed over.</summary>
     /// <returns>0, or 1 when any line was answered with an error.</returns>
@@ -36,7 +40,8 @@ internal static class JsonLines
     public static JsonObject Error(string line, JsonElement request = default)
     {
         var error = new JsonObject { ["error"] = line };
-        if (request.ValueKind == JsonValueKind.Object && request.TryGetProperty("id", out var id)) error.Insert(0, "id", JsonNode.Parse(id.GetRawText()));
+        if (request.ValueKind == JsonValueKind.Object && request.TryGetProperty("id", out var id))
+            error.Insert(0, "id", JsonNode.Parse(id.GetRawText()));
         return error;
     }
 
@@ -46,7 +51,8 @@ internal static class JsonLines
         try
         {
             using var request = JsonDocument.Parse(line);
-            if (request.RootElement.ValueKind != JsonValueKind.Object) return Error("the line is not a JSON object: send one {…} a line");
+            if (request.RootElement.ValueKind != JsonValueKind.Object)
+                return Error("the line is not a JSON object: send one {…} a line");
             return await AnswerObjectAsync(request.RootElement, answer, cancel);
         }
         catch (JsonException error)
@@ -66,7 +72,8 @@ internal static class JsonLines
         {
             return Error(error.Message, request);
         }
-        catch (InvalidOperationException error) when (error.Source?.StartsWith("System.Text.Json", StringComparison.Ordinal) == true)
+        catch (InvalidOperationException error) when (
+            error.Source?.StartsWith("System.Text.Json", StringComparison.Ordinal) == true)
         {
             return Error("a value of the request has the wrong type, or text that is not Unicode", request);
         }

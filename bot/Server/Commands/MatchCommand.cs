@@ -12,7 +12,8 @@ internal static class MatchCommand
     public static Command Make(Streams streams)
     {
         var content = CommonOptions.Content();
-        var match = new Command("match", """JSON Lines: {"text","series"?} in, {"decision","candidates","codes","readings"} out.""") { content };
+        const string forms = """JSON Lines: {"text","series"?} in, {"decision","candidates","codes","readings"} out.""";
+        var match = new Command("match", forms) { content };
         match.SetAction((call, cancel) => RunAsync(call.GetValue(content), streams, cancel));
         return match;
     }
@@ -47,5 +48,6 @@ internal static class MatchCommand
     }
 
     private static JsonArray Candidates(string name, IEnumerable<MatchCandidate> candidates) =>
-        new([.. candidates.Select(c => (JsonNode)new JsonObject { [name] = c.Id, ["score"] = Math.Round(c.Score, 6) })]);
+        new([.. candidates.Select(
+            c => (JsonNode)new JsonObject { [name] = c.Id, ["score"] = Math.Round(c.Score, 6) })]);
 }

@@ -11,11 +11,14 @@ internal static class OpenedContent
     {
         content = null;
         string? place = folder ?? ContentPlace.Find();
-        if (place is null) return streams.Refuse("no folder content with an index.md was found: name it with --content FOLDER");
-        if (!Directory.Exists(place)) return streams.Refuse($"there is no folder {place}: name the folder of the pages with --content FOLDER");
+        if (place is null)
+            return streams.Refuse("no folder content with an index.md was found: name it with --content FOLDER");
+        if (!Directory.Exists(place))
+            return streams.Refuse($"there is no folder {place}: name the folder of the pages with --content FOLDER");
         content = LiveContent.Open(place, streams.Error);
         if (content is not null) return ExitCode.Done;
-        streams.Error.WriteLine($"the pages in {place} have errors, so nothing is started: mend them, then run content check");
+        streams.Error.WriteLine(
+            $"the pages in {place} have errors, so nothing is started: mend them, then run content check");
         return ExitCode.Problems;
     }
 }

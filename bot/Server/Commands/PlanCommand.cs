@@ -5,12 +5,14 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Server.Commands;
 
-/// <summary><c>plan</c>: the next step of a sequencing problem at a position of its walk, and what the policy costs from there.</summary>
+/// <summary><c>plan</c>: the next step of a sequencing problem at a position of its walk, and what the policy costs
+/// from there.</summary>
 internal static class PlanCommand
 {
     public static Command Make(Streams streams)
     {
-        var plan = new Command("plan", """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
+        var plan = new Command(
+            "plan", """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
         plan.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return plan;
     }
@@ -47,7 +49,8 @@ internal static class PlanCommand
         };
 
         // The plan of an exact planner is followed to the end: its minutes are the cost of its policy.
-        double policyCost = planner is ExactPlanner && plan.IsExact ? plan.Minutes : new PolicyEvaluator(problem, planner).Minutes(position);
+        double policyCost = planner is ExactPlanner && plan.IsExact
+            ? plan.Minutes : new PolicyEvaluator(problem, planner).Minutes(position);
         return new JsonObject
         {
             ["id"] = id,

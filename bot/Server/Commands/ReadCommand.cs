@@ -21,7 +21,8 @@ internal static class ReadCommand
         string? asked = Request.OptionalText(request, "asked");
         if (!AskedQuantity.TryContext(asked, out var context))
         {
-            throw new RequestException($"\"asked\" is neither a quantity nor a unit: {asked}; send such as resistance, voltage, °C or kΩ");
+            throw new RequestException(
+                $"\"asked\" is neither a quantity nor a unit: {asked}; send such as resistance, voltage, °C or kΩ");
         }
 
         return Shown(ReadingParser.Parse(Request.Text(request, "text"), context));

@@ -18,9 +18,11 @@ internal static class Request
     /// <exception cref="RequestException">It is there but not a string.</exception>
     public static string? OptionalText(JsonElement request, string name)
     {
-        if (request.ValueKind != JsonValueKind.Object) throw new RequestException("a part of the request is not a JSON object");
+        if (request.ValueKind != JsonValueKind.Object)
+            throw new RequestException("a part of the request is not a JSON object");
         if (!request.TryGetProperty(name, out var value) || value.ValueKind == JsonValueKind.Null) return null;
-        return value.ValueKind == JsonValueKind.String ? value.GetString() : throw new RequestException($"\"{name}\" must be a string");
+        return value.ValueKind == JsonValueKind.String
+            ? value.GetString() : throw new RequestException($"\"{name}\" must be a string");
     }
 
     /// <exception cref="RequestException">It is missing or not a number.</exception>

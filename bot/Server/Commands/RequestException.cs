@@ -1,6 +1,7 @@
 namespace DxAssistant.Server.Commands;
 
-/// <summary>A request on a line lacks something or asks for what there is not; the message says what would be taken.</summary>
+/// <summary>A request on a line lacks something or asks for what there is not; the message says what would be
+/// taken.</summary>
 internal sealed class RequestException : Exception
 {
     public RequestException() { }

@@ -16,9 +16,25 @@ internal sealed class ServeCommand(Streams streams)
     private const int UsualPort = 5180;
     private const int PortsTried = 20;
 
-    private readonly Option<int?> port = new("--port") { Description = $"The port. Default: {UsualPort}, or the next free one.", HelpName = "NUMBER" };
-    private readonly Option<string> listen = new("--listen") { Description = "The address of this machine to listen on.", HelpName = "ADDRESS", DefaultValueFactory = _ => "127.0.0.1" };
-    private readonly Option<string[]> serviceUrl = new("--service-url") { Description = "A channel, besides this machine, to which replies may be posted. May be given several times.", HelpName = "URL" };
+    private readonly Option<int?> port = new("--port")
+    {
+        Description = $"The port. Default: {UsualPort}, or the next free one.",
+        HelpName = "NUMBER",
+    };
+
+    private readonly Option<string> listen = new("--listen")
+    {
+        Description = "The address of this machine to listen on.",
+        HelpName = "ADDRESS",
+        DefaultValueFactory = _ => "127.0.0.1",
+    };
+
+    private readonly Option<string[]> serviceUrl = new("--service-url")
+    {
+        Description = "A channel, besides this machine, to which replies may be posted. May be given several times.",
+        HelpName = "URL",
+    };
+
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
 
@@ -53,7 +69,8 @@ internal sealed class ServeCommand(Streams streams)
     {
         settings = new ServerSettings(IPAddress.Loopback, call.GetValue(port) ?? UsualPort, []);
         string name = call.GetValue(listen)!;
-        var address = name == "localhost" ? IPAddress.Loopback : IPAddress.TryParse(name, out var parsed) ? parsed : null;
+        var address = name == "localhost"
+            ? IPAddress.Loopback : IPAddress.TryParse(name, out var parsed) ? parsed : null;
         if (address is null) return $"{name} is not an address: leave --listen out to listen on 127.0.0.1";
         if (!IPAddress.IsLoopback(address))
         {
@@ -77,7 +94,8 @@ internal sealed class ServeCommand(Streams streams)
     }
 
     private async Task<int> ServeAsync(
-        ServerSettings settings, bool mayMove, ICaseStore store, LiveContent live, string file, CancellationToken cancel)
+        ServerSettings settings, bool mayMove, ICaseStore store, LiveContent live, string file,
+        CancellationToken cancel)
     {
         for (int tried = 0; ; tried++)
         {
@@ -88,7 +106,8 @@ internal sealed class ServeCommand(Streams streams)
             }
             catch (IOException error) when (error.InnerException is AddressInUseException or SocketException)
             {
-                if (!mayMove || tried == PortsTried) return streams.Refuse($"port {settings.Port} is taken: name another with --port");
+                if (!mayMove || tried == PortsTried)
+                    return streams.Refuse($"port {settings.Port} is taken: name another with --port");
                 settings = settings with { Port = settings.Port + 1 };
                 continue;
             }
@@ -101,7 +120,8 @@ internal sealed class ServeCommand(Streams streams)
 
     private void Announce(WebApplication app, LiveContent live, string file)
     {
-        streams.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it."));
+        streams.Out.WriteLine(
+            string.Create(CultureInfo.InvariantCulture, $"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it."));
         streams.Out.WriteLine($"Content version {live.Current.Version}; cases in {file}");
         streams.Out.WriteLine(BotFront.HasAppId(app.Configuration)
             ? $"Bot channels: {BotFront.Path}, callers sign in."

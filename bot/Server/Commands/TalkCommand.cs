@@ -10,9 +10,15 @@ namespace DxAssistant.Server.Commands;
 internal sealed class TalkCommand(Streams streams)
 {
     private readonly Option<bool> json = new("--json") { Description = "JSON Lines in and out, for programs." };
-    private readonly Option<string?> caseName = new("--case") { Description = "Go on with this case.", HelpName = "NAME" };
+    private readonly Option<string?> caseName = new("--case")
+    {
+        Description = "Go on with this case.",
+        HelpName = "NAME",
+    };
+
     private readonly Option<string?> content = CommonOptions.Content();
-    private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder; with --json cases are not kept");
+    private readonly Option<string?> data = CommonOptions.Data(
+        "cases.db in your own program folder; with --json cases are not kept");
 
     public Command Make()
     {
@@ -46,7 +52,8 @@ internal sealed class TalkCommand(Streams streams)
     private async Task<int> TalkAsync(ParseResult call, ICaseStore store, InUse inUse, CancellationToken cancel)
     {
         var desk = new CaseDesk(store, () => inUse.Responder);
-        var line = new CaseConversation(new LocalChatAdapter(new AssistantBot(desk)), call.GetValue(caseName) ?? CaseId.New());
+        var line = new CaseConversation(
+            new LocalChatAdapter(new AssistantBot(desk)), call.GetValue(caseName) ?? CaseId.New());
         if (call.GetValue(caseName) is { } name && (await desk.ReadAsync(name, cancel)).IsEmpty)
         {
             return streams.Refuse($"there is no case {name}: leave --case out to begin a new one");

@@ -19,7 +19,9 @@ internal static class Words
         return words.ToString();
     }
 
-    /// <summary>The symbol of the unit in which a kind of quantity is given: the one that converts to itself, by its shortest symbol.</summary>
+    /// <summary>The symbol of the unit in which a kind of quantity is given: the one that converts to itself, by its
+    /// shortest symbol.</summary>
     public static string SiUnit(QuantityKind kind) =>
-        Unit.All.Where(unit => unit.Kind == kind && unit.ToSi(1) == 1 && unit.ToSi(0) == 0).MinBy(unit => unit.Symbol.Length)!.Symbol;
+        Unit.All.Where(unit => unit.Kind == kind && unit.ToSi(1) == 1 && unit.ToSi(0) == 0)
+            .MinBy(unit => unit.Symbol.Length)!.Symbol;
 }

@@ -12,7 +12,8 @@ internal static class ChatServer
 {
     public static WebApplication Build(ServerSettings settings, ICaseStore store, Func<InUse> inUse)
     {
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        var builder = WebApplication.CreateSlimBuilder(
+            new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
 
         // A port that is taken is said in one line by whoever asked for it.

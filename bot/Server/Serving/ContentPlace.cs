@@ -3,7 +3,8 @@ namespace DxAssistant.Server.Serving;
 /// <summary>Finds the folder of the pages.</summary>
 internal static class ContentPlace
 {
-    /// <summary>The folder <c>content</c> beside the program or the nearest one above it; else the same from where the caller stands.</summary>
+    /// <summary>The folder <c>content</c> beside the program or the nearest one above it; else the same from where the
+    /// caller stands.</summary>
     /// <returns>Null when there is none.</returns>
     public static string? Find() => FindFrom(AppContext.BaseDirectory) ?? FindFrom(Environment.CurrentDirectory);
 

@@ -8,5 +8,6 @@ namespace DxAssistant.Server.Serving;
 /// <param name="Library">The content itself; null where a core without one answers, as in tests.</param>
 internal sealed record InUse(IResponder Responder, TitleBook Titles, string Version, Library? Library = null)
 {
-    public static InUse Of(Library library) => new(new LibraryResponder(library), TitleBook.Of(library), library.Version, library);
+    public static InUse Of(Library library) =>
+        new(new LibraryResponder(library), TitleBook.Of(library), library.Version, library);
 }

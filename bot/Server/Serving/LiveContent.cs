@@ -3,7 +3,8 @@ using DxAssistant.Server.Content;
 
 namespace DxAssistant.Server.Serving;
 
-/// <summary>The content of a folder, compiled; once it is watched, recompiled when a page changes, the last good version kept until then.</summary>
+/// <summary>The content of a folder, compiled; once it is watched, recompiled when a page changes, the last good
+/// version kept until then.</summary>
 internal sealed class LiveContent : IDisposable
 {
     // Editors write a file in several steps; one compile follows the last of them.
@@ -63,7 +64,8 @@ internal sealed class LiveContent : IDisposable
             }
             catch (IOException error)
             {
-                notes.WriteLine($"The pages could not be read ({error.Message}): going on with version {current.Version}.");
+                notes.WriteLine(
+                    $"The pages could not be read ({error.Message}): going on with version {current.Version}.");
             }
         }
     }
@@ -74,13 +76,15 @@ internal sealed class LiveContent : IDisposable
         settled?.Dispose();
     }
 
-    private void Noticed(object sender, FileSystemEventArgs change) => settled?.Change(Settle, Timeout.InfiniteTimeSpan);
+    private void Noticed(object sender, FileSystemEventArgs change) =>
+        settled?.Change(Settle, Timeout.InfiniteTimeSpan);
 
     private static InUse? Compile(string folder, TextWriter notes)
     {
         var pages = ContentFolderReader.Read(folder);
         var result = ContentCompiler.Compile(pages);
-        foreach (var diagnostic in result.Diagnostics) notes.Write(DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
+        foreach (var diagnostic in result.Diagnostics) notes.Write(
+            DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
         return result.Library is { } library && result.IsClean ? Use(library, notes) : null;
     }
 

@@ -16,7 +16,8 @@ internal sealed class SafeHeaders(RequestDelegate next)
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
 
         // Pages are asked for anew each time and answered "unchanged"; cases are never kept by the browser.
-        headers.CacheControl = context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal) ? "no-store" : "no-cache";
+        headers.CacheControl = context.Request.Path.StartsWithSegments("/api", StringComparison.Ordinal)
+            ? "no-store" : "no-cache";
         return next(context);
     }
 }

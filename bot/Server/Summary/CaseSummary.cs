@@ -9,13 +9,15 @@ namespace DxAssistant.Server.Summary;
 /// <param name="Versions">The versions of the content it was walked on, first to last.</param>
 /// <param name="Parts">One for each start and each fault; the last is the one at hand.</param>
 internal sealed record CaseSummary(
-    string Id, DateTimeOffset OpenedAt, DateTimeOffset LastAt, ImmutableArray<string> Versions, SheetHead Head, ImmutableArray<SummaryPart> Parts)
+    string Id, DateTimeOffset OpenedAt, DateTimeOffset LastAt, ImmutableArray<string> Versions, SheetHead Head,
+    ImmutableArray<SummaryPart> Parts)
 {
     /// <param name="log">The whole log of the case; not empty.</param>
     public static CaseSummary Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
     {
         var walk = new SummaryWalk(titles);
         foreach (var stored in log) walk.Take(stored);
-        return new CaseSummary(id, log[0].At, log[^1].At, walk.Versions, SheetHead.Of(walk.State, titles), walk.Parts());
+        return new CaseSummary(
+            id, log[0].At, log[^1].At, walk.Versions, SheetHead.Of(walk.State, titles), walk.Parts());
     }
 }

@@ -7,7 +7,8 @@ using DxAssistant.Server.Chat;
 
 namespace DxAssistant.Server.Summary;
 
-/// <summary>Reads a log once and gathers its summary. What was taken back is not in it, as it is not in the state.</summary>
+/// <summary>Reads a log once and gathers its summary. What was taken back is not in it, as it is not in the
+/// state.</summary>
 internal sealed class SummaryWalk(TitleBook titles)
 {
     private readonly List<SummaryPart> earlier = [];
@@ -68,7 +69,8 @@ internal sealed class SummaryWalk(TitleBook titles)
         [.. State.Symptoms.Select(s => TitleBook.Find(titles.Symptoms, s.Symptom))],
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
         [.. State.Results.Select(Check)],
-        [.. State.PassedOver.Select(p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandWords.Label(p.Value)))],
+        [.. State.PassedOver.Select(
+            p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandWords.Label(p.Value)))],
         Repairs(),
         State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? TitleBook.Find(titles.Faults, cured.Fault) : null,
         State.ClosedHow);
@@ -80,7 +82,8 @@ internal sealed class SummaryWalk(TitleBook titles)
     private ImmutableArray<SummaryRepair> Repairs()
     {
         var tried = State.Repairs.Select(r => new SummaryRepair(
-            TitleBook.Find(titles.Repairs, r.Repair), TitleBook.Find(titles.Faults, r.Fault), r.Works, triedAt[r.Repair]));
+            TitleBook.Find(titles.Repairs, r.Repair), TitleBook.Find(titles.Faults, r.Fault), r.Works,
+            triedAt[r.Repair]));
         return State.Unverified is { } open
             ? [.. tried, new SummaryRepair(TitleBook.Find(titles.Repairs, open), null, null, null)]
             : [.. tried];

@@ -79,7 +79,8 @@ public sealed class CaseDeskTests : IAsyncDisposable
     {
         await desk.OpenAsync("a", "technician");
 
-        await Task.WhenAll(Enumerable.Range(0, 20).Select(i => Task.Run(() => TakeAsync(Words($"t{i}", $"words {i}")))));
+        await Task.WhenAll(
+            Enumerable.Range(0, 20).Select(i => Task.Run(() => TakeAsync(Words($"t{i}", $"words {i}")))));
 
         var said = (await desk.ReadAsync("a")).Select(e => e.Event).OfType<Said>().Select(s => s.TurnId);
         Assert.Equal(21, said.Distinct().Count());

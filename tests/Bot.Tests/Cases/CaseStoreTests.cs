@@ -130,7 +130,8 @@ public abstract class CaseStoreTests : IAsyncLifetime
         await store.AppendAsync("c", 0, "t1", [new Opened("v1")]);
         clock.Time = Noon.AddMinutes(1);
         await store.AppendAsync("a", 1, "t2",
-            [new Said("t2", "technician", new MessageBody.Words("fan dead")), new SymptomReported("fan", 1, "fan dead")]);
+            [new Said("t2", "technician", new MessageBody.Words("fan dead")),
+                new SymptomReported("fan", 1, "fan dead")]);
 
         Assert.Equal<CaseLine>(
             [new CaseLine("a", "fan dead", Noon, Noon.AddMinutes(1)), new CaseLine("b", "b4", Noon, Noon)],

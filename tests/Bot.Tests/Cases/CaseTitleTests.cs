@@ -7,7 +7,8 @@ namespace DxAssistant.Bot.Tests.Cases;
 public sealed class CaseTitleTests
 {
     [Fact]
-    public void Of_Words_AreTheTitle() => Assert.Equal("fan dead", CaseTitle.Of([Said(new MessageBody.Words("  fan dead "))]));
+    public void Of_Words_AreTheTitle() =>
+        Assert.Equal("fan dead", CaseTitle.Of([Said(new MessageBody.Words("  fan dead "))]));
 
     [Fact]
     public void Of_TapsAndTheOpening_GiveNone()

@@ -5,7 +5,8 @@ using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Bot.Tests.Cases;
 
-/// <summary>A program that appends turns without end and says each one that was acknowledged, until it is killed.</summary>
+/// <summary>A program that appends turns without end and says each one that was acknowledged, until it is
+/// killed.</summary>
 internal static class Child
 {
     /// <param name="arguments">The file of cases, and the number of turns under way at a time.</param>

@@ -53,7 +53,8 @@ public sealed class CrashTests
     {
         var start = new ProcessStartInfo("dotnet")
         {
-            ArgumentList = { "exec", typeof(Child).Assembly.Location, file, Workers.ToString(CultureInfo.InvariantCulture) },
+            ArgumentList =
+                { "exec", typeof(Child).Assembly.Location, file, Workers.ToString(CultureInfo.InvariantCulture) },
             RedirectStandardOutput = true,
         };
         using var child = Process.Start(start)!;

@@ -16,7 +16,10 @@ public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
     public async Task Open_FileThatHasCases_ReadsThem()
     {
         string file = folder.File("again.db");
-        await using (var first = SqliteCaseStore.Open(file, TimeProvider.System)) await first.AppendAsync("a", 0, "t", Events("b4"));
+        await using (var first = SqliteCaseStore.Open(file, TimeProvider.System))
+        {
+            await first.AppendAsync("a", 0, "t", Events("b4"));
+        }
 
         await using var second = SqliteCaseStore.Open(file, TimeProvider.System);
 
@@ -31,7 +34,8 @@ public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
         await using var one = SqliteCaseStore.Open(file, TimeProvider.System);
         await using var other = SqliteCaseStore.Open(file, TimeProvider.System);
 
-        var results = await Task.WhenAll(one.AppendAsync("a", 0, "t1", Events("b4")), other.AppendAsync("a", 0, "t2", Events("b5")));
+        var results = await Task.WhenAll(
+            one.AppendAsync("a", 0, "t1", Events("b4")), other.AppendAsync("a", 0, "t2", Events("b5")));
 
         Assert.Single(results.OfType<AppendResult.Appended>());
         Assert.Single(results.OfType<AppendResult.Conflict>());

@@ -42,10 +42,12 @@ public sealed class ArchitectureTests
         Assert.All(users, user => Assert.Equal(home, user));
     }
 
-    private static IEnumerable<string> References(Assembly assembly) => assembly.GetReferencedAssemblies().Select(r => r.Name!);
+    private static IEnumerable<string> References(Assembly assembly) =>
+        assembly.GetReferencedAssemblies().Select(r => r.Name!);
 
     private static HashSet<string> OwnReferences(Assembly assembly) =>
         [.. References(assembly).Where(r => r.StartsWith("DxAssistant.", StringComparison.Ordinal))];
 
-    private static HashSet<string> Names(params Assembly[] assemblies) => [.. assemblies.Select(a => a.GetName().Name!)];
+    private static HashSet<string> Names(params Assembly[] assemblies) =>
+        [.. assemblies.Select(a => a.GetName().Name!)];
 }

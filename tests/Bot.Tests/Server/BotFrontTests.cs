@@ -6,7 +6,8 @@ namespace DxAssistant.Bot.Tests.Server;
 
 /// <summary>
 /// The front for outside channels.
-/// Source: Bot Framework activity schema, sections on deliveryMode <c>expectReplies</c> and suggested actions (from memory).
+/// Source: Bot Framework activity schema, sections on deliveryMode <c>expectReplies</c> and suggested actions (from
+/// memory).
 /// </summary>
 public sealed class BotFrontTests
 {
@@ -53,7 +54,8 @@ public sealed class BotFrontTests
         var (_, json) = await server.PostAsync("/api/messages", Message("m1", "fan dead"));
         var action = json.GetProperty("activities")[0].GetProperty("suggestedActions").GetProperty("actions")[0];
 
-        var (_, next) = await server.PostAsync("/api/messages", Message("m2", null, value: action.GetProperty("value").GetRawText()));
+        var (_, next) = await server.PostAsync(
+            "/api/messages", Message("m2", null, value: action.GetProperty("value").GetRawText()));
 
         Assert.Equal("messageBack", action.GetProperty("type").GetString());
         Assert.Equal("Yes", action.GetProperty("title").GetString());
@@ -81,7 +83,8 @@ public sealed class BotFrontTests
     {
         await using var server = await RunningServer.StartAsync();
 
-        var (status, json) = await server.PostAsync("/api/messages", Message("m1", "fan dead", serviceUrl: serviceUrl, expectReplies: false));
+        var (status, json) = await server.PostAsync(
+            "/api/messages", Message("m1", "fan dead", serviceUrl: serviceUrl, expectReplies: false));
 
         Assert.Equal(HttpStatusCode.Forbidden, status);
         Assert.Contains("--service-url", json.GetProperty("error").GetString(), StringComparison.Ordinal);
@@ -104,7 +107,8 @@ public sealed class BotFrontTests
     }
 
     private static string Message(
-        string id, string? text, string? value = null, string conversation = "c", string serviceUrl = "http://localhost:1", bool expectReplies = true) =>
+        string id, string? text, string? value = null, string conversation = "c",
+        string serviceUrl = "http://localhost:1", bool expectReplies = true) =>
         JsonSerializer.Serialize(new Dictionary<string, object?>
         {
             ["type"] = "message",
@@ -119,5 +123,6 @@ public sealed class BotFrontTests
             ["recipient"] = new { id = "bot" },
         });
 
-    private static string TextOf(JsonElement json) => json.GetProperty("activities")[0].GetProperty("text").GetString()!;
+    private static string TextOf(JsonElement json) =>
+        json.GetProperty("activities")[0].GetProperty("text").GetString()!;
 }

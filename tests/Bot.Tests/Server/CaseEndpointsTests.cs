@@ -61,12 +61,14 @@ public sealed class CaseEndpointsTests
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
         string id;
-        await using (var before = await RunningServer.StartAsync(SqliteCaseStore.Open(file, TimeProvider.System), new EchoResponder()))
+        var first = SqliteCaseStore.Open(file, TimeProvider.System);
+        await using (var before = await RunningServer.StartAsync(first, new EchoResponder()))
         {
             id = await before.OpenCaseAsync();
         }
 
-        await using var after = await RunningServer.StartAsync(SqliteCaseStore.Open(file, TimeProvider.System), new EchoResponder());
+        await using var after = await RunningServer.StartAsync(
+            SqliteCaseStore.Open(file, TimeProvider.System), new EchoResponder());
         var (status, _) = await after.PostAsync($"/api/cases/{id}/turns", """{"turnId":"t1","text":"fan dead"}""");
 
         Assert.Equal(HttpStatusCode.OK, status);
@@ -130,7 +132,8 @@ public sealed class CaseEndpointsTests
         await using var server = await RunningServer.StartAsync();
         string id = await server.OpenCaseAsync();
 
-        var (_, taken) = await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"t1","text":"\u0000fan\u001b[31m\ndead\u0007"}""");
+        var (_, taken) = await server.PostAsync(
+            $"/api/cases/{id}/turns", """{"turnId":"t1","text":"\u0000fan\u001b[31m\ndead\u0007"}""");
 
         Assert.Equal("fan [31m dead", taken.GetProperty("turn").GetProperty("said").GetString());
     }
@@ -147,7 +150,8 @@ public sealed class CaseEndpointsTests
 
         Assert.Equal(HttpStatusCode.NotFound, shown.Status);
         Assert.Equal(HttpStatusCode.NotFound, taken.Status);
-        Assert.StartsWith("There is no such case here.", taken.Json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "There is no such case here.", taken.Json.GetProperty("error").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,7 +161,8 @@ public sealed class CaseEndpointsTests
         await using var server = await RunningServer.StartAsync();
         string id = await server.OpenCaseAsync();
 
-        var (status, _) = await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"t1","text":"x"}""", "text/plain");
+        var (status, _) = await server.PostAsync(
+            $"/api/cases/{id}/turns", """{"turnId":"t1","text":"x"}""", "text/plain");
 
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, status);
     }

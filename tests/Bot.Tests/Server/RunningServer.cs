@@ -28,7 +28,8 @@ internal sealed class RunningServer : IAsyncDisposable
     public static Task<RunningServer> StartAsync(IResponder? responder = null, params string[] serviceUrls) =>
         StartAsync(new MemoryCaseStore(TimeProvider.System), responder ?? new EchoResponder(), serviceUrls);
 
-    public static async Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, params string[] serviceUrls)
+    public static async Task<RunningServer> StartAsync(
+        ICaseStore store, IResponder responder, params string[] serviceUrls)
     {
         var settings = new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]);
         var inUse = new InUse(responder, TitleBook.Empty, "test");
@@ -37,7 +38,8 @@ internal sealed class RunningServer : IAsyncDisposable
         return new RunningServer(app, store);
     }
 
-    public async Task<(HttpStatusCode Status, JsonElement Json)> PostAsync(string path, string body, string type = "application/json")
+    public async Task<(HttpStatusCode Status, JsonElement Json)> PostAsync(
+        string path, string body, string type = "application/json")
     {
         using var content = new StringContent(body, Encoding.UTF8, type);
         using var response = await Http.PostAsync(path, content);
@@ -50,7 +52,8 @@ internal sealed class RunningServer : IAsyncDisposable
         return (response.StatusCode, await JsonOf(response));
     }
 
-    public async Task<string> OpenCaseAsync() => (await PostAsync("/api/cases", "")).Json.GetProperty("id").GetString()!;
+    public async Task<string> OpenCaseAsync() =>
+        (await PostAsync("/api/cases", "")).Json.GetProperty("id").GetString()!;
 
     public async ValueTask DisposeAsync()
     {

@@ -17,5 +17,6 @@ public sealed class ServiceUrlListTests
     [InlineData("ftp://localhost/", false)]
     [InlineData("localhost", false)]
     [InlineData(null, false)]
-    public void Allows_Address_OnlyThisMachineAndThoseNamed(string? url, bool allowed) => Assert.Equal(allowed, list.Allows(url));
+    public void Allows_Address_OnlyThisMachineAndThoseNamed(string? url, bool allowed) =>
+        Assert.Equal(allowed, list.Allows(url));
 }

@@ -54,7 +54,8 @@ public sealed class SummaryTests
             [new Opened("v1"), Said("t1")],
             [Said("t2"), new SymptomReported("no-start", 1, "compressor dead")],
             [Said("t3"), Seen("plug", null), Reply()],
-            [Said("t4"), new RepairDone("seat"), new RepairVerified("seat", "plug-loose", true), new SecondFaultBegun()],
+            [Said("t4"), new RepairDone("seat"), new RepairVerified("seat", "plug-loose", true),
+                new SecondFaultBegun()],
             [Said("t5"), new SymptomReported("drips", 1, "and it drips")]);
 
         Assert.Equal(["no-start", "drips"], summary.Parts.SelectMany(p => p.Shows));
@@ -69,7 +70,8 @@ public sealed class SummaryTests
         var other = Unequal with { Verdict = "within", Healthy = true };
         var summary = Summarize(
             [new Opened("v1"), Said("t1"), new SymptomReported("no-start", 1, "dead")],
-            [Said("t2"), Readings("a"), Seen("a", "unequal"), Readings("b"), Seen("b", "within"), Reply(Unequal, other)]);
+            [Said("t2"), Readings("a"), Seen("a", "unequal"), Readings("b"), Seen("b", "within"),
+                Reply(Unequal, other)]);
 
         Assert.Equal([Unequal, other], summary.Parts[0].Checks.Select(c => c.Figures));
     }
@@ -89,7 +91,8 @@ public sealed class SummaryTests
         var log = ImmutableArray.CreateBuilder<StoredEvent>();
         for (int turn = 0; turn < turns.Length; turn++)
         {
-            foreach (var happened in turns[turn]) log.Add(new StoredEvent(log.Count + 1, $"t{turn}", Noon.AddMinutes(turn), happened));
+            foreach (var happened in turns[turn])
+                log.Add(new StoredEvent(log.Count + 1, $"t{turn}", Noon.AddMinutes(turn), happened));
         }
 
         return CaseSummary.Of("a", log.ToImmutable(), TitleBook.Empty);
@@ -97,10 +100,12 @@ public sealed class SummaryTests
 
     private static Said Said(string turn) => new(turn, "technician", new MessageBody.Opening());
 
-    private static ReadingsGiven Readings(string check) => new(check, [new GivenReading("U–V", "number", 1.2, "Ω", "1.2")]);
+    private static ReadingsGiven Readings(string check) =>
+        new(check, [new GivenReading("U–V", "number", 1.2, "Ω", "1.2")]);
 
     private static OutcomeSeen Seen(string check, string? verdict) => new(check, "outcome", [1], verdict, "1.2");
 
     private static Replied Reply(params VerdictFigures?[] verdicts) => new(new Reply(
-        [.. verdicts.Select(v => new Segment(SegmentKind.Verdict, "text", [new Provenance.Person()], v))], null, [], null));
+        [.. verdicts.Select(v => new Segment(SegmentKind.Verdict, "text", [new Provenance.Person()], v))], null, [],
+        null));
 }

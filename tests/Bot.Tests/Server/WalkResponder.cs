@@ -21,11 +21,13 @@ internal sealed class WalkResponder : IResponder
             _ => "nothing",
         };
         var question = new OpenQuestion(
-            $"q{log.Length}", QuestionKind.Check, "fan", "Does the fan turn?", [], [new Option("yes", "Yes"), new Option("no", "No")],
+            $"q{log.Length}", QuestionKind.Check, "fan", "Does the fan turn?", [],
+            [new Option("yes", "Yes"), new Option("no", "No")],
             [new Field("U–V", "Ω", "Leads on U and V", null)], [CommandWord.Back, CommandWord.Skip]);
         var reply = new Reply(
             [new Segment(SegmentKind.Understood, $"Given: {given}", [new Provenance.Person()]),
-             new Segment(SegmentKind.Caution, "The fan may start.", [new Provenance.Page("cautions/fan.md", "Rotating fan")])],
+             new Segment(
+                 SegmentKind.Caution, "The fan may start.", [new Provenance.Page("cautions/fan.md", "Rotating fan")])],
             question, [new BeliefLine("motor", "Fan motor failed", 0.7)], "closed-running");
         ImmutableArray<CaseEvent> events = [new Said(message.TurnId, message.By, message.Body)];
         if (message.Body is MessageBody.Words said) events = events.Add(new SymptomReported("fan", 1, said.Text));

@@ -44,7 +44,8 @@ public sealed class CommandLineTests
         using var folder = new TemporaryFolder();
         File.WriteAllText(folder.File("index.md"), "---\nkind: nonsense\nid: index\n---\n# Index\nText.\n");
 
-        var run = await Run.OfAsync("", [.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--content", folder.Path]);
+        var run = await Run.OfAsync(
+            "", [.. command.Split(' ', StringSplitOptions.RemoveEmptyEntries), "--content", folder.Path]);
 
         Assert.Equal(1, run.Code);
         Assert.Contains("index.md:", run.Error, StringComparison.Ordinal);
@@ -56,6 +57,7 @@ public sealed class CommandLineTests
     {
         var run = await Run.OfAsync("", "--help");
 
-        foreach (string command in new[] { "talk", "match", "read", "glyph", "calc", "plan", "content" }) Assert.Contains(command, run.Output, StringComparison.Ordinal);
+        string[] commands = ["talk", "match", "read", "glyph", "calc", "plan", "content"];
+        Assert.All(commands, command => Assert.Contains(command, run.Output, StringComparison.Ordinal));
     }
 }

@@ -23,14 +23,16 @@ public sealed class ContentCheckTests : IDisposable
         Write("words.md", "---\nkind: wrods\nid: words\n---\n# Words\n");
         (int code, string output, string error) = Run(folder + "/");
         Assert.Equal((1, ""), (code, error));
-        Assert.Contains($"{folder.Replace('\\', '/')}/words.md:2:7: error[unknown-kind]: `wrods` is not a kind of page\n", output);
+        Assert.Contains(
+            $"{folder.Replace('\\', '/')}/words.md:2:7: error[unknown-kind]: `wrods` is not a kind of page\n", output);
         Assert.EndsWith("\n1 pages, 7 errors, 0 warnings\n", output);
     }
 
     [Fact]
     public void Run_BytesThatAreNoText_AreADiagnostic()
     {
-        File.WriteAllBytes(Path.Combine(folder, "words.md"), [.. "---\nkind: words\nid: words\n---\n# W"u8, 0xE9, .. "rds\n"u8]);
+        File.WriteAllBytes(
+            Path.Combine(folder, "words.md"), [.. "---\nkind: words\nid: words\n---\n# W"u8, 0xE9, .. "rds\n"u8]);
         Assert.Contains("/words.md:5:4: error[unreadable-character]: the page is not UTF-8 text\n", Run(folder).Output);
     }
 

@@ -19,7 +19,8 @@ public sealed class MatchCommandTests
     [Fact]
     public async Task Match_Fault_GivesAtMostFiveBestFirst()
     {
-        var candidates = (await AnswerAsync("indoor fan motor is dead")).GetProperty("candidates").EnumerateArray().ToList();
+        var candidates = (await AnswerAsync("indoor fan motor is dead")).GetProperty("candidates").EnumerateArray()
+            .ToList();
 
         Assert.Equal("indoor-fan-motor-failed", candidates[0].GetProperty("fault").GetString());
         Assert.InRange(candidates.Count, 1, 5);

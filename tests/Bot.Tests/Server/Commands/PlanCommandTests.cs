@@ -3,7 +3,8 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 
-/// <summary>Sources: Pattipati and Alexandridis 1990 (2.18), Ottosen and Jensen 2008 (1.45), and the others in tests/Reference/sequencing.md.</summary>
+/// <summary>Sources: Pattipati and Alexandridis 1990 (2.18), Ottosen and Jensen 2008 (1.45), and the others in
+/// tests/Reference/sequencing.md.</summary>
 public sealed class PlanCommandTests
 {
     [Theory]
@@ -20,7 +21,9 @@ public sealed class PlanCommandTests
         Assert.Equal(0, run.Code);
         Assert.Equal(id, answer.GetProperty("id").GetString());
         Assert.Equal(optimum, answer.GetProperty("expectedCost").GetDouble(), tolerance: 1e-9);
-        Assert.Contains(answer.GetProperty("firstAction").GetString(), problem["optimal"]!["tiedFirstActions"]!.AsArray().Select(a => (string)a!));
+        Assert.Contains(
+            answer.GetProperty("firstAction").GetString(), problem["optimal"]!["tiedFirstActions"]!.AsArray()
+            .Select(a => (string)a!));
     }
 
     [Theory]
@@ -37,10 +40,14 @@ public sealed class PlanCommandTests
 
     [Theory]
     [InlineData("""{"id":"x"}""")]
-    [InlineData("""{"id":"x","accessStates":["any"],"transitionCost":[[0]],"startState":"nowhere","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
-    [InlineData("""{"id":"x","accessStates":["any"],"transitionCost":[],"startState":"any","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
-    [InlineData("""{"id":"x","accessStates":["any"],"transitionCost":[[0]],"startState":"any","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
-    [InlineData("""{"id":"x","accessStates":"any","transitionCost":[[0]],"startState":"any","faults":[],"checks":[],"repairs":[]}""")]
+    [InlineData(
+        """{"id":"x","accessStates":["any"],"transitionCost":[[0]],"startState":"nowhere","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
+    [InlineData(
+        """{"id":"x","accessStates":["any"],"transitionCost":[],"startState":"any","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
+    [InlineData(
+        """{"id":"x","accessStates":["any"],"transitionCost":[[0]],"startState":"any","faults":[{"id":"f","prior":1}],"checks":[],"repairs":[]}""")]
+    [InlineData(
+        """{"id":"x","accessStates":"any","transitionCost":[[0]],"startState":"any","faults":[],"checks":[],"repairs":[]}""")]
     public async Task Plan_ProblemThatDoesNotFitTogether_IsAnErrorOfThatLine(string request)
     {
         var run = await Run.OfAsync(request, "plan");
@@ -65,7 +72,8 @@ public sealed class PlanCommandTests
     }
 
     /// <summary>Asks for one step, pays for it, and drives on for each thing that can happen.</summary>
-    private static async Task<(JsonElement Answer, double Cost)> DriveAsync(JsonObject problem, JsonArray seen, HashSet<string> excluded, string state)
+    private static async Task<(JsonElement Answer, double Cost)> DriveAsync(
+        JsonObject problem, JsonArray seen, HashSet<string> excluded, string state)
     {
         var asked = SequencingFile.Asked(problem, "live");
         asked["seen"] = seen.DeepClone();
@@ -79,7 +87,8 @@ public sealed class PlanCommandTests
             : (answer, cost + await AfterRepairAsync(problem, action, seen, excluded, access));
     }
 
-    private static async Task<double> AfterCheckAsync(JsonObject problem, JsonObject check, JsonArray seen, HashSet<string> excluded, string access)
+    private static async Task<double> AfterCheckAsync(
+        JsonObject problem, JsonObject check, JsonArray seen, HashSet<string> excluded, string access)
     {
         double cost = (double)check["cost"]!, before = Mass(problem, seen, excluded);
         foreach (var outcome in check["outcomes"]!.AsArray())
@@ -93,7 +102,8 @@ public sealed class PlanCommandTests
         return cost;
     }
 
-    private static async Task<double> AfterRepairAsync(JsonObject problem, string action, JsonArray seen, HashSet<string> excluded, string access)
+    private static async Task<double> AfterRepairAsync(
+        JsonObject problem, string action, JsonArray seen, HashSet<string> excluded, string access)
     {
         var repair = problem["repairs"]!.AsArray().First(r => (string)r!["id"]! == action)!;
         string after = (string?)problem["verifyState"] ?? access;
@@ -103,11 +113,14 @@ public sealed class PlanCommandTests
         return share > 0 ? cost + share * (await DriveAsync(problem, seen, then, after)).Cost : cost;
     }
 
-    private static double Mass(JsonObject problem, JsonArray seen, HashSet<string> excluded) => problem["faults"]!.AsArray()
+    private static double Mass(JsonObject problem, JsonArray seen, HashSet<string> excluded) =>
+        problem["faults"]!.AsArray()
         .Where(f => !excluded.Contains((string)f!["id"]!))
-        .Sum(f => seen.Aggregate((double)f!["prior"]!, (weight, s) => weight * Likelihood(problem, s!, (string)f["id"]!)));
+        .Sum(f => seen.Aggregate(
+            (double)f!["prior"]!, (weight, s) => weight * Likelihood(problem, s!, (string)f["id"]!)));
 
-    private static double Likelihood(JsonObject problem, JsonNode seen, string fault) => (double)problem["checks"]!.AsArray()
+    private static double Likelihood(JsonObject problem, JsonNode seen, string fault) =>
+        (double)problem["checks"]!.AsArray()
         .First(c => (string)c!["id"]! == (string)seen["check"]!)!["likelihood"]![fault]![(string)seen["outcome"]!]!;
 
     private static double Travel(JsonObject problem, string from, string to)

@@ -2,7 +2,8 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 
-/// <summary>The problems with a known optimum in tests/Reference; sequencing.md beside it gives their sources.</summary>
+/// <summary>The problems with a known optimum in tests/Reference; sequencing.md beside it gives their
+/// sources.</summary>
 internal static class SequencingFile
 {
     public static IEnumerable<JsonObject> Problems { get; } = Read();
@@ -27,7 +28,8 @@ internal static class SequencingFile
             folder = folder.Parent ?? throw new DirectoryNotFoundException("tests/Reference is not above the tests");
         }
 
-        var file = JsonNode.Parse(File.ReadAllText(Path.Combine(folder.FullName, "tests", "Reference", "sequencing.json")))!;
+        var file = JsonNode.Parse(
+            File.ReadAllText(Path.Combine(folder.FullName, "tests", "Reference", "sequencing.json")))!;
         return [.. file["instances"]!.AsArray().Select(p => (JsonObject)p!)];
     }
 }

@@ -21,7 +21,8 @@ public sealed partial class ServeCommandTests
         var serving = Task.Run(() => CommandLine.RunAsync(arguments, streams, stop.Token));
 
         // Bounded, so that a program that never speaks fails the test instead of hanging it.
-        for (int i = 0; i < 600 && !serving.IsCompleted && !output.Text.Contains("Bot channels", StringComparison.Ordinal); i++) await Task.Delay(100);
+        for (int i = 0; i < 600 && !serving.IsCompleted
+            && !output.Text.Contains("Bot channels", StringComparison.Ordinal); i++) await Task.Delay(100);
         string said = output.Text;
         using var http = new HttpClient();
         using var response = await http.GetAsync(Address().Match(said).Value);
@@ -50,7 +51,8 @@ public sealed partial class ServeCommandTests
     public async Task Serve_DataFileIsNoCaseFile_SaysWhatToDo()
     {
         using var folder = new TemporaryFolder();
-        await File.WriteAllTextAsync(folder.File("letter.txt"), string.Concat(Enumerable.Repeat("Dear customer, ", 200)));
+        await File.WriteAllTextAsync(
+            folder.File("letter.txt"), string.Concat(Enumerable.Repeat("Dear customer, ", 200)));
 
         var run = await Run.OfAsync("", "--data", folder.File("letter.txt"), "--content", Shipped.Folder);
 

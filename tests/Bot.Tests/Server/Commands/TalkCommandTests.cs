@@ -22,7 +22,8 @@ public sealed class TalkCommandTests
         Assert.Equal(5, run.Json.Length);
         Assert.All(run.Json, reply => Assert.Equal(CautionsOf(reply), reply.GetProperty("cautions").GetArrayLength()));
         Assert.NotEmpty(run.Json[3].GetProperty("belief").EnumerateArray());
-        Assert.Contains("why", run.Json[4].GetProperty("segments").EnumerateArray().Select(s => s.GetProperty("kind").GetString()));
+        Assert.Contains(
+            "why", run.Json[4].GetProperty("segments").EnumerateArray().Select(s => s.GetProperty("kind").GetString()));
     }
 
     [Fact]
@@ -61,7 +62,8 @@ public sealed class TalkCommandTests
     {
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
-        var first = await Run.OfAsync("compressor won't start\n1\n", "talk", "--data", file, "--content", Shipped.Folder);
+        var first = await Run.OfAsync(
+            "compressor won't start\n1\n", "talk", "--data", file, "--content", Shipped.Folder);
         string name = first.Lines[0].Split(' ')[1].TrimEnd('.');
 
         var second = await Run.OfAsync("2\n", "talk", "--data", file, "--case", name, "--content", Shipped.Folder);
@@ -76,7 +78,8 @@ public sealed class TalkCommandTests
     {
         using var folder = new TemporaryFolder();
 
-        var run = await Run.OfAsync("", "talk", "--data", folder.File("cases.db"), "--case", "nobody", "--content", Shipped.Folder);
+        var run = await Run.OfAsync(
+            "", "talk", "--data", folder.File("cases.db"), "--case", "nobody", "--content", Shipped.Folder);
 
         Assert.Equal(2, run.Code);
         Assert.Contains("leave --case out", run.Error, StringComparison.Ordinal);
