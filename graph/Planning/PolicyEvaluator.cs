@@ -4,28 +4,18 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>The expected minutes of following a policy, by going through everything that can happen.</summary>
 /// <remarks>Remembers positions, so one evaluator may be asked about many positions of its problem.</remarks>
-public sealed class PolicyEvaluator
+public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy)
 {
-    private readonly SequencingProblem problem;
-    private readonly IPolicy policy;
-    private readonly PositionPool pool;
-    private readonly double[] normalised;
-    private readonly ulong[] useful;
-
-    public PolicyEvaluator(SequencingProblem problem, IPolicy policy)
-    {
-        (this.problem, this.policy) = (problem, policy);
-        pool = new PositionPool(problem.Faults.Length, problem.Checks.Length);
-        normalised = new double[problem.Faults.Length];
-        useful = new ulong[pool.Words];
-    }
+    private readonly PositionIndex index = new(problem);
+    private readonly List<double> known = [];
 
     /// <summary>Expected minutes to the end, when the faults are as likely as the position says.</summary>
     /// <exception cref="InvalidOperationException">The policy stops before a repair, or proposes what cannot be done.</exception>
     public double Minutes(Position position)
     {
         if (problem.Objective == Objective.Isolate && position.WeightSpan.LiveFaults() < 2) return 0;
-        if (!IsNew(position, out int known)) return pool.Upper[known];
+        if (!index.Add(position, out int number)) return known[number];
+        known.Add(double.NaN);
         double minutes = policy.Next(problem, position) switch
         {
             PlannedStep.DoCheck step => Through(position, step),
@@ -33,7 +23,7 @@ public sealed class PolicyEvaluator
             _ when problem.Objective == Objective.Isolate => 0,
             _ => throw new InvalidOperationException("the policy stops before the unit is repaired"),
         };
-        return pool.Upper[known] = minutes;
+        return known[number] = minutes;
     }
 
     /// <summary>Expected minutes that follow once the check is done and paid, over all it may show.</summary>
@@ -72,15 +62,5 @@ public sealed class PolicyEvaluator
         if (!(problem.RepairTable.Cures(repair, position.WeightSpan) > 0))
             throw new InvalidOperationException($"repair {step.Repair} cures no fault that is left");
         return problem.RepairTable.Price(position.State, repair, access) + MinutesAfterRepair(position, repair, access);
-    }
-
-    private bool IsNew(Position position, out int known)
-    {
-        position.WeightSpan.CopyTo(normalised);
-        Weights.Normalise(normalised);
-        useful.AsSpan().Clear();
-        for (int check = 0; check < problem.Checks.Length; check++)
-            if (!position.Used[check] && problem.CheckTable.Separates(check, normalised)) useful.AsSpan().Put(check);
-        return pool.Add(normalised, useful, position.State, out known);
     }
 }

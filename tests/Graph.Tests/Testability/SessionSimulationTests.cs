@@ -1,0 +1,58 @@
+using DxAssistant.Graph.Planning;
+using DxAssistant.Graph.Planning.Baselines;
+using DxAssistant.Graph.Testability;
+using DxAssistant.Graph.Tests.Planning;
+using Xunit.Abstractions;
+
+namespace DxAssistant.Graph.Tests.Testability;
+
+public sealed class SessionSimulationTests(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData("s-access-01")]
+    [InlineData("s-noisy-13")]
+    [InlineData("s-large-04")]
+    public void Play_ManySessions_AverageToTheExpectedMinutes(string id)
+    {
+        SequencingInstance instance = SequencingFile.Instance(id);
+        SessionSimulation simulation = new(instance.Problem, new LivePlanner(), new Draws(1));
+        double[] minutes = [.. Enumerable.Range(0, 4_000).Select(_ => simulation.Play().Minutes)];
+        double mean = minutes.Average();
+        double error = Math.Sqrt(minutes.Sum(value => (value - mean) * (value - mean)) / minutes.Length / minutes.Length);
+        Assert.InRange(instance.ExpectedCost, mean - 5 * error, mean + 5 * error);
+    }
+
+    // Too large to solve: 15 faults, 20 noisy checks. Compared with common practice on the same sessions.
+    [Fact]
+    public void LivePlanner_LargeProblems_TakesFewerMinutesThanSimplePolicies()
+    {
+        (double live, double information, double oneStep) = (0, 0, 0);
+        for (int seed = 1; seed <= 3; seed++)
+        {
+            SequencingProblem problem = new RandomProblems(seed).Repairing(15, 20, 4, perfect: 0.2);
+            live += MeanMinutes(problem, new LivePlanner(400_000), seed);
+            information += MeanMinutes(problem, new InfoGainPerCost(), seed);
+            oneStep += MeanMinutes(problem, new EcoMyopic(), seed);
+        }
+
+        output.WriteLine($"live {live:0.0}, information per cost {information:0.0}, one step ahead {oneStep:0.0}");
+        Assert.True(live < information);
+        Assert.True(live < oneStep);
+    }
+
+    [Fact]
+    public void LivePlanner_FortyFaultsSixtyChecksFiveStates_KeepsToItsWork()
+    {
+        SequencingProblem problem = new RandomProblems(7).Repairing(40, 60, 5, perfect: 0);
+        Plan plan = new LivePlanner().Plan(problem, problem.Begin());
+        // The last expansion is finished: at most 60 checks in 2 states with 3 outcomes, and 41 repairs in 2 states.
+        Assert.InRange(plan.Work, 1, LivePlanner.UsualWork / (40 * (60 + problem.Repairs.Length)) + 60 * 2 * 3 + 41 * 2);
+        Assert.True(plan.Minutes < double.PositiveInfinity);
+    }
+
+    private static double MeanMinutes(SequencingProblem problem, IPolicy policy, int seed)
+    {
+        SessionSimulation simulation = new(problem, policy, new Draws((ulong)seed));
+        return Enumerable.Range(0, 60).Average(_ => simulation.Play().Minutes);
+    }
+}
