@@ -10,6 +10,8 @@ internal static class OptionMatcher
     private static readonly ImmutableHashSet<string> Negations =
         ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "arent", "cant", "wont", "nothing", "none", "neither"];
 
+    private static readonly char[] Stops = [',', ';', '.', ':'];
+
     /// <summary>The option meant by its label, its number in the list or its key; null when none or more than one fits.</summary>
     public static Option? Find(string text, ImmutableArray<Option> options)
     {
@@ -26,7 +28,7 @@ internal static class OptionMatcher
             ?? Only(options.Where(option => PlainWords.Joined(FirstClause(option.Label)) == said));
     }
 
-    private static string FirstClause(string label) => label.Split(',', ';', '.', ':')[0];
+    private static string FirstClause(string label) => label.Split(Stops)[0];
 
     private static Option? ByNumber(string said, ImmutableArray<Option> options) =>
         int.TryParse(said, NumberStyles.None, CultureInfo.InvariantCulture, out int number)
@@ -34,17 +36,23 @@ internal static class OptionMatcher
             ? options[number - 1]
             : null;
 
-    // Each telling word of the answer stands in the label, and answer and label agree on whether anything is denied.
+    // Each telling word of the answer stands in the label, and answer and label agree on whether that is denied.
     private static Option? ByWords(string text, ImmutableArray<Option> options)
     {
         ImmutableArray<string> said = PlainWords.Telling(text);
         if (said.Length == 0) return null;
-        return Only(options.Where(option => Fits(said, PlainWords.Telling(option.Label))));
+        return Only(options.Where(option => Fits(said, option.Label)));
     }
 
-    private static bool Fits(ImmutableArray<string> said, ImmutableArray<string> label) =>
-        said.Any(Negations.Contains) == label.Any(Negations.Contains)
-        && said.All(word => label.Any(known => SameWord(word, known)));
+    private static bool Fits(ImmutableArray<string> said, string label)
+    {
+        ImmutableArray<ImmutableArray<string>> spokenOf =
+            [.. label.Split(Stops).Select(PlainWords.Telling).Where(clause => said.Any(word => Holds(clause, word)))];
+        return said.All(word => spokenOf.Any(clause => Holds(clause, word)))
+            && said.Any(Negations.Contains) == spokenOf.Any(clause => clause.Any(Negations.Contains));
+    }
+
+    private static bool Holds(ImmutableArray<string> clause, string word) => clause.Any(known => SameWord(word, known));
 
     // "clogs" is meant by "clog", "seated" by "seat": one is the other with a short ending.
     private static bool SameWord(string left, string right)
