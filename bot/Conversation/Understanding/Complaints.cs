@@ -23,19 +23,12 @@ internal sealed class Complaints(Matcher matcher)
 
     public void Hear(TurnDraft turn, string text)
     {
-        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) Name(turn, named);
         MatchResult match = matcher.Match(text, turn.State.Series);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
         if (CertainSymptom(match) is { } symptom) Report(turn, turn.Library.Symptoms[new SymptomId(symptom)], text);
         else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
         else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
-    }
-
-    private static void Name(TurnDraft turn, SeriesPage series)
-    {
-        turn.Happen(new SeriesChosen(series.Id));
-        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", series.Title));
     }
 
     private static string? CertainSymptom(MatchResult match) => match.Symptoms switch

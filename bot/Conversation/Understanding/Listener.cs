@@ -36,7 +36,14 @@ internal sealed class Listener(
         if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (!refusals.Refuse(turn, text) && !Answers(turn, text) && !Codes.Hear(turn, text)) complaints.Hear(turn, text);
+        else if (!refusals.Refuse(turn, text) && !Answers(turn, text)) Tell(turn, text);
+    }
+
+    // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
+    private void Tell(TurnDraft turn, string text)
+    {
+        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
+        if (!Codes.Hear(turn, text)) complaints.Hear(turn, text);
     }
 
     private bool Answers(TurnDraft turn, string text) =>

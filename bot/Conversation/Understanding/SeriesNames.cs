@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 
@@ -14,6 +17,13 @@ internal static class SeriesNames
         ImmutableArray<SeriesPage> named = [.. library.Series.Values.Where(page => Names(page).Any(name =>
             said.Contains($" {PlainWords.Joined(name)} ", StringComparison.Ordinal)))];
         return named.Length == 1 ? named[0] : null;
+    }
+
+    /// <summary>Enters the series into the case.</summary>
+    public static void Choose(TurnDraft turn, SeriesPage series)
+    {
+        turn.Happen(new SeriesChosen(series.Id));
+        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", series.Title));
     }
 
     private static IEnumerable<string> Names(SeriesPage page) =>

@@ -1,6 +1,5 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Conversation.Speaking;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
@@ -18,8 +17,7 @@ internal sealed class SeriesAnswer : Answer
         }
 
         if (!turn.Library.Series.TryGetValue(key, out var page)) return false;
-        turn.Happen(new SeriesChosen(page.Id));
-        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", page.Title));
+        SeriesNames.Choose(turn, page);
         return true;
     }
 
