@@ -4,8 +4,12 @@ using QuikGraph;
 
 namespace DxAssistant.Graph;
 
-/// <summary>Faults, symptoms, checks, repairs and access states, and how they hang together. Built once, never changed.</summary>
-/// <remarks>Everything that comes out is ordered by id (ordinal); access states keep the order they were given in.</remarks>
+/// <summary>
+/// Faults, symptoms, checks, repairs and access states, and how they hang together. Built once, never changed.
+/// </summary>
+/// <remarks>
+/// Everything that comes out is ordered by id (ordinal); access states keep the order they were given in.
+/// </remarks>
 public sealed class FaultGraph
 {
     private readonly BidirectionalGraph<Node, Link> graph;
@@ -26,7 +30,9 @@ public sealed class FaultGraph
         Findings = findings;
     }
 
-    /// <summary>Builds a graph from its parts, whatever their order. What is wrong with them is in <see cref="Findings"/>.</summary>
+    /// <summary>
+    /// Builds a graph from its parts, whatever their order. What is wrong with them is in <see cref="Findings"/>.
+    /// </summary>
     public static FaultGraph Build(
         IEnumerable<Fault> faults, IEnumerable<Symptom> symptoms, IEnumerable<Check> checks,
         IEnumerable<Repair> repairs, AccessStates access) =>
@@ -47,8 +53,10 @@ public sealed class FaultGraph
     /// <summary>The edges, grouped by source in the order of <see cref="Nodes"/>.</summary>
     public IEnumerable<Link> Links => graph.Edges;
 
-    public IEnumerable<Link> LinksFrom(Node node) => graph.TryGetOutEdges(node, out IEnumerable<Link> links) ? links : [];
-    public IEnumerable<Link> LinksTo(Node node) => graph.TryGetInEdges(node, out IEnumerable<Link> links) ? links : [];
+    public IEnumerable<Link> LinksFrom(Node node) =>
+        graph.TryGetOutEdges(node, out IEnumerable<Link> links) ? links : [];
+    public IEnumerable<Link> LinksTo(Node node) =>
+        graph.TryGetInEdges(node, out IEnumerable<Link> links) ? links : [];
 
     public Fault? Find(FaultId id) => faults.GetValueOrDefault(id);
     public Symptom? Find(SymptomId id) => symptoms.GetValueOrDefault(id);
@@ -85,7 +93,9 @@ public sealed class FaultGraph
 
     /// <summary>What the evidence says about each fault.</summary>
     /// <param name="applicable">The faults the unit can have; null means all.</param>
-    /// <exception cref="ArgumentException">Evidence names a part that is not in the graph, or is out of its range.</exception>
+    /// <exception cref="ArgumentException">
+    /// Evidence names a part that is not in the graph, or is out of its range.
+    /// </exception>
     public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null) =>
         BeliefReckoning.Reckon(this, [.. evidence], applicable);
 }

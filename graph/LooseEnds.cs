@@ -10,8 +10,8 @@ internal static class LooseEnds
     {
         foreach (Symptom symptom in parts.Symptoms.Values)
             if (symptom.Causes.IsEmpty) yield return new Finding.WithoutCause(symptom.Id);
-        foreach (Finding finding in parts.Faults.Keys.Where(id => id != FaultId.NoneOfThese).SelectMany(id => Of(id, graph)))
-            yield return finding;
+        foreach (FaultId fault in parts.Faults.Keys.Where(id => id != FaultId.NoneOfThese))
+            foreach (Finding finding in Of(fault, graph)) yield return finding;
         foreach (CheckId check in parts.Checks.Keys)
             if (!graph.OutEdges(new Node.OfCheck(check)).Any(link => link is Link.Separates))
                 yield return new Finding.SeparatesNothing(check);

@@ -3,7 +3,9 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Graph;
 
-/// <summary>Tests each part by itself and against the parts it refers to; keeps what is usable and notes the rest.</summary>
+/// <summary>
+/// Tests each part by itself and against the parts it refers to; keeps what is usable and notes the rest.
+/// </summary>
 internal sealed class PartsInspection(AccessStates access)
 {
     private readonly ImmutableArray<Finding>.Builder findings = ImmutableArray.CreateBuilder<Finding>();
@@ -12,7 +14,8 @@ internal sealed class PartsInspection(AccessStates access)
     public ImmutableArray<Finding> Findings => findings.ToImmutable();
 
     public GraphParts Inspect(
-        IEnumerable<Fault> allFaults, IEnumerable<Symptom> symptoms, IEnumerable<Check> checks, IEnumerable<Repair> repairs)
+        IEnumerable<Fault> allFaults, IEnumerable<Symptom> symptoms,
+        IEnumerable<Check> checks, IEnumerable<Repair> repairs)
     {
         faults = Keep(allFaults, fault => fault.Id, fault => new Node.OfFault(fault.Id), Usable);
         return new GraphParts(

@@ -7,8 +7,8 @@ namespace DxAssistant.Graph;
 internal static class Candidates
 {
     /// <summary>
-    /// The applicable faults that at least one reported symptom lists, and "none of these"; all applicable faults while no
-    /// symptom is reported. By id.
+    /// The applicable faults that at least one reported symptom lists, and "none of these"; all applicable faults
+    /// while no symptom is reported. By id.
     /// </summary>
     public static IEnumerable<FaultId> Of(
         FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable)

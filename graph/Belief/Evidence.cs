@@ -9,13 +9,15 @@ public abstract record Evidence
     private Evidence() { }
 
     /// <summary>The unit shows, or the customer reports, a symptom.</summary>
-    /// <param name="Confidence">How sure it is that this symptom was meant; above 0, at most 1. At 1 the report counts in full.</param>
+    /// <param name="Confidence">
+    /// How sure it is that this symptom was meant; above 0, at most 1. At 1 the report counts in full.
+    /// </param>
     public sealed record SymptomReported(SymptomId Symptom, double Confidence = 1) : Evidence;
 
     /// <summary>A check was done.</summary>
     /// <param name="Weights">
-    /// How likely each outcome of the check is to be the true one, in the check's order; 0 or more, at least one above 0.
-    /// A hard answer is a 1 among zeros; a reading near a limit shares its weight.
+    /// How likely each outcome of the check is to be the true one, in the check's order; 0 or more, at least one
+    /// above 0. A hard answer is a 1 among zeros; a reading near a limit shares its weight.
     /// </param>
     public sealed record OutcomeSeen(CheckId Check, ImmutableArray<double> Weights) : Evidence;
 

@@ -2,7 +2,9 @@ namespace DxAssistant.Graph;
 
 /// <summary>P(one piece of evidence | fault) for each candidate.</summary>
 /// <param name="sortKey">Kind and id; unique among the evidence that counts.</param>
-/// <param name="relative">For an outcome: the likelihood against that of the fault's most likely outcome, 0 to 1; else null.</param>
+/// <param name="relative">
+/// For an outcome: the likelihood against that of the fault's most likely outcome, 0 to 1; else null.
+/// </param>
 internal sealed class EvidenceColumn(Evidence evidence, string sortKey, double[] likelihoods, double[]? relative = null)
 {
     public Evidence Evidence { get; } = evidence;
@@ -10,7 +12,9 @@ internal sealed class EvidenceColumn(Evidence evidence, string sortKey, double[]
     public double[] Likelihoods { get; } = likelihoods;
     public double[]? Relative { get; } = relative;
 
-    /// <summary>Lets every candidate show this outcome, if only by a slip. A repair that failed stays certain.</summary>
+    /// <summary>
+    /// Lets every candidate show this outcome, if only by a slip. A repair that failed stays certain.
+    /// </summary>
     public void AllowSlips()
     {
         if (Evidence is not Evidence.OutcomeSeen) return;

@@ -15,8 +15,8 @@ internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, do
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
     };
 
-    // An unsure report is sure with probability c and says nothing otherwise. Saying nothing has the likelihood that the
-    // report has on average, so that the posterior is c times that of a sure report plus (1 − c) times the prior.
+    // An unsure report is sure with probability c and says nothing otherwise. Saying nothing has the likelihood that
+    // the report has on average, so that the posterior is c times that of a sure report plus (1 − c) times the prior.
     private EvidenceColumn OfSymptom(Evidence.SymptomReported reported)
     {
         Symptom symptom = graph.Find(reported.Symptom)!;
@@ -43,7 +43,8 @@ internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, do
         {
             ImmutableArray<double> row = check.Row(candidates[fault]);
             double likelihood = 0;
-            for (int outcome = 0; outcome < row.Length; outcome++) likelihood += seen.Weights[outcome] / all * row[outcome];
+            for (int outcome = 0; outcome < row.Length; outcome++)
+                likelihood += seen.Weights[outcome] / all * row[outcome];
             likelihoods[fault] = likelihood;
             relative[fault] = likelihood / row.Max();
         }

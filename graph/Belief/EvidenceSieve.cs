@@ -7,7 +7,9 @@ namespace DxAssistant.Graph;
 internal static class EvidenceSieve
 {
     /// <summary>The evidence that counts, in the order of telling.</summary>
-    /// <exception cref="ArgumentException">Evidence names a part that is not in the graph, or is out of its range.</exception>
+    /// <exception cref="ArgumentException">
+    /// Evidence names a part that is not in the graph, or is out of its range.
+    /// </exception>
     public static ImmutableArray<Evidence> Counted(FaultGraph graph, ImmutableArray<Evidence> evidence)
     {
         HashSet<object> settled = [];
@@ -31,7 +33,8 @@ internal static class EvidenceSieve
     {
         if (graph.Find(reported.Symptom) is null) throw Unknown("symptom", reported.Symptom.Value);
         if (reported.Confidence is not (> 0 and <= 1))
-            throw new ArgumentException($"{reported.Symptom}: confidence must be above 0 and at most 1, not {reported.Confidence}");
+            throw new ArgumentException(
+                $"{reported.Symptom}: confidence must be above 0 and at most 1, not {reported.Confidence}");
         return reported.Symptom;
     }
 

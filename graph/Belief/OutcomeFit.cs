@@ -15,7 +15,11 @@ internal sealed class OutcomeFit
     public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults)
     {
         // By id, so that the product does not depend on the order of telling.
-        outcomes = [.. columns.Where(column => column.Relative is not null).OrderBy(column => column.SortKey, StringComparer.Ordinal)];
+        outcomes =
+        [
+            .. columns.Where(column => column.Relative is not null)
+                .OrderBy(column => column.SortKey, StringComparer.Ordinal),
+        ];
         this.faults = faults;
         Best = Enumerable.Range(0, faults).Select(fault => FitOf(fault, except: null)).DefaultIfEmpty(1).Max();
         Conflicts = Best < Belief.Floor ? FindConflicts() : [];

@@ -16,7 +16,9 @@ public sealed class AccessStates
     /// <param name="moves">Where a pair is missing there is no direct way.</param>
     /// <param name="start">Where work begins.</param>
     /// <param name="verify">Where a repair is verified; null means where it was done.</param>
-    /// <exception cref="ArgumentException">No state, an id twice, an id that is not a state, or minutes below 0 or NaN.</exception>
+    /// <exception cref="ArgumentException">
+    /// No state, an id twice, an id that is not a state, or minutes below 0 or NaN.
+    /// </exception>
     public AccessStates(
         IEnumerable<AccessState> states, IEnumerable<AccessMove> moves, AccessId start, AccessId? verify = null)
     {
@@ -66,15 +68,23 @@ public sealed class AccessStates
         return way.ToImmutable();
     }
 
-    /// <summary>The states that a person can bring the unit to, and back, from where it stands, by ways open to that person.</summary>
+    /// <summary>
+    /// The states that a person can bring the unit to, and back, from where it stands, by ways open to that person.
+    /// </summary>
     /// <param name="refused">States the unit cannot be brought into here, whoever asks; null means none.</param>
-    /// <remarks>Work begins at <paramref name="here"/>. The state for verifying is null when it is not among them.</remarks>
+    /// <remarks>
+    /// Work begins at <paramref name="here"/>. The state for verifying is null when it is not among them.
+    /// </remarks>
     /// <exception cref="ArgumentException"><paramref name="here"/> is not a state.</exception>
     public AccessStates OpenTo(Role who, AccessId here, IReadOnlySet<AccessId>? refused = null)
     {
         Known(here, nameof(here));
-        AccessStates allowed = Among(All.Where(state => state.Id == here || (who.May(state.Who) && refused?.Contains(state.Id) != true)), here);
-        return Among(allowed.All.Where(state => double.IsFinite(allowed.Minutes(here, state.Id) + allowed.Minutes(state.Id, here))), here);
+        AccessStates allowed = Among(All.Where(state => state.Id == here || MayEnter(state)), here);
+        return Among(allowed.All.Where(ThereAndBack), here);
+
+        bool MayEnter(AccessState state) => who.May(state.Who) && refused?.Contains(state.Id) != true;
+        bool ThereAndBack(AccessState state) =>
+            double.IsFinite(allowed.Minutes(here, state.Id)) && double.IsFinite(allowed.Minutes(state.Id, here));
     }
 
     private AccessStates Among(IEnumerable<AccessState> states, AccessId start)
@@ -82,7 +92,8 @@ public sealed class AccessStates
         ImmutableArray<AccessState> kept = [.. states];
         ImmutableHashSet<AccessId> ids = [.. kept.Select(state => state.Id)];
         AccessId? verify = Verify is { } there && ids.Contains(there) ? there : null;
-        return new AccessStates(kept, direct.Where(move => ids.Contains(move.From) && ids.Contains(move.To)), start, verify);
+        IEnumerable<AccessMove> moves = direct.Where(move => ids.Contains(move.From) && ids.Contains(move.To));
+        return new AccessStates(kept, moves, start, verify);
     }
 
     private void EnterDirect()

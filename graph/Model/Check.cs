@@ -7,7 +7,9 @@ namespace DxAssistant.Graph.Model;
 /// <param name="Access">The access states in which it may be done, preferred first; at least one.</param>
 /// <param name="Who">The least role that may do it.</param>
 /// <param name="Outcomes">What can be seen; two or more.</param>
-/// <param name="Likelihoods">P(outcome | fault) in the order of <paramref name="Outcomes"/>; each row sums to 1.</param>
+/// <param name="Likelihoods">
+/// P(outcome | fault) in the order of <paramref name="Outcomes"/>; each row sums to 1.
+/// </param>
 /// <param name="EveryOtherFault">The row of each fault that <paramref name="Likelihoods"/> does not list.</param>
 public sealed record Check(
     CheckId Id,

@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Model;
 
-/// <summary>Something wrong with the parts a graph was built from. Building goes on without the part at fault.</summary>
+/// <summary>
+/// Something wrong with the parts a graph was built from. Building goes on without the part at fault.
+/// </summary>
 public abstract record Finding
 {
     private Finding() { }
@@ -14,7 +16,10 @@ public abstract record Finding
     /// <summary>Minutes, a weight or a probability outside its range; the part is left out.</summary>
     public sealed record NumberOutOfRange(Node Node, double Value) : Finding;
 
-    /// <summary>A check's row is of the wrong length, has a value outside 0 to 1, or does not sum to 1; null is the row of every other fault.</summary>
+    /// <summary>
+    /// A check's row is of the wrong length, has a value outside 0 to 1, or does not sum to 1; null is the row of
+    /// every other fault.
+    /// </summary>
     /// <remarks>A fault's row is left out; without its row of every other fault the whole check is.</remarks>
     public sealed record UnusableRow(CheckId Check, FaultId? Fault) : Finding;
 

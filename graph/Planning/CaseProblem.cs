@@ -5,9 +5,9 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>The sequencing problem of a case as it stands now.</summary>
 /// <remarks>
-/// Its priors are the belief, its start is where the unit stands, its checks are those not done yet that this person may do.
-/// Faults that no repair can reach are "cured" by <see cref="RepairId.HandOver"/>, so that the plan weighs leaving the case
-/// to somebody else against going on.
+/// Its priors are the belief, its start is where the unit stands, its checks are those not done yet that this person
+/// may do. Faults that no repair can reach are "cured" by <see cref="RepairId.HandOver"/>, so that the plan weighs
+/// leaving the case to somebody else against going on.
 /// </remarks>
 /// <param name="Problem">null when no fault is left in question.</param>
 /// <param name="OutOfReach">Why faults cannot be mended here; by fault, then repair.</param>
@@ -38,11 +38,15 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
     private static ImmutableArray<Check> PlannableChecks(
         FaultGraph graph, Belief belief, Situation situation, AccessStates access)
     {
-        HashSet<CheckId> done = [.. belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check)];
+        HashSet<CheckId> notAgain =
+        [
+            .. situation.BarredChecks,
+            .. belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check),
+        ];
         return
         [
             .. graph.Checks
-                .Where(check => situation.Who.May(check.Who) && !done.Contains(check.Id) && !situation.BarredChecks.Contains(check.Id))
+                .Where(check => situation.Who.May(check.Who) && !notAgain.Contains(check.Id))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
                 .Where(check => !check.Access.IsEmpty),
         ];

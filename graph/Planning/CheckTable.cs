@@ -91,7 +91,8 @@ internal sealed class CheckTable
     {
         ReadOnlySpan<double> column = Column(check, outcome);
         double probability = 0;
-        for (int fault = 0; fault < weights.Length; fault++) probability += after[fault] = weights[fault] * column[fault];
+        for (int fault = 0; fault < weights.Length; fault++)
+            probability += after[fault] = weights[fault] * column[fault];
         if (!(probability > 0)) return 0;
         for (int fault = 0; fault < after.Length; fault++) after[fault] /= probability;
         return probability;

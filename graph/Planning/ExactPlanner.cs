@@ -4,7 +4,8 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>The least expected minutes of a problem, and of each way to begin.</summary>
 /// <param name="workLimit">
-/// Most positions to weigh; above 0. When they do not suffice, the plan is not exact and says so: its bounds are still true.
+/// Most positions to weigh; above 0. When they do not suffice, the plan is not exact and says so: its bounds are
+/// still true.
 /// </param>
 public sealed class ExactPlanner(int workLimit = ExactPlanner.UsualWorkLimit) : IPlanner
 {
@@ -12,7 +13,9 @@ public sealed class ExactPlanner(int workLimit = ExactPlanner.UsualWorkLimit) : 
     public const int UsualWorkLimit = 2_000_000;
 
     private readonly int workLimit =
-        workLimit > 0 ? workLimit : throw new ArgumentOutOfRangeException(nameof(workLimit), workLimit, "must be above 0");
+        workLimit > 0
+            ? workLimit
+            : throw new ArgumentOutOfRangeException(nameof(workLimit), workLimit, "must be above 0");
 
     public Plan Plan(SequencingProblem problem, Position position)
     {

@@ -4,14 +4,14 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>What conversations use: as exact as a fixed amount of work allows, the same on every machine.</summary>
 /// <param name="work">
-/// Positions to weigh, times the faults × (checks + repairs) that weighing one goes through; above 0. At least the steps
-/// possible now are weighed, one move ahead.
+/// Positions to weigh, times the faults × (checks + repairs) that weighing one goes through; above 0. At least the
+/// steps possible now are weighed, one move ahead.
 /// </param>
 public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 {
     /// <summary>
-    /// Exact with half a dozen faults and noisy checks, or a dozen and clean ones; some moves ahead with 40 faults and 60
-    /// checks. Some ten milliseconds.
+    /// Exact with half a dozen faults and noisy checks, or a dozen and clean ones; some moves ahead with 40 faults
+    /// and 60 checks. Some ten milliseconds.
     /// </summary>
     public const int UsualWork = 2_000_000;
 

@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Planning;
 
-/// <summary>Logarithms from additions, multiplications and divisions alone, so that every system gives the same bits.</summary>
+/// <summary>
+/// Logarithms from additions, multiplications and divisions alone, so that every system gives the same bits.
+/// </summary>
 internal static class Logarithm
 {
     private const double TwoOverLn2 = 2.885390081777926814719849362;

@@ -2,7 +2,9 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Graph.Planning;
 
-/// <summary>Why a fault that may be present cannot be mended in this situation. One for each repair that would cure it.</summary>
+/// <summary>
+/// Why a fault that may be present cannot be mended in this situation. One for each repair that would cure it.
+/// </summary>
 public abstract record OutOfReach(FaultId Fault)
 {
     /// <summary>No repair is known.</summary>

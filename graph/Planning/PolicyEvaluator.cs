@@ -10,7 +10,9 @@ public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy)
     private readonly List<double> known = [];
 
     /// <summary>Expected minutes to the end, when the faults are as likely as the position says.</summary>
-    /// <exception cref="InvalidOperationException">The policy stops before a repair, or proposes what cannot be done.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// The policy stops before a repair, or proposes what cannot be done.
+    /// </exception>
     public double Minutes(Position position)
     {
         if (problem.Objective == Objective.Isolate && position.WeightSpan.LiveFaults() < 2) return 0;

@@ -13,7 +13,9 @@ public sealed class Position
     internal Position(SequencingProblem problem, double[] weights, bool[] used, int state) =>
         (this.problem, this.weights, this.used, State) = (problem, weights, used, state);
 
-    /// <summary>Prior times the likelihoods seen, in the order of the problem's faults; not normalised; 0 when excluded.</summary>
+    /// <summary>
+    /// Prior times the likelihoods seen, in the order of the problem's faults; not normalised; 0 when excluded.
+    /// </summary>
     public ImmutableArray<double> Weights => [.. weights];
 
     /// <summary>How likely a fault is here, 0 to 1.</summary>
@@ -41,7 +43,9 @@ public sealed class Position
             : throw new ArgumentException($"check {check} cannot show {outcome} here", nameof(outcome));
     }
 
-    /// <summary>What a check done in an access state may show, in the order of its outcomes; impossible ones are left out.</summary>
+    /// <summary>
+    /// What a check done in an access state may show, in the order of its outcomes; impossible ones are left out.
+    /// </summary>
     /// <exception cref="ArgumentException">An id is unknown.</exception>
     public ImmutableArray<ForeseenOutcome> Foresee(CheckId check, AccessId access)
     {
@@ -56,7 +60,9 @@ public sealed class Position
         ];
     }
 
-    /// <summary>The position after a check was done or skipped without an outcome: it will not be planned again.</summary>
+    /// <summary>
+    /// The position after a check was done or skipped without an outcome: it will not be planned again.
+    /// </summary>
     /// <exception cref="ArgumentException">The id is unknown.</exception>
     public Position Without(CheckId check)
     {
@@ -70,7 +76,9 @@ public sealed class Position
     public Position Failed(RepairId repair, AccessId access)
     {
         Position after = Failed(problem.PlaceOf(repair), StateOf(access));
-        return after.WeightSpan.LiveFaults() > 0 ? after : throw new ArgumentException("no fault is left", nameof(repair));
+        return after.WeightSpan.LiveFaults() > 0
+            ? after
+            : throw new ArgumentException("no fault is left", nameof(repair));
     }
 
     /// <summary>The position when a fault is known not to be the one.</summary>
@@ -106,7 +114,9 @@ public sealed class Position
     }
 
     private int StateOf(AccessId access) =>
-        problem.Access.IndexOf(access) is >= 0 and int state ? state : throw new ArgumentException($"{access} is not an access state");
+        problem.Access.IndexOf(access) is >= 0 and int state
+            ? state
+            : throw new ArgumentException($"{access} is not an access state");
 
     private int PlaceOf(FaultId fault)
     {

@@ -26,7 +26,8 @@ internal sealed class RepairTable
         minutes = [.. problem.Repairs.Select(repair => repair.Minutes + repair.VerifyMinutes)];
         firstAccess = CheckTable.Offsets(problem.Repairs.Select(repair => repair.Access.Length));
         access = [.. problem.Repairs.SelectMany(repair => repair.Access).Select(problem.Access.IndexOf)];
-        Dictionary<Model.FaultId, int> places = problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
+        Dictionary<Model.FaultId, int> places =
+            problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
         firstFixed = CheckTable.Offsets(problem.Repairs.Select(repair => repair.Fixes.Length));
         fixedFaults = [.. problem.Repairs.SelectMany(repair => repair.Fixes).Select(fault => places[fault])];
         prices = new double[states * Count];
@@ -64,7 +65,9 @@ internal sealed class RepairTable
     /// <summary>Where the unit stands after the repair was verified.</summary>
     public int StateAfter(int done) => verifyState < 0 ? done : verifyState;
 
-    /// <summary>The price of the cheapest repair of each fault from a state: no way to mend the fault costs less.</summary>
+    /// <summary>
+    /// The price of the cheapest repair of each fault from a state: no way to mend the fault costs less.
+    /// </summary>
     public ReadOnlySpan<double> Floors(int state) => floors.AsSpan(state * faults, faults);
 
     /// <summary>One over the price of each repair from a state.</summary>

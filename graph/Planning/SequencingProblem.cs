@@ -5,10 +5,11 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>Which checks and repairs to do in which order, so that the expected minutes are least.</summary>
 /// <remarks>
-/// One fault is present. A check is used at most once and its outcome depends on the fault only. A repair is paid in full,
-/// verification included, whether or not it cures; one that does not excludes the faults it fixes. Going from one access
-/// state to another costs what <see cref="AccessStates"/> says. Faults, checks, repairs and states are numbered in the
-/// order given, which is also the order in which ties are broken. Everything is held in flat arrays, row after row.
+/// One fault is present. A check is used at most once and its outcome depends on the fault only. A repair is paid in
+/// full, verification included, whether or not it cures; one that does not excludes the faults it fixes. Going from
+/// one access state to another costs what <see cref="AccessStates"/> says. Faults, checks, repairs and states are
+/// numbered in the order given, which is also the order in which ties are broken. Everything is held in flat arrays,
+/// row after row.
 /// </remarks>
 public sealed class SequencingProblem
 {
@@ -19,11 +20,12 @@ public sealed class SequencingProblem
     private readonly Dictionary<RepairId, int> repairPlaces;
 
     /// <exception cref="ArgumentException">
-    /// No fault; a prior that is not above 0; a part twice; a row of the wrong length; a part that refers to an unknown one;
-    /// an access state that cannot be reached from another; a fault to be repaired that no repair cures.
+    /// No fault; a prior that is not above 0; a part twice; a row of the wrong length; a part that refers to an
+    /// unknown one; an access state that cannot be reached from another; a fault to be repaired that no repair cures.
     /// </exception>
     public SequencingProblem(
-        Objective objective, IEnumerable<Fault> faults, IEnumerable<Check> checks, IEnumerable<Repair> repairs, AccessStates access)
+        Objective objective, IEnumerable<Fault> faults, IEnumerable<Check> checks, IEnumerable<Repair> repairs,
+        AccessStates access)
     {
         Objective = objective;
         Access = access;

@@ -18,6 +18,8 @@ public sealed record Situation(Role Who, AccessId Access)
     /// <summary>Access states the unit cannot be brought into here: nothing is planned in them.</summary>
     public ImmutableHashSet<AccessId> RefusedAccess { get; init; } = [];
 
-    /// <summary>What it costs to leave the case to somebody else; 0 or more. A second visit, common practice, no source.</summary>
+    /// <summary>
+    /// What it costs to leave the case to somebody else; 0 or more. A second visit, common practice, no source.
+    /// </summary>
     public double HandOverMinutes { get; init; } = 90;
 }

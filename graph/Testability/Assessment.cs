@@ -18,7 +18,10 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         ImmutableArray<RankedFault> all = [.. graph.Believe([], applicable).Ranked.OrderBy(fault => fault.Id)];
         return new TestabilityReport(
             seed,
-            [.. graph.Symptoms.Select((symptom, number) => Assess(symptom, sessions, SeedOf(seed, number), applicable))],
+            [
+                .. graph.Symptoms.Select((symptom, number) =>
+                    Assess(symptom, sessions, SeedOf(seed, number), applicable)),
+            ],
             [.. AmbiguityGroups.Of(graph, all, Permitted()).Where(group => group.Faults.Length > 1)]);
     }
 
@@ -28,12 +31,14 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
     private SymptomFigures Assess(Symptom symptom, int sessions, ulong seed, IReadOnlySet<FaultId>? applicable)
     {
         Belief belief = graph.Believe([new Evidence.SymptomReported(symptom.Id)], applicable);
-        ImmutableArray<RankedFault> faults = [.. belief.Ranked.Where(fault => fault.Probability > 0).OrderBy(fault => fault.Id)];
+        ImmutableArray<RankedFault> faults =
+            [.. belief.Ranked.Where(fault => fault.Probability > 0).OrderBy(fault => fault.Id)];
         ImmutableArray<Check> checks = Permitted();
-        double detected = faults.Where(fault => graph.ChecksOf(fault.Id).Any(seen => checks.Any(check => check.Id == seen.Id)))
-            .Sum(fault => fault.Probability);
+        HashSet<FaultId> seen = [.. checks.SelectMany(check => graph.FaultsSeenBy(check.Id)).Select(fault => fault.Id)];
+        double detected = faults.Where(fault => seen.Contains(fault.Id)).Sum(fault => fault.Probability);
         return new SymptomFigures(
-            symptom.Id, faults.Length, detected, AmbiguityGroups.Of(graph, faults, checks), Play(belief, sessions, seed));
+            symptom.Id, faults.Length, detected,
+            AmbiguityGroups.Of(graph, faults, checks), Play(belief, sessions, seed));
     }
 
     private ImmutableArray<SessionTally> Play(Belief belief, int sessions, ulong seed)
@@ -46,7 +51,7 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
 
     private ImmutableArray<Check> Permitted()
     {
-        AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access);
+        AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
         return
         [
             .. graph.Checks.Where(check => situation.Who.May(check.Who) && check.Access.Any(access.Contains)

@@ -1,7 +1,9 @@
 namespace DxAssistant.Graph.Testability;
 
 /// <summary>Draws from a seed, the same on every system.</summary>
-/// <remarks>SplitMix64: Steele, Lea and Flood, Fast splittable pseudorandom number generators, OOPSLA 2014 (from memory).</remarks>
+/// <remarks>
+/// SplitMix64: Steele, Lea and Flood, Fast splittable pseudorandom number generators, OOPSLA 2014 (from memory).
+/// </remarks>
 public sealed class Draws(ulong seed)
 {
     private ulong state = seed;

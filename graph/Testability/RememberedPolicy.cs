@@ -3,7 +3,9 @@ using DxAssistant.Graph.Planning.Search;
 
 namespace DxAssistant.Graph.Testability;
 
-/// <summary>A policy that is asked about each position once, because sessions meet the same positions again and again.</summary>
+/// <summary>
+/// A policy that is asked about each position once, because sessions meet the same positions again and again.
+/// </summary>
 internal sealed class RememberedPolicy(SequencingProblem problem, IPolicy policy) : IPolicy
 {
     private readonly PositionIndex index = new(problem);

@@ -3,7 +3,9 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Testability;
 
-/// <summary>Plays sessions of a problem: a fault is drawn, then each outcome of the checks that the policy asks for.</summary>
+/// <summary>
+/// Plays sessions of a problem: a fault is drawn, then each outcome of the checks that the policy asks for.
+/// </summary>
 /// <param name="problem">One whose objective is a repair.</param>
 public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy, Draws draws)
 {
@@ -43,7 +45,8 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         int check = problem.PlaceOf(step.Check), access = problem.Access.IndexOf(step.Access);
         minutes += problem.Travel[here.State * problem.StateCount + access] + problem.CheckTable.Minutes[check];
         double[] row = new double[problem.CheckTable.Outcomes(check)];
-        for (int outcome = 0; outcome < row.Length; outcome++) row[outcome] = problem.CheckTable.Column(check, outcome)[fault];
+        for (int outcome = 0; outcome < row.Length; outcome++)
+            row[outcome] = problem.CheckTable.Column(check, outcome)[fault];
         return here.Saw(check, draws.NextPlace(row), access);
     }
 

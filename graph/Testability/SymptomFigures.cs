@@ -9,11 +9,15 @@ namespace DxAssistant.Graph.Testability;
 /// <param name="Groups">What no check tells apart, groups of one fault included; by their first fault.</param>
 /// <param name="Sessions">The sessions played; empty when there was nothing to play.</param>
 public sealed record SymptomFigures(
-    SymptomId Symptom, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups, ImmutableArray<SessionTally> Sessions)
+    SymptomId Symptom, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups,
+    ImmutableArray<SessionTally> Sessions)
 {
-    /// <summary>Share of the faults, by probability, whose group at most so many repairs cure: what the checks could reach.</summary>
+    /// <summary>
+    /// Share of the faults, by probability, whose group at most so many repairs cure: what the checks could reach.
+    /// </summary>
     public double IsolatableTo(int repairs) =>
-        Groups.Where(group => !group.Repairs.IsEmpty && group.Repairs.Length <= repairs).Sum(group => group.Probability);
+        Groups.Where(group => !group.Repairs.IsEmpty && group.Repairs.Length <= repairs)
+            .Sum(group => group.Probability);
 
     /// <summary>Share of the sessions that ended with a repair, at most so many being tried.</summary>
     public double IsolatedTo(int repairs) => Share(session => session.Mended && session.Repairs <= repairs);

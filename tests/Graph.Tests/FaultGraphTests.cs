@@ -15,7 +15,8 @@ public sealed class FaultGraphTests
     public void Build_PartsInAnyOrder_GivesTheSameNodesAndLinks()
     {
         FaultGraph shuffled = FaultGraph.Build(
-            Sound().Faults.Reverse(), Sound().Symptoms.Reverse(), Sound().Checks.Reverse(), Sound().Repairs.Reverse(), AccessStates.OnlyOne);
+            Sound().Faults.Reverse(), Sound().Symptoms.Reverse(),
+            Sound().Checks.Reverse(), Sound().Repairs.Reverse(), AccessStates.OnlyOne);
         Assert.Equal(Sound().Nodes, shuffled.Nodes);
         Assert.Equal(Sound().Links.Select(link => link.ToString()), shuffled.Links.Select(link => link.ToString()));
     }
@@ -64,14 +65,16 @@ public sealed class FaultGraphTests
     public void Build_NoneOfThese_NeedsNoSymptomCheckOrRepair()
     {
         FaultGraph graph = FaultGraph.Build(
-            [.. Sound().Faults, Parts.Fault(FaultId.NoneOfThese.Value)], Sound().Symptoms, Sound().Checks, Sound().Repairs, AccessStates.OnlyOne);
+            [.. Sound().Faults, Parts.Fault(FaultId.NoneOfThese.Value)],
+            Sound().Symptoms, Sound().Checks, Sound().Repairs, AccessStates.OnlyOne);
         Assert.Empty(graph.Findings);
     }
 
     private static FaultGraph Sound() => Built();
 
     private static FaultGraph Built(
-        Fault[]? faults = null, Symptom[]? symptoms = null, Check[]? checks = null, Repair[]? repairs = null, AccessStates? access = null) =>
+        Fault[]? faults = null, Symptom[]? symptoms = null, Check[]? checks = null,
+        Repair[]? repairs = null, AccessStates? access = null) =>
         FaultGraph.Build(
             faults ?? [Parts.Fault("a"), Parts.Fault("b")],
             symptoms ?? [Parts.Symptom("s", ("a", 0.5), ("b", 0.5))],
@@ -84,14 +87,18 @@ public sealed class FaultGraphTests
     private static FaultGraph Broken(Finding finding) => finding switch
     {
         Finding.IdTwice => Built(faults: [Parts.Fault("a"), Parts.Fault("a"), Parts.Fault("b")]),
-        Finding.NumberOutOfRange { Node: Node.OfFault } => Built(faults: [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("weightless", 0)]),
-        Finding.NumberOutOfRange { Node: Node.OfSymptom } => Built(symptoms: [Parts.Symptom("s", ("a", 1.5), ("b", 1))]),
+        Finding.NumberOutOfRange { Node: Node.OfFault } =>
+            Built(faults: [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("weightless", 0)]),
+        Finding.NumberOutOfRange { Node: Node.OfSymptom } =>
+            Built(symptoms: [Parts.Symptom("s", ("a", 1.5), ("b", 1))]),
         Finding.NumberOutOfRange => Built(checks: [Sure with { Minutes = -1 }]),
-        Finding.UnknownReference { From: Node.OfSymptom } => Built(symptoms: [Parts.Symptom("s", ("a", 1), ("b", 1), ("unknown", 1))]),
+        Finding.UnknownReference { From: Node.OfSymptom } =>
+            Built(symptoms: [Parts.Symptom("s", ("a", 1), ("b", 1), ("unknown", 1))]),
         Finding.UnknownReference => Built(checks: [Sure with { Access = [Parts.Any, new AccessId("roof")] }]),
         Finding.UnusableRow { Fault: null } => Built(checks: [Sure with { EveryOtherFault = [0.5] }]),
         Finding.UnusableRow => Built(checks: [Sure with { Likelihoods = Sure.Likelihoods.SetItem(A, [0.5, 0.6]) }]),
-        Finding.UnusableOutcomes => Built(checks: [Sure with { Outcomes = [new OutcomeId("pass"), new OutcomeId("pass")] }]),
+        Finding.UnusableOutcomes =>
+            Built(checks: [Sure with { Outcomes = [new OutcomeId("pass"), new OutcomeId("pass")] }]),
         Finding.WithoutAccess => Built(checks: [Sure with { Access = [] }]),
         Finding.SeparatesNothing => Built(checks: [Parts.Check("c", 1, 0.5, ("a", 0.5), ("b", 0.5))]),
         Finding.SeenByNoCheck => Built(checks: []),
@@ -99,6 +106,7 @@ public sealed class FaultGraphTests
         Finding.WithoutSymptom => Built(symptoms: [Parts.Symptom("s", ("b", 1))]),
         Finding.WithoutCause => Built(symptoms: [Parts.Symptom("s")]),
         Finding.CuresNothing => Built(repairs: [Parts.Repair("ra", 1), Parts.Repair("rb", 1, "b")]),
-        _ => Built(access: new AccessStates([new(Parts.Any, Role.Anyone), new(new AccessId("roof"), Role.Anyone)], [], Parts.Any)),
+        _ => Built(access: new AccessStates(
+            [new(Parts.Any, Role.Anyone), new(new AccessId("roof"), Role.Anyone)], [], Parts.Any)),
     };
 }

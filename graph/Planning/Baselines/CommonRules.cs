@@ -46,8 +46,9 @@ internal static class CommonRules
     }
 
     /// <summary>The check, done in its cheapest access state.</summary>
-    public static PlannedStep DoCheck(SequencingProblem problem, Position position, int check) => new PlannedStep.DoCheck(
-        problem.Checks[check].Id, AccessAt(problem, problem.CheckTable.CheapestAccess(position.State, check)));
+    public static PlannedStep DoCheck(SequencingProblem problem, Position position, int check) =>
+        new PlannedStep.DoCheck(
+            problem.Checks[check].Id, AccessAt(problem, problem.CheckTable.CheapestAccess(position.State, check)));
 
     public static AccessId AccessAt(SequencingProblem problem, int state) => problem.Access.All[state].Id;
 }

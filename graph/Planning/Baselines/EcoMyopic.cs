@@ -1,7 +1,11 @@
 namespace DxAssistant.Graph.Planning.Baselines;
 
-/// <summary>One step ahead: a check is done when finishing by repairs alone is cheaper after it, its own price included.</summary>
-/// <remarks>Source: Heckerman, Breese and Rommelse, Decision-theoretic troubleshooting, CACM 38(3), 1995 (from memory).</remarks>
+/// <summary>
+/// One step ahead: a check is done when finishing by repairs alone is cheaper after it, its own price included.
+/// </summary>
+/// <remarks>
+/// Source: Heckerman, Breese and Rommelse, Decision-theoretic troubleshooting, CACM 38(3), 1995 (from memory).
+/// </remarks>
 public sealed class EcoMyopic : IPolicy
 {
     private static readonly RepairOnly Afterwards = new();
@@ -25,7 +29,8 @@ public sealed class EcoMyopic : IPolicy
             : CommonRules.BestRepair(problem, position);
     }
 
-    private static double MinutesThrough(SequencingProblem problem, Position position, int check, PolicyEvaluator finish)
+    private static double MinutesThrough(
+        SequencingProblem problem, Position position, int check, PolicyEvaluator finish)
     {
         int access = problem.CheckTable.CheapestAccess(position.State, check);
         return problem.CheckTable.Price(position.State, check) + finish.MinutesAfterCheck(position, check, access);

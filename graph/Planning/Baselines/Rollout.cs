@@ -1,9 +1,11 @@
 namespace DxAssistant.Graph.Planning.Baselines;
 
-/// <summary>Every step in every access state, followed by a simple policy to the end: the step for which that is cheapest.</summary>
+/// <summary>
+/// Every step in every access state, followed by a simple policy to the end: the step for which that is cheapest.
+/// </summary>
 /// <remarks>
-/// The simple policy is <see cref="EcoMyopic"/> where there are repairs, else <see cref="InfoGainPerCost"/>. Remembers what
-/// it reckoned for the last problem, so one object serves one thread.
+/// The simple policy is <see cref="EcoMyopic"/> where there are repairs, else <see cref="InfoGainPerCost"/>.
+/// Remembers what it reckoned for the last problem, so one object serves one thread.
 /// </remarks>
 public sealed class Rollout : IPolicy
 {

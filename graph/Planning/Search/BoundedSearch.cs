@@ -5,9 +5,9 @@ namespace DxAssistant.Graph.Planning.Search;
 /// <summary>Narrows the expected minutes of a position between two bounds, trial after trial.</summary>
 /// <remarks>
 /// A trial walks from the root, by the action with the least lower bound and the branch that is most in doubt, to a
-/// position not yet expanded, expands it, and carries the new bounds back. When the bounds of a position meet, its value is
-/// exact. Cut short, the action with the least upper bound is a plan whose cost is known not to be more. (Bounded dynamic
-/// programming in real time: McMahan, Likhachev and Gordon, ICML 2005, from memory.)
+/// position not yet expanded, expands it, and carries the new bounds back. When the bounds of a position meet, its
+/// value is exact. Cut short, the action with the least upper bound is a plan whose cost is known not to be more.
+/// (Bounded dynamic programming in real time: McMahan, Likhachev and Gordon, ICML 2005, from memory.)
 /// </remarks>
 internal sealed class BoundedSearch
 {
@@ -33,9 +33,12 @@ internal sealed class BoundedSearch
     public double Upper(int position) => pool.Upper[position];
 
     /// <summary>True when nothing is left to know: the bounds differ by no more than rounding.</summary>
-    public bool IsExact(int position) => pool.Upper[position] - pool.Lower[position] <= 1e-12 * (1 + pool.Upper[position]);
+    public bool IsExact(int position) =>
+        pool.Upper[position] - pool.Lower[position] <= 1e-12 * (1 + pool.Upper[position]);
 
-    /// <summary>What can be done at the root: checks in order, then repairs in order, each in each of its access states.</summary>
+    /// <summary>
+    /// What can be done at the root: checks in order, then repairs in order, each in each of its access states.
+    /// </summary>
     public ReadOnlySpan<SearchAction> RootActions =>
         CollectionsMarshal.AsSpan(expansion.Actions)
             .Slice(pool.FirstAction[Root], pool.ActionCount[Root]);

@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Planning.Search;
 
-/// <summary>The plan that always does the check whose outcomes are most evenly likely for its price, until one fault is left.</summary>
+/// <summary>
+/// The plan that always does the check whose outcomes are most evenly likely for its price, until one fault is left.
+/// </summary>
 internal sealed class EvenSplits(SequencingProblem problem)
 {
     // Past so many positions the rest is bounded by doing every useful check.

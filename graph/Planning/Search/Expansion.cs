@@ -86,7 +86,8 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
         Weighed++;
         usefulAfter.AsSpan().Clear();
         for (int check = 0; check < checks.Count; check++)
-            if (check != used && available.Has(check) && checks.Separates(check, after)) usefulAfter.AsSpan().Put(check);
+            if (check != used && available.Has(check) && checks.Separates(check, after))
+                usefulAfter.AsSpan().Put(check);
         if (!pool.Add(after, usefulAfter, state, out int position)) return position;
         pool.Lower[position] = lower.From(after, usefulAfter, state);
         pool.Upper[position] = upper.From(after, usefulAfter, state);

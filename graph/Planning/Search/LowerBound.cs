@@ -47,8 +47,8 @@ internal sealed class LowerBound(SequencingProblem problem)
     }
 
     // Huffman's code tells how many checks are needed on average if any split could be had. The cheapest so many checks
-    // cost no less, because cost against number of checks is convex (Jensen). A noisy check is a mixture of clean splits,
-    // so it does no better. Pattipati and Alexandridis, IEEE Trans. SMC 20(4), 1990, 872-887.
+    // cost no less, because cost against number of checks is convex (Jensen). A noisy check is a mixture of clean
+    // splits, so it does no better. Pattipati and Alexandridis, IEEE Trans. SMC 20(4), 1990, 872-887.
     private double ByHuffman(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful)
     {
         int count = 0, faults = 0;

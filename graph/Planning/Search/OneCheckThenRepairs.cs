@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Planning.Search;
 
-/// <summary>The better of two plans: repairs only, or one check before them. Only the checks that promise most are tried.</summary>
+/// <summary>
+/// The better of two plans: repairs only, or one check before them. Only the checks that promise most are tried.
+/// </summary>
 internal sealed class OneCheckThenRepairs(SequencingProblem problem)
 {
     // Three were found to do nearly as well as all, at a fraction of the work.
@@ -52,7 +54,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         return count;
     }
 
-    /// <summary>How much the check raises the chance that two guesses at the fault agree: clearer without a logarithm.</summary>
+    /// <summary>
+    /// How much the check raises the chance that two guesses at the fault agree: clearer without a logarithm.
+    /// </summary>
     private double Clarity(int check, ReadOnlySpan<double> weights)
     {
         double clarity = 0;

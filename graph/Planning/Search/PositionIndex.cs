@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Planning.Search;
 
-/// <summary>Numbers the positions of a problem as they are met; those that no plan can tell apart get the same number.</summary>
+/// <summary>
+/// Numbers the positions of a problem as they are met; those that no plan can tell apart get the same number.
+/// </summary>
 internal sealed class PositionIndex
 {
     private readonly SequencingProblem problem;

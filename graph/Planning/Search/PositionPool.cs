@@ -2,11 +2,14 @@ using System.Numerics;
 
 namespace DxAssistant.Graph.Planning.Search;
 
-/// <summary>Positions met by a search, each once: weights that sum to 1, useful checks left, state, bounds on the minutes to go.</summary>
+/// <summary>
+/// Positions met by a search, each once: weights that sum to 1, useful checks left, state, bounds on the minutes to
+/// go.
+/// </summary>
 internal sealed class PositionPool
 {
-    // Weights that differ by less than this share of themselves are taken for the same; the last bits are noise of the way
-    // taken (sixteen of fifty-two bits).
+    // Weights that differ by less than this share of themselves are taken for the same; the last bits are noise of
+    // the way taken (sixteen of fifty-two bits).
     private const int NoiseBits = 16;
 
     private readonly int faults;

@@ -8,8 +8,9 @@ public sealed class BeliefTests
     private static readonly OutcomeId Pass = new("pass");
     private static readonly OutcomeId Fail = new("fail");
 
-    // Sources: 01 public exam item, result recomputed; 02 and 03 published exercise inputs, recomputed; 04 published article,
-    // prints 19 %; 05 an even prior gives the accuracy of a symmetric test. Formula of Bayes for sensitivity and specificity.
+    // Sources: 01 public exam item, result recomputed; 02 and 03 published exercise inputs, recomputed; 04 published
+    // article, prints 19 %; 05 an even prior gives the accuracy of a symmetric test. Formula of Bayes for sensitivity
+    // and specificity.
     [Theory]
     [InlineData(0.01, 0.9, 0.95, 0.153846154, 0.00106213489)]
     [InlineData(0.01, 0.9, 0.98, 0.3125, 0.00102965404)]
@@ -103,7 +104,8 @@ public sealed class BeliefTests
     [Fact]
     public void Believe_RepairFailed_ExcludesWhatItCures()
     {
-        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
         Belief belief = graph.Believe([new Evidence.RepairFailed(new RepairId("r"))]);
         Assert.Equal(1, belief.ProbabilityOf(new FaultId("c")));
         Assert.False(belief.Exhausted);
@@ -112,7 +114,8 @@ public sealed class BeliefTests
     [Fact]
     public void Believe_RepairWorked_LeavesOnlyWhatItCures()
     {
-        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c", 3)], [], [], Parts.Repair("r", 1, "a", "b"));
         Belief belief = graph.Believe([new Evidence.RepairWorked(new RepairId("r"))]);
         Assert.Equal(0.5, belief.ProbabilityOf(new FaultId("a")));
         Assert.Equal(0, belief.ProbabilityOf(new FaultId("c")));
@@ -186,7 +189,8 @@ public sealed class BeliefTests
     [MemberData(nameof(Senseless))]
     public void Believe_SenselessEvidence_Throws(Evidence evidence)
     {
-        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1))], [Parts.Check("c", 1, 0, ("a", 1))]);
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1))], [Parts.Check("c", 1, 0, ("a", 1))]);
         Assert.Throws<ArgumentException>(() => graph.Believe([evidence]));
     }
 

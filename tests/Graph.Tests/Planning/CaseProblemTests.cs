@@ -51,6 +51,15 @@ public sealed class CaseProblemTests
     }
 
     [Fact]
+    public void From_RefusedAccess_PlansNothingThere()
+    {
+        Situation situation = new(Technician, Closed) { RefusedAccess = [Open] };
+        CaseProblem made = CaseProblem.From(Graph(), Graph().Believe([]), situation);
+        Assert.Equal([Look], made.Problem!.Checks.Select(check => check.Id));
+        Assert.Equal([new OutOfReach.NoWay(new FaultId("board"), Swap)], made.OutOfReach.ToArray());
+    }
+
+    [Fact]
     public void From_FaultWithoutRepair_IsHandedOver()
     {
         FaultGraph graph = Graph(new Fault(FaultId.NoneOfThese, 1));

@@ -4,7 +4,8 @@ namespace DxAssistant.Graph.Tests.Planning;
 
 public sealed class ExactPlannerTests
 {
-    // Source: tests/Reference/sequencing.json, values of an independent solver; 1e-9 is the tolerance that file asks for.
+    // Source: tests/Reference/sequencing.json, values of an independent solver; 1e-9 is the tolerance that file asks
+    // for.
     private const double Tolerance = 1e-9;
 
     public static TheoryData<string> All => SequencingFile.Ids();
@@ -53,8 +54,8 @@ public sealed class ExactPlannerTests
 
     // Sources: 2.18 Pattipati and Alexandridis, IEEE Trans. SMC 20(4), 1990, 872-887, worked example;
     // 1.45 Ottosen and Jensen, A* Wars, PGM 2008, dependent actions; 2.24 Huffman's textbook example, weights
-    // 45, 13, 12, 16, 9, 5; 3 half-split theorem; 35.4 p/c theorem (Kadane and Simon 1977); 21.95 cost cluster with inside
-    // information (Ottosen and Jensen, UAI 2010). The last two with own numbers, in closed form.
+    // 45, 13, 12, 16, 9, 5; 3 half-split theorem; 35.4 p/c theorem (Kadane and Simon 1977); 21.95 cost cluster with
+    // inside information (Ottosen and Jensen, UAI 2010). The last two with own numbers, in closed form.
     [Theory]
     [InlineData("pub-pattipati-alexandridis-1990", 2.18)]
     [InlineData("pub-dependent-actions", 1.45)]

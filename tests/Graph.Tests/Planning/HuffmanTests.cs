@@ -4,8 +4,8 @@ namespace DxAssistant.Graph.Tests.Planning;
 
 public sealed class HuffmanTests
 {
-    // Sources: textbook example of weights 45, 13, 12, 16, 9, 5 (2.24 letters of two); eight equal weights need 3 letters of
-    // two; nine equal weights need 2 letters of three.
+    // Sources: textbook example of weights 45, 13, 12, 16, 9, 5 (2.24 letters of two); eight equal weights need 3
+    // letters of two; nine equal weights need 2 letters of three.
     [Theory]
     [InlineData(new[] { 0.45, 0.13, 0.12, 0.16, 0.09, 0.05 }, 2, 2.24)]
     [InlineData(new[] { 0.125, 0.125, 0.125, 0.125, 0.125, 0.125, 0.125, 0.125 }, 2, 3)]

@@ -5,9 +5,9 @@ namespace DxAssistant.Graph.Tests.Planning;
 
 public sealed class PcOrderTests
 {
-    // Sources: exchange argument, Smith's rule of 1956 (from memory), the first two checked by brute force over all orders;
-    // the third is a published example of weighted shortest processing time, whose weights are not normalised: cost is the
-    // sum of weight times completion time.
+    // Sources: exchange argument, Smith's rule of 1956 (from memory), the first two checked by brute force over all
+    // orders; the third is a published example of weighted shortest processing time, whose weights are not
+    // normalised: cost is the sum of weight times completion time.
     [Theory]
     [InlineData("ABCD", new[] { 0.4, 0.3, 0.2, 0.1 }, new[] { 20.0, 5, 10, 2 }, "BDAC", 20.4)]
     [InlineData("ABC", new[] { 0.5, 0.3, 0.2 }, new[] { 30.0, 30, 30 }, "ABC", 51.0)]

@@ -10,7 +10,8 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
     private static readonly Gen<int> Seeds = Gen.Int[0, 1_000_000];
 
     [Fact]
-    public void ExactPlanner_TinyRepairProblem_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2], Gen.Int[1, 3])
+    public void ExactPlanner_TinyRepairProblem_AgreesWithBruteForce() =>
+        Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2], Gen.Int[1, 3])
         .Sample((seed, faults, checks, states) =>
             AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4)), iter: 300);
 
@@ -44,13 +45,24 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
     [Theory]
     [InlineData("noisy", 6, 6, 1, 0.0)]
     [InlineData("access", 5, 6, 4, 0.4)]
+    [InlineData("perfect", 7, 8, 1, 1.0)]
     [InlineData("large", 12, 14, 4, 1.0)]
-    public void LivePlanner_FreshProblems_StaysNearTheOptimum(string kind, int faults, int checks, int states, double perfect)
+    public void LivePlanner_FreshRepairProblems_StaysNearTheOptimum(
+        string kind, int faults, int checks, int states, double perfect) =>
+        AssertNearTheOptimum(kind, seed => new RandomProblems(seed).Repairing(faults, checks, states, perfect));
+
+    [Theory]
+    [InlineData("perfect", 7, 8)]
+    [InlineData("large", 12, 12)]
+    public void LivePlanner_FreshIsolateProblems_StaysNearTheOptimum(string kind, int faults, int checks) =>
+        AssertNearTheOptimum(kind, seed => new RandomProblems(seed).Isolating(faults, checks));
+
+    private void AssertNearTheOptimum(string kind, Func<int, SequencingProblem> draw)
     {
         List<double> ratios = [];
         for (int seed = 1; seed <= 12; seed++)
         {
-            SequencingProblem problem = new RandomProblems(seed).Repairing(faults, checks, states, perfect);
+            SequencingProblem problem = draw(seed);
             Plan exact = new ExactPlanner().Plan(problem, problem.Begin());
             Assert.True(exact.IsExact, $"{kind} seed {seed}");
             ratios.Add(new PolicyEvaluator(problem, new LivePlanner()).Minutes(problem.Begin()) / exact.Minutes);

@@ -19,7 +19,9 @@ internal sealed class RandomProblems(int seed)
             Repairs(drawn, access), access);
     }
 
-    /// <summary>Pass-or-fail checks without error, and one dear check for each fault so that every fault can be isolated.</summary>
+    /// <summary>
+    /// Pass-or-fail checks without error, and one dear check for each fault so that every fault can be isolated.
+    /// </summary>
     public SequencingProblem Isolating(int faults, int checks)
     {
         ImmutableArray<Fault> drawn = Faults(faults);

@@ -53,7 +53,8 @@ public sealed class SequencingProblemTests
         Assert.Empty(plan.Options);
     }
 
-    // Two of the three faults look the same to every check: only one check is of use, whatever Huffman's code would ask for.
+    // Two of the three faults look the same to every check: only one check is of use, whatever Huffman's code would
+    // ask for.
     [Fact]
     public void Isolate_FaultsThatLookTheSame_StopsWhenNoCheckHelps()
     {

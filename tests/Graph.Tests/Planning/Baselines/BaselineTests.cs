@@ -5,7 +5,8 @@ namespace DxAssistant.Graph.Tests.Planning.Baselines;
 
 public sealed class BaselineTests
 {
-    public static TheoryData<string> Names => ["fixedOrder", "cheapestFirst", "infoGainPerCost", "repairOnly", "ecoMyopic", "rollout"];
+    public static TheoryData<string> Names =>
+        ["fixedOrder", "cheapestFirst", "infoGainPerCost", "repairOnly", "ecoMyopic", "rollout"];
 
     // Source: tests/Reference/sequencing.json, "baselines", reckoned by an independent program.
     [Theory]
