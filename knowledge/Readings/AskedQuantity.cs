@@ -24,7 +24,8 @@ public static class AskedQuantity
 
     /// <summary>Makes the context in which a quantity was asked by its name or by a unit of it.</summary>
     /// <param name="asked">
-    /// Such as <c>resistance</c>, <c>supply voltage</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing was.
+    /// Such as <c>resistance</c>, <c>supply voltage</c>, <c>gauge-pressure</c> or <c>kΩ</c>; empty or null when nothing
+    /// was.
     /// </param>
     /// <returns>False if <paramref name="asked"/> names neither.</returns>
     public static bool TryContext(string? asked, [NotNullWhen(true)] out ReadingContext? context)

@@ -66,12 +66,14 @@ internal static class Places
 
     private static LabelMention Extended(TokenList tokens, int first, bool air)
     {
-        Token next = tokens[first + 1];
-        int end = Dropped.Contains(next.Lower) ? first + 2 : first + 1;
+        // "indoor coil" is one place.
+        bool part = air && Parts.Contains(tokens[first + 1].Lower);
+        string word = part ? $"{OneName(Name(tokens[first]))} {tokens[first + 1].Lower}" : OneName(Name(tokens[first]));
+        int end = part ? first + 2 : first + 1;
+        end += Dropped.Contains(tokens[end].Lower) ? 1 : 0;
         bool sensor = Sensors.Contains(tokens[end].Lower);
-        string word = Name(tokens[first]);
-        string text = sensor ? $"{word} {tokens[end].Lower}" : OneName(word);
-        return Place(first, sensor ? end + 1 : end, text, air && !sensor ? LabelKind.Air : LabelKind.Place);
+        return Place(first, sensor ? end + 1 : end, sensor ? $"{word} {tokens[end].Lower}" : word,
+            air && !sensor && !part ? LabelKind.Air : LabelKind.Place);
     }
 
     // "the room's 72"

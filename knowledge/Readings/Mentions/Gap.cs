@@ -5,9 +5,11 @@ namespace DxAssistant.Knowledge.Readings.Mentions;
 /// <summary>What stands between two mentions.</summary>
 internal sealed class Gap(TokenList tokens, bool[] taken)
 {
-    /// <summary>Nothing but list marks, "and", and labels.</summary>
+    /// <summary>Nothing but list marks, "and", and labels; a full stop only beside a label.</summary>
     public bool IsListed(Mention one, Mention other)
     {
+        bool stop = false;
+        bool label = false;
         for (int at = one.End; at < other.First; at++)
         {
             Token token = tokens[at];
@@ -16,8 +18,10 @@ internal sealed class Gap(TokenList tokens, bool[] taken)
             {
                 return false;
             }
+            stop |= token.Is('.');
+            label |= taken[at];
         }
-        return true;
+        return label || !stop;
     }
 
     /// <summary>The two are the ends of a range: "10 to 12", "10-12", "between 10 and 12".</summary>

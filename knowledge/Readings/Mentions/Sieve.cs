@@ -3,12 +3,13 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Mentions;
 
-/// <summary>Drops the numbers that are no readings: counts, codes, dates, tolerances, and what should be
-/// read.</summary>
+/// <summary>Drops the numbers that are no readings: counts, codes, dates, tolerances, what should be read.</summary>
 internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext context, Setting setting)
 {
     // A word further back than this belongs to another thought.
     private const int ClauseReach = 6;
+
+    private readonly Misgivings _misgivings = new(tokens, taken, context, setting);
 
     /// <summary>What is left, in order, and whether any was dropped because it says what should be read.</summary>
     public (List<Mention> Left, bool AnyExpected) Sift(List<Mention> mentions)
@@ -26,8 +27,8 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
             numberedEnd = numbered ? mention.End : 0;
             if (!expected && !numbered && !IsSomethingElse(mention))
             {
-                left.Add(mention with { Doubt = DoubtOf(mention), IsLoose = mention.IsBare
-                    && mention.State == ReadingState.Number && IsFollowed(mention) });
+                bool loose = mention.IsBare && mention.State == ReadingState.Number && IsFollowed(mention);
+                left.Add(mention with { Doubt = _misgivings.About(mention), IsLoose = loose });
             }
         }
         return (left, anyExpected);
@@ -64,11 +65,15 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
             && (before.IsOneOf(",-&/") || before.Lower is "and" or "to" or "or");
         bool numbered = listed || before.Is('#')
             || (before.IsWord && Words.Numbered.Contains(before.Lower) && !taken[mention.First - 1]);
-        bool code = before.Lower is "code" or "codes" or "error" or "err" or "fault" or "alarm";
         bool whole = tokens[mention.Number].IsWhole || tokens[mention.Number].IsWord;
-        return numbered && whole
-            && (mention.IsBare ? !IsAskedSensor(before) : code && tokens[mention.End - 1].Length == 1);
+        bool suffix = !mention.IsBare && tokens[mention.End - 1].Length == 1 && IsSuffixOf(before, mention);
+        return numbered && whole && (mention.IsBare ? !IsAskedSensor(before) : suffix);
     }
+
+    // "code 5C", "unit 5C"
+    private bool IsSuffixOf(Token before, Mention mention) =>
+        before.Lower is "code" or "codes" or "error" or "err" or "fault" or "alarm"
+        || (context.Asked is null && tokens[mention.Number].Length == 1 && before.Lower is not ("sensor" or "gauge"));
 
     // "sensor 24" names a sensor or gives its temperature: that is asked, not dropped.
     private bool IsAskedSensor(Token before) => context.Asked is not null && before.Lower is "sensor" or "gauge";
@@ -105,10 +110,11 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
     private bool IsExpected(Mention mention, int reach)
     {
         // "9.8k spec 10k": the word belongs to the number that follows.
-        bool belongsToNext = tokens[mention.End + 1].IsNumber || tokens[mention.End + 1].IsOneOf(":=")
-            || tokens[mention.End + 1].Lower is "is" or "of" or "says";
-        if (Words.ExpectedAfter.Contains(tokens[mention.End].Lower) && !belongsToNext
-            && !(mention.End < taken.Length && taken[mention.End]))
+        Token next = tokens[mention.End];
+        Token second = tokens[mention.End + 1];
+        bool belongsToNext = Words.Rating.Contains(next.Lower)
+            && (second.IsNumber || second.IsOneOf(":=") || second.Lower is "is" or "of" or "says");
+        if (Words.ExpectedAfter.Contains(next.Lower) && !belongsToNext && IsFree(mention.End))
         {
             return true;
         }
@@ -127,43 +133,6 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         return false;
     }
 
-    private Doubt DoubtOf(Mention mention)
-    {
-        if (mention.Doubt != Doubt.None)
-        {
-            return mention.Doubt;
-        }
-        bool asks = tokens[mention.End].Is('?') || IsAdjective(mention) || IsRelative(mention);
-        bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit
-            && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
-            && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
-        return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
-    }
-
-    // "2 V low", "off by 2 V": a difference, not what the meter showed.
-    private bool IsRelative(Mention mention) => mention.State == ReadingState.Number
-        && ((Words.Relative.Contains(tokens[mention.End].Lower) && !(mention.End < taken.Length && taken[mention.End]))
-            || Words.RelativeBefore.Contains(tokens[mention.First - 1].Lower)
-            || (tokens[mention.First - 1].Is("of") && tokens[mention.First - 2].Lower is "%" or "percent"));
-
-    // "used a 87V", "on my 10k one": what a thing is called, not what was read; "got a 10k" is read.
-    private bool IsAdjective(Mention mention) => mention.HasOwnUnit && mention.State == ReadingState.Number
-        && mention.First > 0 && !taken[mention.First - 1] && !tokens[mention.First - 1].Glued
-            && tokens[mention.First - 1].Text is "a" or "an" or "the" or "my" or "your" or "our"
-            && tokens[mention.Number].Kind != TokenKind.Fraction
-        && !Words.Cue.Contains(tokens[mention.First - 2].Lower)
-            && tokens[mention.First - 2].Lower is not ("at" or "have" or "has" or "of");
-
-    private bool IsLimit(Mention mention)
-    {
-        Token before = tokens[mention.First - 1];
-        Token next = tokens[mention.End];
-        bool tolerance = tokens[mention.End + 1].Is("or") || tokens[mention.End + 1].Is('/')
-            || tokens[mention.End + 1].Is('-');
-        bool plus = (!tolerance && (next.Is('+') || next.Is("plus")))
-            || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
-        return mention.State == ReadingState.Number
-            && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥")
-                || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
-    }
+    // No label holds the token.
+    private bool IsFree(int at) => at >= taken.Length || !taken[at];
 }

@@ -52,8 +52,15 @@ internal static class Words
         + "battery range scale setting ntc ptc heater class model control tolerance plug receptacle service minimum "
         + "maximum max min one ones rla lra fla pull pullup");
 
+    /// <summary>Words behind a value, if no temperature, that make it a change.</summary>
+    public static FrozenSet<string> Change { get; } = Set("drop rise increase decrease swing loss gain");
+
+    /// <summary>Words before "of" that take a part of the value behind it.</summary>
+    public static FrozenSet<string> Parts { get; } = Set("percent half third quarter most fraction multiple");
+
     /// <summary>Words before a value that make it a difference from another.</summary>
-    public static FrozenSet<string> RelativeBefore { get; } = Set("by lost lose loses losing gained gain dropped "
+    public static FrozenSet<string> RelativeBefore { get; } = Set("by up down lost lose loses losing gained gain "
+        + "dropped "
         + "drops rose fell heat heats cool cools cooled heated changed");
 
     /// <summary>Words behind a percentage that make it a figure of speech or a part of something.</summary>
@@ -61,7 +68,8 @@ internal static class Words
 
     /// <summary>Words behind a value that make it a difference from another.</summary>
     public static FrozenSet<string> Relative { get; } = Set("low high less more short off apart higher lower too "
-        + "above below under over difference different");
+        + "above below under over difference different "
+        + "cooler warmer hotter colder ahead behind");
 
     /// <summary>Things that people count in a message about a unit.</summary>
     public static FrozenSet<string> Counted { get; } = Set(
@@ -82,6 +90,10 @@ internal static class Words
     public static FrozenSet<string> BeforeOne { get; } = Set(
         "on this that which the other each no any last first next every new old good bad only another some right left "
         + "same wrong");
+
+    /// <summary>Those of them that can also stand before their number.</summary>
+    public static FrozenSet<string> Rating { get; } = Set(
+        "nominal rated rating setpoint spec specified minimum maximum max min rla lra fla");
 
     /// <summary>Words between two values that make them the ends of a range.</summary>
     public static FrozenSet<string> To { get; } = Set("to or through thru till");

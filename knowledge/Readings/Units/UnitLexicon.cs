@@ -9,8 +9,8 @@ namespace DxAssistant.Knowledge.Readings.Units;
 /// <remarks>In the keys, <c>deg</c> stands for °, <c>ohm</c> for Ω and <c>u</c> for µ.</remarks>
 internal static class UnitLexicon
 {
-    private const string Ohms = "ohm ohms omh omhs ohmz ohsm ohn ohns oms";
-    private const string Volts = "v volt volts vlt vlts voltz";
+    private const string Ohms = "ohm ohms omh omhs ohmz ohmios ohsm ohn ohns oms";
+    private const string Volts = "v volt volts voltios vlt vlts voltz";
     private const string Amps = "a amp amps ampere amperes ampers";
     private const string Farads = "f fd farad farads";
 

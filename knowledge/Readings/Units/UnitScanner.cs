@@ -39,13 +39,34 @@ internal static class UnitScanner
             TokenKind.Word => FoldWord(token.Lower),
             TokenKind.Code => token.Lower is "cm2" or "h2o" or "in2" ? token.Lower : null,
             TokenKind.Symbol when token.Is('°') => "deg",
+            TokenKind.Symbol when Squared(token.Text) is { } unit => unit,
             TokenKind.Symbol when token.Text is "%" or "#" or "\"" or "/" or "'" => token.Text,
             TokenKind.Symbol when (token.Is('.') || token.Is('-')) && joins => "",
             _ => null,
         };
     }
 
-    private static string FoldWord(string word) => word is "degree" or "degrees" or "degs"
+    // Units that some keyboards give as one character.
+    private static string? Squared(string symbol) => symbol switch
+    {
+        "℃" => "degc",
+        "℉" => "degf",
+        "㏀" => "kohm",
+        "㏁" => "megohm",
+        "㎷" => "mv",
+        "㎸" => "kv",
+        "㎃" => "ma",
+        "㎂" => "ua",
+        "㎌" => "uf",
+        "㎋" => "nf",
+        "㎪" => "kpa",
+        "㎫" => "mpa",
+        "㎐" => "hz",
+        "㎾" => "kw",
+        _ => null,
+    };
+
+    private static string FoldWord(string word) => word is "degree" or "degrees" or "degs" or "grad" or "grados"
         ? "deg"
         : word.Replace("ω", "ohm", StringComparison.Ordinal).Replace("µ", "u", StringComparison.Ordinal);
 }

@@ -35,6 +35,28 @@ public sealed class ElectricalReadingTests
         current | one twenty milliamps => ASK separator [1.2 mA | 120 mA]
         frequency | 60 => 60 Hz
         humidity | 45 => 45 %
+        current | 4 to 20 mA => ASK range [4 mA | 20 mA]
+        current | 5 milli amps => 5 mA
+        current | 12 microamps => 12 µA
+        current | point five => 0.5 A
+        current | half an amp => 0.5 A
+        current | two and a half amps => 2.5 A
+        current | three quarters of an amp => 0.75 A
+        current | .75A => 0.75 A
+        current | 750mA => 750 mA
+        current | 0,75 A => 0.75 A
+        current | 15A inrush, 6.2A running => ASK which-one [15 A | 6.2 A]
+        capacitance | 45+5 µF => ASK limit [45 µF | 5 µF]
+        capacitance | 370V cap 45 uF => 45 µF
+        capacitance | 45/5 mfd 440v reads 43.8 and 4.7 => ASK unsure [45 µF | 5 µF | 43.8 µF | 4.7 µF]
+        capacitance | 43.8 / 4.7 => ASK which-one [43.8 µF | 4.7 µF]
+        capacitance | thirty five micro farads => 35 µF
+        capacitance | 35 microfarad plus or minus 6 percent => 35 µF
+        capacitance | 35mfd ±6% => 35 µF
+        capacitance | 7.5 UF => 7.5 µF
+        capacitance | 7,5 µF => 7.5 µF
+        capacitance | forty four point two => 44.2 µF
+        capacitance | 44200 nF => 44200 nF
         """);
 
     [Theory]

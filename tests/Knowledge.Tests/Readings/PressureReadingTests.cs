@@ -29,6 +29,27 @@ public sealed class PressureReadingTests
         vacuum | pulled down to 350 microns => 350 micron
         vacuum | 350 micron => 350 micron
         vacuum | 29.9 inHg => 29.9 inHg
+        pressure | 118 psi => 118 psi
+        pressure | 118 PSIG => 118 psig
+        pressure | one eighteen psi => 118 psi
+        pressure | eight bar => 8 bar
+        pressure | 8,1 bar => 8.1 bar
+        pressure | 810 kPa => 810 kPa
+        pressure | 0,81 MPa => 0.81 MPa
+        pressure | .81 mpa => 0.81 MPa
+        pressure | 350 over 118 psi => ASK limit [118 psi]
+        pressure | 118/350 => ASK which-one [118 psi | 118 kPa | 118 bar | 350 psi | 350 kPa]
+        pressure | low 118 high 350 psi => ASK unsure [118 psi; 350 psi | 118 kPa; 350 psi | 118 bar; 350 psi]
+        pressure | suction 118 PSI, discharge 350 PSI => suction=118 psi; discharge=350 psi
+        pressure | suction one eighteen discharge three fifty psi => suction=118 psi; discharge=350 psi
+        pressure | 120 pounds on the low side => low side=120 psi
+        pressure | 120 lb => 120 psi
+        pressure | 500 microns => 500 micron
+        pressure | 29 inches of vacuum => NONE no-reading
+        pressure | -5 psi => -5 psi
+        pressure | vacuum => NONE no-reading
+        pressure | 0 psi => 0 psi
+        pressure | minus 0.5 bar => -0.5 bar
         """);
 
     [Theory]

@@ -37,7 +37,7 @@ public sealed class ReportReadingTests
         us | 20 degree TD => 20 °F
         us | dropped 20 degrees => ASK unsure [20 °F]
         us | temp split 18F => 18 °F
-        us | return 75F supply 55F split 20F => ASK which-one [75 °F | 55 °F | 20 °F]
+        us | return 75F supply 55F split 20F => return=75 °F; supply=55 °F; 20 °F
         us | weighed in 2 lb 4 oz => NONE no-reading
         us | charge is 1.1 kg => NONE no-reading
         us | added 6 oz => NONE no-reading
@@ -155,6 +155,9 @@ public sealed class ReportReadingTests
         us | 4th => NONE no-reading
         us | 4x => NONE no-reading
         us | x4 => NONE no-reading
+        us | suction 118 psi at 52F liquid 350 psi at 95F => suction=118 psi; 52 °F; liquid=350 psi; 95 °F
+        us | 118 psi 52F suction 350 psi 95F liquid => suction=52 °F; liquid=95 °F ?? ASK which-one [118 psi | 350 psi]
+        us | L1 118V 5.2A L2 121V 5.4A => L1=118 V; L2=121 V ?? ASK which-one [5.2 A | 5.4 A]
         """);
 
     [Theory]

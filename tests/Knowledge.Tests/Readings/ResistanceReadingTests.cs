@@ -338,13 +338,26 @@ public sealed class ResistanceReadingTests
         resistance | reading4.7k => NONE no-reading
         resistance | 4.7kreading => NONE no-reading
         resistance | 4.7k4.8k => NONE no-reading
-        resistance | 4..7k => ASK unsure [4 Ω; 0.7 kΩ | 4 kΩ; 0.7 kΩ | 4 MΩ; 0.7 kΩ]
+        resistance | 4..7k => ASK which-one [4 Ω | 4 kΩ | 4 MΩ | 0.7 kΩ]
         resistance | 4.7.1k => NONE no-reading
         resistance | 47OO => NONE no-reading
         resistance | 1O k => NONE no-reading
         resistance | l0k => NONE no-reading
         resistance | I0k => NONE no-reading
         resistance | 1Ok => NONE no-reading
+        resistance | I got 4.7 on the K scale => ASK no-unit [4.7 Ω | 4.7 kΩ | 4.7 MΩ]
+        resistance | compressor windings: common to start 3.2, common to run 1.4, start to run 4.6 ohms => common-start=3.2 Ω; common-run=1.4 Ω; start-run=4.6 Ω
+        resistance | 10,2 kOhm bei 25 Grad => 10.2 kΩ ?? ASK which-unit [25 °C | 25 °F]
+        resistance | 10.2kΩ±1% => 10.2 kΩ
+        resistance | 10.2 kΩ ± 1 % => 10.2 kΩ
+        resistance | >1GΩ => ASK limit [1 GΩ]
+        resistance | ≥200 MΩ => ASK limit [200 MΩ]
+        resistance | 5 x 1k => ASK unsure [1 kΩ]
+        resistance | 1 100 000 ohms => ASK separator [1100000 Ω]
+        resistance | 1,100,000 ohms => 1100000 Ω
+        resistance | 3,3,3 ohms => 3 Ω; 3 Ω; 3 Ω
+        resistance | 10㏀ => 10 kΩ
+        resistance | 2.5 ㏁ => 2.5 MΩ
         """);
 
     [Theory]

@@ -105,6 +105,69 @@ public sealed class SentenceReadingTests
         - | 10k ± 5% => 10 kΩ
         - | 10k plus or minus 5 percent => 10 kΩ
         - | 10k +/- 0.5k => 10 kΩ
+        - | 10,2 kOhm bei 25 Grad C => 10.2 kΩ; 25 °C
+        - | about 10.2k => 10.2 kΩ
+        - | ten point two kilohms => 10.2 kΩ
+        - | reads 2.47 megohms => 2.47 MΩ
+        - | 2.47M => NONE no-reading
+        - | 24 V => 24 V
+        - | 24 v => 24 V
+        - | 24 volts AC => 24 V
+        - | four hundred eighty volts => 480 V
+        - | 118 volts on L1 and 121 volts on L2 => L1=118 V; L2=121 V
+        - | 12 amps => 12 A
+        - | 12 A => 12 A
+        - | 1.2 A => 1.2 A
+        - | -20 C => -20 °C
+        - | minus 20 celsius => -20 °C
+        - | 68 degrees fahrenheit => 68 °F
+        - | 68 degrees => ASK which-unit [68 °C | 68 °F]
+        - | 68F => 68 °F
+        - | 20 C => 20 °C
+        - | 101.3 kPa => 101.3 kPa
+        - | 44 mfd => 44 µF
+        - | 60 hertz => 60 Hz
+        - | 850 RPM => 850 r/min
+        - | 55 % RH => 55 %
+        - | open circuit => OPEN
+        - | shorted => SHORT
+        - | dead short => SHORT
+        - | short circuit => SHORT
+        - | infinite resistance => OPEN
+        - | no continuity => OPEN
+        - | zero ohms => SHORT
+        - | 0 ohms => SHORT
+        - | 0.0 ohms => SHORT
+        - | 10 => ASK no-unit []
+        - | 10.2 => ASK no-unit []
+        - | one hundred => ASK no-unit []
+        - | 1.1 1.2 1.1 => ASK no-unit []
+        - | 1.1 1.2 1.1 ohms => 1.1 Ω; 1.2 Ω; 1.1 Ω
+        - | hello => NONE no-reading
+        - | E5 and 10k => 10 kΩ
+        - | unit 5C => NONE no-reading
+        - | room 5C => room=5 °C
+        - | b4 10k => 10 kΩ
+        - | 10k b4 => 10 kΩ
+        - | swapped 2 boards and it still says E5 => NONE no-reading
+        - | replaced the board on 5/12 and the fan in 2023 => ASK no-unit []
+        - | the 24V transformer reads 26.4 => ASK no-unit []
+        - | it has 2 fans and 3 sensors => NONE no-reading
+        - | sensor 3 reads 4.85k at 40 C => sensor 3=4.85 kΩ; 40 °C
+        - | call back at 4 => NONE no-reading
+        - | I'm at unit 12B, suction 118 psig => suction=118 psig
+        - | wo 48213 10k => 10 kΩ
+        - | 2nd floor unit reads 230V => 230 V
+        - | 120V/240V => ASK which-one [120 V | 240 V]
+        - | 120 to 240 volts => ASK range [120 V | 240 V]
+        - | 1.2 k to 1.4 k => ASK range [1.2 kΩ | 1.4 kΩ]
+        - | 10k, 12k and OL => 10 kΩ; 12 kΩ; OPEN
+        - | 10k or 12k => ASK range [10 kΩ | 12 kΩ]
+        - | either 10 or 12 ohms => ASK range [10 Ω | 12 Ω]
+        - | 10 ohms, no 12 ohms => ASK which-one [10 Ω | 12 Ω]
+        - | 10 ohms... 12 ohms => ASK which-one [10 Ω | 12 Ω]
+        - | 10 ohms maybe 12 => ASK no-unit [10 Ω]
+        - | room sensor 10.2k at 24C coil sensor 9.8k at 26C => room sensor=10.2 kΩ; 24 °C; coil sensor=9.8 kΩ; 26 °C
         """);
 
     [Theory]

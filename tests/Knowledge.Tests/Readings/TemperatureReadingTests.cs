@@ -106,6 +106,25 @@ public sealed class TemperatureReadingTests
         temperature | 72F (22C) => ASK which-one [72 °F | 22 °C]
         temperature | 22C/72F => ASK which-one [22 °C | 72 °F]
         temperature | 22 C = 72 F => ASK which-one [22 °C | 72 °F]
+        temperature | 24℃ => 24 °C
+        temperature | 75℉ => 75 °F
+        temperature | +5 °C => 5 °C
+        temperature | 5 ° C => 5 °C
+        temperature | - 40 °C => ASK sign [40 °C | -40 °C]
+        temperature | minus forty => ASK no-unit [-40 °C | -40 °F]
+        temperature | supply air is 20 degrees cooler than return => ASK unsure [supply=20 °C | supply=20 °F]
+        temperature | 5 degrees below setpoint => ASK unsure [5 °C | 5 °F]
+        temperature | it's 5 degrees C warmer => ASK unsure [5 °C]
+        temperature | thirty-two fahrenheit => 32 °F
+        temperature | 32 F => 32 °F
+        temperature | zero celsius => 0 °C
+        temperature | minus twelve point five celsius => -12.5 °C
+        temperature | 12.5 below zero celsius => -12.5 °C
+        temperature | ninety five => ASK no-unit [95 °C | 95 °F]
+        temperature | 98.6 => ASK no-unit [98.6 °C | 98.6 °F]
+        temperature | 20c outside 22c inside => outdoor=20 °C; indoor=22 °C
+        temperature | outside air 35 C, room 24 C => outdoor=35 °C; room=24 °C
+        temperature | indoor coil 8C outdoor coil 45C => indoor coil=8 °C; outdoor coil=45 °C
         """);
 
     [Theory]

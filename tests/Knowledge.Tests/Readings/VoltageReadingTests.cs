@@ -202,6 +202,27 @@ public sealed class VoltageReadingTests
         volts | twenty four point six vac => 24.6 V
         volts | 24 point 6 => 24.6 V
         volts | twenty for => ASK unsure [20 V]
+        voltage | twelve volts DC => 12 V
+        voltage | a hundred => 100 V
+        voltage | a hundred and ten => 110 V
+        voltage | one ten => 110 V
+        voltage | one ten point five => 110.5 V
+        voltage | two twenty => 220 V
+        voltage | two twenty volts => 220 V
+        voltage | I measured 208 between L1 and L2, 207 between L2 and L3 and 209 between L1 and L3 => L1-L2=208 V; L2-L3=207 V; L1-L3=209 V
+        voltage | L1-L2: 208V; L2-L3: 207V; L3-L1: 209V => L1-L2=208 V; L2-L3=207 V; L3-L1=209 V
+        voltage | phase A 120 phase B 118 => ASK unsure [118 V]
+        voltage | line voltage is 230 and control voltage is 24 => ASK which-one [230 V | 24 V]
+        voltage | 24 volts at the transformer, 0 volts at the contactor => ASK which-one [24 V | 0 V]
+        voltage | 24 and change => ASK unsure [24 V]
+        voltage | 20-something volts => ASK unsure [20 V]
+        voltage | down 10 volts => ASK unsure [10 V]
+        voltage | down to 10 volts => 10 V
+        voltage | up to 250 volts => 250 V
+        voltage | up 5 volts => ASK unsure [5 V]
+        voltage | 2 volt drop => ASK unsure [2 V]
+        voltage | half of 230 => ASK unsure [230 V]
+        voltage | 2 x 115 V => ASK unsure [115 V]
         """);
 
     [Theory]

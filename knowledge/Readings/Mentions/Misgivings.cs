@@ -1,0 +1,61 @@
+using DxAssistant.Knowledge.Quantities;
+using DxAssistant.Knowledge.Readings.Text;
+
+namespace DxAssistant.Knowledge.Readings.Mentions;
+
+/// <summary>Finds what speaks against a number: a question, a limit, a difference, the name of a thing.</summary>
+internal sealed class Misgivings(TokenList tokens, bool[] taken, ReadingContext context, Setting setting)
+{
+    /// <summary>Why a mention cannot simply be taken; none if it can.</summary>
+    public Doubt About(Mention mention)
+    {
+        if (mention.Doubt != Doubt.None)
+        {
+            return mention.Doubt;
+        }
+        bool asks = tokens[mention.End].Is('?') || IsAdjective(mention) || IsRelative(mention);
+        bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit
+            && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
+            && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
+        return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
+    }
+
+    // "2 V low", "off by 2 V", "half of 10k", "10^6": a difference or a part, not what the meter showed.
+    private bool IsRelative(Mention mention)
+    {
+        Token next = tokens[mention.End];
+        Token before = tokens[mention.First - 1];
+        bool change = Words.Change.Contains(next.Lower)
+            && !mention.Units.Any(unit => unit.Kind == QuantityKind.Temperature);
+        bool part = before.Is("of")
+            && (tokens[mention.First - 2].Is('%') || Words.Parts.Contains(tokens[mention.First - 2].Lower));
+        bool product = before.Is('^') || (tokens[mention.First - 2].IsNumber && (before.Is('*') || before.Is("x")));
+        return mention.State == ReadingState.Number
+            && ((IsFree(mention.End) && (Words.Relative.Contains(next.Lower) || change))
+                || Words.RelativeBefore.Contains(before.Lower) || part || product);
+    }
+
+    // "used a 87V", "on my 10k one": what a thing is called, not what was read; "got a 10k" is read.
+    private bool IsAdjective(Mention mention) => mention.HasOwnUnit && mention.State == ReadingState.Number
+        && mention.First > 0 && !taken[mention.First - 1] && !tokens[mention.First - 1].Glued
+            && tokens[mention.First - 1].Text is "a" or "an" or "the" or "my" or "your" or "our"
+            && tokens[mention.Number].Kind != TokenKind.Fraction
+        && !Words.Cue.Contains(tokens[mention.First - 2].Lower)
+            && tokens[mention.First - 2].Lower is not ("at" or "have" or "has" or "of");
+
+    private bool IsLimit(Mention mention)
+    {
+        Token before = tokens[mention.First - 1];
+        Token next = tokens[mention.End];
+        bool tolerance = tokens[mention.End + 1].Is("or") || tokens[mention.End + 1].Is('/')
+            || tokens[mention.End + 1].Is('-');
+        bool plus = (!tolerance && (next.Is('+') || next.Is("plus")))
+            || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
+        return mention.State == ReadingState.Number
+            && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥")
+                || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
+    }
+
+    // No label holds the token.
+    private bool IsFree(int at) => at >= taken.Length || !taken[at];
+}
