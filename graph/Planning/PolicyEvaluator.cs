@@ -47,7 +47,7 @@ public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy)
     {
         Position after = position.Failed(repair, access);
         double share = after.WeightSpan.Mass() / position.WeightSpan.Mass();
-        return share > 0 ? share * Minutes(after) : 0;
+        return share > 0 ? share * (problem.RepairTable.Wrong(repair) + Minutes(after)) : 0;
     }
 
     private double Through(Position position, PlannedStep.DoCheck step)

@@ -8,6 +8,7 @@ internal sealed class RepairTable
     private readonly int verifyState;
     private readonly double[] travel;
     private readonly double[] minutes;
+    private readonly double[] wrong;
     private readonly int[] firstAccess;
     private readonly int[] access;
     private readonly int[] firstFixed;
@@ -24,6 +25,7 @@ internal sealed class RepairTable
         (travel, verifyState) = (problem.Travel, problem.VerifyState);
         Count = problem.Repairs.Length;
         minutes = [.. problem.Repairs.Select(repair => repair.Minutes + repair.VerifyMinutes)];
+        wrong = [.. problem.Repairs.Select(repair => repair.WrongMinutes)];
         firstAccess = CheckTable.Offsets(problem.Repairs.Select(repair => repair.Access.Length));
         access = [.. problem.Repairs.SelectMany(repair => repair.Access).Select(problem.Access.IndexOf)];
         Dictionary<Model.FaultId, int> places =
@@ -58,6 +60,9 @@ internal sealed class RepairTable
     /// <summary>Minutes of the repair from a state, done in the given access state, verification included.</summary>
     public double Price(int state, int repair, int done) =>
         travel[state * states + done] + minutes[repair] + (verifyState < 0 ? 0 : travel[done * states + verifyState]);
+
+    /// <summary>Minutes that a repair costs on top when it does not cure.</summary>
+    public double Wrong(int repair) => wrong[repair];
 
     /// <summary>The access state behind <see cref="Price(int, int)"/>; the first listed on a tie.</summary>
     public int CheapestAccess(int state, int repair) => cheapestAccess[state * Count + repair];

@@ -30,6 +30,7 @@ internal sealed class Pages
 
         Likelihoods = WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
         Frequencies = WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
+        Prices = WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
     }
 
     /// <summary>Sorted by path.</summary>
@@ -40,6 +41,9 @@ internal sealed class Pages
 
     /// <summary>What the frequency words mean; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Frequencies { get; }
+
+    /// <summary>What is priced in minutes although it takes none; empty when there is no such table.</summary>
+    public ImmutableSortedDictionary<string, double> Prices { get; }
 
     public static Pages Parse(ContentFolder folder) => new([.. folder.Files.Select(PageParser.Parse)]);
 

@@ -72,9 +72,13 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     private void AddRepair(int repair, int state, int access)
     {
         int first = Branches.Count;
-        if (repairs.Fail(repair, weights, after) is > 0 and double probability)
-            Branches.Add(new Branch(probability, Arrive(useful, -1, repairs.StateAfter(access))));
         double price = repairs.Price(state, repair, access);
+        if (repairs.Fail(repair, weights, after) is > 0 and double probability)
+        {
+            Branches.Add(new Branch(probability, Arrive(useful, -1, repairs.StateAfter(access))));
+            price += probability * repairs.Wrong(repair);
+        }
+
         Actions.Add(new SearchAction(-1, repair, access, price, first, Branches.Count - first));
     }
 

@@ -23,7 +23,7 @@ internal sealed class RepairsOnly(SequencingProblem problem)
         while (count > 0 && mass > Nothing)
         {
             int best = Best(count, state);
-            minutes += mass * repairs.Price(state, best);
+            minutes += mass * repairs.Price(state, best) + Math.Max(0, mass - cures[best]) * repairs.Wrong(best);
             mass -= cures[best];
             state = repairs.StateAfter(repairs.CheapestAccess(state, best));
             foreach (int fault in repairs.Fixes(best)) left[fault] = 0;

@@ -9,6 +9,9 @@ namespace DxAssistant.Knowledge.Content.Building;
 /// <summary>Makes the fault graph from pages that all rules have passed.</summary>
 internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReader> read)
 {
+    // The row of the table of prices that says what a wrong part costs.
+    private const string PartForNothing = "part changed for nothing";
+
     private readonly ILookup<Page, FaultId> cured = pages.OfKind(PageKind.Fault)
         .SelectMany(fault => read(fault).Targets("Repair", PageKind.Repair).Select(repair => (repair, fault)))
         .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id));
@@ -55,8 +58,10 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
     {
         PageReader reader = read(page);
         return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"),
-            States(reader),
-            Who(reader), [.. cured[page]]);
+            States(reader), Who(reader), [.. cured[page]])
+        {
+            WrongMinutes = reader.List("parts").IsEmpty ? 0 : pages.Prices.GetValueOrDefault(PartForNothing),
+        };
     }
 
     private AccessStates Access()

@@ -40,7 +40,7 @@ internal sealed class RepeatedRow : IContentRule
 
     private static bool IsKeyed(string section) =>
         section is "Likelihoods" or "Causes" or "Outcomes" or "Expected" or "Readings"
-        or "Ratings" or "Terminals" or "Ways here" or "Roles" or "Frequencies";
+        or "Ratings" or "Terminals" or "Ways here" or "Roles" or "Frequencies" or "Prices";
 
     // Two links to one page are the same, whatever they show.
     private static string Key(Page page, RichText cell) => cell.Link?.PathFrom(page.Path) ?? cell.Text;

@@ -40,6 +40,7 @@ internal sealed class WrongNumber : IContentRule
         [
             new("Likelihoods", "Value", value => value is > 0 and < 1, "a number above 0 and below 1"),
             new("Frequencies", "Value", value => value is > 0 and <= 1000, "a number above 0, to 1000"),
+            new("Prices", "Value", value => value is >= 0 and <= 1440, "a number of minutes, 0 to 1440"),
         ],
         PageKind.Roles => [new("Roles", "Rank", value => value is >= 0 and <= 9 && value % 1 == 0,
             "a whole number, 0 to 9")],

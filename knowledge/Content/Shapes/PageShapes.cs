@@ -25,6 +25,7 @@ internal static class PageShapes
         [
             Table("Likelihoods", true, new("Word"), new("Value"), Source),
             Table("Frequencies", true, new("Word"), new("Value"), Source),
+            Table("Prices", false, new("Word"), new("Value"), Source),
         ]),
         new(PageKind.Sources, null, [Kind, Id], [], Sentence("")),
         new(PageKind.Phrases, null, [Kind, Id], [], Sentence("")),
