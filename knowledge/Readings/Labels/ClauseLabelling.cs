@@ -3,7 +3,7 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Labels;
 
-/// <summary>Labels values clause by clause, where labels and values do not simply take turns over the whole message.</summary>
+/// <summary>Labels values clause by clause, where labels and values do not take turns over the message.</summary>
 internal sealed class ClauseLabelling(TokenList tokens, List<LabelMention> labels, List<Mention> mentions)
 {
     /// <summary>Labels the mentions in place.</summary>

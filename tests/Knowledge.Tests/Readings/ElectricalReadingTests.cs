@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class ElectricalReadingTests
 {
-    // As technicians type and dictate: capacitors, currents and the like. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: capacitors, currents and the like.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         capacitance | 45 mfd => 45 µF

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class FormReadingTests
 {
-    // As technicians type and dictate: forms with lines of several kinds. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: forms with lines of several kinds.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         room-sensor | 10.2k at 24C => resistance=10.2 kΩ; temperature=24 °C

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class LineReadingTests
 {
-    // As technicians type and dictate: two legs. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: two legs.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         lines | L1 118 L2 121 => L1=118 V; L2=121 V

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class PressureReadingTests
 {
-    // As technicians type and dictate: pressures. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: pressures.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         gauges-us | 118 => 118 psig

@@ -15,15 +15,18 @@ internal static class ReadingForms
         "room-sensor-us" => ReadingContext.ForForm(RoomSensor, American),
         "superheat-form" => ReadingContext.ForForm(Superheat, European),
         "superheat-form-us" => ReadingContext.ForForm(Superheat, American),
-        "split-us" => ReadingContext.ForForm([Degrees("Return air", -10, 50), Degrees("Supply air", -20, 70)], American),
+        "split-us" => ReadingContext.ForForm(
+            [Degrees("Return air", -10, 50), Degrees("Supply air", -20, 70)], American),
         "high-side-us" => ReadingContext.ForForm(HighSide, American),
         "bus" => ReadingContext.ForForm([Volts("Supply", 0, 480), Volts("DC bus", 0, 800)]),
-        "legs" => ReadingContext.ForForm([Volts("L1–L2", 0, 480), Volts("L1–ground", 0, 300), Volts("L2–ground", 0, 300)]),
+        "legs" => ReadingContext.ForForm(
+            [Volts("L1–L2", 0, 480), Volts("L1–ground", 0, 300), Volts("L2–ground", 0, 300)]),
         "diodes" => ReadingContext.ForForm("P–U P–V P–W N–U N–V N–W".Split(' ').Select(label => Volts(label, 0, 3))),
         "signal" => ReadingContext.ForForm([Volts("lowest signal", -100, 400), Volts("highest signal", -100, 400)]),
         "megger" => ReadingContext.ForForm([new("Winding to shell", Units.MegaOhm, new(0, 1e11))]),
         "pipe-us" => ReadingContext.ForForm([Degrees("Discharge pipe", -30, 180)], American),
-        "celsius-field-us" => ReadingContext.For(QuantityKind.Temperature, American) with { DefaultUnit = Units.Celsius },
+        "celsius-field-us" =>
+            ReadingContext.For(QuantityKind.Temperature, American) with { DefaultUnit = Units.Celsius },
         _ => null,
     };
 

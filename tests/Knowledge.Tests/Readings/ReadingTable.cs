@@ -4,7 +4,7 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Tests.Readings;
 
-/// <summary>Tables of messages and what they must be taken for, one a line: context, bar, message, arrow, result.</summary>
+/// <summary>Tables of messages and what they must be taken for: context, bar, message, arrow, result.</summary>
 /// <remarks>
 /// A result is readings (<c>U–V=1.1 Ω; 24 °C</c>, OPEN, SHORT; after <c>??</c> what is unclear beside them),
 /// ASK with the reason and the meanings offered, or NONE with the reason.
@@ -57,7 +57,8 @@ internal static class ReadingTable
 
     public static string Show(ReadingResult result) => result switch
     {
-        ReadingResult.Readings { Unclear: { } unclear } taken => $"{Show(taken.List)} ?? {Show((ReadingResult)unclear)}",
+        ReadingResult.Readings { Unclear: { } unclear } taken =>
+            $"{Show(taken.List)} ?? {Show((ReadingResult)unclear)}",
         ReadingResult.Readings taken => Show(taken.List),
         ReadingResult.AskBack ask => $"ASK {ask.Reason} [{Meanings(ask)}]",
         ReadingResult.NotUnderstood none => $"NONE {none.Reason}",

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class ReportReadingTests
 {
-    // As technicians type and dictate: reports of the job, °F and psi. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: reports of the job, °F and psi.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         us | I'm getting about 10.2k on the room sensor, it's 72 in here => room sensor=10.2 kΩ; room=72 °F

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class ResistanceReadingTests
 {
-    // As technicians type and dictate: ohms with no form. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: ohms with no form.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         resistance | 10.2k => 10.2 kΩ

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class SensorReadingTests
 {
-    // As technicians type and dictate: one sensor, the form in kΩ. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: one sensor, the form in kΩ.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         sensor | 1,200 ohms => 1200 Ω

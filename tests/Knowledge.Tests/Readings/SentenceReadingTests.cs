@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class SentenceReadingTests
 {
-    // As technicians type and dictate: sentences, nothing asked. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: sentences, nothing asked.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         - | 2.1k => 2.1 kΩ

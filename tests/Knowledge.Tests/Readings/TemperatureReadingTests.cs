@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class TemperatureReadingTests
 {
-    // As technicians type and dictate: temperatures. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: temperatures.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         temperature-eu | twenty four degrees => 24 °C

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class VoltageReadingTests
 {
-    // As technicians type and dictate: volts. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: volts.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         volts | 1,200 V => 1.2 V

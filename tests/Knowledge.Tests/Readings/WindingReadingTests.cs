@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Tests.Readings;
 
 public sealed class WindingReadingTests
 {
-    // As technicians type and dictate: three windings, the form in Ω. What each is taken for follows from the rules on ReadingParser.
+    // As technicians type and dictate: three windings, the form in Ω.
+    // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
         windings | U-V 1.1, V-W 1.2, U-W 1.1 => U–V=1.1 Ω; V–W=1.2 Ω; U–W=1.1 Ω
