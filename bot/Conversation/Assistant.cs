@@ -62,6 +62,7 @@ public sealed class Assistant
     {
         MessageBody.Command { Word: CommandWord.Again } or MessageBody.Opening => true,
         MessageBody.Choice or MessageBody.Readings => turn.Stale,
+        MessageBody.Words when turn.Stale => true,
         MessageBody.Words { Text: var text } => _listener.IsAgain(text),
         _ => false,
     };

@@ -12,7 +12,7 @@ internal static class CheckQuestion
 {
     public static void Ask(TurnDraft turn, CheckPage page)
     {
-        turn.Say(SegmentKind.Notice, "check-lead", Speaker.From("check", page.Title));
+        turn.Say(SegmentKind.Notice, "check-lead", Slot.Of("check", page.Title));
         Cautions.SayThoseOf(turn, page.Cautions);
         turn.Quote(SegmentKind.Instruction, page.How);
         AskPlainly(turn, page);

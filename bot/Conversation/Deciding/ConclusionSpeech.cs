@@ -20,11 +20,12 @@ internal static class ConclusionSpeech
     public static void Say(TurnDraft turn, Repair repair)
     {
         Belief belief = turn.View.Belief;
-        RankedFault likeliest = belief.Ranked.First(ranked => repair.Fixes.Contains(ranked.Id));
+        RankedFault? likeliest = belief.Ranked.FirstOrDefault(ranked => repair.Fixes.Contains(ranked.Id));
+        if (likeliest is null) return;
         double cured = belief.Ranked.Where(ranked => repair.Fixes.Contains(ranked.Id)).Sum(ranked => ranked.Probability);
         FaultPage page = turn.Library.Faults[likeliest.Id];
         turn.Say(SegmentKind.Conclusion, cured >= Found ? "conclusion-proven" : "conclusion-likely",
-            Speaker.From("fault", page.Title), Slot.Figure("percent", Percent(cured)));
+            Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)));
         turn.Quote(SegmentKind.Conclusion, page.Proof);
         SayLedger(turn, belief, likeliest.Id);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
@@ -48,7 +49,7 @@ internal static class ConclusionSpeech
     {
         SeenResult result = turn.State.Results.First(known => known.Check == seen.Check.Value);
         CheckPage check = turn.Library.Checks[seen.Check];
-        turn.Say(SegmentKind.Why, phrase, Speaker.From("check", check.Title), Slot.Said("answer", result.Words));
+        turn.Say(SegmentKind.Why, phrase, Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
     }
 
     // Against the mean of the other candidates, by what was likely after all evidence.

@@ -16,10 +16,9 @@ internal sealed class Contradiction : IDecision
             .Where(check => !turn.State.Accepted.Contains(check.Value))
             .Select(check => turn.Library.Checks[check])];
         if (conflicts.IsEmpty) return;
-        if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Speaker.From("check", alone.Title));
+        if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title));
         else
-            turn.Say(SegmentKind.Notice, "contradiction",
-                Speaker.From("first", conflicts[0].Title), Speaker.From("second", conflicts[1].Title));
+            turn.Say(SegmentKind.Notice, "contradiction", Slot.List("checks", [.. conflicts.Select(page => page.Title)]));
         turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
             [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),
                 turn.Option("keep", "option-keep-both")]);

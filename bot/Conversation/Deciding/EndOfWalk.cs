@@ -28,7 +28,7 @@ internal sealed class EndOfWalk(ClosedCase closed)
         turn.Say(SegmentKind.Conclusion, "closed-no-way");
         RolePage? needed = Needed(turn);
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
-        else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Speaker.From("role", needed.Name));
+        else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
         Suspects(turn);
         turn.Happen(new Closed("book"));
         closed.Decide(turn);
@@ -40,12 +40,10 @@ internal sealed class EndOfWalk(ClosedCase closed)
             .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability > 0)
             .Take(SuspectsNamed).Select(ranked => turn.Library.Faults[ranked.Id])];
         if (suspects.IsEmpty) return;
-        turn.Say(SegmentKind.Advice, "closed-suspects",
-            Speaker.From("faults", suspects[0].Title) with { Text = string.Join(", ", suspects.Select(page => page.Title.Text)) });
-        ImmutableArray<string> parts = [.. suspects.Select(page => page.Part).OfType<string>().Distinct()];
-        if (!parts.IsEmpty)
-            turn.Say(SegmentKind.Advice, "closed-bring",
-                Speaker.From("parts", suspects[0].Title) with { Text = string.Join(", ", parts) });
+        turn.Say(SegmentKind.Advice, "closed-suspects", Slot.List("faults", [.. suspects.Select(page => page.Title)]));
+        ImmutableArray<Passage> parts = [.. suspects.Where(page => page.Part is not null)
+            .Select(page => new Passage(page.Part!, page.Title.Place)).DistinctBy(part => part.Text)];
+        if (!parts.IsEmpty) turn.Say(SegmentKind.Advice, "closed-bring", Slot.List("parts", parts));
     }
 
     // The least role above this one for which something is left to do.

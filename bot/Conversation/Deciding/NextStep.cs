@@ -12,19 +12,12 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (Standing(turn) is not { } step)
+        while (turn.Question is null)
         {
-            if (chooser.Choose(turn.View) is not { } chosen)
-            {
-                end.Say(turn);
-                return;
-            }
-
-            turn.Happen(chosen);
-            step = turn.State.Step!;
+            if (Standing(turn) is null && chooser.Choose(turn.View) is { } chosen) turn.Happen(chosen);
+            if (Standing(turn) is { } step) Ask(turn, step);
+            else end.Say(turn);
         }
-
-        Ask(turn, step);
     }
 
     // The step on hand, unless its page is gone from the content.
@@ -45,8 +38,11 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
         }
 
         if (step.Kind == StepKind.Repair && turn.State.Approach is null) Conclude(turn, step);
-        if (AccessWay.Ask(turn, new AccessId(step.Access))) return;
-        if (step.Kind == StepKind.Check) CheckQuestion.Ask(turn, turn.Library.Checks[new CheckId(step.Id)]);
+        AccessProgress progress = AccessWay.Ask(turn, new AccessId(step.Access));
+        if (progress == AccessProgress.Asked) return;
+        // Refused from here on: the next choice is another one, and there are only so many states.
+        if (progress == AccessProgress.NoWay) turn.Happen(new AccessRefused(step.Access));
+        else if (step.Kind == StepKind.Check) CheckQuestion.Ask(turn, turn.Library.Checks[new CheckId(step.Id)]);
         else RepairQuestion.Ask(turn, turn.Library.Repairs[new RepairId(step.Id)]);
     }
 

@@ -11,9 +11,9 @@ internal static class RepairQuestion
 {
     public static void Ask(TurnDraft turn, RepairPage page)
     {
-        turn.Say(SegmentKind.Repair, "repair-lead", Speaker.From("repair", page.Title));
+        turn.Say(SegmentKind.Repair, "repair-lead", Slot.Of("repair", page.Title));
         if (!page.Parts.IsEmpty)
-            turn.Say(SegmentKind.Repair, "repair-parts", Speaker.From("parts", page.Title) with { Text = string.Join(", ", page.Parts) });
+            turn.Say(SegmentKind.Repair, "repair-parts", Slot.Of("parts", string.Join(", ", page.Parts), page.Title.Place));
         Cautions.SayThoseOf(turn, page.Cautions);
         turn.Quote(SegmentKind.Repair, page.Steps);
         turn.Ask(QuestionKind.Repair, page.Id.Value, turn.Speaker.Say(SegmentKind.Question, "ask-repair"),

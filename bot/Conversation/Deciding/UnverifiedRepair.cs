@@ -8,8 +8,9 @@ internal sealed class UnverifiedRepair : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.State.Unverified is not { } id || !turn.Library.Repairs.TryGetValue(new RepairId(id), out var repair)) return;
-        if (turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there)) return;
+        if (turn.State.Unverified is not { } id) return;
+        if (!turn.Library.Repairs.TryGetValue(new RepairId(id), out var repair)) return;
+        if (turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there) == AccessProgress.Asked) return;
         turn.Say(SegmentKind.Notice, "verify-lead");
         turn.Ask(QuestionKind.Verify, id, Speaking.Speaker.Quote(SegmentKind.Question, repair.Verify),
             [turn.Option("yes", "option-yes"), turn.Option("no", "option-no")], [], Offered.Always);

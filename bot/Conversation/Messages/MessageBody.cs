@@ -18,7 +18,8 @@ public abstract record MessageBody
     public sealed record Opening : MessageBody;
 
     /// <summary>Typed or dictated words.</summary>
-    public sealed record Words(string Text) : MessageBody;
+    /// <param name="Question">The id of the question that was in sight; null when the channel does not know it.</param>
+    public sealed record Words(string Text, string? Question = null) : MessageBody;
 
     /// <summary>An option that was tapped.</summary>
     /// <param name="Question">The id of the question that offered it; null stands for the open one.</param>

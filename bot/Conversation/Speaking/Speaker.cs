@@ -14,18 +14,14 @@ internal sealed class Speaker(PhraseBook phrases)
         var from = ImmutableArray.CreateBuilder<Provenance>(slots.Length + 1);
         from.Add(new Provenance.Phrase(phrase));
         foreach (Slot slot in slots)
-            if (slot.From is { } origin && !from.Contains(origin)) from.Add(origin);
+            foreach (Provenance origin in slot.From)
+                if (!from.Contains(origin)) from.Add(origin);
         return new Segment(kind, Text(phrase, slots), from.ToImmutable());
     }
 
     /// <summary>A sentence of a page, as it stands there.</summary>
-    public static Segment Quote(SegmentKind kind, Passage passage) => new(kind, passage.Text, [PageOf(passage)]);
-
-    /// <summary>A sentence of a page, to be put into a phrase.</summary>
-    public static Slot From(string name, Passage passage) => new(name, passage.Text, PageOf(passage));
-
-    /// <summary>A phrase, to be put into another.</summary>
-    public Slot From(string name, string phrase) => new(name, Text(phrase), new Provenance.Phrase(phrase));
+    public static Segment Quote(SegmentKind kind, Passage passage) =>
+        new(kind, passage.Text, [Slot.PageOf(passage.Place)]);
 
     /// <summary>The text of a phrase alone, for labels of things to tap.</summary>
     /// <remarks>One pass over the template: braces in what is filled in stay as they are.</remarks>
@@ -46,8 +42,6 @@ internal sealed class Speaker(PhraseBook phrases)
 
         return text.ToString();
     }
-
-    private static Provenance.Page PageOf(Passage passage) => new(passage.Place.Path, passage.Place.Heading);
 
     private static string Filled(string name, ReadOnlySpan<Slot> slots, string phrase)
     {

@@ -15,18 +15,18 @@ internal static class VerdictSpeech
     {
         Provenance origin = new Provenance.Calculation(page.Calculation!, judgement.Source.ToString());
         Segment segment = turn.Speaker.Say(SegmentKind.Verdict, VerdictWord.Phrase(judgement.Verdict),
-            Speaker.From("what", page.Title), Slot.Said("readings", List(readings)));
+            Slot.Of("what", page.Title), Slot.Said("readings", List(readings)));
         turn.Say(segment with
         {
             From = segment.From.Add(origin),
             Verdict = Figures(turn, page, readings, judgement),
         });
         if (judgement.PatternKey is { } pattern)
-            turn.Say(SegmentKind.Verdict, $"pattern-{pattern}", new Slot("odd", judgement.OddOneOut ?? "", origin));
+            turn.Say(SegmentKind.Verdict, $"pattern-{pattern}", new Slot("odd", judgement.OddOneOut ?? "", [origin]));
         else if (judgement.OddOneOut is { } odd)
-            turn.Say(SegmentKind.Verdict, "verdict-odd", new Slot("odd", odd, origin));
+            turn.Say(SegmentKind.Verdict, "verdict-odd", new Slot("odd", odd, [origin]));
         if (Expected(judgement) is { Length: > 0 } expected)
-            turn.Say(SegmentKind.Verdict, "verdict-expected", new Slot("expected", string.Join("; ", expected), origin));
+            turn.Say(SegmentKind.Verdict, "verdict-expected", new Slot("expected", string.Join("; ", expected), [origin]));
         if (judgement.ToSettleKey is { } key) turn.Say(SegmentKind.Notice, $"settle-{key}");
     }
 

@@ -15,7 +15,8 @@ internal static class VerdictWord
         VerdictKind.ShortCircuit => "short circuit",
         VerdictKind.Closed => "closed",
         VerdictKind.TooCloseToCall => "too close",
-        _ => "impossible",
+        VerdictKind.Impossible => "impossible",
+        _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "no such verdict"),
     };
 
     /// <summary>The phrase that states the verdict.</summary>

@@ -56,8 +56,8 @@ internal sealed class WhySpeech(StepChooser chooser)
         for (int outcome = 0; outcome < check.Outcomes.Length; outcome++)
         {
             (FaultId fault, double probability) = After(turn.View.Belief, check, outcome);
-            turn.Say(SegmentKind.Why, "why-answer", Speaker.From("answer", page.Outcomes[outcome].Answer),
-                Speaker.From("fault", turn.Library.Faults[fault].Title),
+            turn.Say(SegmentKind.Why, "why-answer", Slot.Of("answer", page.Outcomes[outcome].Answer),
+                Slot.Of("fault", turn.Library.Faults[fault].Title),
                 Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
         }
     }
@@ -83,7 +83,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         _ => "",
     };
 
-    private static Slot Named(TurnDraft turn, string slot, string id) => Speaker.From(slot,
+    private static Slot Named(TurnDraft turn, string slot, string id) => Slot.Of(slot,
         turn.Library.Checks.TryGetValue(new CheckId(id), out CheckPage? check) ? check.Title
         : turn.Library.Repairs[new RepairId(id)].Title);
 }

@@ -2,7 +2,7 @@ using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Conversation.State;
 
-/// <summary>Events in, state out. Pure, and total: it needs no content and refuses no event.</summary>
+/// <summary>Events in, state out. Pure; it needs no content.</summary>
 public static class Fold
 {
     /// <summary>The state after an event.</summary>
@@ -12,9 +12,9 @@ public static class Fold
         Replied replied => state with { Question = replied.Reply.Question, LastReply = replied.Reply },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
-        ContentChanged changed => state with { ContentVersion = changed.Version },
+        ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
         StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role },
-        StepChosen chosen => state with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access) },
+        StepChosen chosen => Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
     };
 
@@ -25,13 +25,13 @@ public static class Fold
     private static CaseState Effect(CaseState state, CaseEvent happened) => happened switch
     {
         RoleStated stated => state with { Role = stated.Role, Step = null },
-        SeriesChosen chosen => state with { Series = chosen.Series },
-        CodeReported reported => state with { Code = reported.Code, Look = reported.Look },
+        SeriesChosen chosen => state with { Series = chosen.Series, ClosedHow = null },
+        CodeReported reported => state with { Code = reported.Code, Look = reported.Look, ClosedHow = null },
         CodeDropped => state with { Code = null, Look = null },
         SymptomReported reported => Report(state, reported),
         CheckPassedOver passed => state with
         {
-            PassedOver = state.PassedOver.SetItem(passed.Check, passed.Reason), Step = null, Given = [], Approach = null,
+            PassedOver = state.PassedOver.SetItem(passed.Check, passed.Reason), Step = null, Given = [],
         },
         ReadingsGiven given => state with { Given = Merge(state.Given, given.Readings) },
         OutcomeSeen seen => See(state, seen),
@@ -45,14 +45,14 @@ public static class Fold
     {
         StepConfirmed confirmed => state with { Approach = new Approach(confirmed.Access, confirmed.Step + 1) },
         AccessReached reached => state with { Access = reached.Access, Approach = null },
-        AccessRefused refused => state with
+        AccessRefused refused => Abandon(state) with
         {
-            AccessRefused = state.AccessRefused.Add(refused.Access), Approach = null, Step = null,
+            AccessRefused = state.AccessRefused.Add(refused.Access), Step = null,
         },
         RepairDone done => state with { Unverified = done.Repair, Step = null },
         RepairPassedOver passed => state with
         {
-            RepairsPassedOver = state.RepairsPassedOver.Add(passed.Repair), Step = null, Approach = null,
+            RepairsPassedOver = state.RepairsPassedOver.Add(passed.Repair), Step = null,
         },
         RepairVerified verified => state with
         {
@@ -62,12 +62,12 @@ public static class Fold
         SecondFaultBegun => state with
         {
             Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<Messages.CommandWord>(),
-            Accepted = Sorted.Set, Repairs = [], ClosedHow = null,
+            Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
     };
 
-    private static CaseState Report(CaseState state, SymptomReported reported) => state with
+    private static CaseState Report(CaseState state, SymptomReported reported) => Abandon(state) with
     {
         Code = null,
         Look = null,
@@ -98,18 +98,25 @@ public static class Fold
         System.Collections.Immutable.ImmutableArray<GivenReading> added) =>
         [.. known.Where(old => added.All(one => one.Label != old.Label)), .. added];
 
-    // Words can be taken back, the state of the unit cannot: where the two part, the unit is taken to stand as found,
-    // powered, so that each step to a safe state is asked for again.
+    // Words can be taken back, the state of the unit cannot: unless the two agree, the unit counts as found.
     private static CaseState TakeBack(CaseState state)
     {
         if (state.Before is not { } earlier) return state;
+        bool stands = state.Approach is null && earlier.Access == state.Access;
         return earlier with
         {
+            ContentVersion = state.ContentVersion,
             Turns = state.Turns,
             AtMessage = null,
-            Access = earlier.Access == state.Access ? earlier.Access : null,
+            Access = stands ? earlier.Access : null,
             Approach = null,
             Given = [],
         };
     }
+
+    // A way to an access state that is left half-way leads nowhere that is known: power may be on again.
+    private static CaseState Abandon(CaseState state) => state.Approach is null ? state : AsFound(state);
+
+    // As a job begins: taken to be powered, so that each step to a safe state is asked for again.
+    private static CaseState AsFound(CaseState state) => state with { Access = null, Approach = null };
 }

@@ -41,13 +41,13 @@ internal static class CodeLookUp
     public static void Report(TurnDraft turn, DisplayCode code)
     {
         turn.Say(SegmentKind.Understood, "understood-code",
-            Slot.Said("code", code.Display), Slot.Said("look", code.Look), Speaker.From("meaning", code.Means));
+            Slot.Said("code", code.Display), Slot.Said("look", code.Look), Slot.Of("meaning", code.Means));
         Symptoms.Report(turn, code.Symptom.Value, $"{code.Display} {code.Look}");
     }
 
     private static void Unknown(TurnDraft turn, SeriesPage series, string code)
     {
-        turn.Say(SegmentKind.Notice, "notice-code-unknown", Speaker.From("series", series.Title), Slot.Said("code", code));
+        turn.Say(SegmentKind.Notice, "notice-code-unknown", Slot.Of("series", series.Title), Slot.Said("code", code));
         GiveUp(turn);
     }
 

@@ -37,10 +37,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             return;
         }
 
-        string? access = turn.State.Access;
+        (string? access, bool halfWay) = (turn.State.Access, turn.State.Approach is not null);
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
-        if (turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        if (halfWay || turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
     }
 
     private static void Help(TurnDraft turn)
@@ -55,7 +55,12 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         switch (turn.State.Question)
         {
             case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
-            case { Kind: QuestionKind.Access } when word == CommandWord.Skip: turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety"); break;
+            case { Kind: QuestionKind.Access } when word == CommandWord.Skip:
+                turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety");
+                break;
+            case { Kind: QuestionKind.Access } when word == CommandWord.Unsure:
+                turn.Say(SegmentKind.Caution, "notice-unsure-of-safety");
+                break;
             case { Kind: QuestionKind.Access } question: RefuseAccess(turn, question.Subject); break;
             case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
             case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
@@ -66,7 +71,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)
     {
         if (CheckQuestion.Page(turn, check) is { } page)
-            turn.Say(SegmentKind.Understood, "notice-passed-over", Speaker.From("check", page.Title));
+            turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
         turn.Happen(new CheckPassedOver(check, reason));
     }
 
@@ -80,14 +85,16 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             return;
         }
 
+        bool halfWay = turn.State.Approach is not null;
         turn.Happen(new AccessRefused(access));
-        turn.Say(SegmentKind.Understood, "notice-access-refused", Speaker.From("access", page.Title));
+        turn.Say(SegmentKind.Understood, "notice-access-refused", Slot.Of("access", page.Title));
+        if (halfWay) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
     }
 
     private static void PassOverRepair(TurnDraft turn, string repair)
     {
         if (turn.Library.Repairs.TryGetValue(new RepairId(repair), out var page))
-            turn.Say(SegmentKind.Understood, "notice-passed-over", Speaker.From("check", page.Title));
+            turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
         turn.Happen(new RepairPassedOver(repair));
     }
 }

@@ -58,7 +58,7 @@ internal sealed class Complaints(Matcher matcher)
 
     private static void Report(TurnDraft turn, SymptomPage symptom, string text)
     {
-        turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", symptom.Title));
+        turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", symptom.Title));
         Symptoms.Report(turn, symptom.Id.Value, text.Trim());
     }
 
@@ -67,7 +67,7 @@ internal sealed class Complaints(Matcher matcher)
         if (match.Decision == MatchDecision.Fault)
         {
             FaultPage fault = turn.Library.Faults[new FaultId(match.Candidates[0].Id)];
-            turn.Say(SegmentKind.Understood, "understood-fault", Speaker.From("fault", fault.Title));
+            turn.Say(SegmentKind.Understood, "understood-fault", Slot.Of("fault", fault.Title));
         }
 
         if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text);

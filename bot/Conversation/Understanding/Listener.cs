@@ -22,7 +22,7 @@ internal sealed class Listener(
         {
             case MessageBody.Opening: turn.Say(SegmentKind.Notice, "opening"); break;
             case MessageBody.Command command: commands.Obey(turn, command.Word); break;
-            case MessageBody.Words words: Hear(turn, words.Text); break;
+            case MessageBody.Words words: Hear(turn, words); break;
             case MessageBody.Choice choice: Choose(turn, choice); break;
             case MessageBody.Readings readings: Fill(turn, readings); break;
         }
@@ -31,9 +31,11 @@ internal sealed class Listener(
     /// <summary>Whether words ask for the whole step to be said again.</summary>
     public bool IsAgain(string text) => commands.Find(text) == CommandWord.Again;
 
-    private void Hear(TurnDraft turn, string text)
+    private void Hear(TurnDraft turn, MessageBody.Words words)
     {
-        if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
+        string text = words.Text;
+        if (IsStale(turn, words.Question)) Open(turn, words.Question);
+        else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
         else if (!refusals.Refuse(turn, text) && !Answers(turn, text)) Tell(turn, text);
@@ -45,6 +47,11 @@ internal sealed class Listener(
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         if (!Codes.Hear(turn, text)) complaints.Hear(turn, text);
     }
+
+    // Words said at another question must not confirm a step or a repair that was not in sight.
+    private static bool IsStale(TurnDraft turn, string? meant) =>
+        meant is not null && turn.State.Question is { } open && meant != open.Id
+        && open.Kind is not (QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Role or QuestionKind.Closed);
 
     private bool Answers(TurnDraft turn, string text) =>
         turn.State.Question is { } question

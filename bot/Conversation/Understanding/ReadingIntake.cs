@@ -45,6 +45,13 @@ internal static class ReadingIntake
     /// <summary>Takes readings whose meaning is settled.</summary>
     public static void Take(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings)
     {
+        if (IsTwiceDifferently(readings))
+        {
+            turn.Say(SegmentKind.Notice, $"reading-{ReadingReason.WhichOne}");
+            CheckQuestion.AskPlainly(turn, page);
+            return;
+        }
+
         ImmutableArray<GivenReading> given = [.. readings
             .Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
             .Where(pair => pair.field is not null)
@@ -56,6 +63,11 @@ internal static class ReadingIntake
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
+
+    private static bool IsTwiceDifferently(ImmutableArray<Reading> readings) => readings
+        .Where(reading => reading.Label is not null)
+        .GroupBy(reading => reading.Label, StringComparer.Ordinal)
+        .Any(same => same.Select(reading => (reading.State, reading.Value)).Distinct().Count() > 1);
 
     private static ReadingResult.AskBack? TakeField(
         TurnDraft turn, ReadingField field, string words, ImmutableArray<Reading>.Builder taken)
@@ -69,7 +81,8 @@ internal static class ReadingIntake
                 return unclear with { Meanings = [.. unclear.Meanings.Select(meaning => Labelled(meaning, field.Label))] };
             default:
                 turn.Say(SegmentKind.Notice, "notice-reading-not-understood",
-                    Slot.Said("quantity", field.Label), Speaker.From("example", field.Possible));
+                    Slot.Of("quantity", field.Label, field.Where.Place),
+                    Slot.Of("unit", field.Unit.Symbol, field.Where.Place));
                 return null;
         }
     }
@@ -90,10 +103,8 @@ internal static class ReadingIntake
 
     private static void AskRest(TurnDraft turn, CheckPage page, ImmutableArray<string> open)
     {
-        turn.Say(SegmentKind.Notice, "notice-give-readings", Speaker.From("fields", page.Readings[0].Where) with
-        {
-            Text = string.Join(", ", open),
-        });
+        turn.Say(SegmentKind.Notice, "notice-give-readings",
+            Slot.Of("fields", string.Join(", ", open), page.Readings[0].Where.Place));
         CheckQuestion.AskPlainly(turn, page);
     }
 

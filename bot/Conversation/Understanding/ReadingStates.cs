@@ -9,13 +9,15 @@ internal static class ReadingStates
     {
         ReadingState.Number => "number",
         ReadingState.OpenCircuit => "open-circuit",
-        _ => "short-circuit",
+        ReadingState.ShortCircuit => "short-circuit",
+        _ => throw new ArgumentOutOfRangeException(nameof(state), state, "no such state of a reading"),
     };
 
     public static ReadingState Of(string name) => name switch
     {
         "number" => ReadingState.Number,
         "open-circuit" => ReadingState.OpenCircuit,
-        _ => ReadingState.ShortCircuit,
+        "short-circuit" => ReadingState.ShortCircuit,
+        _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such state of a reading"),
     };
 }

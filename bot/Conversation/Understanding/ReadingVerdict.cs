@@ -19,11 +19,13 @@ internal static class ReadingVerdict
     /// </summary>
     private const double Misreading = 0.005;
 
+    /// <summary>Judges the readings that are in; without a series nothing is expected, and nothing is said.</summary>
     public static void Give(TurnDraft turn, CheckPage page)
     {
+        if (turn.View.Series is not { } series) return;
         ImmutableArray<Reading> readings = [.. page.Readings.Select(field => Given(turn, field))];
         Judgement judgement = JudgeCatalogue.All[page.Calculation!].Judge(
-            new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, turn.View.Series!)));
+            new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, series)));
         VerdictSpeech.Say(turn, page, readings, judgement);
         if (judgement.Verdict == VerdictKind.Impossible)
         {

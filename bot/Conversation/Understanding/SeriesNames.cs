@@ -23,7 +23,7 @@ internal static class SeriesNames
     public static void Choose(TurnDraft turn, SeriesPage series)
     {
         turn.Happen(new SeriesChosen(series.Id));
-        turn.Say(SegmentKind.Understood, "understood-series", Speaker.From("series", series.Title));
+        turn.Say(SegmentKind.Understood, "understood-series", Slot.Of("series", series.Title));
     }
 
     private static IEnumerable<string> Names(SeriesPage page) =>

@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -9,6 +10,7 @@ internal static class Symptoms
     public static void Report(TurnDraft turn, string symptom, string words)
     {
         if (turn.State.Repairs is [.., { Works: true }]) turn.Happen(new SecondFaultBegun());
+        if (turn.State.Approach is not null) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
         turn.Happen(new SymptomReported(symptom, 1, words));
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
@@ -18,7 +17,8 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
-        if (Step(turn, question) is not ({ Limit: null }, var page, var number) || key != AccessWay.Key(number)) return false;
+        if (Step(turn, question) is not ({ Limit: null }, var page, var number)) return false;
+        if (key != AccessWay.Key(number)) return false;
         Confirm(turn, page, number, null);
         return true;
     }
@@ -35,37 +35,46 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) =>
         fields is [var only] && Hear(turn, question, only.Words);
 
-    private static bool Read(TurnDraft turn, AccessPage page, int number, SafeLimit limit, string text)
+    // Only a plain reading of the right quantity counts: "3 V and rising" or "it was 0 V before" proves nothing.
+    private bool Read(TurnDraft turn, AccessPage page, int number, SafeLimit limit, string text)
     {
         ReadingContext context = ReadingContext.For(limit.Unit.Kind) with { DefaultUnit = limit.Unit };
-        if (ReadingParser.Parse(text, context) is not ReadingResult.Readings { List: [{ State: ReadingState.Number } reading], Unclear: null })
+        ReadingResult result = ReadingParser.Parse(text, context);
+        if (result is ReadingResult.NotUnderstood) return false;
+        if (result is not ReadingResult.Readings { List: [{ State: ReadingState.Number } reading], Unclear: null }
+            || reading.Unit.Kind != limit.Unit.Kind || !IsPlain(text, reading, limit))
             return NotRead(turn, limit);
         if (Math.Abs(reading.Value) <= limit.AtMost)
         {
-            turn.Say(SegmentKind.Understood, "understood-safe", Speaker.From("what", limit.Reading), Slot.Said("reading", Shown(reading)));
+            turn.Say(SegmentKind.Understood, "understood-safe",
+                Slot.Of("what", limit.Reading), Slot.Said("reading", ShownValue.Of(reading)));
             Confirm(turn, page, number, reading.Said);
         }
         else
-            turn.Say(SegmentKind.Caution, "notice-not-safe", Slot.Said("reading", Shown(reading)), Speaker.From("limit", limit.Text));
+            turn.Say(SegmentKind.Caution, "notice-not-safe",
+                Slot.Said("reading", ShownValue.Of(reading)), Slot.Of("limit", limit.Text));
         return true;
     }
 
     private static bool NotRead(TurnDraft turn, SafeLimit limit)
     {
         turn.Say(SegmentKind.Notice, "notice-reading-not-understood",
-            Speaker.From("quantity", limit.Reading), Slot.Said("example", $"0.2 {limit.Unit.Symbol}"));
+            Slot.Of("quantity", limit.Reading), Slot.Of("unit", limit.Unit.Symbol, limit.Text.Place));
         return true;
     }
 
-    private static string Shown(Reading reading) =>
-        string.Create(CultureInfo.InvariantCulture, $"{reading.Unit.FromSi(reading.Value):0.###} {reading.Unit.Symbol}");
+    private bool IsPlain(string text, Reading reading, SafeLimit limit)
+    {
+        ImmutableArray<string> known = [.. PlainWords.Of(reading.Said), .. PlainWords.Of(limit.Reading.Text)];
+        return PlainWords.Of(text).All(word => known.Contains(word) || words.Means("words-reading", word));
+    }
 
     private static void Confirm(TurnDraft turn, AccessPage page, int number, string? said)
     {
         turn.Happen(new StepConfirmed(page.Id.Value, number, said));
         if (number + 1 < page.Steps.Length) return;
         turn.Happen(new AccessReached(page.Id.Value));
-        turn.Say(SegmentKind.Understood, "access-reached", Speaker.From("access", page.Title));
+        turn.Say(SegmentKind.Understood, "access-reached", Slot.Of("access", page.Title));
     }
 
     private static (AccessStep Step, AccessPage Page, int Number)? Step(TurnDraft turn, OpenQuestion question)

@@ -22,7 +22,7 @@ internal sealed class CheckAnswer : Answer
         if (place < 0) return false;
         AnswerOption outcome = page.Outcomes[place];
         turn.Say(SegmentKind.Understood, "understood-answer",
-            Speaker.From("check", page.Title), Speaker.From("answer", outcome.Answer));
+            Slot.Of("check", page.Title), Slot.Of("answer", outcome.Answer));
         turn.Happen(new OutcomeSeen(
             page.Id.Value, key, Certain(place, page.Outcomes.Length), null, outcome.Answer.Text));
         return true;

@@ -14,7 +14,7 @@ internal sealed class RoleAnswer : Answer
         RolePage? page = turn.Library.Roles.FirstOrDefault(page => page.Role.Id == key);
         if (page is null) return false;
         turn.Happen(new RoleStated(page.Role.Id));
-        turn.Say(SegmentKind.Understood, "understood-role", Speaker.From("role", page.Name));
+        turn.Say(SegmentKind.Understood, "understood-role", Slot.Of("role", page.Name));
         return true;
     }
 }

@@ -22,7 +22,7 @@ internal sealed class SymptomAnswer : Answer
 
         if (!turn.Library.Symptoms.TryGetValue(new SymptomId(key), out var page)) return false;
         Symptoms.Report(turn, key, page.Title.Text);
-        turn.Say(SegmentKind.Understood, "understood-symptom", Speaker.From("symptom", page.Title));
+        turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", page.Title));
         return true;
     }
 }

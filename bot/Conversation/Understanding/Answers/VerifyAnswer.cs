@@ -20,7 +20,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         RepairPage page = turn.Library.Repairs[repair.Id];
         turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes"));
         turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed",
-            Speaker.From("repair", page.Title), Speaker.From("fault", fault.Title));
+            Slot.Of("repair", page.Title), Slot.Of("fault", fault.Title));
         return true;
     }
 
