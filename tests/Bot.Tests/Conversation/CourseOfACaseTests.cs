@@ -1,6 +1,7 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -118,6 +119,30 @@ public sealed class CourseOfACaseTests
         walker.Say("code J9");
         Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-code-elsewhere")));
+    }
+
+    [Fact]
+    public void OtherUnit_ThenANamedUnitAndCode_OpensTheCaseAgain()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say("b4");
+        walker.Tap("other-unit");
+        Assert.Equal("other-unit", walker.State.ClosedHow);
+        walker.Say("brenholt ws shows b4");
+        Assert.Null(walker.State.ClosedHow);
+    }
+
+    [Fact]
+    public void Readings_OfOneCheck_AreNotUsedForTheNext()
+    {
+        CaseState state = Fold.Apply(CaseState.New,
+        [
+            new StepChosen(StepKind.Check, "room-sensor-resistance", "isolated-open"),
+            new ReadingsGiven("room-sensor-resistance", [new GivenReading("temperature", "number", 24, "degC", "24 C")]),
+            new StepChosen(StepKind.Check, "coil-sensor-resistance", "isolated-open"),
+        ]);
+        Assert.Empty(state.Given);
     }
 
     private static Walker AtLeftOver()

@@ -43,6 +43,88 @@ public sealed class SafetyTests
         Assert.Equal(done, walker.State.Approach!.Done);
     }
 
+    [Theory]
+    [InlineData("4 ohm")]
+    [InlineData("3 A")]
+    [InlineData("5 %")]
+    [InlineData("1 V rising")]
+    [InlineData("meter shows 0 V but the lamp is on")]
+    [InlineData("it was 3 V yesterday")]
+    public void SafetyStep_AnotherQuantityOrAStory_IsNotConfirmed(string words)
+    {
+        Walker walker = AtFirstReadingStep();
+        int done = walker.State.Approach!.Done;
+        walker.Say(words);
+        Assert.Equal(done, walker.State.Approach?.Done ?? done);
+        Assert.Empty(walker.Log.OfType<AccessReached>());
+    }
+
+    [Theory]
+    [InlineData("0.2 V")]
+    [InlineData("200 mV")]
+    [InlineData("it reads 0 volts")]
+    [InlineData("0")]
+    public void SafetyStep_PlainReading_IsConfirmed(string words)
+    {
+        Walker walker = AtFirstReadingStep();
+        int done = walker.State.Approach!.Done;
+        walker.Say(words);
+        Assert.Equal(done + 1, walker.State.Approach!.Done);
+    }
+
+    [Fact]
+    public void SafetyStep_NotSure_StopsThereAndRefusesNothing()
+    {
+        Walker walker = AtFirstSafetyStep();
+        walker.Order(CommandWord.Unsure);
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        Assert.Empty(walker.State.AccessRefused);
+    }
+
+    // On the way from a dead, open unit to a live one, power may be on from any step.
+    [Theory]
+    [InlineData(CommandWord.Cannot)]
+    [InlineData(CommandWord.Back)]
+    public void WayToALiveUnit_LeftHalfWay_CountsAsPowered(CommandWord word)
+    {
+        CaseState state = HalfWayToALiveUnit();
+        CaseState after = word == CommandWord.Back
+            ? Fold.Apply(state, new TookBack())
+            : Fold.Apply(state, new AccessRefused("open-running"));
+        Assert.Null(after.Access);
+        Assert.Null(after.Approach);
+    }
+
+    [Fact]
+    public void WayToASafeState_InterruptedByANewSymptom_BeginsAtItsFirstStep()
+    {
+        Walker walker = AtFirstSafetyStep();
+        walker.Tap(walker.Question.Options[0].Key);
+        CaseState after = Fold.Apply(walker.State, new SymptomReported("poor-cooling", 1, "poor cooling"));
+        Assert.Null(after.Approach);
+    }
+
+    [Fact]
+    public void ContentChanged_MidCase_NothingOfTheUnitsStateIsKept()
+    {
+        Walker walker = AtFirstSafetyStep().MakeSafe();
+        CaseState after = Fold.Apply(walker.State, new ContentChanged("another"));
+        Assert.Null(after.Access);
+        Assert.Null(after.Step);
+        Assert.Null(after.Question);
+        Assert.Equal("another", Fold.Apply(after, new TookBack()).ContentVersion);
+    }
+
+    [Fact]
+    public void Words_SaidAtAnOlderSafetyStep_ConfirmNothing()
+    {
+        Walker walker = AtFirstSafetyStep();
+        string older = walker.Question.Id;
+        walker.Send(new MessageBody.Words("done", older));
+        walker.Send(new MessageBody.Words("done", older));
+        Assert.Single(walker.Log.OfType<StepConfirmed>());
+    }
+
     [Fact]
     public void SafetyStep_Skip_IsNotSkipped()
     {
@@ -110,6 +192,15 @@ public sealed class SafetyTests
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);
         return walker;
     }
+
+    private static CaseState HalfWayToALiveUnit() => Fold.Apply(CaseState.New,
+    [
+        new Opened("x"),
+        new Said("1", "technician", new MessageBody.Words("done")),
+        new AccessReached("isolated-open"),
+        new Said("2", "technician", new MessageBody.Words("done")),
+        new StepConfirmed("open-running", 4, null),
+    ]);
 
     private static Walker AtFirstReadingStep()
     {
