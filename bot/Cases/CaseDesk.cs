@@ -26,8 +26,11 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     }
 
     /// <summary>Takes one message of an open case.</summary>
+    /// <exception cref="ArgumentException">The turn bears the opening's name.</exception>
     public Task<DeskAnswer> TakeAsync(string caseId, Message message, CancellationToken cancel = default) =>
-        TurnAsync(caseId, message, mayOpen: false, cancel);
+        message.TurnId == OpeningTurn
+            ? throw new ArgumentException($"a message may not have the turn id {OpeningTurn}", nameof(message))
+            : TurnAsync(caseId, message, mayOpen: false, cancel);
 
     /// <summary>All events of a case; empty when there is no such case.</summary>
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>

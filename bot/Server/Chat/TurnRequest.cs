@@ -1,4 +1,5 @@
 using System.Text.Json;
+using DxAssistant.Cases;
 using DxAssistant.Conversation.Messages;
 
 namespace DxAssistant.Server.Chat;
@@ -8,7 +9,6 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
 {
     // Room for the longest message with every character escaped, and no more.
     private const int MostBytes = 64 * 1024;
-    private const int LongestTurnId = 64;
 
     public static async Task<(TurnRequest? Turn, IResult? Refusal)> ReadAsync(
         HttpRequest request, CancellationToken cancel)
@@ -24,6 +24,10 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
         {
             using var json = JsonDocument.Parse(bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
             return Read(json.RootElement);
+        }
+        catch (InvalidOperationException)
+        {
+            return Refuse(StatusCodes.Status400BadRequest, "The turnId holds characters that are not Unicode.");
         }
         catch (JsonException)
         {
@@ -41,11 +45,11 @@ internal sealed record TurnRequest(string TurnId, MessageBody Body)
 
         string? turnId = json.TryGetProperty("turnId", out var id) && id.ValueKind == JsonValueKind.String
             ? id.GetString() : null;
-        if (turnId is null or { Length: 0 or > LongestTurnId })
+        if (turnId is null || !TurnName.IsFit(turnId))
         {
             return Refuse(
                 StatusCodes.Status400BadRequest,
-                $"The turn needs a turnId of its own, 1 to {LongestTurnId} characters.");
+                $"The turn needs a turnId of its own, 1 to {TurnName.Longest} characters and not \"{CaseDesk.OpeningTurn}\".");
         }
 
         return (new TurnRequest(turnId, body), null);

@@ -43,6 +43,14 @@ public sealed class CaseDeskTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task TakeAsync_NameOfTheOpening_IsNotTakenForIt()
+    {
+        await desk.OpenAsync("a", "technician");
+
+        await Assert.ThrowsAsync<ArgumentException>(() => desk.TakeAsync("a", Words(CaseDesk.OpeningTurn, "fan dead")));
+    }
+
+    [Fact]
     public async Task TakeAsync_RetriedTurn_GivesTheStoredReplyAndAppendsNothing()
     {
         await desk.OpenAsync("a", "technician");
