@@ -28,6 +28,11 @@ internal static class ActivityGate
         {
             return Refuse(StatusCodes.Status400BadRequest, "the body is not a JSON activity");
         }
+        catch (InvalidOperationException)
+        {
+            // A string that is no text, such as half a surrogate pair.
+            return Refuse(StatusCodes.Status400BadRequest, "the activity holds characters that are not Unicode");
+        }
         catch (IOException)
         {
             return Refuse(StatusCodes.Status413PayloadTooLarge, "the activity is over 256 KiB");
@@ -36,26 +41,39 @@ internal static class ActivityGate
 
     private static IResult? Refuse(JsonElement activity, ServiceUrlList allowed)
     {
-        if (activity.ValueKind != JsonValueKind.Object || Text(activity, "type") is null)
-        {
-            return Refuse(StatusCodes.Status400BadRequest, "the activity has no type");
-        }
-
+        if (activity.ValueKind != JsonValueKind.Object) return Malformed("the activity has no type");
+        if (ActivityNames.FirstDoubtful(activity) is { } name)
+            return Malformed($"the name {JsonSerializer.Serialize(name)} is doubled or not spelled as in the schema");
+        if (Text(activity, "type") is null) return Malformed("the activity has no type");
         bool named = activity.TryGetProperty("conversation", out var conversation)
             && conversation.ValueKind == JsonValueKind.Object && !string.IsNullOrEmpty(Text(conversation, "id"));
-        if (!named) return Refuse(StatusCodes.Status400BadRequest, "the activity has no conversation id");
+        if (!named) return Malformed("the activity has no conversation id");
+        return string.Equals(Text(activity, "channelId"), LocalChatAdapter.Channel, StringComparison.OrdinalIgnoreCase)
+            ? Refuse(StatusCodes.Status403Forbidden, "that channelId is the web chat's own")
+            : RefuseAddress(activity, allowed);
+    }
 
+    private static IResult? RefuseAddress(JsonElement activity, ServiceUrlList allowed)
+    {
         // With expectReplies nothing is posted anywhere: the replies are in the response.
+        string? serviceUrl = Text(activity, "serviceUrl");
         bool posts = Text(activity, "deliveryMode") != Microsoft.Bot.Schema.DeliveryModes.ExpectReplies;
-        return posts && !allowed.Allows(Text(activity, "serviceUrl"))
-            ? Refuse(StatusCodes.Status403Forbidden,
-                "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode expectReplies")
-            : null;
+        if (posts && !allowed.Allows(serviceUrl))
+        {
+            return Refuse(
+                StatusCodes.Status403Forbidden,
+                "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode expectReplies");
+        }
+
+        return ServiceUrlList.Read(serviceUrl) is null
+            ? Malformed("the activity has no serviceUrl that is an http or https address") : null;
     }
 
     private static string? Text(JsonElement element, string name) =>
         element.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.String
             ? value.GetString() : null;
+
+    private static IResult Malformed(string error) => Refuse(StatusCodes.Status400BadRequest, error);
 
     private static IResult Refuse(int status, string error) => Refusal.Because(status, error);
 }

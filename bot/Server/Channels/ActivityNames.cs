@@ -18,7 +18,8 @@ internal static class ActivityNames
     /// reader (<c>$…</c>); null when there is none.</summary>
     public static string? FirstDoubtful(JsonElement activity) =>
         FirstDoubtful(activity, OfActivity)
-        ?? (activity.TryGetProperty("conversation", out var conversation) ? FirstDoubtful(conversation, OfConversation) : null);
+        ?? (activity.TryGetProperty("conversation", out var conversation)
+            ? FirstDoubtful(conversation, OfConversation) : null);
 
     private static string? FirstDoubtful(JsonElement element, FrozenSet<string> schema)
     {

@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
+using DxAssistant.Cases;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Server.Chat;
 using Microsoft.Bot.Schema;
@@ -18,9 +19,22 @@ internal static class ActivityReader
     {
         message = null;
         if (!TryReadBody(activity, out var body, out problem)) return false;
-        string by = string.IsNullOrWhiteSpace(activity.From?.Name) ? Nameless : activity.From.Name;
-        message = new Message(activity.Id ?? Guid.NewGuid().ToString("N"), body, by);
+        message = new Message(TurnOf(activity.Id), body, NameOf(activity.From));
         return true;
+    }
+
+    /// <summary>What a person is called in the record.</summary>
+    public static string NameOf(ChannelAccount? person)
+    {
+        string name = SaidWords.Clean(person?.Name ?? "");
+        return name.Length == 0 ? Nameless : name;
+    }
+
+    // A channel may number as it likes; what cannot stand as a turn's name is given one that a retry gets again.
+    private static string TurnOf(string? id)
+    {
+        if (string.IsNullOrEmpty(id)) return Guid.NewGuid().ToString("N");
+        return TurnName.IsFit(id) ? id : TurnName.Of(id);
     }
 
     private static bool TryReadBody(
@@ -33,6 +47,8 @@ internal static class ActivityReader
 
         // The channel's value comes as whatever its JSON reader makes of it; only its text is sure.
         using var value = JsonDocument.Parse(JsonConvert.SerializeObject(activity.Value));
-        return AnswerReader.TryRead(value.RootElement, out body, out problem);
+        return activity.Text is { } text && !AnswerReader.HoldsForm(value.RootElement)
+            ? SaidWords.TryRead(text, out body, out problem)
+            : AnswerReader.TryRead(value.RootElement, out body, out problem);
     }
 }

@@ -11,7 +11,7 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
     protected override async Task OnMessageActivityAsync(
         ITurnContext<IMessageActivity> turnContext, CancellationToken cancellationToken)
     {
-        string caseId = CaseOf(turnContext.Activity);
+        string caseId = CaseOf(turnContext);
         if (!ActivityReader.TryRead(turnContext.Activity, out var message, out string? problem))
         {
             await turnContext.SendActivityAsync(MessageFactory.Text(problem), cancellationToken);
@@ -19,9 +19,19 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         }
 
         // On the web a case is opened by its page, so that a mistyped address does not make one.
-        if (turnContext.Activity.ChannelId != LocalChatAdapter.Channel)
+        if (turnContext.Adapter is not LocalChatAdapter)
             await desk.OpenAsync(caseId, message.By, cancellationToken);
         await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, cancellationToken), cancellationToken);
+    }
+
+    protected override Task OnConversationUpdateActivityAsync(
+        ITurnContext<IConversationUpdateActivity> turnContext, CancellationToken cancellationToken)
+    {
+        // The channel's lists may hold null, and the base class looks into every member.
+        var activity = turnContext.Activity;
+        activity.MembersAdded = activity.MembersAdded?.OfType<ChannelAccount>().ToList();
+        activity.MembersRemoved = activity.MembersRemoved?.OfType<ChannelAccount>().ToList();
+        return base.OnConversationUpdateActivityAsync(turnContext, cancellationToken);
     }
 
     protected override async Task OnMembersAddedAsync(
@@ -30,7 +40,7 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
     {
         var activity = turnContext.Activity;
         if (membersAdded.FirstOrDefault(m => m.Id != activity.Recipient?.Id) is not { } person) return;
-        var opened = await desk.OpenAsync(CaseOf(activity), person.Name ?? ActivityReader.Nameless, cancellationToken);
+        var opened = await desk.OpenAsync(CaseOf(turnContext), ActivityReader.NameOf(person), cancellationToken);
         await AnswerAsync(turnContext, opened, cancellationToken);
     }
 
@@ -40,7 +50,8 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         if (answer is DeskAnswer.Answered answered) await turn.SendActivityAsync(ReplyActivity.From(answered), cancel);
     }
 
-    private static string CaseOf(IActivity activity) => activity.ChannelId == LocalChatAdapter.Channel
-        ? activity.Conversation.Id
-        : CaseId.Of(activity.ChannelId ?? "", activity.Conversation.Id);
+    // Which adapter it came through, not which channel it says it is of: anybody can write the latter.
+    private static string CaseOf(ITurnContext turn) => turn.Adapter is LocalChatAdapter
+        ? turn.Activity.Conversation.Id
+        : CaseId.Of(turn.Activity.ChannelId ?? "", turn.Activity.Conversation.Id);
 }

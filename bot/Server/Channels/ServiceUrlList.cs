@@ -9,9 +9,14 @@ internal sealed class ServiceUrlList(ImmutableArray<Uri> named)
 {
     public bool Allows(string? serviceUrl)
     {
-        if (!Uri.TryCreate(serviceUrl, UriKind.Absolute, out var url)) return false;
-        if (url.Scheme != Uri.UriSchemeHttp && url.Scheme != Uri.UriSchemeHttps) return false;
+        if (Read(serviceUrl) is not { } url) return false;
         return url.IsLoopback || named.Any(n => Uri.Compare(
             n, url, UriComponents.SchemeAndServer, UriFormat.UriEscaped, StringComparison.OrdinalIgnoreCase) == 0);
     }
+
+    /// <summary>An absolute http or https address; null when the text is none.</summary>
+    public static Uri? Read(string? serviceUrl) =>
+        Uri.TryCreate(serviceUrl, UriKind.Absolute, out var url)
+            && (url.Scheme == Uri.UriSchemeHttp || url.Scheme == Uri.UriSchemeHttps)
+            ? url : null;
 }

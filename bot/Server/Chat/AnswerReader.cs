@@ -38,6 +38,10 @@ internal static class AnswerReader
         }
     }
 
+    /// <summary>Whether JSON from a channel is meant for this program at all.</summary>
+    public static bool HoldsForm(JsonElement value) =>
+        value.ValueKind == JsonValueKind.Object && Names(value, "text", "answer", "choice", "readings", "command");
+
     private static bool TryReadText(
         JsonElement text, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
     {

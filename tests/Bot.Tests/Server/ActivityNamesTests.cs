@@ -37,8 +37,8 @@ public sealed class ActivityNamesTests
     {
         await using var server = await RunningServer.StartAsync();
 
-        var (status, _) = await server.PostAsync(
-            "/api/messages", Activity("\"serviceUrl\":\"http://localhost:1/\",\"deliveryMode\":\"expectReplies\"", conversation));
+        var (status, _) = await server.PostAsync("/api/messages", Activity(
+            "\"serviceUrl\":\"http://localhost:1/\",\"deliveryMode\":\"expectReplies\"", conversation));
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
     }

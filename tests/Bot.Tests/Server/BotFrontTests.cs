@@ -1,6 +1,8 @@
 using System.Net;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Cases;
 
 namespace DxAssistant.Bot.Tests.Server;
 
@@ -104,6 +106,101 @@ public sealed class BotFrontTests
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
         Assert.NotEmpty(json.GetProperty("error").GetString()!);
+    }
+
+    [Theory]
+    [InlineData("""{"serviceUrl":"file:///etc/passwd"}""")]
+    [InlineData("""{"serviceUrl":"not an address"}""")]
+    [InlineData("""{"serviceUrl":""}""")]
+    [InlineData("""{"serviceUrl":null}""")]
+    [InlineData("""{"conversation":{"id":"half \ud83d"}}""")]
+    public async Task PostMessages_PartThatNoTurnCanBeMadeOf_IsABadRequest(string part)
+    {
+        await using var server = await RunningServer.StartAsync();
+
+        var (status, json) = await server.PostAsync("/api/messages", With(part));
+
+        Assert.Equal(HttpStatusCode.BadRequest, status);
+        Assert.NotEmpty(json.GetProperty("error").GetString()!);
+    }
+
+    [Theory]
+    [InlineData("""{"id":""}""")]
+    [InlineData("""{"id":"half \ud83d"}""")]
+    [InlineData("""{"from":{"id":"p","name":"half \ud83d"}}""")]
+    [InlineData("""{"from":null}""")]
+    [InlineData("""{"recipient":null}""")]
+    [InlineData("""{"value":{"shown":"a card"}}""")]
+    [InlineData("""{"value":"yes"}""")]
+    [InlineData("""{"value":[1]}""")]
+    public async Task PostMessages_OddPart_TheWordsAreTakenAllTheSame(string part)
+    {
+        await using var server = await RunningServer.StartAsync();
+
+        var (status, json) = await server.PostAsync("/api/messages", With(part));
+
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.Equal("You said fan dead.", TextOf(json));
+    }
+
+    [Theory]
+    [InlineData("membersAdded")]
+    [InlineData("membersRemoved")]
+    public async Task PostMessages_MemberIsNull_IsPassedOver(string list)
+    {
+        await using var server = await RunningServer.StartAsync();
+
+        var (status, _) = await server.PostAsync(
+            "/api/messages", With($$"""{"type":"conversationUpdate","{{list}}":[null]}"""));
+
+        Assert.Equal(HttpStatusCode.OK, status);
+    }
+
+    [Theory]
+    [InlineData("opening")]
+    [InlineData("a-name-of-more-than-sixty-four-characters-that-a-channel-may-well-give-to-an-activity")]
+    public async Task PostMessages_IdThatNoTurnMayHave_IsStillOneTurnOfItsOwn(string id)
+    {
+        var echo = new EchoResponder();
+        await using var server = await RunningServer.StartAsync(echo);
+
+        var (_, first) = await server.PostAsync("/api/messages", Message(id, "fan dead"));
+        var (_, second) = await server.PostAsync("/api/messages", Message(id, "fan dead"));
+
+        Assert.Equal("You said fan dead.", TextOf(first));
+        Assert.Equal(TextOf(first), TextOf(second));
+        Assert.Equal(2, echo.Asked);
+        var line = Assert.Single(await server.Store.ListAsync(10));
+        Assert.All(await server.Store.ReadAsync(line.Id), stored => Assert.InRange(stored.TurnId.Length, 1, 64));
+    }
+
+    [Theory]
+    [InlineData("local")]
+    [InlineData("Local")]
+    public async Task PostMessages_ChannelOfTheWebChat_DoesNotReachItsCases(string channel)
+    {
+        await using var server = await RunningServer.StartAsync();
+        string id = await server.OpenCaseAsync();
+        var before = await server.Store.ReadAsync(id);
+
+        var (status, _) = await server.PostAsync("/api/messages", With(
+            $$$"""{"channelId":"{{{channel}}}","conversation":{"id":"{{{id}}}"}}"""));
+
+        Assert.Equal(HttpStatusCode.Forbidden, status);
+        Assert.Equal<StoredEvent>(before, await server.Store.ReadAsync(id));
+    }
+
+    /// <summary>A usual message with some parts put in place of its own.</summary>
+    private static string With(string parts)
+    {
+        var message = JsonNode.Parse(Message("m1", "fan dead"))!.AsObject();
+        foreach (var part in JsonDocument.Parse(parts).RootElement.EnumerateObject())
+            message[part.Name] = new JsonObject();
+        string json = message.ToJsonString();
+        foreach (var part in JsonDocument.Parse(parts).RootElement.EnumerateObject())
+            json = json.Replace(
+                $"\"{part.Name}\":{{}}", $"\"{part.Name}\":{part.Value.GetRawText()}", StringComparison.Ordinal);
+        return json;
     }
 
     private static string Message(

@@ -81,6 +81,8 @@ public sealed class CaseEndpointsTests
     [InlineData("""{"turnId":"t1"}""", HttpStatusCode.BadRequest)]
     [InlineData("""{"text":"no turn id"}""", HttpStatusCode.BadRequest)]
     [InlineData("""{"turnId":"","text":"x"}""", HttpStatusCode.BadRequest)]
+    [InlineData("""{"turnId":"opening","text":"x"}""", HttpStatusCode.BadRequest)]
+    [InlineData("""{"turnId":"half \ud83d","text":"x"}""", HttpStatusCode.BadRequest)]
     [InlineData("""{"turnId":"t1","text":7}""", HttpStatusCode.BadRequest)]
     [InlineData("""{"turnId":"t1","text":"half \ud83d"}""", HttpStatusCode.BadRequest)]
     [InlineData("""{"turnId":"t1","answer":{}}""", HttpStatusCode.BadRequest)]
