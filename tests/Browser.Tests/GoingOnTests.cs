@@ -78,8 +78,10 @@ public sealed class GoingOnTests
             "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
-    [ChromiumFact]
-    public async Task TwoWindows_StaleTap_IsNotTakenForTheOpenQuestion()
+    [ChromiumTheory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task TwoWindows_StaleAnswer_IsNotTakenForTheOpenQuestion(bool typed)
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync();
@@ -95,7 +97,8 @@ public sealed class GoingOnTests
         await other.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await other.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
 
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
+        if (typed) await visit.WriteAsync("done");
+        else await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await visit.Page.GetByText("perhaps in another window").First.WaitForAsync();
 
         Assert.StartsWith(

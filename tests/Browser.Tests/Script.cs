@@ -29,7 +29,8 @@ internal sealed class Script : IResponder
     private static Reply Answer(OpenQuestion? asked, MessageBody body, int turns)
     {
         if (asked is null) return ScriptPages.Opening(turns);
-        string? named = (body as MessageBody.Choice)?.Question ?? (body as MessageBody.Readings)?.Question;
+        string? named = (body as MessageBody.Choice)?.Question ?? (body as MessageBody.Readings)?.Question
+            ?? (body as MessageBody.Words)?.Question;
         if (named is not null && named != asked.Id) return ScriptPages.Again(asked, turns, ScriptPages.Stale);
         if (body is MessageBody.Command { Word: CommandWord.StartOver }) return ScriptPages.Opening(turns);
         if (body is MessageBody.Command) return ScriptPages.Again(asked, turns, ScriptPages.Why);

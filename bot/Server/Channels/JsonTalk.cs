@@ -8,7 +8,7 @@ using DxAssistant.Server.Commands;
 namespace DxAssistant.Server.Channels;
 
 /// <summary>One case driven by a program: a turn a line, the reply a line. <c>{"open":true}</c> shows the opening
-/// question.</summary>
+/// question; text may name the <c>question</c> it answers.</summary>
 internal sealed class JsonTalk(Streams streams, CaseConversation conversation)
 {
     public async Task<int> RunAsync(CancellationToken cancel)

@@ -64,7 +64,7 @@ internal sealed class TerminalTalk(Streams streams, CaseConversation conversatio
             return true;
         }
 
-        bool taken = SaidWords.TryRead(line, out var words, out problem);
+        bool taken = SaidWords.TryRead(line, out var words, out problem, question?.Id);
         body = words!;
         return taken;
     }

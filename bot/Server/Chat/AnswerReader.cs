@@ -7,7 +7,7 @@ namespace DxAssistant.Server.Chat;
 
 /// <summary>
 /// Reads what a person said or tapped from JSON: <c>{"text"}</c>, or <c>{"answer":{…}}</c> with <c>{"choice":key}</c>,
-/// <c>{"readings":{label:words}}</c> or <c>{"command":word}</c>; an answer may name its <c>question</c>.
+/// <c>{"readings":{label:words}}</c> or <c>{"command":word}</c>; text and answer may name their <c>question</c>.
 /// </summary>
 internal static class AnswerReader
 {
@@ -22,7 +22,7 @@ internal static class AnswerReader
             body = null;
             problem = null;
             if (request.ValueKind != JsonValueKind.Object) problem = $"not a message: {Forms}";
-            else if (request.TryGetProperty("text", out var text)) return TryReadText(text, out body, out problem);
+            else if (request.TryGetProperty("text", out var text)) return TryReadText(text, Text(request, "question"), out body, out problem);
             else if (request.TryGetProperty("answer", out var answer))
                 return TryReadAnswer(answer, out body, out problem);
             else if (Names(request, "choice", "readings", "command"))
@@ -43,10 +43,12 @@ internal static class AnswerReader
         value.ValueKind == JsonValueKind.Object && Names(value, "text", "answer", "choice", "readings", "command");
 
     private static bool TryReadText(
-        JsonElement text, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
+        JsonElement text, string? question, [NotNullWhen(true)] out MessageBody? body,
+        [NotNullWhen(false)] out string? problem)
     {
         (body, problem) = (null, """the text must be a string, such as {"text":"code b4"}""");
-        return text.ValueKind == JsonValueKind.String && SaidWords.TryRead(text.GetString(), out body, out problem);
+        return text.ValueKind == JsonValueKind.String
+            && SaidWords.TryRead(text.GetString(), out body, out problem, question);
     }
 
     private static bool TryReadAnswer(
@@ -84,8 +86,8 @@ internal static class AnswerReader
     private static bool TryReadCommand(
         string word, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
     {
-        body = CommandWords.Find(word) is { } command ? new MessageBody.Command(command) : null;
-        problem = body is null ? $"no command {JsonSerializer.Serialize(word)}: send one of {CommandWords.List}" : null;
+        body = CommandNames.Find(word) is { } command ? new MessageBody.Command(command) : null;
+        problem = body is null ? $"no command {JsonSerializer.Serialize(word)}: send one of {CommandNames.List}" : null;
         return body is not null;
     }
 

@@ -47,9 +47,9 @@ internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICa
             new TurnTaken(view!.Turns.First(t => t.TurnId == turn.TurnId), view.Last, view.Head), ChatJson.Options);
     }
 
-    private async Task<CaseView?> ViewAsync(string id, CancellationToken cancel)
+    private async Task<CaseSheet?> ViewAsync(string id, CancellationToken cancel)
     {
         var log = CaseId.IsWellFormed(id) ? await desk.ReadAsync(id, cancel) : [];
-        return log.IsEmpty ? null : CaseView.Of(id, log, inUse().Titles);
+        return log.IsEmpty ? null : CaseSheet.Of(id, log, inUse().Titles);
     }
 }

@@ -13,7 +13,7 @@ internal static class SaidText
         MessageBody.Words words => words.Text,
         MessageBody.Choice choice => Label(choice.Key, asked),
         MessageBody.Readings readings => string.Join(", ", readings.Fields.Select(f => Filled(f, asked))),
-        MessageBody.Command command => CommandWords.Label(command.Word),
+        MessageBody.Command command => CommandNames.Label(command.Word),
         _ => null,
     };
 

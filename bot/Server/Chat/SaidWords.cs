@@ -16,12 +16,14 @@ internal static class SaidWords
         $"That message is too long. Send at most {Longest} characters; nothing of it was kept.");
 
     /// <summary>Takes words; control characters become blanks, because they cannot be seen or meant.</summary>
+    /// <param name="question">The question that was shown to the person; null where the channel cannot tell.</param>
     public static bool TryRead(
-        string? text, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
+        string? text, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem,
+        string? question = null)
     {
         body = null;
         problem = text?.Length > Longest ? TooLong : null;
-        if (problem is null) body = new MessageBody.Words(Clean(text ?? ""));
+        if (problem is null) body = new MessageBody.Words(Clean(text ?? ""), question);
         return body is not null;
     }
 

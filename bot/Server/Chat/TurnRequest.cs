@@ -4,7 +4,7 @@ using DxAssistant.Conversation.Messages;
 
 namespace DxAssistant.Server.Chat;
 
-/// <summary>A turn as the page sends it: <c>{"turnId", "text" | "answer"}</c>.</summary>
+/// <summary>A turn as the page sends it: <c>{"turnId", "text", "question" | "answer"}</c>.</summary>
 internal sealed record TurnRequest(string TurnId, MessageBody Body)
 {
     // Room for the longest message with every character escaped, and no more.

@@ -70,7 +70,7 @@ internal sealed class SummaryWalk(TitleBook titles)
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
         [.. State.Results.Select(Check)],
         [.. State.PassedOver.Select(
-            p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandWords.Label(p.Value)))],
+            p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),
         State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? TitleBook.Find(titles.Faults, cured.Fault) : null,
         State.ClosedHow);

@@ -43,6 +43,18 @@ public sealed class CaseEndpointsTests
     }
 
     [Fact]
+    public async Task PostTurns_WordsWithTheirQuestion_AreTakenForThatQuestion()
+    {
+        await using var server = await RunningServer.StartAsync(new WalkResponder());
+        string id = await server.OpenCaseAsync();
+
+        var (_, taken) = await server.PostAsync(
+            $"/api/cases/{id}/turns", """{"turnId":"t1","text":"done","question":"q0"}""");
+
+        Assert.Equal("Given: done to q0", TextOf(taken.GetProperty("turn")));
+    }
+
+    [Fact]
     public async Task PostTurns_SameTurnIdAgain_GivesTheSameAnswerAndOneTurn()
     {
         await using var server = await RunningServer.StartAsync();

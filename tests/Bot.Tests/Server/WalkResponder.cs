@@ -14,6 +14,7 @@ internal sealed class WalkResponder : IResponder
     {
         string given = message.Body switch
         {
+            MessageBody.Words { Question: { } named } words => $"{words.Text} to {named}",
             MessageBody.Words words => words.Text,
             MessageBody.Choice choice => $"choice {choice.Key} of {choice.Question}",
             MessageBody.Readings readings => string.Join(" ", readings.Fields.Select(f => $"{f.Label}={f.Words}")),

@@ -16,7 +16,7 @@ function options(question, send) {
   return question.fields.length === 0 ? list : draw('details', { class: 'instead' }, draw('summary', {}, 'Or tap what you saw'), list);
 }
 
-function ownWords(send, complain) {
+function ownWords(question, send, complain) {
   const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, readings or plain words' });
   const form = draw('form', { class: 'own-words' },
     draw('label', { for: 'words' }, 'In your own words'), input, draw('button', { type: 'submit', class: 'command' }, 'Write'));
@@ -30,7 +30,7 @@ function ownWords(send, complain) {
       complain(`That is too long: ${text.length} characters. At most 4000 go into one message; nothing was sent.`);
       input.focus();
     } else {
-      send({ text }, text);
+      send({ text, question: question?.id }, text);
     }
   });
   return form;
@@ -61,7 +61,7 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
       cautionsAbove(cautions),
       question && question.fields.length > 0 ? readingsForm(question, send, complain) : null,
       question ? options(question, send) : null,
-      ownWords(send, complain),
+      ownWords(question, send, complain),
       commands(question, send),
       belief(lines)),
     draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));

@@ -1,5 +1,8 @@
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Cases;
+using DxAssistant.Server.Channels;
+using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 
@@ -74,6 +77,40 @@ public sealed class TalkCommandTests
     }
 
     [Fact]
+    public async Task Talk_TypedWords_BearTheQuestionThatWasShown()
+    {
+        await using var store = new MemoryCaseStore(TimeProvider.System);
+        var adapter = new LocalChatAdapter(new AssistantBot(new CaseDesk(store, () => new WalkResponder())));
+        using var output = new StringWriter();
+        using var input = new StringReader("it hums\n");
+
+        await new TerminalTalk(new Streams(input, output, output), new CaseConversation(adapter, "a"))
+            .RunAsync(CancellationToken.None);
+
+        Assert.Contains("Given: it hums to q0", output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task TalkJson_WordsToAQuestionThatIsNotOpen_AreNotTakenForTheOpenOne()
+    {
+        const string walk = """
+            {"text":"compressor won't start"}
+            {"answer":{"choice":"brenholt-ws"}}
+            {"answer":{"choice":"technician"}}
+
+            """;
+        var opened = await Run.OfAsync(walk, "talk", "--json", "--content", Shipped.Folder);
+        string? words = opened.Json[2].GetProperty("question").GetProperty("options")[0].GetProperty("label").GetString();
+
+        var run = await Run.OfAsync(
+            walk + JsonSerializer.Serialize(new { text = words, question = "asked-elsewhere" }) + "\n"
+            + JsonSerializer.Serialize(new { text = words }), "talk", "--json", "--content", Shipped.Folder);
+
+        Assert.Equal(TextOf(run.Json[2]), TextOf(run.Json[3]));
+        Assert.NotEqual(TextOf(run.Json[2]), TextOf(run.Json[4]));
+    }
+
+    [Fact]
     public async Task Talk_UnknownCase_SaysSo()
     {
         using var folder = new TemporaryFolder();
@@ -86,6 +123,8 @@ public sealed class TalkCommandTests
     }
 
     private static string? Kind(JsonElement reply) => reply.GetProperty("question").GetProperty("kind").GetString();
+
+    private static string? TextOf(JsonElement reply) => reply.GetProperty("question").GetProperty("text").GetString();
 
     private static int CautionsOf(JsonElement reply) =>
         reply.GetProperty("segments").EnumerateArray().Count(s => s.GetProperty("kind").GetString() == "caution");

@@ -7,15 +7,15 @@ using DxAssistant.Conversation.State;
 namespace DxAssistant.Server.Chat;
 
 /// <summary>A whole case as the page shows it.</summary>
-internal sealed record CaseView(
+internal sealed record CaseSheet(
     string Id, DateTimeOffset OpenedAt, string? ContentVersion, long Last, SheetHead Head,
     ImmutableArray<TurnView> Turns)
 {
     /// <param name="log">The whole log of the case; not empty.</param>
-    public static CaseView Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
+    public static CaseSheet Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
     {
         var state = Fold.Apply(CaseState.New, log.Select(e => e.Event));
-        return new CaseView(
+        return new CaseSheet(
             id, log[0].At, state.ContentVersion, log[^1].Sequence, SheetHead.Of(state, titles), TurnsOf(log));
     }
 

@@ -4,7 +4,7 @@ using DxAssistant.Conversation.Messages;
 namespace DxAssistant.Server.Chat;
 
 /// <summary>The commands of the conversation as they are written in JSON and shown to people.</summary>
-internal static class CommandWords
+internal static class CommandNames
 {
     private static readonly Dictionary<string, CommandWord> ByName =
         Enum.GetValues<CommandWord>().ToDictionary(Name, StringComparer.Ordinal);
