@@ -13,15 +13,18 @@ public interface ICaseStore : IAsyncDisposable
     /// <param name="turnId">Unique within the case: a turn that is already there is not appended again.</param>
     /// <exception cref="ArgumentException">An id is empty, or there is no event.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="expectedSequence"/> is below 0.</exception>
+    /// <exception cref="CaseFileException">The turn could not be saved.</exception>
     Task<AppendResult> AppendAsync(
         string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
         CancellationToken cancel = default);
 
     /// <summary>All events of one case in order; empty when there is no such case.</summary>
+    /// <exception cref="CaseFileException">The case cannot be read.</exception>
     Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default);
 
     /// <summary>The cases last added to, newest first; those in which nothing was said yet are left out.</summary>
     /// <param name="limit">How many at most; 1 or more.</param>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is below 1.</exception>
+    /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default);
 }

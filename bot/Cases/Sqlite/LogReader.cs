@@ -35,7 +35,8 @@ internal static class LogReader
             return new StoredEvent(
                 sequence, row.GetString(1), DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(2)), entry);
         }
-        catch (Exception error) when (error is JsonException or NotSupportedException)
+        catch (Exception error) when (error is JsonException or NotSupportedException
+            or InvalidOperationException or InvalidCastException or ArgumentOutOfRangeException)
         {
             throw new CaseFileException(
                 $"entry {sequence} of case {caseId} cannot be read: use the program that wrote it", error);

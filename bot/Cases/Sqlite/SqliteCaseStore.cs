@@ -70,17 +70,13 @@ public sealed class SqliteCaseStore : ICaseStore
         return await request.Done.Task;
     }
 
-    public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default)
-    {
-        using var reader = OpenReader();
-        return Task.FromResult(LogReader.Read(reader, caseId));
-    }
+    public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
 
     public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        using var reader = OpenReader();
-        return Task.FromResult(CaseList.Read(reader, limit));
+        return Task.FromResult(Read(reader => CaseList.Read(reader, limit)));
     }
 
     public async ValueTask DisposeAsync()
@@ -110,11 +106,18 @@ public sealed class SqliteCaseStore : ICaseStore
             DefaultTimeout = 10,
         }.ToString();
 
-    private SqliteConnection OpenReader()
+    private T Read<T>(Func<SqliteConnection, T> read)
     {
-        var reader = new SqliteConnection(readerSource);
-        reader.Open();
-        return reader;
+        try
+        {
+            using var reader = new SqliteConnection(readerSource);
+            reader.Open();
+            return read(reader);
+        }
+        catch (SqliteException error)
+        {
+            throw new CaseFileException($"the file of cases cannot be read: {error.Message}", error);
+        }
     }
 
     private async Task WriteAllAsync()
@@ -134,15 +137,30 @@ public sealed class SqliteCaseStore : ICaseStore
         {
             CaseSchema.Run(connection, "BEGIN IMMEDIATE");
             var at = StoreClock.Now(clock);
-            var results = batch.ConvertAll(request => writer.Write(request, at));
+            var ends = batch.ConvertAll(request => Write(request, at));
             CaseSchema.Run(connection, "COMMIT");
-            for (int i = 0; i < batch.Count; i++) batch[i].Done.SetResult(results[i]);
+            foreach (var end in ends) end();
         }
         catch (Exception error)
         {
             RollBack();
             var refusal = new CaseFileException($"the turn could not be saved: {error.Message}", error);
             foreach (var request in batch) request.Done.TrySetException(refusal);
+        }
+    }
+
+    // What to tell the sender once the others' turns are on disk. An entry of its own case that cannot be read is no
+    // fault of the others', and it is met before anything of this turn is written.
+    private Action Write(AppendRequest request, DateTimeOffset at)
+    {
+        try
+        {
+            var result = writer.Write(request, at);
+            return () => request.Done.SetResult(result);
+        }
+        catch (CaseFileException error)
+        {
+            return () => request.Done.SetException(error);
         }
     }
 

@@ -103,6 +103,51 @@ public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
         Assert.Single(await store.ReadAsync("a"));
     }
 
+    [Theory]
+    [InlineData("UPDATE event SET body = x'00'")]
+    [InlineData("UPDATE event SET at = 9000000000000000000")]
+    public async Task ReadAsync_EntryOfAnotherForm_SaysWhichOne(string change)
+    {
+        string file = folder.File("odd.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await store.AppendAsync("a", 0, "t", Events("b4"));
+        Run(file, change);
+
+        await Assert.ThrowsAsync<CaseFileException>(() => store.ReadAsync("a"));
+    }
+
+    [Fact]
+    public async Task ReadAsync_TablesAreGone_IsAFaultOfTheFile()
+    {
+        string file = folder.File("emptied.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        Run(file, "DROP TABLE event; DROP TABLE job");
+
+        await Assert.ThrowsAsync<CaseFileException>(() => store.ReadAsync("a"));
+        await Assert.ThrowsAsync<CaseFileException>(() => store.ListAsync(10));
+    }
+
+    [Fact]
+    public async Task AppendAsync_OneRetriedTurnCannotBeReadBack_TheOthersAreSaved()
+    {
+        string file = folder.File("batch.db");
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await store.AppendAsync("spoiled", 0, "t", Events("b4"));
+        Run(file, """UPDATE event SET body = '{"event":"from-the-future"}'""");
+
+        // While another program holds the file, the turns gather into one transaction.
+        using var other = new SqliteConnection($"Data Source={file};Pooling=False");
+        other.Open();
+        await using var hold = other.BeginTransaction(deferred: false);
+        var first = store.AppendAsync("first", 0, "t", Events("b4"));
+        var retry = store.AppendAsync("spoiled", 0, "t", Events("b4"));
+        var sound = Enumerable.Range(0, 5).Select(i => store.AppendAsync($"sound-{i}", 0, "t", Events("b5"))).ToList();
+        await hold.RollbackAsync();
+
+        await Assert.ThrowsAsync<CaseFileException>(() => retry);
+        Assert.All(await Task.WhenAll([first, .. sound]), end => Assert.IsType<AppendResult.Appended>(end));
+    }
+
     private static void Run(string file, string sql)
     {
         using var connection = new SqliteConnection($"Data Source={file};Pooling=False");
