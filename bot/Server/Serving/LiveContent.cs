@@ -11,15 +11,17 @@ internal sealed class LiveContent : IDisposable
     private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(300);
 
     private readonly string folder;
+    private readonly Func<string, ContentFolder> read;
     private readonly TextWriter notes;
     private readonly Lock gate = new();
-    private FileSystemWatcher? watcher;
+    private PageWatch? watch;
     private ITimer? settled;
     private volatile InUse current;
 
-    private LiveContent(string folder, TextWriter notes, InUse current)
+    private LiveContent(string folder, Func<string, ContentFolder> read, TextWriter notes, InUse current)
     {
         this.folder = folder;
+        this.read = read;
         this.notes = notes;
         this.current = current;
     }
@@ -30,19 +32,18 @@ internal sealed class LiveContent : IDisposable
     /// <summary>Compiles a folder; says what is wrong with it on <paramref name="notes"/>.</summary>
     /// <returns>Null when the content has errors.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static LiveContent? Open(string folder, TextWriter notes) =>
-        Compile(folder, notes) is { } first ? new LiveContent(folder, notes, first) : null;
+    public static LiveContent? Open(string folder, TextWriter notes) => Open(folder, notes, ContentFolderReader.Read);
+
+    /// <inheritdoc cref="Open(string, TextWriter)"/>
+    internal static LiveContent? Open(string folder, TextWriter notes, Func<string, ContentFolder> read) =>
+        Compile(folder, read, notes) is { } first ? new LiveContent(folder, read, notes, first) : null;
 
     /// <summary>Compiles again whenever a page changes.</summary>
     public void Watch(TimeProvider clock)
     {
         settled = clock.CreateTimer(_ => Reload(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        watcher = new FileSystemWatcher(folder, "*.md") { IncludeSubdirectories = true };
-        watcher.Changed += Noticed;
-        watcher.Created += Noticed;
-        watcher.Deleted += Noticed;
-        watcher.Renamed += Noticed;
-        watcher.EnableRaisingEvents = true;
+        watch = new PageWatch(folder, () => settled.Change(Settle, Timeout.InfiniteTimeSpan), notes);
+        watch.Begin();
     }
 
     /// <summary>Compiles now; a version with errors changes nothing.</summary>
@@ -52,7 +53,7 @@ internal sealed class LiveContent : IDisposable
         {
             try
             {
-                if (Compile(folder, notes) is not { } next)
+                if (Compile(folder, read, notes) is not { } next)
                 {
                     notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
                 }
@@ -62,7 +63,7 @@ internal sealed class LiveContent : IDisposable
                     notes.WriteLine($"The pages changed: now version {next.Version}.");
                 }
             }
-            catch (IOException error)
+            catch (Exception error) when (error is IOException or UnauthorizedAccessException)
             {
                 notes.WriteLine(
                     $"The pages could not be read ({error.Message}): going on with version {current.Version}.");
@@ -72,16 +73,13 @@ internal sealed class LiveContent : IDisposable
 
     public void Dispose()
     {
-        watcher?.Dispose();
+        watch?.Dispose();
         settled?.Dispose();
     }
 
-    private void Noticed(object sender, FileSystemEventArgs change) =>
-        settled?.Change(Settle, Timeout.InfiniteTimeSpan);
-
-    private static InUse? Compile(string folder, TextWriter notes)
+    private static InUse? Compile(string folder, Func<string, ContentFolder> read, TextWriter notes)
     {
-        var pages = ContentFolderReader.Read(folder);
+        var pages = read(folder);
         var result = ContentCompiler.Compile(pages);
         foreach (var diagnostic in result.Diagnostics) notes.Write(
             DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");

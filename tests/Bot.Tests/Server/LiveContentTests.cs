@@ -1,4 +1,5 @@
 using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Server.Content;
 using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Bot.Tests.Server;
@@ -53,6 +54,21 @@ public sealed class LiveContentTests : IDisposable
     }
 
     [Fact]
+    public void Reload_PageMayNotBeRead_KeepsTheLastGoodOneAndSaysWhy()
+    {
+        bool locked = false;
+        using var content = LiveContent.Open(folder.Path, notes, path => locked
+            ? throw new UnauthorizedAccessException("phrases.md is another account's") : ContentFolderReader.Read(path))!;
+        var before = content.Current;
+        locked = true;
+
+        content.Reload();
+
+        Assert.Same(before, content.Current);
+        Assert.Contains("phrases.md is another account's", notes.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Watch_PageChangesOnDisk_IsNoticed()
     {
         using var content = LiveContent.Open(folder.Path, notes)!;
@@ -60,10 +76,54 @@ public sealed class LiveContentTests : IDisposable
         content.Watch(TimeProvider.System);
         Edit("phrases.md", "What is wrong?", "What is the trouble?");
 
-        // Bounded, so that a watcher that never calls fails the test instead of hanging it.
-        for (int i = 0; i < 600 && content.Current.Version == before; i++) await Task.Delay(100);
+        await UntilAsync(() => content.Current.Version != before);
 
         Assert.NotEqual(before, content.Current.Version);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Watch_FolderOfPagesGoes_IsNoticed(bool deleted)
+    {
+        int noticed = 0;
+        string pages = folder.File("more");
+        Directory.CreateDirectory(pages);
+        using var watch = new PageWatch(folder.Path, () => Interlocked.Increment(ref noticed), notes);
+        watch.Begin();
+
+        if (deleted) Directory.Delete(pages);
+        else Directory.Move(pages, folder.File("elsewhere"));
+
+        await UntilAsync(() => noticed > 0);
+        Assert.NotEqual(0, noticed);
+    }
+
+    [Fact]
+    public async Task Watch_ChangesWereMissed_AreTakenInAndTheNextOnesAreNoticed()
+    {
+        int noticed = 0;
+        using var watch = new PageWatch(folder.Path, () => Interlocked.Increment(ref noticed), notes);
+        watch.Begin();
+
+        watch.Missed(new InternalBufferOverflowException("too many changes"));
+        int atOnce = noticed;
+        Edit("phrases.md", "What is wrong?", "What is the trouble?");
+        await UntilAsync(() => noticed > atOnce);
+
+        Assert.Equal(1, atOnce);
+        Assert.True(noticed > atOnce);
+        Assert.Contains("too many changes", notes.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Watch_FolderIsGone_SaysSoAndGoesOn()
+    {
+        using var watch = new PageWatch(folder.File("nowhere"), () => { }, notes);
+
+        watch.Begin();
+
+        Assert.Contains("not watched", notes.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -73,6 +133,12 @@ public sealed class LiveContentTests : IDisposable
 
         Assert.Null(LiveContent.Open(folder.Path, notes));
         Assert.Contains("ask-complaint", notes.ToString(), StringComparison.Ordinal);
+    }
+
+    // Bounded, so that a watcher that never calls fails the test instead of hanging it.
+    private static async Task UntilAsync(Func<bool> there)
+    {
+        for (int i = 0; i < 600 && !there(); i++) await Task.Delay(100);
     }
 
     private void Edit(string page, string text, string with)
