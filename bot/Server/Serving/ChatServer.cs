@@ -42,6 +42,7 @@ internal static class ChatServer
         app.UseMiddleware<OneLineErrors>();
         app.UseHostFiltering();
         app.UseMiddleware<SafeHeaders>();
+        app.UseMiddleware<SameOrigin>();
         app.UseRouting();
         Pages.Map(app);
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);

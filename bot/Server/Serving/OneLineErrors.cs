@@ -19,15 +19,13 @@ internal sealed partial class OneLineErrors(RequestDelegate next, ILogger<OneLin
         catch (CaseFileException error) when (!context.Response.HasStarted)
         {
             Failed(log, error);
-            await Refusal.Because(StatusCodes.Status503ServiceUnavailable, $"Not saved: {error.Message}")
+            await Refusal.Because(StatusCodes.Status503ServiceUnavailable, FailureText.Of(context.Request, error.Message))
                 .ExecuteAsync(context);
         }
         catch (Exception error) when (!context.Response.HasStarted && !context.RequestAborted.IsCancellationRequested)
         {
             Failed(log, error);
-            await Refusal.Because(
-                StatusCodes.Status500InternalServerError,
-                "That answer could not be worked out, and it was not kept. What was saved before is still there: say it in other words, or go back one step.")
+            await Refusal.Because(StatusCodes.Status500InternalServerError, FailureText.Of(context.Request))
                 .ExecuteAsync(context);
         }
     }
