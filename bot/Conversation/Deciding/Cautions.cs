@@ -14,14 +14,14 @@ internal static class Cautions
     }
 
     /// <summary>
-    /// The hazards of a check or repair: in full, unless what to do about them was part of the way to the access state the
-    /// unit now stands in; then the danger alone is called to mind.
+    /// The hazards of a check or repair: in full, unless they were part of the way to the access state the unit now stands
+    /// in, or were told since; then the danger alone is called to mind.
     /// </summary>
     public static void SayThoseOf(TurnDraft turn, ImmutableArray<CautionPage> cautions)
     {
         ImmutableArray<CautionPage> told = turn.Library.Access[turn.View.Access].Cautions;
         foreach (CautionPage caution in cautions)
-            if (told.Any(known => known.Id == caution.Id)) turn.Quote(SegmentKind.Caution, caution.Danger);
+            if (told.Any(known => known.Id == caution.Id) || turn.State.Told.Contains(caution.Danger.Place.Path)) turn.Quote(SegmentKind.Caution, caution.Danger);
             else SayWhole(turn, caution);
     }
 

@@ -25,8 +25,8 @@ internal sealed class EndOfWalk(ClosedCase closed)
     /// <summary>No step is left for this person here: who is needed, what is suspected, what to bring.</summary>
     public void Say(TurnDraft turn)
     {
-        turn.Say(SegmentKind.Conclusion, "closed-no-way");
         RolePage? needed = Needed(turn);
+        turn.Say(SegmentKind.Conclusion, turn.View.Role.Rank == 0 ? "closed-owner-done" : "closed-no-way");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
         Suspects(turn);

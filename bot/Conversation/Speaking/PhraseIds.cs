@@ -30,6 +30,7 @@ public static class PhraseIds
         "closed-bring",
         "closed-no-way",
         "closed-other-unit",
+        "closed-owner-done",
         "closed-repaired",
         "closed-suspects",
         "closed-watch",

@@ -56,6 +56,9 @@ public sealed record CaseState
     /// <summary>Results that contradict each other and were spoken of already.</summary>
     public ImmutableSortedSet<string> Accepted { get; init; } = Sorted.Set;
 
+    /// <summary>The pages of the cautions that were told since the unit was last brought to another access state.</summary>
+    public ImmutableSortedSet<string> Told { get; init; } = Sorted.Set;
+
     /// <summary>How the case ended; null while it is open.</summary>
     public string? ClosedHow { get; init; }
 

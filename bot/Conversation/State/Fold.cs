@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation.State;
 
@@ -9,7 +10,10 @@ public static class Fold
     public static CaseState Apply(CaseState state, CaseEvent happened) => happened switch
     {
         Said => state with { Turns = state.Turns + 1, AtMessage = state },
-        Replied replied => state with { Question = replied.Reply.Question, LastReply = replied.Reply },
+        Replied replied => state with
+        {
+            Question = replied.Reply.Question, LastReply = replied.Reply, Told = state.Told.Union(CautionsIn(replied.Reply)),
+        },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
         ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
@@ -44,7 +48,7 @@ public static class Fold
     private static CaseState WorkDone(CaseState state, CaseEvent happened) => happened switch
     {
         StepConfirmed confirmed => state with { Approach = new Approach(confirmed.Access, confirmed.Step + 1) },
-        AccessReached reached => state with { Access = reached.Access, Approach = null },
+        AccessReached reached => state with { Access = reached.Access, Approach = null, Told = Sorted.Set },
         AccessRefused refused => Abandon(state) with
         {
             AccessRefused = state.AccessRefused.Add(refused.Access), Step = null,
@@ -97,6 +101,11 @@ public static class Fold
         System.Collections.Immutable.ImmutableArray<GivenReading> known,
         System.Collections.Immutable.ImmutableArray<GivenReading> added) =>
         [.. known.Where(old => added.All(one => one.Label != old.Label)), .. added];
+
+    private static IEnumerable<string> CautionsIn(Reply reply) => reply.Segments
+        .Where(segment => segment.Kind == SegmentKind.Caution)
+        .SelectMany(segment => segment.From.OfType<Provenance.Page>())
+        .Select(page => page.Path);
 
     // Words can be taken back, the state of the unit cannot: unless the two agree, the unit counts as found.
     private static CaseState TakeBack(CaseState state)
