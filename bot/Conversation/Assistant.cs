@@ -58,7 +58,7 @@ public sealed class Assistant
         }
     }
 
-    private bool IsAgain(TurnDraft turn, MessageBody body) => body switch
+    private bool IsAgain(TurnDraft turn, MessageBody body) => turn.GoesOn || body switch
     {
         MessageBody.Command { Word: CommandWord.Again } or MessageBody.Opening => true,
         MessageBody.Choice or MessageBody.Readings => turn.Stale,
@@ -81,7 +81,7 @@ public sealed class Assistant
         Answer[] answers =
         [
             new SeriesAnswer(), new RoleAnswer(), new SymptomAnswer(), new CodeAnswer(), new AccessAnswer(words),
-            new CheckAnswer(), new MeaningAnswer(), new ContradictionAnswer(), new RepairAnswer(words),
+            new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
         ];
         return new Listener(

@@ -29,6 +29,9 @@ internal sealed class TurnDraft(Library library, Speaker speaker, CaseState stat
     /// <summary>Whether anything happened beyond the message coming in.</summary>
     public bool Changed => _events.Any(happened => happened is not (Opened or Said));
 
+    /// <summary>Whether the walk goes on from where it was, although nothing changed.</summary>
+    public bool GoesOn { get; set; }
+
     /// <summary>Whether the message answered a question that is no longer open.</summary>
     public bool Stale { get; set; }
 
@@ -43,6 +46,14 @@ internal sealed class TurnDraft(Library library, Speaker speaker, CaseState stat
 
     public void Say(SegmentKind kind, string phrase, params ReadOnlySpan<Slot> slots) =>
         _segments.Add(Speaker.Say(kind, phrase, slots));
+
+    /// <summary>Says something before the question, also when the question is asked already.</summary>
+    public void Note(string phrase, params ReadOnlySpan<Slot> slots)
+    {
+        Segment note = Speaker.Say(SegmentKind.Notice, phrase, slots);
+        int place = Question is null ? _segments.Count : _segments.Count - 1;
+        _segments.Insert(place, note);
+    }
 
     public void Say(Segment segment) => _segments.Add(segment);
 

@@ -48,6 +48,9 @@ public sealed record Library
     /// <summary>What the frequency words mean: weights of faults against each other.</summary>
     public required ImmutableSortedDictionary<string, double> FrequencyWords { get; init; }
 
+    /// <summary>What is priced in minutes although it takes none.</summary>
+    public required ImmutableSortedDictionary<string, double> Prices { get; init; }
+
     /// <summary>The inputs of a check's calculation, those that the series gives included.</summary>
     /// <exception cref="ArgumentException">The check calculates nothing, or is not for the series.</exception>
     public ImmutableSortedDictionary<string, JudgeInput> JudgeInputsFor(CheckPage check, SeriesPage series) =>

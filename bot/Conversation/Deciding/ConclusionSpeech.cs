@@ -12,7 +12,7 @@ namespace DxAssistant.Conversation.Deciding;
 internal static class ConclusionSpeech
 {
     /// <summary>The probability from which a fault counts as found rather than likely; common practice, no source.</summary>
-    public const double Found = 0.9;
+    public const double Found = 0.95;
 
     // Natural logarithm of the odds that a result must move to be worth a line: a factor of one and a half.
     private const double Telling = 0.4;
@@ -26,7 +26,7 @@ internal static class ConclusionSpeech
         FaultPage page = turn.Library.Faults[likeliest.Id];
         turn.Say(SegmentKind.Conclusion, cured >= Found ? "conclusion-proven" : "conclusion-likely",
             Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)));
-        turn.Quote(SegmentKind.Conclusion, page.Proof);
+        turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
         SayLedger(turn, belief, likeliest.Id);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }

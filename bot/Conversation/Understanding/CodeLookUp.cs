@@ -11,6 +11,9 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>From what a display is said to show to the symptom that the series gives it.</summary>
 internal static class CodeLookUp
 {
+    /// <summary>The display of a series that shows its codes by blinking.</summary>
+    public const string Lamp = "lamp";
+
     /// <summary>The key of a code among the options; a code may be shown in two ways with two meanings.</summary>
     public static string KeyOf(DisplayCode code) => $"{code.Display}|{code.Look}";
 
@@ -56,11 +59,14 @@ internal static class CodeLookUp
     {
         ImmutableArray<DisplayCode> same = [.. series.Codes.Where(known => CanBe(known.Display, code))];
         ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look)];
-        if (!alike.IsEmpty) return alike;
+        // A count of blinks is exact: another count is another code.
+        if (!alike.IsEmpty || code == Lamp) return alike;
         return same.IsEmpty ? [.. series.Codes.Where(known => IsNear(known.Display, code))] : same;
     }
 
-    private static bool CanBe(string display, string code) => GlyphShapes.Same(display, code);
+    private static bool CanBe(string display, string code) =>
+        display == code || (display != Lamp && code != Lamp && GlyphShapes.Same(display, code));
 
-    private static bool IsNear(string display, string code) => GlyphShapes.OneSegmentApart(display, code);
+    private static bool IsNear(string display, string code) =>
+        display != Lamp && code != Lamp && GlyphShapes.OneSegmentApart(display, code);
 }

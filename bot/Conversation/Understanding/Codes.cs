@@ -13,24 +13,23 @@ internal static class Codes
     public static bool Hear(TurnDraft turn, string text)
     {
         if (!GlyphReader.TryFind(text, out GlyphReading? reading)) return false;
-        bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Code };
-        if (turn.View.Series is { } series)
+        string code = Shown(reading);
+        bool asked = turn.State.Question is null
+            or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Code or QuestionKind.Closed };
+        if (!asked && turn.View.Series is { } known && !CodeLookUp.Has(known, code)) return false;
+        if (turn.View.Series is { } series) CodeLookUp.Resolve(turn, series, code, Look(reading));
+        else if (turn.Library.Series.Values.Any(page => CodeLookUp.Has(page, code)))
         {
-            if (!asked && !CodeLookUp.Has(series, reading.Canonical)) return false;
-            CodeLookUp.Resolve(turn, series, reading.Canonical, Look(reading));
-            return true;
+            turn.Say(SegmentKind.Understood, "understood-display", Slot.Said("code", $"{code} {Look(reading)}".TrimEnd()));
+            turn.Happen(new CodeReported(code, Look(reading)));
         }
+        else turn.Say(SegmentKind.Notice, "notice-code-elsewhere", Slot.Said("code", code));
 
-        if (!turn.Library.Series.Values.Any(page => CodeLookUp.Has(page, reading.Canonical)))
-        {
-            turn.Say(SegmentKind.Notice, "notice-code-elsewhere", Slot.Said("code", reading.Canonical));
-            return true;
-        }
-
-        turn.Say(SegmentKind.Understood, "understood-display", Slot.Said("code", reading.Canonical));
-        turn.Happen(new CodeReported(reading.Canonical, Look(reading)));
         return true;
     }
+
+    // Where only blinks are told, it is a lamp that shows them.
+    private static string Shown(GlyphReading reading) => reading.Canonical.Length > 0 ? reading.Canonical : CodeLookUp.Lamp;
 
     // As series pages write it; null when the message does not say how the code is shown.
     private static string? Look(GlyphReading reading) =>

@@ -25,10 +25,20 @@ internal sealed class Complaints(Matcher matcher)
     {
         MatchResult match = matcher.Match(text, turn.State.Series);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (CertainSymptom(match) is { } symptom) Report(turn, turn.Library.Symptoms[new SymptomId(symptom)], text);
+        if (CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked);
         else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
         else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
+        else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
+    }
+
+    // In the middle of a walk the words may be an answer after all: they are not taken for a new symptom without asking.
+    private static void Take(TurnDraft turn, SymptomPage symptom, string text, bool asked)
+    {
+        if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text);
+        else
+            turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom", new Option(symptom.Id.Value, symptom.Title.Text),
+                turn.Option(SymptomAnswer.None, "option-answer-to-question"));
     }
 
     private static string? CertainSymptom(MatchResult match) => match.Symptoms switch

@@ -3,6 +3,7 @@ using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -46,6 +47,8 @@ internal sealed class Listener(
     {
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         if (!Codes.Hear(turn, text)) complaints.Hear(turn, text);
+        if (ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings { List: var early })
+            turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
 
     // Words said at another question must not confirm a step or a repair that was not in sight.

@@ -16,11 +16,10 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
-        switch (ReadingParser.Parse(text, Context(turn, page)))
+        switch (BareTemperature.Settle(page, ReadingParser.Parse(text, Context(turn, page))))
         {
             case ReadingResult.Readings readings:
-                Take(turn, page, readings.List);
-                if (readings.Unclear is { } unclear && turn.Question is null) AskWhich(turn, page, unclear);
+                Take(turn, page, readings.List, readings.Unclear);
                 return true;
             case ReadingResult.AskBack asked:
                 AskWhich(turn, page, asked);
@@ -38,12 +37,13 @@ internal static class ReadingIntake
         foreach (FilledField filled in fields.Where(filled => !string.IsNullOrWhiteSpace(filled.Words)))
             if (page.Readings.FirstOrDefault(field => field.Label == filled.Label) is { } field)
                 unclear ??= TakeField(turn, field, filled.Words, taken);
-        Take(turn, page, taken.ToImmutable());
-        if (unclear is not null && turn.Question is null) AskWhich(turn, page, unclear);
+        Take(turn, page, taken.ToImmutable(), unclear);
     }
 
     /// <summary>Takes readings whose meaning is settled.</summary>
-    public static void Take(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings)
+    /// <param name="unclear">What else was in the message and must be asked about.</param>
+    public static void Take(
+        TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, ReadingResult.AskBack? unclear = null)
     {
         if (IsTwiceDifferently(readings))
         {
@@ -57,12 +57,24 @@ internal static class ReadingIntake
             .Where(pair => pair.field is not null)
             .Select(pair => Logged(pair.reading, pair.field!))];
         if (!given.IsEmpty) turn.Happen(new ReadingsGiven(page.Id.Value, given));
+        if (given.Length < readings.Length)
+            turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", Unplaced(page, readings)));
+        if (unclear is not null)
+        {
+            AskWhich(turn, page, unclear);
+            return;
+        }
+
         ImmutableArray<string> open = [.. page.Readings
             .Where(field => turn.State.Given.All(known => known.Label != field.Label))
             .Select(field => field.Label)];
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
+
+    private static string Unplaced(CheckPage page, ImmutableArray<Reading> readings) => string.Join(", ", readings
+        .Where((reading, place) => FieldOf(page, reading, place, readings.Length) is null)
+        .Select(reading => $"{reading.Label} {ShownValue.Of(reading)}".TrimStart()));
 
     private static bool IsTwiceDifferently(ImmutableArray<Reading> readings) => readings
         .Where(reading => reading.Label is not null)
@@ -97,7 +109,8 @@ internal static class ReadingIntake
             turn.AskAgain(turn.State.Question! with { Fields = CheckQuestion.Fields(turn, page) });
         else
             turn.Ask(QuestionKind.Meaning, page.Id.Value, "ask-meaning",
-                [.. unclear.Meanings.Select(meaning => new Option(MeaningKey.Write(meaning), MeaningKey.Show(meaning))),
+                [.. unclear.Meanings.DistinctBy(MeaningKey.Show)
+                        .Select(meaning => new Option(MeaningKey.Write(meaning), MeaningKey.Show(meaning))),
                     turn.Option(MeaningKey.None, "option-none-of-these")]);
     }
 
@@ -120,7 +133,7 @@ internal static class ReadingIntake
     // By its label; without one, by its place when the message gave them all.
     private static ReadingField? FieldOf(CheckPage page, Reading reading, int place, int count) =>
         reading.Label is { } label
-            ? page.Readings.FirstOrDefault(field => string.Equals(field.Label, label, StringComparison.Ordinal))
+            ? page.Readings.FirstOrDefault(field => LabelNames.Agree(field.Label, label))
             : count == page.Readings.Length ? page.Readings[place] : null;
 
     private static GivenReading Logged(Reading reading, ReadingField field) => new(

@@ -51,6 +51,7 @@ internal sealed class LibraryBuilder
         Phrases = PhrasesOf(Single(PageKind.Phrases)),
         LikelihoodWords = pages.Likelihoods,
         FrequencyWords = pages.Frequencies,
+        Prices = pages.Prices,
     };
 
     private Page Single(PageKind kind) => pages.Single(kind)!;

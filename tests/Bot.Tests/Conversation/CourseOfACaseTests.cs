@@ -145,6 +145,73 @@ public sealed class CourseOfACaseTests
         Assert.Empty(state.Given);
     }
 
+    [Theory]
+    [InlineData("6 blinks on the ostvik", "communication-code")]
+    [InlineData("ostvik, lamp blinks 13 times then pauses", "inverter-code")]
+    public void BlinkCode_OfASeriesWithALamp_IsItsSymptom(string text, string symptom)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(text);
+        Assert.Equal(symptom, Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Theory]
+    [InlineData("12.5k at 20 degrees")]
+    [InlineData("12.5k and 20 deg")]
+    public void Temperature_WithoutItsScale_IsAskedBack(string text)
+    {
+        Walker walker = AtRoomSensor();
+        walker.Say(text);
+        Assert.Equal(QuestionKind.Meaning, walker.Question.Kind);
+        Assert.Empty(walker.Log.OfType<OutcomeSeen>().Where(seen => seen.Check == "room-sensor-resistance"));
+    }
+
+    [Theory]
+    [InlineData("12.5k at 20 C", "within")]
+    [InlineData("12.5k at 68F", "within")]
+    [InlineData("2.1k at 24C", "low")]
+    [InlineData("OL at 24 °C", "open circuit")]
+    public void Temperature_WithItsScale_IsTaken(string text, string verdict)
+    {
+        Walker walker = AtRoomSensor();
+        walker.Say(text);
+        Assert.Equal(verdict, walker.Log.OfType<OutcomeSeen>().Last().Verdict);
+    }
+
+    [Fact]
+    public void Words_ThatFitASymptomInAWalk_AreAskedAboutFirst()
+    {
+        Walker walker = AtCheck("indoor-fan-fault");
+        string subject = walker.Question.Subject;
+        walker.Say(ShippedContent.Library.Symptoms[new Graph.Model.SymptomId("water-dripping-indoor")].Title.Text);
+        Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
+        walker.Tap("none");
+        Assert.Equal(subject, walker.Question.Subject);
+        Assert.Single(walker.State.Symptoms);
+    }
+
+    [Fact]
+    public void UnitNamed_WhileSymptomsAreOffered_KeepsTheOffer()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say("it blows but the air is not cold");
+        Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
+        walker.Say("brenholt");
+        Assert.Equal("brenholt-ws", walker.State.Series);
+        Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
+    }
+
+    private static Walker AtRoomSensor()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Assert.Equal("indoor-sensor-plugs", walker.Question.Subject);
+        walker.Tap("home");
+        Assert.Equal("room-sensor-resistance", walker.Question.Subject);
+        return walker;
+    }
+
     private static Walker AtLeftOver()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "indoor-fan-fault");

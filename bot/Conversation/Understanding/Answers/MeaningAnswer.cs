@@ -4,7 +4,7 @@ using DxAssistant.Conversation.Replies;
 namespace DxAssistant.Conversation.Understanding.Answers;
 
 /// <summary>Takes which of several meanings a reading had; typed words are taken as the reading anew.</summary>
-internal sealed class MeaningAnswer : Answer
+internal sealed class MeaningAnswer(CommandWords words) : Answer
 {
     public override QuestionKind Kind => QuestionKind.Meaning;
 
@@ -18,7 +18,8 @@ internal sealed class MeaningAnswer : Answer
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        OptionMatcher.Exactly(text, question.Options) is { } option
+        question.Options is [var only, _] && words.Means("words-yes", text) ? Choose(turn, question, only.Key)
+        : OptionMatcher.Exactly(text, question.Options) is { } option
             ? Choose(turn, question, option.Key)
             : CheckQuestion.Page(turn, question.Subject) is { } page && ReadingIntake.Hear(turn, page, text);
 }

@@ -16,7 +16,8 @@ internal sealed class SymptomAnswer : Answer
     {
         if (key == None)
         {
-            turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again");
+            if (turn.State.Symptoms.IsEmpty) turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again");
+            else turn.GoesOn = true;
             return true;
         }
 
