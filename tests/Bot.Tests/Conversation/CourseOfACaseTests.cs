@@ -164,7 +164,7 @@ public sealed class CourseOfACaseTests
         Walker walker = AtRoomSensor();
         walker.Say(text);
         Assert.Equal(QuestionKind.Meaning, walker.Question.Kind);
-        Assert.Empty(walker.Log.OfType<OutcomeSeen>().Where(seen => seen.Check == "room-sensor-resistance"));
+        Assert.DoesNotContain(walker.Log.OfType<OutcomeSeen>(), seen => seen.Check == "room-sensor-resistance");
     }
 
     [Theory]
