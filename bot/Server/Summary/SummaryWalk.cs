@@ -66,6 +66,7 @@ internal sealed class SummaryWalk(TitleBook titles)
     }
 
     private SummaryPart Part() => new(
+        State.Series is { } series ? TitleBook.Find(titles.Series, series) : null,
         [.. State.Symptoms.Select(s => TitleBook.Find(titles.Symptoms, s.Symptom))],
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
         [.. State.Results.Select(Check)],

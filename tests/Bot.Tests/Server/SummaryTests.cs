@@ -48,6 +48,18 @@ public sealed class SummaryTests
     }
 
     [Fact]
+    public void Of_StartedOver_EarlierPartKeepsItsUnit()
+    {
+        var summary = Summarize(
+            [new Opened("v1"), Said("t1")],
+            [Said("t2"), new SymptomReported("no-start", 1, "compressor dead"), new SeriesChosen("wall")],
+            [Said("t3"), new StartedOver()]);
+
+        Assert.Equal("wall", summary.Parts[0].Unit);
+        Assert.Null(summary.Parts[^1].Unit);
+    }
+
+    [Fact]
     public void Of_SecondFault_KeepsBothParts()
     {
         var summary = Summarize(

@@ -47,6 +47,7 @@ function part(shown, place, all) {
   return draw('section', { class: 'part' },
     draw('h2', {}, all.length > 1 ? `Part ${place + 1}` : 'What was done'),
     draw('dl', { class: 'facts' },
+      all.length > 1 ? line('Unit', shown.unit ?? '—') : [],
       line('Shows', shown.shows.join('; ') || '—'),
       shown.said.length ? line('In their words', shown.said.map(words => `“${words}”`).join(', ')) : [],
       line('Fault proven', shown.proven ?? 'None yet'),
