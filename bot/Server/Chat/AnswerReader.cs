@@ -22,7 +22,8 @@ internal static class AnswerReader
             body = null;
             problem = null;
             if (request.ValueKind != JsonValueKind.Object) problem = $"not a message: {Forms}";
-            else if (request.TryGetProperty("text", out var text)) return TryReadText(text, Text(request, "question"), out body, out problem);
+            else if (request.TryGetProperty("text", out var text))
+                return TryReadText(text, Text(request, "question"), out body, out problem);
             else if (request.TryGetProperty("answer", out var answer))
                 return TryReadAnswer(answer, out body, out problem);
             else if (Names(request, "choice", "readings", "command"))

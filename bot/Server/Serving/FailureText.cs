@@ -14,7 +14,8 @@ internal static class FailureText
         if (request.Path.StartsWithSegments(BotFront.Path, StringComparison.OrdinalIgnoreCase))
             return "the activity could not be answered; sent again under the same id it is not taken twice";
         return request.Path.Value?.EndsWith("/turns", StringComparison.OrdinalIgnoreCase) == true
-            ? "That answer could not be worked out. What was saved before is still there: say it in other words, or go back one step."
+            ? "That answer could not be worked out. What was saved before is still there: "
+                + "say it in other words, or go back one step."
             : "The sheet could not be opened. Try once more.";
     }
 

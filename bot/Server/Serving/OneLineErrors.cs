@@ -19,7 +19,8 @@ internal sealed partial class OneLineErrors(RequestDelegate next, ILogger<OneLin
         catch (CaseFileException error) when (!context.Response.HasStarted)
         {
             Failed(log, error);
-            await Refusal.Because(StatusCodes.Status503ServiceUnavailable, FailureText.Of(context.Request, error.Message))
+            await Refusal.Because(
+                StatusCodes.Status503ServiceUnavailable, FailureText.Of(context.Request, error.Message))
                 .ExecuteAsync(context);
         }
         catch (Exception error) when (!context.Response.HasStarted && !context.RequestAborted.IsCancellationRequested)

@@ -58,7 +58,8 @@ public sealed class LiveContentTests : IDisposable
     {
         bool locked = false;
         using var content = LiveContent.Open(folder.Path, notes, path => locked
-            ? throw new UnauthorizedAccessException("phrases.md is another account's") : ContentFolderReader.Read(path))!;
+            ? throw new UnauthorizedAccessException("phrases.md is another account's")
+            : ContentFolderReader.Read(path))!;
         var before = content.Current;
         locked = true;
 

@@ -100,7 +100,8 @@ public sealed class TalkCommandTests
 
             """;
         var opened = await Run.OfAsync(walk, "talk", "--json", "--content", Shipped.Folder);
-        string? words = opened.Json[2].GetProperty("question").GetProperty("options")[0].GetProperty("label").GetString();
+        var question = opened.Json[2].GetProperty("question");
+        string? words = question.GetProperty("options")[0].GetProperty("label").GetString();
 
         var run = await Run.OfAsync(
             walk + JsonSerializer.Serialize(new { text = words, question = "asked-elsewhere" }) + "\n"
