@@ -11,7 +11,7 @@ internal sealed class PageWatch(string folder, Action noticed, TextWriter notes)
         try
         {
             watcher = Make();
-            watcher.EnableRaisingEvents = true;
+            watcher.EnableRaisingEvents = true; // may tell of an error before it returns
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
@@ -20,12 +20,15 @@ internal sealed class PageWatch(string folder, Action noticed, TextWriter notes)
         }
     }
 
-    /// <summary>Begins anew after the system lost count of the changes: any page may have changed since.</summary>
+    /// <summary>Has all pages read again after the system lost count of the changes: any may have changed.</summary>
+    /// <remarks>Never begins anew by itself: where there is no room for a watch, that fails the same way at once and
+    /// without end.</remarks>
     public void Missed(Exception error)
     {
-        notes.WriteLine($"Some changes of the pages were missed ({error.Message}): reading all of them again.");
-        watcher?.Dispose();
-        Begin();
+        bool goesOn = watcher is { EnableRaisingEvents: true };
+        notes.WriteLine(
+            $"Some changes of the pages were missed ({error.Message}): reading all of them again."
+            + (goesOn ? "" : " From now on they are not watched: start the program again after a change."));
         noticed();
     }
 
