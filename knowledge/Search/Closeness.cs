@@ -4,21 +4,24 @@ namespace DxAssistant.Knowledge.Search;
 internal sealed class Closeness(Rarity rarity)
 {
     /// <summary>1 for the same words, 0 for none in common; words said too much cost less than words left out.</summary>
-    public double Of(TermBag said, TermBag phrase)
+    /// <param name="all">The <see cref="Total"/> of <paramref name="said"/>.</param>
+    /// <param name="allOfPhrase">The <see cref="Total"/> of <paramref name="phrase"/>.</param>
+    public double Of(TermBag said, double all, TermBag phrase, double allOfPhrase)
     {
         if (said.Exact == phrase.Exact && said.Exact.Length > 0)
             return 1;
         var shared = Shared(said, phrase);
-        var missed = Total(said) - shared;
-        var unsaid = Total(phrase) - shared;
+        var missed = all - shared;
+        var unsaid = allOfPhrase - shared;
         return shared / (shared + (Weights.Unmatched * missed) + (Weights.Unsaid * unsaid));
     }
 
-    /// <summary>Share of what was said that is known, 0 to 1.</summary>
+    /// <summary>Share of what was said that is known, 0 to 1; codes and numbers apart.</summary>
     public double Known(TermBag said)
     {
-        var all = said.Terms.Sum(term => term.Value * rarity.OfTerm(term.Key));
-        var known = said.Terms.Where(term => rarity.Knows(term.Key)).Sum(term => term.Value * rarity.OfTerm(term.Key));
+        var words = said.Terms.Where(term => !term.Key.Any(char.IsAsciiDigit)).ToArray();
+        var all = words.Sum(term => term.Value * rarity.OfTerm(term.Key));
+        var known = words.Where(term => rarity.Knows(term.Key)).Sum(term => term.Value * rarity.OfTerm(term.Key));
         return all > 0 ? known / all : 0;
     }
 
@@ -28,7 +31,8 @@ internal sealed class Closeness(Rarity rarity)
     /// <summary>About the score of a page that has every plain word said.</summary>
     public float BestPlain(TermBag said) => (float)Math.Max(1e-6, 1.6 * said.Plain.Sum(rarity.OfPlain));
 
-    private double Total(TermBag bag) =>
+    /// <summary>How much a wording says in all.</summary>
+    public double Total(TermBag bag) =>
         bag.Terms.Sum(term => term.Value * rarity.OfTerm(term.Key)) + bag.Pairs.Sum(OfPair);
 
     private double Shared(TermBag one, TermBag other)
@@ -39,7 +43,9 @@ internal sealed class Closeness(Rarity rarity)
             if (other.Terms.TryGetValue(term, out var also))
                 shared += Math.Min(weight, also) * rarity.OfTerm(term);
         }
-        return shared + one.Pairs.Where(other.Pairs.Contains).Sum(OfPair);
+        foreach (var pair in one.Pairs)
+            shared += other.Pairs.Contains(pair) ? OfPair(pair) : 0;
+        return shared;
     }
 
     private double OfPair(string pair) =>

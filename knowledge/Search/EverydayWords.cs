@@ -68,5 +68,13 @@ internal static class EverydayWords
         crap dumb moron junk trash garbage piece suck sucks bot robot chatbot assistant hire fire fired
         """.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
 
-    public static bool Contains(string word) => All.Contains(word);
+    private static readonly string[] Endings = ["ing", "ed", "s", "es", "er", "ly"];
+
+    /// <summary>Whether it is such a word, or a common ending of one.</summary>
+    public static bool Contains(string word) =>
+        All.Contains(word)
+        || Endings.Any(ending => word.Length > ending.Length + 2 && word.EndsWith(ending, StringComparison.Ordinal) && IsStem(word[..^ending.Length]));
+
+    private static bool IsStem(string stem) =>
+        All.Contains(stem) || All.Contains(stem + "e") || (stem.Length > 3 && stem[^1] == stem[^2] && All.Contains(stem[..^1]));
 }

@@ -13,7 +13,7 @@ internal static class FaultRanking
         return
         [
             .. direct.Keys.Union(explained.Keys)
-                .Select(id => new MatchCandidate(id, Score(id, direct, explained, ruledOut)))
+                .Select(id => new MatchCandidate(id, Math.Round(Math.Min(1, Score(id, direct, explained, ruledOut) * Favor(causes.WeightOf(id))), 6)))
                 .Where(candidate => candidate.Score > 0)
                 .OrderByDescending(candidate => candidate.Score)
                 .ThenBy(candidate => candidate.Id, StringComparer.Ordinal),
@@ -24,8 +24,11 @@ internal static class FaultRanking
     {
         var own = direct.GetValueOrDefault(id);
         var score = own + ((1 - own) * MatchThresholds.SymptomShare * explained.GetValueOrDefault(id));
-        return Math.Round(ruledOut.Contains(id) ? score * MatchThresholds.RuledOutShare : score, 6);
+        return ruledOut.Contains(id) ? score * MatchThresholds.RuledOutShare : score;
     }
+
+    /// <summary>Of two faults that fit alike, the more frequent one is likelier meant.</summary>
+    private static double Favor(double weight) => 1 + (MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8)));
 
     /// <summary>For each fault its best symptom: how well that fits, times how likely the fault is behind it against the likeliest.</summary>
     private static Dictionary<string, double> Explained(ImmutableArray<MatchCandidate> symptoms, ISymptomCauses causes)

@@ -5,8 +5,6 @@ internal static class Fields
 {
     /// <summary>The <see cref="NodeKind"/>.</summary>
     public const string Kind = "kind";
-    /// <summary>Number of the phrase or entry that a document stands for.</summary>
-    public const string Number = "number";
     /// <summary>Terms of one phrase.</summary>
     public const string Phrase = "phrase";
     /// <summary>Pairs of one phrase.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Lucene.Net.Analysis.Core;
 using Lucene.Net.Documents;
 using Lucene.Net.Index;
@@ -27,31 +26,29 @@ internal static class IndexWriting
         using (var writer = new IndexWriter(directory, settings))
         {
             for (var i = 0; i < phrases.Length; i++)
-                writer.AddDocument(OfPhrase(phrases[i], entries[phrases[i].Page].Kind, i));
+                writer.AddDocument(OfPhrase(phrases[i], entries[phrases[i].Page].Kind));
             for (var i = 0; i < entries.Length; i++)
-                writer.AddDocument(OfEntry(entries[i], i, [.. phrases.Where(phrase => phrase.Page == i)], analyzer));
+                writer.AddDocument(OfEntry(entries[i], [.. phrases.Where(phrase => phrase.Page == i)], analyzer));
             writer.AddDocument([Terms(Fields.Words, thesaurus.KnownWords.Order(StringComparer.Ordinal))]);
             writer.Commit();
         }
         return DirectoryReader.Open(directory);
     }
 
-    private static Document OfPhrase(Phrase phrase, NodeKind kind, int number) =>
+    private static Document OfPhrase(Phrase phrase, NodeKind kind) =>
     [
-        Number(number),
         new StringField(Fields.Kind, kind.ToString(), Field.Store.NO),
         new StringField(Fields.Exact, phrase.Bag.Exact, Field.Store.NO),
         Terms(Fields.Phrase, phrase.Bag.Terms.Keys),
         Terms(Fields.Pairs, phrase.Bag.Pairs),
     ];
 
-    private static Document OfEntry(SearchEntry entry, int number, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer)
+    private static Document OfEntry(SearchEntry entry, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer)
     {
         var body = TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Body)));
         return
         [
-            Number(number),
-            new StringField(Fields.Kind, entry.Kind.ToString(), Field.Store.NO),
+                new StringField(Fields.Kind, entry.Kind.ToString(), Field.Store.NO),
             Terms(Fields.Title, TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title))).Terms.Keys),
             Terms(Fields.Everything, phrases.SelectMany(phrase => phrase.Bag.Terms.Keys).Concat(body.Terms.Keys)),
             Terms(Fields.Plain, phrases.SelectMany(phrase => phrase.Bag.Plain).Concat(body.Plain)),
@@ -60,8 +57,6 @@ internal static class IndexWriting
                 .SelectMany(text => WordSplitter.Split(text)).Select(word => word.Text).Where(word => word.Length > 2)),
         ];
     }
-
-    private static StoredField Number(int number) => new(Fields.Number, number.ToString(CultureInfo.InvariantCulture));
 
     private static TextField Terms(string field, IEnumerable<string> terms) => new(field, new TermStream(terms.ToArray()));
 }

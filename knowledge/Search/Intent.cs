@@ -11,7 +11,10 @@ internal static class Intent
 
     /// <summary>Orders begin so.</summary>
     private static readonly string[] Orders =
-        ["put", "use", "stick", "run", "leave", "keep", "take", "get", "make", "let", "set", "place", "lay", "do", "go", "start", "pull", "cut"];
+        ["put", "use", "stick", "run", "leave", "keep", "take", "get", "make", "let", "set", "place", "lay", "do", "go", "start", "pull", "cut",
+         "open", "measure", "work", "connect", "wire", "skip", "remove", "fill", "add", "tell", "show", "wrap", "blow", "link",
+         "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
+         "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short"];
 
     private static readonly WordPattern Reported = new("""
         found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer, customer, owner had, looks like,

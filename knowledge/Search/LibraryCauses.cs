@@ -11,8 +11,10 @@ public sealed class LibraryCauses(Library library) : ISymptomCauses
         if (library.Graph.Find(new SymptomId(symptomId)) is not { } symptom)
             return [];
         return symptom.Causes.Where(cause => cause.Key != FaultId.NoneOfThese)
-            .Select(cause => new SymptomCause(cause.Key.Value, cause.Value, library.Graph.Find(cause.Key)?.Weight ?? 1));
+            .Select(cause => new SymptomCause(cause.Key.Value, cause.Value, WeightOf(cause.Key.Value)));
     }
+
+    public double WeightOf(string faultId) => library.Graph.Find(new FaultId(faultId))?.Weight ?? 1;
 
     public IEnumerable<string> SymptomsShownAs(string seriesId, string code) =>
         library.Series.TryGetValue(seriesId, out var series)

@@ -23,7 +23,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
         var tokens = index.Analyze(words);
         var reading = ClauseReader.Read(tokens);
         var said = TermBag.Of(WithSubject(reading));
-        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), tokens);
+        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), tokens, reading.RuledOut.IsEmpty);
         var best = faults.IsEmpty ? 0 : faults[0].Score;
         var symptoms = index.Find(said, NodeKind.Symptom);
         var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
@@ -33,15 +33,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
         if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade))
             return codes.IsEmpty ? NothingRelevant(offTopic.Page(tokens)) : SeriesNeeded(codes);
         var denied = Denials.Of(reading.RuledOut, index);
-        return Ranked(faults, Symptoms(symptoms, shown), codes, denied);
+        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, index.NamesPart(tokens) || !shown.IsEmpty);
     }
 
     private MatchResult Ranked(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
-        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied)
+        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, bool namesPart)
     {
         var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal);
         var ranked = FaultRanking.Rank(faults, symptoms, causes, ruledOut);
-        var decision = Decide(ranked, symptoms);
+        var decision = Decide(ranked, symptoms, namesPart ? MatchThresholds.Faintest : MatchThresholds.FaintestWithoutPart);
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
         return new MatchResult(decision, decision == MatchDecision.None ? [] : [.. ranked.Take(MatchThresholds.MostCandidates)],
@@ -60,17 +60,19 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
             ];
 
     /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
-    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, ImmutableArray<Token> tokens)
+    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, ImmutableArray<Token> tokens, bool everythingCounts)
     {
+        if (everythingCounts)
+            return faults;
         var whole = index.Find(TermBag.Of(tokens), NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
         return whole is null || faults.Any(hit => hit.Entry == whole.Entry && hit.Score >= whole.Score)
             ? faults
             : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];
     }
 
-    private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked, ImmutableArray<MatchCandidate> symptoms)
+    private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked, ImmutableArray<MatchCandidate> symptoms, double faintest)
     {
-        if (ranked.IsEmpty || ranked[0].Score < MatchThresholds.Faintest)
+        if (ranked.IsEmpty || ranked[0].Score < faintest)
             return MatchDecision.None;
         if (ranked[0].Score < MatchThresholds.WorthOffering && (symptoms.IsEmpty || symptoms[0].Score < MatchThresholds.WorthOffering))
             return MatchDecision.Clarify;

@@ -8,6 +8,8 @@ internal sealed class OffTopicTalk(SearchIndex index)
     /// <summary>First term of the glossary's concepts "unrelated equipment" and "unrelated talk".</summary>
     private static readonly string Unrelated = Stemmer.StemAll(["unrelated"])[0];
 
+    private static readonly string Talk = Stemmer.StemAll(["talk"])[0];
+
     /// <summary>Words before another machine that make it a mere place or comparison.</summary>
     private static readonly string[] Beside =
     [
@@ -35,7 +37,8 @@ internal sealed class OffTopicTalk(SearchIndex index)
     }
 
     private static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
-        tokens.Any(token => token.Term == Unrelated && token.Role == TokenRole.Main && !IsBeside(words, token.Position));
+        tokens.Where((token, at) => token.Term == Unrelated && token.Role == TokenRole.Main
+            && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Any();
 
     private static bool IsBeside(ImmutableArray<Word> words, int position)
     {

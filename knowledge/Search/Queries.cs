@@ -6,40 +6,35 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Questions to the index, built term by term; what people type never meets a query language.</summary>
 internal static class Queries
 {
-    public static Query Phrases(TermBag said, IReadOnlyCollection<NodeKind> kinds)
+    public static Query Phrases(TermBag said, NodeKind kind)
     {
         var query = new BooleanQuery(true);
         AddTerms(query, said, Fields.Phrase, 1);
         AddPairs(query, said, Fields.Pairs, 1);
         query.Add(new TermQuery(new Term(Fields.Exact, said.Exact)), Occur.SHOULD);
-        return OfKinds(query, kinds);
+        return OfKind(query, kind);
     }
 
-    public static Query Pages(TermBag said, IReadOnlyCollection<NodeKind> kinds)
+    public static Query Pages(TermBag said, NodeKind kind)
     {
         var query = new BooleanQuery(true);
         AddTerms(query, said, Fields.Everything, Weights.PageBoost);
         AddTerms(query, said, Fields.Title, Weights.TitleBoost);
         AddPairs(query, said, Fields.EveryPair, Weights.PairBoost);
-        return OfKinds(query, kinds);
+        return OfKind(query, kind);
     }
 
     /// <summary>Pages by the words as said, synonyms apart.</summary>
-    public static Query Plain(TermBag said, IReadOnlyCollection<NodeKind> kinds)
+    public static Query Plain(TermBag said, NodeKind kind)
     {
         var query = new BooleanQuery(true);
         foreach (var stem in said.Plain.Order(StringComparer.Ordinal))
             Add(query, Fields.Plain, stem, 1);
-        return OfKinds(query, kinds);
+        return OfKind(query, kind);
     }
 
-    private static FilteredQuery OfKinds(Query what, IReadOnlyCollection<NodeKind> kinds)
-    {
-        var any = new BooleanQuery(true);
-        foreach (var kind in kinds.Order())
-            any.Add(new TermQuery(new Term(Fields.Kind, kind.ToString())), Occur.SHOULD);
-        return new FilteredQuery(what, new QueryWrapperFilter(any));
-    }
+    private static FilteredQuery OfKind(BooleanQuery what, NodeKind kind) =>
+        new(what, new QueryWrapperFilter(new TermQuery(new Term(Fields.Kind, kind.ToString()))));
 
     private static void AddTerms(BooleanQuery query, TermBag said, string field, float boost)
     {

@@ -20,5 +20,7 @@ internal sealed class RequestWords
     public bool Is(int at, string pattern) =>
         pattern[0] == '=' ? concepts[at].Contains(pattern) : words[at].Text == pattern;
 
+    public bool IsNumber(int at) => char.IsAsciiDigit(words[at].Text[0]);
+
     public string this[int at] => at >= 0 && at < words.Length ? words[at].Text : "";
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Lucene.Net.Index;
 using Lucene.Net.Search;
 
@@ -15,10 +14,13 @@ public sealed class SearchIndex
     private const int Crowd = 3;
 
     private readonly IndexSearcher searcher;
+    // Documents stand in the order they were written: first the phrases, then the pages.
     private readonly ImmutableArray<Phrase> phrases;
+    private readonly ImmutableArray<double> totals;
     private readonly TradeAnalyzer analyzer;
     private readonly Closeness closeness;
     private readonly Subjects subjects;
+    private readonly Dictionary<NodeKind, WordingModel> models;
     private readonly Vocabulary vocabulary;
 
     private SearchIndex(IndexReader reader, ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases,
@@ -28,7 +30,9 @@ public sealed class SearchIndex
         searcher = new IndexSearcher(reader) { Similarity = IndexWriting.Similarity };
         vocabulary = new Vocabulary(reader, thesaurus);
         closeness = new Closeness(new Rarity(reader, entries.Length));
+        totals = [.. phrases.Select(phrase => closeness.Total(phrase.Bag))];
         subjects = new Subjects(entries, phrases, analyzer);
+        models = phrases.GroupBy(phrase => entries[phrase.Page].Kind).ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind]));
     }
 
     /// <summary>By kind and id.</summary>
@@ -53,21 +57,33 @@ public sealed class SearchIndex
     /// <summary>What words say, with synonyms brought to the glossary's words.</summary>
     internal ImmutableArray<Token> Analyze(ImmutableArray<Word> words) => analyzer.Analyze(words);
 
-    /// <summary>The entries of some kinds that fit, best first; ties by kind and id.</summary>
-    internal ImmutableArray<SearchHit> Find(TermBag said, params IReadOnlyCollection<NodeKind> kinds)
+    /// <summary>The entries of a kind that fit, best first; ties by id.</summary>
+    internal ImmutableArray<SearchHit> Find(TermBag said, NodeKind kind)
     {
-        if (said.IsEmpty)
+        if (said.IsEmpty || !models.TryGetValue(kind, out var model))
             return [];
-        var found = searcher.Search(Queries.Phrases(said, kinds), Looked).ScoreDocs
-            .Select(document => phrases[NumberOf(document)])
-            .GroupBy(phrase => phrase.Page, phrase => (Score: closeness.Of(said, phrase.Bag), phrase.Text))
+        var all = closeness.Total(said);
+        var found = searcher.Search(Queries.Phrases(said, kind), Looked).ScoreDocs
+            .Select(document => (Phrase: phrases[document.Doc], Total: totals[document.Doc]))
+            .GroupBy(at => at.Phrase.Page, at => (Score: closeness.Of(said, all, at.Phrase.Bag, at.Total), at.Phrase.Text))
             .ToDictionary(page => page.Key, page => ClosestOf([.. page.OrderByDescending(phrase => phrase.Score).Take(Crowd)]));
-        return Rank(found, Pages(Queries.Pages(said, kinds), closeness.BestPossible(said)), Pages(Queries.Plain(said, kinds), closeness.BestPlain(said)));
+        var whole = Pages(Queries.Pages(said, kind), closeness.BestPossible(said));
+        var plain = Pages(Queries.Plain(said, kind), closeness.BestPlain(said));
+        var judged = model.Judge(said);
+        var best = judged.Values.Max();
+        return
+        [
+            .. found.Keys.Union(whole.Keys).Order()
+                .Select(page => Hit(page, found.GetValueOrDefault(page, ClosestWording.None), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page), best - judged.GetValueOrDefault(page)))
+                .OrderByDescending(hit => hit.Score),
+        ];
     }
 
     /// <summary>The closest wording's score, drawn a little towards the mean of the best few.</summary>
-    private static (double Score, string Text) ClosestOf(ImmutableArray<(double Score, string Text)> best) =>
-        (((1 - Weights.Crowd) * best[0].Score) + (Weights.Crowd * best.Sum(phrase => phrase.Score) / Crowd), best[0].Text);
+    private static ClosestWording ClosestOf(ImmutableArray<(double Score, string Text)> best) => new(
+        best[0].Text,
+        ((1 - Weights.Crowd) * best[0].Score) + (Weights.Crowd * best.Sum(phrase => phrase.Score) / Crowd),
+        best[0].Score >= 1);
 
     /// <summary>The faults and checks about what a mention names.</summary>
     internal IEnumerable<SearchEntry> Naming(RuledOut mention) => subjects.Named(mention);
@@ -79,30 +95,22 @@ public sealed class SearchIndex
     internal bool SaysEnough(ImmutableArray<Token> tokens) =>
         subjects.NamesPart(tokens)
         || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
-        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Position).Distinct().Count() > 1;
+        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
 
     /// <summary>Share of what was said that this index has words for, 0 to 1, rare words counting more.</summary>
     internal double Known(TermBag said) => closeness.Known(said);
 
     /// <summary>Pages by a query, each score as a share of the best one possible.</summary>
     private Dictionary<int, double> Pages(Query query, float best) =>
-        searcher.Search(query, Looked).ScoreDocs.ToDictionary(NumberOf, document => Math.Min(1.0, document.Score / best));
+        searcher.Search(query, Looked).ScoreDocs.ToDictionary(document => document.Doc - phrases.Length, document => Math.Min(1.0, document.Score / best));
 
-    private ImmutableArray<SearchHit> Rank(
-        Dictionary<int, (double Score, string Text)> closest, Dictionary<int, double> whole, Dictionary<int, double> plain) =>
-    [
-        .. closest.Keys.Union(whole.Keys).Order()
-            .Select(page => Hit(page, closest.GetValueOrDefault(page, (0, "")), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page)))
-            .OrderByDescending(hit => hit.Score),
-    ];
-
-    private SearchHit Hit(int page, (double Score, string Text) closest, double whole, double plain) => new(
-        Entries[page],
-        Math.Round((Weights.Phrase * closest.Score) + (Weights.Page * whole) + (Weights.Plain * plain), 9),
-        closest.Text);
-
-    private int NumberOf(ScoreDoc document) =>
-        int.Parse(searcher.Doc(document.Doc).Get(Fields.Number), CultureInfo.InvariantCulture);
+    /// <param name="behind">How far the model puts the page behind its best.</param>
+    private SearchHit Hit(int page, ClosestWording closest, double whole, double plain, double behind)
+    {
+        var fit = (Weights.Phrase * closest.Score) + (Weights.Page * whole) + (Weights.Plain * plain);
+        var score = Math.Max(0, fit - (Weights.Behind * behind));
+        return new SearchHit(Entries[page], Math.Round(closest.IsSame ? Weights.Own + ((1 - Weights.Own) * score) : score, 9), closest.Text);
+    }
 
     private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>
         entry.Phrases.Prepend(entry.Title)

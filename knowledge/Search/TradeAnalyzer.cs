@@ -29,6 +29,8 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
                 AddConcept(tokens, negation, concept, plain, stems, i, length);
             else if (i >= covered)
                 AddWord(tokens, negation, plain[i], stems[i], i);
+            if (MainsVoltage.Says(said, i) is { } verdict)
+                tokens.Add(new Token(verdict, said[i], i, false, TokenRole.Main));
             covered = Math.Max(covered, i + length);
         }
         return tokens.ToImmutable();
@@ -58,7 +60,7 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     {
         if (word.Text is "not" or "without")
         {
-            negation.Open(at);
+            negation.Open(at, word.Text == "without");
             tokens.Add(new Token("not", "not", at, word.StartsClause, TokenRole.Filler));
             return;
         }
@@ -93,10 +95,11 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     {
         private int openedAt = -1;
         private bool sawArticle;
+        private bool isWithout;
         private NegationKind last;
         private int lastAt = -1;
 
-        public void Open(int at) => (openedAt, sawArticle) = (at, false);
+        public void Open(int at, bool isWithout) => (openedAt, sawArticle, this.isWithout) = (at, false, isWithout);
 
         public void MoveTo(int at, bool startsClause)
         {
@@ -107,6 +110,8 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
         public void Pass(string filler)
         {
             sawArticle |= Articles.Contains(filler);
+            if (sawArticle && isWithout)
+                openedAt = -1; // "works without the module" rules nothing out
             if (lastAt >= 0 && Alternatives.Contains(filler))
                 (openedAt, sawArticle) = (lastAt + 1, last == NegationKind.RulesOut);
         }

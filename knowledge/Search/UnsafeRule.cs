@@ -15,16 +15,24 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     /// <summary>The words must also say that someone means to do it: "can I …", "how do I …", or the act comes first.</summary>
     public bool OnlyIfMeant { get; init; }
 
+    /// <summary>The message has no more words than this.</summary>
+    public int MostWords { get; init; } = int.MaxValue;
+
+    /// <summary>A third thing that must be said, anywhere.</summary>
+    public WordPattern? Also { get; init; }
+
     /// <summary>Wordings that hold the act's words and mean something harmless.</summary>
     public WordPattern? Unless { get; init; }
 
     public bool Fits(RequestWords request) =>
-        (Unless is null || !Unless.IsIn(request)) && Act.In(request).Any(act => IsMeant(request, act.First) && HasObject(request, act));
+        request.Count <= MostWords && (Unless is null || !Unless.IsIn(request)) && (Also is null || Also.IsIn(request)) && Act.In(request).Any(act => Fits(request, act));
+
+    private bool Fits(RequestWords request, (int First, int Last) act) =>
+        Object is null
+            ? IsMeant(request, act.First)
+            : Object.In(request).Any(thing => IsNear(act, thing) && IsMeant(request, Math.Min(act.First, thing.First)));
 
     private bool IsMeant(RequestWords request, int at) => !OnlyIfMeant || Intent.Shows(request, at);
-
-    private bool HasObject(RequestWords request, (int First, int Last) act) =>
-        Object is null || Object.In(request).Any(thing => IsNear(act, thing));
 
     private bool IsNear((int First, int Last) act, (int First, int Last) thing) =>
         thing.First > act.Last ? thing.First - act.Last <= Reach : !ObjectFollows && act.First - thing.Last <= Reach;

@@ -19,6 +19,10 @@ internal static class Weights
     public const double Shingle = 0.2;
     /// <summary>The mean of the three closest wordings, against the closest alone.</summary>
     public const double Crowd = 0.2;
+    /// <summary>What a page loses for each unit of log odds that the wording model puts it behind the best.</summary>
+    public const double Behind = 0.04;
+    /// <summary>The least score of a page that has the very wording said.</summary>
+    public const double Own = 0.85;
     public const float TitleBoost = 0.5f;
     public const float PageBoost = 1;
     public const float PairBoost = 0.5f;

@@ -27,6 +27,8 @@ internal static class WordForms
             return [];
         if (written.EndsWith("n't", StringComparison.Ordinal) || Not.Contains(written))
             return ["not"];
+        if (written.EndsWith("'ll", StringComparison.Ordinal))
+            return [Plain(written[..^3]), "will"];
         var mark = written.IndexOf('\'', StringComparison.Ordinal);
         if (mark > 0)
             return written.EndsWith("'s", StringComparison.Ordinal) ? [Plain(written[..mark]), "is"] : [Plain(written[..mark])];

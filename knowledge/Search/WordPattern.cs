@@ -2,10 +2,11 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Wordings to look for: alternatives separated by commas, each of one or more words; "_" stands for any one word.</summary>
+/// <summary>Wordings to look for: alternatives separated by commas, each of one or more words; "_" stands for any one word, "#" for a number.</summary>
 internal sealed class WordPattern
 {
     private const string Any = "_";
+    private const string Number = "#";
     private readonly ImmutableArray<ImmutableArray<string>> alternatives;
 
     public WordPattern(string alternatives) =>
@@ -29,7 +30,7 @@ internal sealed class WordPattern
     }
 
     /// <summary>Every single word that takes part.</summary>
-    public IEnumerable<string> Words => alternatives.SelectMany(way => way).Where(word => word[0] != '=' && word != Any);
+    public IEnumerable<string> Words => alternatives.SelectMany(way => way).Where(word => word[0] != '=' && word is not (Any or Number));
 
     public bool IsIn(RequestWords request) => In(request).Any();
 
@@ -39,7 +40,7 @@ internal sealed class WordPattern
             return false;
         for (var i = 0; i < way.Length; i++)
         {
-            if (way[i] != Any && !request.Is(at + i, way[i]))
+            if (way[i] != Any && !(way[i] == Number ? request.IsNumber(at + i) : request.Is(at + i, way[i])))
                 return false;
         }
         return true;

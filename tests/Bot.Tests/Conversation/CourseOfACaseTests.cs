@@ -196,7 +196,7 @@ public sealed class CourseOfACaseTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
-        walker.Say("it blows but the air is not cold");
+        walker.Say("not cold and it shuts off after a few minutes");
         Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
         walker.Say("brenholt");
         Assert.Equal("brenholt-ws", walker.State.Series);

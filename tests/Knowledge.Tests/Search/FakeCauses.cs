@@ -8,5 +8,7 @@ internal sealed class FakeCauses(params (string Symptom, string Fault, double Pr
     public IEnumerable<SymptomCause> CausesOf(string symptomId) =>
         links.Where(link => link.Symptom == symptomId).Select(link => new SymptomCause(link.Fault, link.Probability, link.Weight));
 
+    public double WeightOf(string faultId) => 1;
+
     public IEnumerable<string> SymptomsShownAs(string seriesId, string code) => [];
 }
