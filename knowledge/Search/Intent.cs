@@ -4,9 +4,10 @@ namespace DxAssistant.Knowledge.Search;
 internal static class Intent
 {
     private static readonly WordPattern Meant = new("""
-        how, can, could, should, may, want, wanna, lets, let me, ok to, okay to, safe to, need to, able, possible, way to, please, just,
-        would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, rather, gotta, have to, might, why not, what wire,
-        which wire, where do, best, trick, easiest, quick, instead, so it, so i, so that, until, for tonight, for now, to get, in order
+        how, can, could, should, may, want, wanna, lets, let me, ok to, okay to, safe to, need to, able, possible,
+        way to, please, just, would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, rather,
+        gotta, have to, might, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
+        so i, so that, until, for tonight, for now, to get, in order
         """);
 
     /// <summary>Orders begin so.</summary>
@@ -17,13 +18,13 @@ internal static class Intent
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short"];
 
     private static readonly WordPattern Reported = new("""
-        found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer, customer, owner had, looks like,
-        is already, guy before, other company, other tech
+        found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer,
+        customer, owner had, looks like, is already, guy before, other company, other tech
         """);
 
     private static readonly WordPattern PastActs = new("""
-        bypassed, jumpered, jumped, bridged, defeated, disabled, overridden, looped, taped, linked, shorted, tricked, wedged, removed, mixed,
-        bypassing, bypass, jumper, filled, charged, put
+        bypassed, jumpered, jumped, bridged, defeated, disabled, overridden, looped, taped, linked, shorted, tricked,
+        wedged, removed, mixed, bypassing, bypass, jumper, filled, charged, put
         """);
 
     /// <summary>Whether someone means to do what stands at a place: asked for, or said as an order.</summary>

@@ -31,7 +31,9 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
             return Refused(unsafePage, codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
         if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade))
-            return codes.IsEmpty ? NothingRelevant(offTopic.Page(tokens)) : SeriesNeeded(codes);
+            return codes.IsEmpty || OffTopicTalk.NamesAnotherMachine(words, tokens)
+                ? NothingRelevant(offTopic.Page(tokens))
+                : SeriesNeeded(codes);
         var denied = Denials.Of(reading.RuledOut, index);
         return Ranked(faults, Symptoms(symptoms, shown), codes, denied, index.NamesPart(tokens) || !shown.IsEmpty);
     }

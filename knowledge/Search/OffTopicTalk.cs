@@ -36,7 +36,8 @@ internal sealed class OffTopicTalk(SearchIndex index)
         return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestSymptom ? talk[0].Entry.Id : null;
     }
 
-    private static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
+    /// <summary>Whether a machine of another trade is what the message is about.</summary>
+    public static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
         tokens.Where((token, at) => token.Term == Unrelated && token.Role == TokenRole.Main
             && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Any();
 

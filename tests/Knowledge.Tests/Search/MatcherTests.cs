@@ -44,6 +44,18 @@ public sealed class MatcherTests
     [InlineData("breaker trips when the compressor starts")]
     [InlineData("unit won't turn off")]
     [InlineData("homeowner says it is blowing warm")]
+    [InlineData("found the float switch bypassed by the last guy")]
+    [InlineData("vent hose of the drain is blocked")]
+    [InlineData("fuse keeps blowing")]
+    [InlineData("high pressure switch reads open")]
+    [InlineData("I measured 230 live at the terminals")]
+    [InlineData("works without the wifi module")]
+    [InlineData("a wire shorted across the terminals")]
+    [InlineData("how do i check the high pressure switch")]
+    [InlineData("can i clean the filter myself")]
+    [InlineData("customer put a bigger breaker in")]
+    [InlineData("without a vacuum pump they installed it")]
+    [InlineData("outside air sensor reads open")]
     public void Match_HarmlessTalkWithDangerousWords_IsNotRefused(string text) =>
         Assert.NotEqual(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
 
@@ -87,6 +99,13 @@ public sealed class MatcherTests
         Assert.Contains("indoor-fan-fault", result.Symptoms.Select(symptom => symptom.Id));
         Assert.NotEmpty(result.Candidates);
     }
+
+    [Theory]
+    [InlineData("printer error E5")]
+    [InlineData("the dishwasher pump is dead")]
+    [InlineData("when was the warranty law passed")]
+    public void Match_AnotherTrade_FindsNothing(string text) =>
+        Assert.Equal(MatchDecision.None, ShippedMatcher.Match(text).Decision);
 
     [Fact]
     public void Match_CodeWithoutSeries_AsksBack() => Assert.Equal(MatchDecision.Clarify, ShippedMatcher.Match("E5").Decision);
