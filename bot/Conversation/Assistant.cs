@@ -85,8 +85,7 @@ public sealed class Assistant
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
         ];
         return new Listener(
-            new Commands(words, new WhySpeech(chooser)), new Refusals(matcher),
-            answers.ToFrozenDictionary(answer => answer.Kind), new Complaints(matcher));
+            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher);
     }
 
     private static ImmutableArray<IDecision> Deciding(StepChooser chooser)

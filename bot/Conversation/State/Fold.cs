@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation.State;
@@ -65,7 +67,7 @@ public static class Fold
         },
         SecondFaultBegun => state with
         {
-            Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<Messages.CommandWord>(),
+            Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<CommandWord>(),
             Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
@@ -97,9 +99,9 @@ public static class Fold
         Results = [.. state.Results.Where(known => known.Check != check)],
     };
 
-    private static System.Collections.Immutable.ImmutableArray<GivenReading> Merge(
-        System.Collections.Immutable.ImmutableArray<GivenReading> known,
-        System.Collections.Immutable.ImmutableArray<GivenReading> added) =>
+    private static ImmutableArray<GivenReading> Merge(
+        ImmutableArray<GivenReading> known,
+        ImmutableArray<GivenReading> added) =>
         [.. known.Where(old => added.All(one => one.Label != old.Label)), .. added];
 
     private static IEnumerable<string> CautionsIn(Reply reply) => reply.Segments

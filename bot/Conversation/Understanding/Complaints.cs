@@ -10,7 +10,7 @@ using DxAssistant.Knowledge.Search;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Turns plain words into a symptom, or into a few to choose from.</summary>
-internal sealed class Complaints(Matcher matcher)
+internal static class Complaints
 {
     private const int MostChoices = 5;
 
@@ -21,9 +21,8 @@ internal sealed class Complaints(Matcher matcher)
     // Below this share of the best fit a symptom is not worth offering.
     private const double WorthOffering = 0.5;
 
-    public void Hear(TurnDraft turn, string text)
+    public static void Hear(TurnDraft turn, string text, MatchResult match)
     {
-        MatchResult match = matcher.Match(text, turn.State.Series);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
         if (CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked);
         else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text);

@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Knowledge.Readings;
+using DxAssistant.Knowledge.Search;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -12,7 +13,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, Refusals refusals, FrozenDictionary<QuestionKind, Answer> answers, Complaints complaints)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Matcher matcher)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -39,14 +40,19 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (!refusals.Refuse(turn, text) && !Answers(turn, text)) Tell(turn, text);
+        else Understand(turn, text, matcher.Match(text, turn.State.Series));
+    }
+
+    private void Understand(TurnDraft turn, string text, MatchResult match)
+    {
+        if (!Refusals.Refuse(turn, match) && !Answers(turn, text)) Tell(turn, text, match);
     }
 
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
-    private void Tell(TurnDraft turn, string text)
+    private static void Tell(TurnDraft turn, string text, MatchResult match)
     {
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        if (!Codes.Hear(turn, text)) complaints.Hear(turn, text);
+        if (!Codes.Hear(turn, text)) Complaints.Hear(turn, text, match);
         if (ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }

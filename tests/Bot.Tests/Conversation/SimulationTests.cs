@@ -14,11 +14,14 @@ public sealed class SimulationTests(ITestOutputHelper output)
     // Under what was reached when the pages were last tuned; raised as they get better.
     private const double CuredFloor = 0.95;
 
+    // Parts changed for nothing, a walk.
+    private const double WrongPartCeiling = 0.05;
+
     [Fact]
     public void HiddenFaults_DrawnFromThePages_AreCured()
     {
         var random = new Random(Seed);
-        int walks = 0, cured = 0;
+        int walks = 0, cured = 0, wrongParts = 0;
         foreach (Symptom symptom in ShippedContent.Library.Graph.Symptoms)
             for (int walk = 0; walk < WalksPerSymptom; walk++)
             {
@@ -27,13 +30,18 @@ public sealed class SimulationTests(ITestOutputHelper output)
                     .Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom.Id.Value));
                 Assert.NotNull(record.End.ClosedHow);
                 walks++;
+                wrongParts += record.End.Repairs.Count(repair => !repair.Works && TakesAPart(repair));
                 if (IsCured(fault, record)) cured++;
                 else output.WriteLine($"{symptom.Id} {fault}: {string.Join(" → ", record.Steps)}, {record.End.ClosedHow}");
             }
 
-        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {Seed}: {cured} of {walks} cured"));
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {Seed}: {cured} of {walks} cured, {wrongParts} parts changed for nothing"));
         Assert.True(cured >= CuredFloor * walks, $"{cured} of {walks} cured");
+        Assert.True(wrongParts <= WrongPartCeiling * walks, $"{wrongParts} wrong parts in {walks} walks");
     }
+
+    private static bool TakesAPart(TriedRepair repair) =>
+        !ShippedContent.Library.Repairs[new RepairId(repair.Repair)].Parts.IsEmpty;
 
     private static bool IsCured(FaultId fault, WalkRecord record) =>
         fault == FaultId.NoneOfThese ? record.End.ClosedHow == "watch" : record.End.Repairs is [.., { Works: true }];

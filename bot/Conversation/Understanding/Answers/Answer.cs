@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
@@ -16,5 +18,5 @@ internal abstract class Answer
         OptionMatcher.Find(text, question.Options) is { } option && Choose(turn, question, option.Key);
 
     /// <summary>Takes a filled-in form.</summary>
-    public virtual bool Fill(TurnDraft turn, OpenQuestion question, System.Collections.Immutable.ImmutableArray<Messages.FilledField> fields) => false;
+    public virtual bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) => false;
 }
