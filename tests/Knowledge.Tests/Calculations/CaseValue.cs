@@ -25,30 +25,6 @@ internal sealed record CaseValue(JsonElement Value, string Unit, double Toleranc
             : new CalculationValue.Unknown(Value.GetDouble(), Unit),
     };
 
-    public void AssertEqual(CalculationValue actual)
-    {
-        switch (actual)
-        {
-            case CalculationValue.Number number:
-                Assert.Equal(Unit, number.Quantity.Unit.Code);
-                AssertNear(Value.GetDouble(), number.Quantity.Value);
-                break;
-            case CalculationValue.Numbers numbers:
-                Assert.Equal(Unit, numbers.Unit.Code);
-                Assert.Equal(Value.GetArrayLength(), numbers.Values.Length);
-                foreach (var (expected, value) in Value.EnumerateArray().Zip(numbers.Values))
-                    AssertNear(expected.GetDouble(), value);
-                break;
-            default:
-                Assert.Equal(AsInput().ToString(), actual.ToString());
-                Assert.Equal(AsInput().GetType(), actual.GetType());
-                break;
-        }
-    }
-
-    private void AssertNear(double expected, double actual) =>
-        Assert.True(Math.Abs(expected - actual) <= Tolerance, $"expected {expected:R} ± {Tolerance:R}, got {actual:R}");
-
     private static Unit Known(string code) => Knowledge.Quantities.Unit.TryParse(code, out var unit) ? unit
         : throw new InvalidDataException(code);
 }

@@ -31,7 +31,7 @@ public sealed class CheckValueTests
         Assert.Equal(item.Expected.Keys.Order(StringComparer.Ordinal),
             answer.Values.Select(value => value.Symbol).Order(StringComparer.Ordinal));
         foreach (var value in answer.Values)
-            item.Expected[value.Symbol].AssertEqual(value.Value);
+            CaseAssert.Equal(item.Expected[value.Symbol], value.Value);
     }
 
     [Fact]

@@ -15,9 +15,11 @@ internal static class Ask
     /// <summary>Inputs as <c>name = value; name = value</c>; readings as <c>1.02 Ω</c>, <c>open</c> or
     /// <c>short</c>.</summary>
     public static Judgement Judge(string name, string inputs, params string[] readings) =>
-        JudgeCatalogue.All[name].Judge(new JudgeRequest(
+        JudgeCatalogue.All[name].Judge(Request(name, inputs, readings));
+
+    public static JudgeRequest Request(string name, string inputs, params string[] readings) => new(
         [.. readings.Select((text, i) => Read(text, JudgeCatalogue.All[name].Readings[i]))],
-            Inputs(JudgeCatalogue.All[name], inputs)));
+        Inputs(JudgeCatalogue.All[name], inputs));
 
     public static ImmutableSortedDictionary<string, JudgeInput> Inputs(IJudge judge, string text) => text
         .Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)

@@ -8,31 +8,11 @@ namespace DxAssistant.Knowledge.Tests.Judging;
 /// <summary>What holds for every judge.</summary>
 public sealed class JudgeContractTests
 {
-    private static readonly Dictionary<string, string> GoodInputs = new(StringComparer.Ordinal)
-    {
-        ["band"] = "low = 41 Ω; high = 51 Ω; meter = 1 % + 3 × 0.1 Ω",
-        ["capacitor"] = "rated = 35 µF; tolerance = 6 %; frequency = 60 Hz; meter = 2 %",
-        ["continuity"] = "closed = 2 Ω; open = 10 kΩ; meter = 1 % + 3 × 0.1 Ω",
-        ["dc-bus"] = "tolerance = 8 %; meter = 1 % + 2 × 1 V",
-        ["insulation"] = "minimum = 1 MΩ; meter = 5 % + 2 × 0.01 MΩ",
-        ["module-diodes"] = "low = 0.3 V; high = 0.7 V; spread = 0.05 V; meter = 1 % + 2 × 0.001 V",
-        ["saturation-split"] = "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
-        ["signal-swing"] = "swing = 10 V; meter = 1 % + 3 × 0.1 V",
-        ["split-supply"] = "nominal = 240 V; below = 5 %; above = 5 %; meter = 1 % + 3 × 0.1 V",
-        ["subcooling"] = "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
-        ["superheat"] = "refrigerant = R-454B; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
-        ["supply-limits"] = "nominal = 230 V; below = 10 %; above = 10 %; meter = 1 % + 3 × 0.1 V",
-        ["temperature-split"] = "low = 8 K; high = 14 K; thermometer = 1 K",
-        ["thermistor-curve"] = "curve = AT-10k-3435; tolerance = 2 K; meter = 1 % + 3 × 0.01 kΩ; thermometer = 1 K",
-        ["voltage-unbalance"] = "limit = 3 %; meter = 0.7 % + 2 × 0.1 V",
-        ["winding-balance"] = "limit = 5 %; meter = 0.5 % + 2 × 0.001 Ω; nominal = 1.1 Ω",
-    };
-
     public static TheoryData<string> Names() => [.. JudgeCatalogue.All.Keys];
 
     [Fact]
     public void All_Names_AreThoseOfTheContentFormat() =>
-        Assert.Equal(GoodInputs.Keys.Order(StringComparer.Ordinal), JudgeCatalogue.All.Keys);
+        Assert.Equal(GoodRequests.Inputs.Keys.Order(StringComparer.Ordinal), JudgeCatalogue.All.Keys);
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -41,7 +21,7 @@ public sealed class JudgeContractTests
         const int seed = 77;
         var random = new Random(seed);
         var judge = JudgeCatalogue.All[name];
-        var inputs = Ask.Inputs(judge, GoodInputs[name]);
+        var inputs = Ask.Inputs(judge, GoodRequests.Inputs[name]);
         for (var i = 0; i < 400; i++)
             AssertSound(judge, judge.Judge(new JudgeRequest(Any(judge, random), inputs)),
                 $"{name}, seed {seed}, run {i}");
@@ -52,7 +32,7 @@ public sealed class JudgeContractTests
     public void Judge_RequiredInputMissing_Throws(string name)
     {
         var judge = JudgeCatalogue.All[name];
-        var inputs = Ask.Inputs(judge, GoodInputs[name]);
+        var inputs = Ask.Inputs(judge, GoodRequests.Inputs[name]);
         Assert.Null(judge.ProblemWith(inputs));
         foreach (var need in judge.Inputs.Where(need => need.Required))
         {
@@ -66,7 +46,7 @@ public sealed class JudgeContractTests
     public void Judge_UnknownInputOrWrongCount_Throws(string name)
     {
         var judge = JudgeCatalogue.All[name];
-        var inputs = Ask.Inputs(judge, GoodInputs[name]);
+        var inputs = Ask.Inputs(judge, GoodRequests.Inputs[name]);
         Assert.NotNull(judge.ProblemWith(inputs.Add("colour", new JudgeInput.Word("red"))));
         Assert.Throws<ArgumentException>(() => judge.Judge(new JudgeRequest([], inputs)));
     }
@@ -88,7 +68,7 @@ public sealed class JudgeContractTests
     public void Judge_AcrossALimit_ProbabilityMovesSmoothly(string name, double from, double to, string unit)
     {
         var judge = JudgeCatalogue.All[name];
-        var inputs = Ask.Inputs(judge, GoodInputs[name]);
+        var inputs = Ask.Inputs(judge, GoodRequests.Inputs[name]);
         Assert.True(Unit.TryParse(unit, out var known));
         ImmutableSortedDictionary<VerdictKind, double>? before = null;
         for (var i = 0; i <= 4000; i++)
@@ -110,8 +90,8 @@ public sealed class JudgeContractTests
     [InlineData("capacitor", "3.7 A|302 V", "3700 mA|0.302 kV")]
     public void Judge_SameReadingInAnotherUnit_GivesTheSameVerdict(string name, string one, string other)
     {
-        var (first, second) = (Ask.Judge(name, GoodInputs[name], one.Split('|')),
-            Ask.Judge(name, GoodInputs[name], other.Split('|')));
+        var (first, second) = (Ask.Judge(name, GoodRequests.Inputs[name], one.Split('|')),
+            Ask.Judge(name, GoodRequests.Inputs[name], other.Split('|')));
         Assert.Equal(first.Verdict, second.Verdict);
         foreach (var (verdict, probability) in first.Probabilities)
             Assert.Equal(probability, second.Probabilities[verdict], 1e-4);
@@ -120,8 +100,8 @@ public sealed class JudgeContractTests
     [Fact]
     public void Judge_SetsInAnotherOrder_GiveTheSameVerdict()
     {
-        var first = Ask.Judge("winding-balance", GoodInputs["winding-balance"], "1.00 Ω", "1.05 Ω", "1.12 Ω");
-        var second = Ask.Judge("winding-balance", GoodInputs["winding-balance"], "1.12 Ω", "1.00 Ω", "1.05 Ω");
+        var first = Ask.Judge("winding-balance", GoodRequests.Inputs["winding-balance"], "1.00 Ω", "1.05 Ω", "1.12 Ω");
+        var second = Ask.Judge("winding-balance", GoodRequests.Inputs["winding-balance"], "1.12 Ω", "1.00 Ω", "1.05 Ω");
         Assert.Equal(first.Probabilities, second.Probabilities);
     }
 

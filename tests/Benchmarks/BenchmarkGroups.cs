@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using DxAssistant.Benchmarks.Groups;
+
+namespace DxAssistant.Benchmarks;
+
+/// <summary>All groups, in the order in which they run.</summary>
+internal static class BenchmarkGroups
+{
+    public static ImmutableArray<IBenchmarkGroup> All { get; } =
+        [new CalculationGroup(), new JudgeGroup(), new ReadingGroup()];
+}
