@@ -2,16 +2,28 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>All pages of a content folder, sorted by path (ordinal), whatever order they came in.</summary>
+/// <summary>All pages and pictures of a content folder, sorted by path (ordinal), whatever order they came
+/// in.</summary>
 public sealed class ContentFolder
 {
-    private ContentFolder(ImmutableArray<ContentFile> files) => Files = files;
+    private ContentFolder(ImmutableArray<ContentFile> files)
+    {
+        Files = files;
+        Pages = [.. files.Where(file => !file.IsPicture)];
+        Pictures = [.. files.Where(file => file.IsPicture)];
+    }
 
-    /// <summary>The pages, sorted by path.</summary>
+    /// <summary>Pages and pictures, sorted by path.</summary>
     public ImmutableArray<ContentFile> Files { get; }
 
-    /// <summary>Makes a folder of pages.</summary>
-    /// <exception cref="ArgumentException">Two pages have the same path.</exception>
+    /// <summary>The pages, sorted by path.</summary>
+    public ImmutableArray<ContentFile> Pages { get; }
+
+    /// <summary>The pictures, sorted by path.</summary>
+    public ImmutableArray<ContentFile> Pictures { get; }
+
+    /// <summary>Makes a folder of pages and pictures.</summary>
+    /// <exception cref="ArgumentException">Two files have the same path.</exception>
     public static ContentFolder Of(IEnumerable<ContentFile> files)
     {
         ContentFile[] sorted = [.. files.Select(Normalized).OrderBy(file => file.Path, StringComparer.Ordinal)];
@@ -19,7 +31,7 @@ public sealed class ContentFolder
         {
             if (sorted[i].Path == sorted[i - 1].Path)
             {
-                throw new ArgumentException($"two pages have the path {sorted[i].Path}", nameof(files));
+                throw new ArgumentException($"two files have the path {sorted[i].Path}", nameof(files));
             }
         }
 

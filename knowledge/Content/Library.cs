@@ -10,7 +10,7 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>Everything a content folder says, compiled and ready for use. Immutable; ordered by id (ordinal).</summary>
 public sealed record Library
 {
-    /// <summary>The first 16 hexadecimal digits of the SHA-256 of all pages.</summary>
+    /// <summary>The first 16 hexadecimal digits of the SHA-256 of all pages and pictures.</summary>
     public required string Version { get; init; }
 
     public required FaultGraph Graph { get; init; }

@@ -15,9 +15,10 @@ internal sealed class Pages
     private readonly Dictionary<string, HashSet<string>> anchors = [];
     private HashSet<Page>? meant;
 
-    private Pages(ImmutableArray<Page> all)
+    private Pages(ImmutableArray<Page> all, ImmutableArray<PictureFile> pictures)
     {
         All = all;
+        Pictures = pictures;
         byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
         byKind = all.Where(page => page.Kind is not null).GroupBy(page => page.Kind!.Value)
             .ToDictionary(same => same.Key, same => same.ToImmutableArray());
@@ -36,6 +37,9 @@ internal sealed class Pages
     /// <summary>Sorted by path.</summary>
     public ImmutableArray<Page> All { get; }
 
+    /// <summary>The pictures of the folder, sorted by path.</summary>
+    public ImmutableArray<PictureFile> Pictures { get; }
+
     /// <summary>What the likelihood words mean; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Likelihoods { get; }
 
@@ -45,7 +49,8 @@ internal sealed class Pages
     /// <summary>What is priced in minutes although it takes none; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Prices { get; }
 
-    public static Pages Parse(ContentFolder folder) => new([.. folder.Files.Select(PageParser.Parse)]);
+    public static Pages Parse(ContentFolder folder) => new(
+        [.. folder.Pages.Select(PageParser.Parse)], [.. folder.Pictures.Select(PictureParser.Parse)]);
 
     public ImmutableArray<Page> OfKind(PageKind kind) => byKind.GetValueOrDefault(kind, []);
 
@@ -63,6 +68,12 @@ internal sealed class Pages
     /// <summary>The page of one kind that a link means, or null.</summary>
     public Page? Target(Page from, PageLink? link, PageKind kind) =>
         Target(from, link) is { } page && page.Kind == kind ? page : null;
+
+    /// <summary>The file of a picture that stands on a page, or null.</summary>
+    public PictureFile? Picture(Page from, PageLink picture) =>
+        picture is { LeadsOutside: false } && picture.PathFrom(from.Path) is { } path
+            ? Pictures.FirstOrDefault(file => file.Path == path)
+            : null;
 
     /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind
     /// says.</summary>

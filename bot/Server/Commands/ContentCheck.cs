@@ -37,6 +37,6 @@ internal static class ContentCheck
         int errors = result.Diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
         int warnings = result.Diagnostics.Length - errors;
         return string.Create(CultureInfo.InvariantCulture,
-            $"{pages.Files.Length} pages, {errors} errors, {warnings} warnings");
+            $"{pages.Pages.Length} pages, {errors} errors, {warnings} warnings");
     }
 }

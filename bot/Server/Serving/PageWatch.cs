@@ -48,6 +48,6 @@ internal sealed class PageWatch(string folder, Action noticed, TextWriter notes)
 
     private void Changed(string? name)
     {
-        if (name?.EndsWith(".md", StringComparison.OrdinalIgnoreCase) == true) noticed();
+        if (Path.GetExtension(name) is ".md" or ".svg") noticed();
     }
 }

@@ -19,6 +19,7 @@ internal static class CheckBuilder
             page.Title,
             page.Joined("Ask"),
             page.Passages("How"),
+            page.Pictures("How"),
             judge?.Name,
             ReadReadings(page, judge),
             page.Rows("Expected", (row, section) => ReadInput(page, row, section))

@@ -25,6 +25,17 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
             .Select(text => Passage(text, section))]
         : [];
 
+    /// <summary>The pictures under a heading, each once, in the order written.</summary>
+    public ImmutableArray<PagePicture> Pictures(string heading) =>
+        [.. Section(heading).SelectMany(section => section.Pictures.Select(picture => Picture(picture, section)))];
+
+    private PagePicture Picture(PageLink picture, Section section)
+    {
+        PictureFile file = pages.Picture(page, picture)!;
+        return new PagePicture(file.Path, PictureBuilder.Build(file),
+            new Passage(picture.Text, new PagePlace(page.Path, section.Name)));
+    }
+
     /// <summary>The paragraphs under a heading as one passage.</summary>
     public Passage Joined(string heading)
     {

@@ -5,6 +5,7 @@ namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>One thing to do at the unit to learn something.</summary>
 /// <param name="Calculation">The judge of the readings; null when it is a matter of looking.</param>
+/// <param name="Pictures">How it is done, drawn.</param>
 /// <param name="Readings">Empty without a calculation.</param>
 /// <param name="Outcomes">In the order of the check in the graph.</param>
 /// <param name="Series">The series it can be done on; empty means all.</param>
@@ -13,6 +14,7 @@ public sealed record CheckPage(
     Passage Title,
     Passage Ask,
     ImmutableArray<Passage> How,
+    ImmutableArray<PagePicture> Pictures,
     string? Calculation,
     ImmutableArray<ReadingField> Readings,
     ImmutableSortedDictionary<string, ExpectedInput> Expected,

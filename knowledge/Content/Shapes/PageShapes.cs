@@ -76,7 +76,7 @@ internal static class PageShapes
         new(PageKind.Check, "checks",
             [Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false)],
             [
-                Sentence("Ask"), List("How"),
+                Sentence("Ask"), List("How") with { TakesPictures = true },
                 Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where"))
                     with { RequiredWith = "calculation" },
                 Table("Expected", false, new("Input"), new("Value"), Source) with { RequiredWith = "calculation" },

@@ -16,6 +16,9 @@ internal sealed record SectionShape(
     /// <summary>The field of the front matter with which the section must be there, or null.</summary>
     public string? RequiredWith { get; init; }
 
+    /// <summary>True when pictures may stand under the heading.</summary>
+    public bool TakesPictures { get; init; }
+
     /// <summary>True when this page must have the section.</summary>
     public bool IsRequiredOn(Page page) =>
         Required || (RequiredWith is not null && page.Front?.Field(RequiredWith) is not null);

@@ -13,12 +13,29 @@ internal static class InlineReader
     {
         var words = new StringBuilder();
         var links = ImmutableArray.CreateBuilder<PageLink>();
+        var pictures = ImmutableArray.CreateBuilder<PageLink>();
         if (inlines is not null)
         {
             Append(inlines, words, links);
+            pictures.AddRange(inlines.Descendants<LinkInline>().Where(link => link.IsImage).Select(LinkOf));
         }
 
-        return new RichText(Tidy(words.ToString()), source.Trim(span), links.DrainToImmutable());
+        return new RichText(Tidy(words.ToString()), source.Trim(span), links.DrainToImmutable())
+        {
+            Pictures = pictures.DrainToImmutable(),
+        };
+    }
+
+    /// <summary>A link or a picture as the rules see it.</summary>
+    public static PageLink LinkOf(LinkInline link)
+    {
+        var words = new StringBuilder();
+        Append(link, words, ImmutableArray.CreateBuilder<PageLink>());
+        return new PageLink(
+            Tidy(words.ToString()),
+            link.Url ?? "",
+            SpanOf(link.Span),
+            SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan));
     }
 
     /// <summary>The span of a Markdig node; empty at the start of the page when Markdig does not know it.</summary>
@@ -48,6 +65,8 @@ internal static class InlineReader
                 case LineBreakInline:
                     words.Append(' ');
                     break;
+                case LinkInline { IsImage: true }:
+                    break;
                 case LinkInline link:
                     AppendLink(link, words, links);
                     break;
@@ -60,13 +79,8 @@ internal static class InlineReader
 
     private static void AppendLink(LinkInline link, StringBuilder words, ImmutableArray<PageLink>.Builder links)
     {
-        int start = words.Length;
         Append(link, words, links);
-        links.Add(new PageLink(
-            Tidy(words.ToString(start, words.Length - start)),
-            link.Url ?? "",
-            SpanOf(link.Span),
-            SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan)));
+        links.Add(LinkOf(link));
     }
 
     private static string Tidy(string words) =>

@@ -28,6 +28,9 @@ internal sealed class Page
 
     public ImmutableArray<PageLink> Links { get; init; } = [];
 
+    /// <summary>All pictures, wherever they stand.</summary>
+    public ImmutableArray<PageLink> Pictures { get; init; } = [];
+
     public ImmutableArray<TextSpan> Html { get; init; } = [];
 
     /// <summary>Text before the title, code and the like: what no section takes in.</summary>

@@ -1,6 +1,6 @@
 namespace DxAssistant.Knowledge.Content.Syntax;
 
-/// <summary>A Markdown link as written.</summary>
+/// <summary>A Markdown link or picture as written.</summary>
 /// <param name="Text">What it shows.</param>
 /// <param name="Target">What stands in the round brackets.</param>
 /// <param name="Span">The whole link.</param>

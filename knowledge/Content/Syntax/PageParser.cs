@@ -69,7 +69,8 @@ internal sealed class PageParser
             Summary = title?.Paragraphs.FirstOrDefault(),
             Sections = [.. written.GroupBy(section => section.Name).Select(Joined)],
             WrittenSections = written,
-            Links = LinksOf(document),
+            Links = LinksOf(document, pictures: false),
+            Pictures = LinksOf(document, pictures: true),
             Unread = [.. unread],
             Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline)
                 .Select(InlineReader.SpanOf)],
@@ -101,6 +102,7 @@ internal sealed class PageParser
         Paragraphs = first.Paragraphs.AddRange(next.Paragraphs),
         Items = first.Items.AddRange(next.Items),
         Tables = first.Tables.AddRange(next.Tables),
+        Pictures = first.Pictures.AddRange(next.Pictures),
     });
 
     // The words without the number signs; the signs when there are no words.
@@ -121,12 +123,8 @@ internal sealed class PageParser
     private static PageKind? KindOf(FrontMatter? front) =>
         front?.Field("kind")?.Text is { } word ? PageShapes.KindNamed(word) : null;
 
-    private ImmutableArray<PageLink> LinksOf(MarkdownDocument document) =>
+    private static ImmutableArray<PageLink> LinksOf(MarkdownDocument document, bool pictures) =>
     [
-        .. document.Descendants<LinkInline>().Select(link => new PageLink(
-            InlineReader.Read(source, link, default).Text,
-            link.Url ?? "",
-            InlineReader.SpanOf(link.Span),
-            InlineReader.SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan))),
+        .. document.Descendants<LinkInline>().Where(link => link.IsImage == pictures).Select(InlineReader.LinkOf),
     ];
 }

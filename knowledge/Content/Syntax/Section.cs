@@ -10,6 +10,9 @@ internal sealed record Section(
     ImmutableArray<RichText> Items,
     ImmutableArray<PipeTable> Tables)
 {
+    /// <summary>The pictures that stand in a paragraph of their own.</summary>
+    public ImmutableArray<PageLink> Pictures { get; init; } = [];
+
     public string Name => Heading.Text;
 
     public PipeTable? Table => Tables.IsEmpty ? null : Tables[0];

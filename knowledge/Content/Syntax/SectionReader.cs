@@ -11,6 +11,7 @@ internal sealed class SectionReader(SourceText source)
     private readonly ImmutableArray<RichText>.Builder paragraphs = ImmutableArray.CreateBuilder<RichText>();
     private readonly ImmutableArray<RichText>.Builder items = ImmutableArray.CreateBuilder<RichText>();
     private readonly ImmutableArray<PipeTable>.Builder tables = ImmutableArray.CreateBuilder<PipeTable>();
+    private readonly ImmutableArray<PageLink>.Builder pictures = ImmutableArray.CreateBuilder<PageLink>();
 
     private readonly List<TextSpan> unread = [];
 
@@ -54,7 +55,10 @@ internal sealed class SectionReader(SourceText source)
     /// <summary>The section, or null when nothing was read since the start of the page.</summary>
     public Section? Close() =>
         Heading is null ? null : new Section(Heading, Level, paragraphs.ToImmutable(), items.ToImmutable(),
-            tables.ToImmutable());
+            tables.ToImmutable())
+        {
+            Pictures = pictures.ToImmutable(),
+        };
 
     // An item is one sentence or more, all of it running text; its paragraphs are joined.
     private RichText ReadItem(ListItemBlock item)
@@ -75,6 +79,10 @@ internal sealed class SectionReader(SourceText source)
         if (!text.IsEmpty)
         {
             list.Add(text);
+        }
+        else
+        {
+            pictures.AddRange(text.Pictures);
         }
     }
 }

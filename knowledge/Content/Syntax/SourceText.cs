@@ -40,6 +40,13 @@ internal sealed class SourceText
         return new SourceSpan(Path, index + 1, before + 1, CharactersBefore(index, end) - before);
     }
 
+    /// <summary>The offset of a line and column that count from 1; the nearest one there is.</summary>
+    public int Offset(int line, int column)
+    {
+        int start = lineStarts[Math.Clamp(line - 1, 0, lineStarts.Length - 1)];
+        return Math.Clamp(start + column - 1, 0, Text.Length);
+    }
+
     public string Slice(TextSpan span) => Text.Substring(span.Start, span.Length);
 
     /// <summary>The span without white space at its ends.</summary>

@@ -5,13 +5,14 @@ namespace DxAssistant.Knowledge.Tests.Content;
 /// <summary>Reads folders of pages that lie in the repository.</summary>
 internal static class RepositoryFolder
 {
-    /// <summary>All pages below a folder, for example <c>content</c>.</summary>
+    /// <summary>All pages and pictures below a folder, for example <c>content</c>.</summary>
     public static ContentFolder Read(string folder) => ContentFolder.Of(Files(folder));
 
     public static IEnumerable<ContentFile> Files(string folder)
     {
         string root = Path.Combine(Root(), folder);
-        return Directory.EnumerateFiles(root, "*.md", SearchOption.AllDirectories)
+        return Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories)
+            .Where(file => Path.GetExtension(file) is ".md" or ".svg")
             .Select(file => new ContentFile(Path.GetRelativePath(root, file), File.ReadAllText(file)));
     }
 
