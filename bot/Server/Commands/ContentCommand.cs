@@ -21,6 +21,6 @@ internal static class ContentCommand
         });
         var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
         check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));
-        return new Command("content", "Work on the pages.") { check };
+        return new Command("content", "Work on the pages.") { check, ContentSimulate.Make(streams) };
     }
 }

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+
+namespace DxAssistant.Server.Simulating;
+
+/// <summary>Plays a hidden fault through the conversation itself.</summary>
+internal sealed class SimulatedWalker(Assistant assistant)
+{
+    private const int MostTurns = 400;
+
+    public SimulatedWalk Walk(SimulatedCase simulated)
+    {
+        var unit = new HiddenUnit(assistant.Library, simulated);
+        var clock = new WalkClock(assistant.Library.Graph);
+        var steps = ImmutableArray.CreateBuilder<string>();
+        CaseState state = Take(CaseState.New, new MessageBody.Opening(), clock);
+        for (int turn = 0; turn < MostTurns && state is { ClosedHow: null, Question: { } question }; turn++)
+        {
+            if (question.Kind is QuestionKind.Check or QuestionKind.Repair) steps.Add(question.Subject);
+            state = Take(state, unit.Answer(question), clock);
+        }
+
+        return new SimulatedWalk(simulated, EndOf(simulated, state), steps.ToImmutable(), clock.Minutes,
+            state.Results.Length, state.Repairs.Count(IsWrongPart));
+    }
+
+    private CaseState Take(CaseState state, MessageBody body, WalkClock clock)
+    {
+        Turn turn = assistant.Take(state, new Message(state.Turns.ToString(CultureInfo.InvariantCulture), body));
+        foreach (CaseEvent happened in turn.Events) clock.Count(happened);
+        return Fold.Apply(state, turn.Events);
+    }
+
+    private bool IsWrongPart(TriedRepair tried) =>
+        !tried.Works && !assistant.Library.Repairs[new RepairId(tried.Repair)].Parts.IsEmpty;
+
+    private WalkEnd EndOf(SimulatedCase simulated, CaseState state)
+    {
+        var fault = new FaultId(simulated.Fault);
+        return state.ClosedHow switch
+        {
+            "repaired" => WalkEnd.Proven,
+            "watch" => fault == FaultId.NoneOfThese ? WalkEnd.Proven : WalkEnd.Missed,
+            "book" => CanRepair(simulated.Role, fault) ? WalkEnd.BookedForNothing : WalkEnd.Booked,
+            _ => WalkEnd.Stuck,
+        };
+    }
+
+    private bool CanRepair(string role, FaultId fault)
+    {
+        Library library = assistant.Library;
+        Role person = library.Roles.First(page => page.Role.Id == role).Role;
+        return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault).Any(repair => person.May(repair.Who));
+    }
+}
