@@ -33,7 +33,7 @@ public sealed class ReadingSourcesTests(ITestOutputHelper output)
         output.WriteLine($"seed {Seed}");
         CheckPage page = Library.Checks[new(id)];
         var draws = new Draws(Seed);
-        int judged = 0;
+        int judged = 0, close = 0;
         foreach (SeriesPage series in Library.Series.Values.Where(series => page.Series.IsEmpty || page.Series.Contains(series.Id)))
             foreach (AnswerOption outcome in page.Outcomes)
                 foreach (VerdictKind condition in outcome.Verdicts)
@@ -44,11 +44,13 @@ public sealed class ReadingSourcesTests(ITestOutputHelper output)
                         if (readings.IsEmpty) continue;
                         judged++;
                         VerdictKind verdict = Judge(page, setup, readings).Verdict;
+                        if (verdict == VerdictKind.TooCloseToCall) close++;
                         Assert.True(verdict == VerdictKind.TooCloseToCall || outcome.Verdicts.Contains(verdict),
                             $"{series.Id}: {string.Join(", ", readings)} drawn as {condition}, judged {verdict}");
                     }
 
         Assert.True(judged >= DrawsEach, $"only {judged} readings could be drawn");
+        Assert.True(5 * close <= judged, $"{close} of {judged} were too close to call");
     }
 
     private static Judgement Judge(CheckPage page, ReadingSetup setup, ImmutableArray<TrueReading> readings) =>
@@ -56,6 +58,6 @@ public sealed class ReadingSourcesTests(ITestOutputHelper output)
             [.. page.Readings.Zip(readings, (field, reading) => AsRead(field, reading))], setup.Inputs));
 
     private static Reading AsRead(ReadingField field, TrueReading reading) => reading.Mark is null
-        ? new Reading(field.Label, ReadingState.Number, field.Unit.FromSi(reading.Si), field.Unit, "")
-        : new Reading(field.Label, ReadingState.OpenCircuit, null, field.Unit, reading.Mark);
+        ? new Reading(field.Label, ReadingState.Number, reading.Si, field.Unit, "")
+        : new Reading(field.Label, ReadingState.OpenCircuit, 0, field.Unit, reading.Mark);
 }
