@@ -55,6 +55,8 @@ public static class Units
     public static Unit KiloPascalGauge { get; } = Of("kPa(g)", "kPa_gauge", Kind.GaugePressure, 1e3, "kPag");
     public static Unit BarGauge { get; } = Of("bar(g)", "bar_gauge", Kind.GaugePressure, 1e5, "barg");
     public static Unit PascalGauge { get; } = Of("Pa(g)", "Pa_gauge", Kind.GaugePressure, 1, "Pag");
+    /// <summary>Vacuum on a compound gauge: how far below the air, so a larger number is a lower pressure.</summary>
+    public static Unit InchOfMercuryVacuum { get; } = Of("inHg vac", "inHg_vac", Kind.GaugePressure, -3386.389);
     public static Unit PsiAbsolute { get; } = Of("psia", "psia", Kind.AbsolutePressure, Psi);
     public static Unit KiloPascalAbsolute { get; } = Of("kPa(a)", "kPa_abs", Kind.AbsolutePressure, 1e3, "kPaa");
     public static Unit BarAbsolute { get; } = Of("bar(a)", "bar_abs", Kind.AbsolutePressure, 1e5, "bara");
@@ -113,7 +115,7 @@ public static class Units
         MicroFaradVoltPerAmpere,
         Hertz, KiloHertz, RevolutionsPerMinute, Celsius, Fahrenheit, Kelvin, FahrenheitDifference, PerKelvin,
         PercentPerKelvin,
-        PsiGauge, KiloPascalGauge, BarGauge, PascalGauge, PsiAbsolute, KiloPascalAbsolute, BarAbsolute, PascalAbsolute,
+        PsiGauge, KiloPascalGauge, BarGauge, PascalGauge, InchOfMercuryVacuum, PsiAbsolute, KiloPascalAbsolute, BarAbsolute, PascalAbsolute,
         MicronOfMercury, Pascal, KiloPascal, PoundPerSquareInch, Bar, MilliBar, MicronPerMinute, PascalPerSecond,
         Second, Minute, Hour, Meter, MilliMeter, FootLength, SquareMeter, SquareMilliMeter, CubicMeter, Kilogram,
         KilogramPerSecond, KilogramPerHour, KilogramPerMole, KilogramPerCubicMeter, PoundPerCubicFoot,

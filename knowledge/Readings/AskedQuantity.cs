@@ -9,14 +9,17 @@ public static class AskedQuantity
 {
     private static readonly FrozenDictionary<string, QuantityKind> Kinds = new (string Names, QuantityKind Kind)[]
     {
-        ("resistance|insulation|continuity|winding|ohms", QuantityKind.Resistance),
-            ("voltage|volts", QuantityKind.Voltage),
-        ("current|amps|amperage", QuantityKind.Current), ("temperature|temp", QuantityKind.Temperature),
+        ("resistance|insulation|continuity|winding|ohm|kilohm|megohm|thermistor|sensor|coil", QuantityKind.Resistance),
+        ("voltage|volt|diode|diodedrop|bus|dcbus|millivolt", QuantityKind.Voltage),
+        ("current|amp|ampere|amperage|milliamp", QuantityKind.Current),
+        ("temperature|temp|ambient|celsius|fahrenheit", QuantityKind.Temperature),
         ("temperaturedifference|temperaturedelta|superheat|subcooling|deltat", QuantityKind.TemperatureDifference),
-        ("pressure", QuantityKind.Pressure), ("gaugepressure", QuantityKind.GaugePressure),
-        ("absolutepressure|vacuum", QuantityKind.AbsolutePressure), ("capacitance|capacitor", QuantityKind.Capacitance),
-        ("frequency", QuantityKind.Frequency), ("power", QuantityKind.Power), ("airflow", QuantityKind.AirFlow),
-        ("speed|rotationalspeed", QuantityKind.RotationalSpeed), ("time|duration", QuantityKind.Time),
+        ("pressure", QuantityKind.Pressure),
+        ("gaugepressure|suction|lowside|highside|head|liquidpressure", QuantityKind.GaugePressure),
+        ("absolutepressure|vacuum|micron", QuantityKind.AbsolutePressure),
+        ("capacitance|capacitor|microfarad", QuantityKind.Capacitance),
+        ("frequency|hertz", QuantityKind.Frequency), ("power|watt", QuantityKind.Power), ("airflow", QuantityKind.AirFlow),
+        ("speed|fanspeed|rotationalspeed", QuantityKind.RotationalSpeed), ("time|duration", QuantityKind.Time),
         ("humidity|relativehumidity|percent|ratio", QuantityKind.Ratio), ("length", QuantityKind.Length),
             ("mass|weight", QuantityKind.Mass),
     }.SelectMany(row => row.Names.Split('|').Select(name => (name, row.Kind)))
@@ -43,7 +46,7 @@ public static class AskedQuantity
         string[] words = [.. asked.ToLowerInvariant().Split(' ', '-', '_').Select(word => word.Trim())];
         foreach (string name in words.Reverse().Prepend(string.Concat(words)))
         {
-            if (Kinds.TryGetValue(name, out QuantityKind kind))
+            if (Kinds.TryGetValue(name, out QuantityKind kind) || Kinds.TryGetValue(name.TrimEnd('s'), out kind))
             {
                 return kind;
             }

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;
+using DxAssistant.Server.Commands.Scoring;
 
 namespace DxAssistant.Server.Commands;
 
@@ -11,8 +12,11 @@ internal static class ReadCommand
 {
     public static Command Make(Streams streams)
     {
-        var read = new Command("read", """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""");
-        read.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
+        var score = ScoreFile.Option();
+        var read = new Command("read", """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""") { score };
+        read.SetAction((call, cancel) => call.GetValue(score) is { } file
+            ? Task.FromResult(ScoreFile.Run(file, ReadingMarker.Mark, streams))
+            : JsonLines.RunAsync(streams, Answer, cancel));
         return read;
     }
 

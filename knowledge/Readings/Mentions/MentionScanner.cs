@@ -1,7 +1,9 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings.Numbers;
 using DxAssistant.Knowledge.Readings.Text;
 using DxAssistant.Knowledge.Readings.Units;
+using Table = DxAssistant.Knowledge.Quantities.Units;
 
 namespace DxAssistant.Knowledge.Readings.Mentions;
 
@@ -62,11 +64,16 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
         {
             return mention;
         }
-        var units = UnitChoice.Of(phrase, number.Values, context, setting);
+        var units = Mercury(UnitChoice.Of(phrase, number.Values, context, setting), sign);
         return units.IsEmpty
             ? phrase.Entry.Use == UnitUse.Article ? mention : null
             : Below(mention with { End = phrase.End, Units = units, HasOwnUnit = true });
     }
+
+    // "-25 inHg" is below the air whichever way the gauge counts.
+    private static ImmutableArray<Unit> Mercury(ImmutableArray<Unit> units, Sign sign) =>
+        sign == Sign.Minus && units.Contains(Table.InchOfMercuryVacuum)
+            && Unit.TryParse("inHg", QuantityKind.GaugePressure, out var gauge) ? [gauge] : units;
 
     // "5 below zero"
     private Mention Below(Mention mention)

@@ -13,11 +13,30 @@ internal sealed class Misgivings(TokenList tokens, bool[] taken, ReadingContext 
         {
             return mention.Doubt;
         }
-        bool asks = tokens[mention.End].Is('?') || IsAdjective(mention) || IsRelative(mention);
+        bool asks = IsAsked(mention) || IsAdjective(mention) || IsRelative(mention);
         bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit
             && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
             && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
         return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
+    }
+
+    // A question is short; a longer sentence says something.
+    private const int QuestionReach = 8;
+
+    // "46 ohms?", "is 10k good?"
+    private bool IsAsked(Mention mention)
+    {
+        int end = mention.End;
+        while (end < mention.End + QuestionReach && tokens[end].IsWord)
+        {
+            end++;
+        }
+        int start = mention.First;
+        while (start > mention.First - QuestionReach && (tokens[start - 1].IsWord || tokens[start - 1].IsNumber))
+        {
+            start--;
+        }
+        return tokens[mention.End].Is('?') || (tokens[end].Is('?') && Words.Asking.Contains(tokens[start].Lower));
     }
 
     // "2 V low", "off by 2 V", "half of 10k", "10^6": a difference or a part, not what the meter showed.

@@ -30,7 +30,8 @@ internal static class ShortWords
             "shorted" or "shorts" =>
                 (ToGround(tokens, next.Lower is "out" or "together" ? first + 2 : first + 1), true),
             "beep" or "beeps" or "beeped" or "beeping" when ohms && !Beepers.Contains(tokens[first - 1].Lower)
-                && !Beepers.Contains(tokens[first - 2].Lower) => (first + 1, false),
+                && !Beepers.Contains(tokens[first - 2].Lower)
+                && !(next.Is("at") && tokens[first + 2].IsNumber) => (first + 1, false),
             "continuity" when ohms && IsGiven(tokens, first) => (first + 1, false),
             "continuous" when ohms => (first + 1, false),
             _ => (first, false),

@@ -17,11 +17,13 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         var left = new List<Mention>();
         bool anyExpected = false;
         int numberedEnd = 0;
+        int expectedEnd = 0;
         for (int i = 0; i < mentions.Count; i++)
         {
             Mention mention = mentions[i];
             int reach = Math.Max(mention.First - ClauseReach, i > 0 ? mentions[i - 1].End : 0);
-            bool expected = IsExpected(mention, reach);
+            bool expected = IsExpected(mention, reach) || (expectedEnd > 0 && left.Count == 0 && IsAt(mention, expectedEnd));
+            expectedEnd = expected ? mention.End : 0;
             anyExpected |= expected && mention.State == ReadingState.Number;
             bool numbered = mention.State == ReadingState.Number && IsNumbered(mention, numberedEnd);
             numberedEnd = numbered ? mention.End : 0;
@@ -106,6 +108,10 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         return next.IsWord && !(mention.End < taken.Length && taken[mention.End])
             && !Words.MayFollow.Contains(next.Lower) && !Words.To.Contains(next.Lower);
     }
+
+    // "chart says 10k at 25C": the temperature belongs to what should be read.
+    private bool IsAt(Mention mention, int end) => mention.First == end + 1
+        && (tokens[end].Is("at") || tokens[end].Is('@'));
 
     private bool IsExpected(Mention mention, int reach)
     {

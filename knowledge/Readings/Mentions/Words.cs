@@ -8,7 +8,7 @@ internal static class Words
     /// <summary>Words of a plain report that may surround a bare number without changing it.</summary>
     public static FrozenSet<string> Filler { get; } = Set(
         "a about all an and are approx approximately around as ac at be been by came comes currently dc display "
-        + "exactly for from fluke gauge gauges get gets getting got has have having "
+        + "exactly for from tester gauge gauges get gets getting got has have having "
         + "hi hello hey here i i'm i've im in into is it it's its just like look looks maybe measure measured "
         + "measurement measures measuring me meter my multimeter now of ok okay on or "
         + "probably read reading readings reads roughly say saying says see seeing seems showed showing shows so some "
@@ -34,7 +34,7 @@ internal static class Words
         "code codes error err fault alarm step pin pins terminal zone board model serial sn part pn no number page "
         + "case job ticket order version ver rev phase stage connector cn plug jumper "
         + "switch dip sw relay fuse breaker circuit channel unit units floor apt suite item line address type class "
-        + "level option ch wo po speed sensor gauge awg fluke schedule grade article section figure table");
+        + "level option ch wo po speed sensor gauge awg tester schedule grade article section figure table");
 
     /// <summary>Words by which a number says what should be, not what is; before it in its clause.</summary>
     public static FrozenSet<string> ExpectedBefore { get; } = Set(
@@ -97,6 +97,10 @@ internal static class Words
 
     /// <summary>Words between two values that make them the ends of a range.</summary>
     public static FrozenSet<string> To { get; } = Set("to or through thru till");
+
+    /// <summary>Words that begin a question to which the numbers in it are no answer.</summary>
+    public static FrozenSet<string> Asking { get; } = Set(
+        "is are was were should does do did could can would will what which why how isn't shouldn't doesn't");
 
     /// <summary>Words before a number that make it a limit.</summary>
     public static FrozenSet<string> Limit { get; } = Set("over above under below exceeding exceeds beyond past than "

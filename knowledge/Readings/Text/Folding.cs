@@ -8,7 +8,7 @@ internal static class Folding
 
     public static char Fold(char c) => c switch
     {
-        '\u2212' or '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2015' or '\uFE63' or '\uFF0D' => '-',
+        '\u2212' or '\u2010' or '\u2011' or '\u2012' or '\u2013' or '\u2014' or '\u2015' or '\uFE63' => '-',
         '\u2126' or '\u03C9' => 'Ω',
         '\u03BC' => 'µ',
         '\u00BA' or '\u02DA' or '\u2218' => '°',
@@ -18,10 +18,9 @@ internal static class Folding
         '\u00A0' => ' ',
         '\u2022' or '\u00B7' => '*',
         '\u2044' or '\u2215' => '/',
-        '\uFF1A' => ':',
-        >= '\uFF10' and <= '\uFF19' => (char)(c - '\uFF10' + '0'),
-        '\uFF0C' => ',',
-        '\uFF0E' => '.',
+        // Full width forms of the ASCII signs, letters and digits.
+        > '\uFF00' and < '\uFF5F' => (char)(c - '\uFF01' + '!'),
+        '\u3000' => ' ',
         '\u00D7' => 'x',
         _ => c,
     };

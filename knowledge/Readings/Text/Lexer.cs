@@ -91,9 +91,13 @@ internal sealed class Lexer
     }
 
     // "V1,1" and "temp.24": the comma or point may belong to the number or may not.
-    private bool HangsOnWhatIsBefore() => _tokens.Count > 1 && _tokens[^1].End == _at && _tokens[^1].Glued
-        && ((_tokens[^1].Is(',') && _tokens[^2].Kind == TokenKind.Code)
-            || (_tokens[^1].Is('.') && _tokens[^2].Kind != TokenKind.Symbol));
+    private bool HangsOnWhatIsBefore() => IsLeadingComma() || (_tokens.Count > 1 && _tokens[^1].End == _at
+        && _tokens[^1].Glued && ((_tokens[^1].Is(',') && _tokens[^2].Kind == TokenKind.Code)
+            || (_tokens[^1].Is('.') && _tokens[^2].Kind != TokenKind.Symbol)));
+
+    // ",8 ohms": eight tenths, or what is left of a list.
+    private bool IsLeadingComma() => _tokens.Count > 0 && _tokens[^1].Is(',') && _tokens[^1].End == _at
+        && !_tokens[^1].Glued && (_tokens.Count == 1 || !_tokens[^2].IsNumber);
 
     private void Word()
     {

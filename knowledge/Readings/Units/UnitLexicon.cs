@@ -12,6 +12,8 @@ internal static class UnitLexicon
     private const string Ohms = "ohm ohms omh omhs ohmz ohmios ohsm ohn ohns oms";
     private const string Volts = "v volt volts voltios vlt vlts voltz";
     private const string Amps = "a amp amps ampere amperes ampers";
+    private const string Mercury =
+        "inhg inofhg inchhg incheshg inchesofhg inchesmercury inchesofmercury inchofmercury \"hg";
     private const string Farads = "f fd farad farads";
 
     private static readonly FrozenDictionary<string, UnitEntry> Entries = Build();
@@ -55,6 +57,7 @@ internal static class UnitLexicon
         (Prefixed("n nano", Farads), One(Table.NanoFarad)),
         (Prefixed("p pico", Farads), One(Symbol("pF"))),
         ("millifarad millifarads", One(Symbol("mF"))),
+        ("micro", IfAsked(Table.MicroFarad)),
         // Old capacitor labels write mF for microfarad.
         ("mf", new([Table.MicroFarad, Symbol("mF")])),
         ("farad farads", One(Table.Farad)),
@@ -81,8 +84,10 @@ internal static class UnitLexicon
             ("pa pascal pascals", One(Table.Pascal)),
         ("bar bars", One(Table.Bar)), ("barg bargauge", One(Table.BarGauge)),
             ("bara barabs barabsolute", One(Table.BarAbsolute)), ("mbar mbars millibar millibars", One(Table.MilliBar)),
-        ("inhg inofhg inchhg incheshg inchesofhg inchesmercury inchesofmercury inchofmercury \"hg",
-            One(Symbol("inHg"))),
+        // On a compound gauge inches of mercury count down from the air; on a barometer they count up from nothing.
+        (Mercury, new([Symbol("inHg"), Table.InchOfMercuryVacuum])),
+        (Suffixed(Mercury, "vacuum vac ofvacuum ofvac belowatmosphere belowatmospheric") + " inchesofvacuum inchesvacuum",
+            One(Table.InchOfMercuryVacuum)),
         ("inwc inw.c inwg iwc inh2o inch2o inchesh2o inchesofh2o inchesofwater incheswater incheswatercolumn "
             + "inchesofwatercolumn incheswc inchwc \"wc \"h2o", One(Symbol("inH₂O"))),
         ("micron microns micronsofmercury micronsofvacuum", One(Table.MicronOfMercury)),

@@ -68,5 +68,6 @@ internal static class UnitScanner
 
     private static string FoldWord(string word) => word is "degree" or "degrees" or "degs" or "grad" or "grados"
         ? "deg"
-        : word.Replace("ω", "ohm", StringComparison.Ordinal).Replace("µ", "u", StringComparison.Ordinal);
+        : (word.EndsWith("'s", StringComparison.Ordinal) ? word.Remove(word.Length - 2, 1) : word)
+            .Replace("ω", "ohm", StringComparison.Ordinal).Replace("µ", "u", StringComparison.Ordinal);
 }

@@ -29,7 +29,7 @@ public sealed class PressureReadingTests
         vacuum | 500 => 500 micron
         vacuum | pulled down to 350 microns => 350 micron
         vacuum | 350 micron => 350 micron
-        vacuum | 29.9 inHg => 29.9 inHg
+        vacuum | 29.9 inHg => ASK which-unit [29.9 inHg | 29.9 inHg vac]
         pressure | 118 psi => 118 psi
         pressure | 118 PSIG => 118 psig
         pressure | one eighteen psi => 118 psi
@@ -46,7 +46,7 @@ public sealed class PressureReadingTests
         pressure | 120 pounds on the low side => low side=120 psi
         pressure | 120 lb => 120 psi
         pressure | 500 microns => 500 micron
-        pressure | 29 inches of vacuum => NONE no-reading
+        pressure | 29 inches of vacuum => 29 inHg vac
         pressure | -5 psi => -5 psi
         pressure | vacuum => NONE no-reading
         pressure | 0 psi => 0 psi

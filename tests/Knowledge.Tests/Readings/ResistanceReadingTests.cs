@@ -265,8 +265,8 @@ public sealed class ResistanceReadingTests
         resistance | 10.2k in 72F air => 10.2 kΩ; 72 °F
         resistance | 10.2k with ice water => 10.2 kΩ
         resistance | 32.6k in ice water, 10k at room temp => ASK which-one [32.6 kΩ | room=10 kΩ]
-        resistance | 10.2 k on my fluke 87 => 10.2 kΩ
-        resistance | fluke 115 says 10.2k => 10.2 kΩ
+        resistance | 10.2 k on my tester 87 => 10.2 kΩ
+        resistance | tester 115 says 10.2k => 10.2 kΩ
         resistance | used a 87V, 10.2k => 10.2 kΩ ?? ASK unsure [87 V]
         resistance | on the 20k scale I get 10.2 => ASK no-unit [10.2 Ω | 10.2 kΩ | 10.2 MΩ]
         resistance | 10.20 => ASK no-unit [10.2 Ω | 10.2 kΩ | 10.2 MΩ]

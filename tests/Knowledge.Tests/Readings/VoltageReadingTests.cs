@@ -138,7 +138,7 @@ public sealed class VoltageReadingTests
         voltage | volts 230 => 230 V
         voltage | my meter says 230 volts but yours says 240 => ASK which-one [230 V | 240 V]
         voltage | CAT III 600V meter, reads 230 => ASK which-one [600 V | 230 V]
-        voltage | 600V fluke reads 230 => ASK which-one [600 V | 230 V]
+        voltage | 600V tester reads 230 => ASK which-one [600 V | 230 V]
         voltage | 230 volts on a 230 volt circuit => 230 V
         voltage | is 230 in range => 230 V
         voltage | yes 230 => 230 V

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text.Json;
+
+namespace DxAssistant.Server.Commands.Scoring;
+
+/// <summary>Marks a command's answers to a file of JSON Lines that holds what is expected of each.</summary>
+internal static class ScoreFile
+{
+    public static Option<string?> Option() => new("--score")
+    {
+        Description = "Answer the lines of this file instead, and say how many were right; exits 1 when any was wrong.",
+        HelpName = "FILE",
+    };
+
+    /// <summary>Marks every line and prints the sheet.</summary>
+    /// <returns>0; 1 when an answer was confidently wrong; 2 when the file cannot be used.</returns>
+    public static int Run(string path, Func<JsonElement, Marked> mark, Streams streams)
+    {
+        try
+        {
+            var sheet = Score(File.ReadLines(path), mark);
+            streams.Out.Write(sheet.Text());
+            return sheet.Of(Mark.Wrong) > 0 ? ExitCode.Problems : ExitCode.Done;
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            return streams.Refuse($"{path} cannot be read: name a file of JSON Lines");
+        }
+        catch (RequestException error)
+        {
+            return streams.Refuse($"{path}:{error.Message}");
+        }
+    }
+
+    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
+    public static ScoreSheet Score(IEnumerable<string> lines, Func<JsonElement, Marked> mark)
+    {
+        var marked = lines.Select((line, index) => (Line: index + 1, Text: line))
+            .Where(line => !string.IsNullOrWhiteSpace(line.Text))
+            .Select(line => (line.Line, One(line.Line, line.Text, mark)));
+        return new ScoreSheet([.. marked]);
+    }
+
+    private static Marked One(int number, string line, Func<JsonElement, Marked> mark)
+    {
+        try
+        {
+            using var document = JsonDocument.Parse(line);
+            return mark(document.RootElement);
+        }
+        catch (Exception error) when (error is JsonException or RequestException)
+        {
+            throw new RequestException($"{number}: {error.Message.Split('.')[0]}");
+        }
+    }
+}
