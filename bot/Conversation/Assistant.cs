@@ -94,7 +94,7 @@ public sealed class Assistant
         return
         [
             closed, new MissingComplaint(), new MissingSeries(), new PendingCode(), new MissingComplaint(),
-            new MissingRole(), new UnverifiedRepair(), new LeftOver(), new Contradiction(),
+            new MissingRole(), new StopSign(closed), new DangerFirst(), new UnverifiedRepair(), new LeftOver(), new Contradiction(),
             new NextStep(chooser, new EndOfWalk(closed)),
         ];
     }

@@ -21,8 +21,18 @@ internal sealed class StepChooser(Library library)
         PlannedStep.DoCheck check => new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>
             new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
-        _ => null,
+        _ => BeforeHandOver(view),
     };
+
+    // An owner who can mend nothing more is asked what helps the technician bring the right part.
+    private StepChosen? BeforeHandOver(CaseView view)
+    {
+        if (view.Role.Rank > 0) return null;
+        Situation telling = SituationOf(view) with { Objective = Objective.Isolate };
+        return CaseProblem.From(library.Graph, view.Belief, telling).Problem is { } problem && Triage.Next(problem) is { } check
+            ? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value)
+            : null;
+    }
 
     /// <summary>The whole plan, for saying why; null when no fault is left in question.</summary>
     public Plan? Plan(CaseView view) =>
@@ -32,12 +42,14 @@ internal sealed class StepChooser(Library library)
 
     private Situation SituationOf(CaseView view) => new(view.Role, view.Access)
     {
-        BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotOnThisSeries(view)],
+        BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotHere(view)],
         BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id))],
         RefusedAccess = [.. view.State.AccessRefused.Select(id => new AccessId(id))],
         HandOverMinutes = library.Prices.GetValueOrDefault(LeftToOthers, DefaultHandOver),
     };
 
-    private IEnumerable<CheckId> NotOnThisSeries(CaseView view) =>
-        library.Checks.Values.Where(page => !view.AppliesHere(page.Series)).Select(page => page.Id);
+    // Not on this series, or not of this person.
+    private IEnumerable<CheckId> NotHere(CaseView view) => library.Checks.Values
+        .Where(page => !view.AppliesHere(page.Series) || (page.OwnersOnly && view.Role.Rank > 0))
+        .Select(page => page.Id);
 }

@@ -25,6 +25,8 @@ internal static class CheckBuilder
             page.Rows("Expected", (row, section) => ReadInput(page, row, section))
                 .ToImmutableSortedDictionary(input => input.Name, input => input, StringComparer.Ordinal),
             page.Rows("Outcomes", (row, section) => ReadOutcome(page, row, section)),
+            page.Field("owners-only") == "true",
+            [.. page.List("stop").Select(id => new OutcomeId(id))],
             page.Series,
             page.Cautions,
             page.Sources);

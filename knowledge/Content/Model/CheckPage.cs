@@ -8,6 +8,8 @@ namespace DxAssistant.Knowledge.Content.Model;
 /// <param name="Pictures">How it is done, drawn.</param>
 /// <param name="Readings">Empty without a calculation.</param>
 /// <param name="Outcomes">In the order of the check in the graph.</param>
+/// <param name="OwnersOnly">True when it is asked of owners alone: a technician has better ways to learn the same.</param>
+/// <param name="Stop">Signs of danger: the outcomes at which an owner stops; empty for most checks.</param>
 /// <param name="Series">The series it can be done on; empty means all.</param>
 public sealed record CheckPage(
     CheckId Id,
@@ -19,6 +21,8 @@ public sealed record CheckPage(
     ImmutableArray<ReadingField> Readings,
     ImmutableSortedDictionary<string, ExpectedInput> Expected,
     ImmutableArray<AnswerOption> Outcomes,
+    bool OwnersOnly,
+    ImmutableSortedSet<OutcomeId> Stop,
     ImmutableSortedSet<string> Series,
     ImmutableArray<CautionPage> Cautions,
     ImmutableArray<Source> Sources);

@@ -59,6 +59,7 @@ internal static class ContentRules
         new UnknownOutcome(),
         new UnknownPictureClass(),
         new UnknownPicturePart(),
+        new UnknownStop(),
         new UnknownUnit(),
         new UnknownVerdict(),
         new UnknownWord(),

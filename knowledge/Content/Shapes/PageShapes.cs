@@ -74,7 +74,10 @@ internal static class PageShapes
                 Sentence("Warranty"), Sources,
             ], NeedsSummary: true),
         new(PageKind.Check, "checks",
-            [Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false)],
+            [
+                Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false),
+                new("stop", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
+            ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true },
                 Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where"))

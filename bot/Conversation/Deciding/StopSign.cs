@@ -1,0 +1,22 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>A sign of danger ends an owner's walk: make safe, keep away, call a licensed person.</summary>
+internal sealed class StopSign(ClosedCase closed) : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        if (turn.View.Role.Rank > 0 || !turn.View.Results.Any(result => IsStop(turn, result))) return;
+        turn.Say(SegmentKind.Caution, "closed-stop");
+        turn.Say(SegmentKind.Caution, "closed-stop-safe");
+        turn.Say(SegmentKind.Caution, "closed-stop-gas");
+        turn.Happen(new Closed("book"));
+        closed.Decide(turn);
+    }
+
+    private static bool IsStop(TurnDraft turn, State.SeenResult result) =>
+        result.Outcome is { } outcome && turn.Library.Checks[new CheckId(result.Check)].Stop.Contains(new OutcomeId(outcome));
+}
