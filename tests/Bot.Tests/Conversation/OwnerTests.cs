@@ -1,0 +1,71 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>An owner on the telephone: danger first, then what an owner may look at, then a repair or a booking.</summary>
+public sealed class OwnerTests
+{
+    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value)];
+
+    [Theory]
+    [MemberData(nameof(Symptoms))]
+    public void Begin_Owner_IsAskedForSignsOfDangerFirst(string symptom) =>
+        Assert.Equal("danger-signs", Begin("owner", symptom).Question.Subject);
+
+    [Theory]
+    [InlineData("burning")]
+    [InlineData("hiss")]
+    [InlineData("wet")]
+    public void Answer_SignOfDanger_EndsInMakingSafe(string sign)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Tap(sign);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution
+            && segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id == "closed-stop"));
+    }
+
+    [Theory]
+    [MemberData(nameof(Symptoms))]
+    public void Walk_OwnerWithTheLikeliestFault_IsAskedMoreThanDangerAndEnds(string symptom)
+    {
+        Symptom page = ShippedContent.Library.Graph.Find(new SymptomId(symptom))!;
+        FaultId fault = page.Causes.Where(cause => cause.Key != FaultId.NoneOfThese)
+            .MaxBy(cause => cause.Value * ShippedContent.Library.Graph.Find(cause.Key)!.Weight).Key;
+        Walker walker = Begin("owner", symptom);
+        WalkRecord record = HiddenFault.Typical(fault.Value).Walk(walker);
+        Assert.True(record.Steps.Length >= 2, string.Join(" → ", record.Steps));
+        Assert.NotNull(record.End.ClosedHow);
+    }
+
+    [Theory]
+    [InlineData("water-dripping-indoor", "drain-end-blocked")]
+    [InlineData("water-overflow-code", "drain-end-blocked")]
+    [InlineData("weak-airflow", "filter-blocked")]
+    [InlineData("icing-indoor-coil", "filter-blocked")]
+    [InlineData("high-pressure-code", "outdoor-air-short")]
+    [InlineData("short-cycling", "outdoor-air-short")]
+    [InlineData("poor-cooling", "room-open")]
+    [InlineData("poor-heating", "room-open")]
+    [InlineData("remote-no-response", "remote-control-faulty")]
+    [InlineData("unit-dead", "no-power")]
+    [InlineData("wrong-mode-or-settings", "settings-mismatch")]
+    [InlineData("poor-cooling", "settings-mismatch")]
+    public void Walk_FaultAnOwnerCanMend_IsMendedAndVerified(string symptom, string fault)
+    {
+        Walker walker = Begin("owner", symptom);
+        Assert.Equal("repaired", HiddenFault.Typical(fault).Walk(walker).End.ClosedHow);
+    }
+
+    [Fact]
+    public void Begin_Technician_IsNotAskedForThem()
+    {
+        Walker walker = Begin("technician", "water-dripping-indoor");
+        Assert.DoesNotContain(walker.Log.OfType<StepChosen>(), chosen => chosen.Id == "danger-signs");
+    }
+
+    private static Walker Begin(string role, string symptom) => new Walker(ShippedContent.Assistant)
+        .Begin(symptom == "mode-conflict-code" ? "tarn-duo" : "brenholt-ws", role, symptom);
+}
