@@ -14,8 +14,20 @@ internal static class CheckQuestion
     {
         turn.Say(SegmentKind.Notice, "check-lead", Slot.Of("check", page.Title));
         Cautions.SayThoseOf(turn, page.Cautions);
-        turn.Quote(SegmentKind.Instruction, page.How);
+        SayHow(turn, page);
         AskPlainly(turn, page);
+    }
+
+    // The drawings of the page belong to all of its steps; they come with the last.
+    private static void SayHow(TurnDraft turn, CheckPage page)
+    {
+        ImmutableArray<Picture> drawn = [.. page.Pictures.Select(PagePictures.Of)];
+        for (int step = 0; step < page.How.Length; step++)
+        {
+            Segment how = Speaker.Quote(SegmentKind.Instruction, page.How[step]);
+            bool isLast = step == page.How.Length - 1;
+            turn.Say(isLast && !drawn.IsEmpty ? how with { Pictures = drawn } : how);
+        }
     }
 
     /// <summary>The question alone, when the rest was said before.</summary>

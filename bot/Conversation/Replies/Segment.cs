@@ -7,8 +7,10 @@ namespace DxAssistant.Conversation.Replies;
 /// <param name="Text">Plain text.</param>
 /// <param name="From">Where it comes from, the sentence first and then what was put into its slots; never empty.</param>
 /// <param name="Verdict">The figures behind the text when it states a verdict.</param>
+/// <param name="Pictures">The same drawn; null when there is no picture of it.</param>
 public sealed record Segment(
     SegmentKind Kind,
     string Text,
     ImmutableArray<Provenance> From,
-    VerdictFigures? Verdict = null);
+    VerdictFigures? Verdict = null,
+    ImmutableArray<Picture>? Pictures = null);

@@ -1,6 +1,7 @@
 // Segments of a reply, as blocks of a row. Runs of steps become one list.
 import { draw } from './draw.js';
 import { mark } from './marks.js';
+import { pictures } from './picture.js';
 import { cautionsOf, isLead } from './rows.js';
 import { sourceNote } from './source.js';
 import { verdict } from './verdict.js';
@@ -17,16 +18,18 @@ const noted = segment => [segment.text, sourceNote(segment)];
 
 function block(segment) {
   const [drawing, word] = words[segment.kind] ?? [];
-  if (!word) return draw('p', { class: segment.kind }, noted(segment));
+  if (!word) return [draw('p', { class: segment.kind }, noted(segment)), ...pictures([segment])];
   return draw('div', { class: `flag ${segment.kind}` },
     mark(drawing),
-    draw('p', {}, draw('strong', { class: 'flag-word' }, word), ' ', noted(segment)));
+    draw('div', {}, draw('p', {}, draw('strong', { class: 'flag-word' }, word), ' ', noted(segment)), pictures([segment])));
 }
 
 function list(run, kind) {
-  return draw('div', { class: `steps ${kind}` },
+  const drawn = pictures(run);
+  return draw('div', { class: `steps ${kind} ${drawn.length ? 'drawn' : ''}` },
     draw('p', { class: 'label' }, lists[kind]),
-    draw('ol', {}, run.map(segment => draw('li', {}, noted(segment)))));
+    draw('ol', {}, run.map(segment => draw('li', {}, noted(segment)))),
+    drawn.length ? draw('div', {}, drawn) : null);
 }
 
 // A caution that stands in full further up is shown with its danger, and with what to do on demand: the same page of
@@ -83,7 +86,7 @@ export function blocks(segments, known = new Set()) {
     else if (kind === 'caution') made.push(...cautions(run, known));
     else if (kind === 'conclusion') made.push(conclusion(run));
     else if (kind === 'verdict') made.push(...verdicts(run));
-    else made.push(isLead(segments[i]) ? lead(segments[i]) : block(segments[i]));
+    else made.push(...[isLead(segments[i]) ? lead(segments[i]) : block(segments[i])].flat());
     i = end;
   }
   return made;

@@ -3,6 +3,7 @@ import { belief } from './belief.js';
 import { commands } from './commands.js';
 import { draw } from './draw.js';
 import { mark } from './marks.js';
+import { hidden } from './picture.js';
 import { readingsForm } from './readings.js';
 
 function options(question, send) {
@@ -10,9 +11,9 @@ function options(question, send) {
   const short = question.options.length > 1 && question.options.every(option => option.label.length <= 14);
   const list = draw('ul', { class: `options ${short ? 'short' : ''}`, 'aria-label': 'Answers' }, question.options.map(option =>
     draw('li', {}, draw('button', {
-      type: 'button', class: 'option', 'data-key': option.key,
+      type: 'button', class: option.picture ? 'option drawn' : 'option', 'data-key': option.key,
       onclick: () => send({ answer: { question: question.id, choice: option.key } }, option.label),
-    }, option.label))));
+    }, option.picture ? hidden(option.picture) : null, draw('span', {}, option.label)))));
   return question.fields.length === 0 ? list : draw('details', { class: 'instead' }, draw('summary', {}, 'Or tap what you saw'), list);
 }
 

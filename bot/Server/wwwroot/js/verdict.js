@@ -1,6 +1,7 @@
 // A verdict: what was read, what was expected, the word for it, and how it was worked out.
 import { draw } from './draw.js';
 import { hasMark, mark } from './marks.js';
+import { pictures } from './picture.js';
 
 export const standing = figures => figures.healthy === true ? 'sound' : figures.healthy === false ? 'unsound' : 'unsettled';
 
@@ -24,6 +25,7 @@ export function verdict(segment) {
     draw('dl', { class: 'verdict-lines' },
       line('Read', figures.readings.map(shownReading)),
       figures.expected.length ? line('Expected', figures.expected.map(text => draw('span', { class: 'expected' }, text))) : []),
+    pictures([segment]),
     draw('details', { class: 'working' },
       draw('summary', {}, 'How this was worked out'),
       figures.working.length ? draw('ol', {}, figures.working.map(step => draw('li', {}, step))) : null,
