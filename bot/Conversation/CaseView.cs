@@ -32,7 +32,26 @@ internal sealed class CaseView(Library library, CaseState state)
     /// <summary>The access states this person may bring the unit to from where it stands.</summary>
     public AccessStates OpenAccess => library.Graph.Access.OpenTo(Role, Access, Refused());
 
-    public Belief Belief => _belief ??= library.Graph.Believe(Evidence(), Applicable());
+    public Belief Belief => _belief ??= BeliefAfter(Evidence);
+
+    /// <summary>The belief after some of the evidence.</summary>
+    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable());
+
+    /// <summary>Everything learnt, symptoms first, then results and failed repairs.</summary>
+    public IEnumerable<Evidence> Evidence => Learn();
+
+    /// <summary>What was learnt, in the words of the pages and of the person.</summary>
+    public string Learnt(IEnumerable<Evidence> evidence) => string.Join(", ", evidence.Select(Learnt));
+
+    private string Learnt(Evidence evidence) => evidence switch
+    {
+        Graph.Evidence.SymptomReported symptom => library.Symptoms[symptom.Symptom].Title.Text,
+        Graph.Evidence.OutcomeSeen seen => $"{library.Checks[seen.Check].Title.Text}: {Words(seen.Check)}",
+        Graph.Evidence.RepairFailed failed => library.Repairs[failed.Repair].Title.Text,
+        _ => "",
+    };
+
+    private string Words(CheckId check) => State.Results.First(known => known.Check == check.Value).Words;
 
     /// <summary>The results whose checks are still in the content, in the order they came.</summary>
     public IEnumerable<SeenResult> Results => State.Results.Where(Fits);
@@ -48,16 +67,16 @@ internal sealed class CaseView(Library library, CaseState state)
     private BeliefLine Line(RankedFault ranked) =>
         new(ranked.Id.Value, library.Faults[ranked.Id].Title.Text, Math.Round(ranked.Probability, 3));
 
-    private IEnumerable<Evidence> Evidence()
+    private IEnumerable<Evidence> Learn()
     {
         foreach (ReportedSymptom reported in State.Symptoms)
             if (library.Graph.Find(new SymptomId(reported.Symptom)) is not null)
-                yield return new Evidence.SymptomReported(new SymptomId(reported.Symptom), reported.Confidence);
+                yield return new Graph.Evidence.SymptomReported(new SymptomId(reported.Symptom), reported.Confidence);
         foreach (SeenResult result in Results)
-            yield return new Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
+            yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
         foreach (TriedRepair tried in State.Repairs)
             if (!tried.Works && library.Graph.Find(new RepairId(tried.Repair)) is not null)
-                yield return new Evidence.RepairFailed(new RepairId(tried.Repair));
+                yield return new Graph.Evidence.RepairFailed(new RepairId(tried.Repair));
     }
 
     private ImmutableSortedSet<AccessId> Refused() => [.. State.AccessRefused.Select(id => new AccessId(id))];

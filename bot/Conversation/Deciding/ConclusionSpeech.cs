@@ -5,6 +5,7 @@ using DxAssistant.Conversation.State;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Pictures;
 
 namespace DxAssistant.Conversation.Deciding;
 
@@ -24,8 +25,10 @@ internal static class ConclusionSpeech
         if (likeliest is null) return;
         double cured = belief.Ranked.Where(ranked => repair.Fixes.Contains(ranked.Id)).Sum(ranked => ranked.Probability);
         FaultPage page = turn.Library.Faults[likeliest.Id];
-        turn.Say(SegmentKind.Conclusion, cured >= Found ? "conclusion-proven" : "conclusion-likely",
+        Segment conclusion = turn.Speaker.Say(SegmentKind.Conclusion,
+            cured >= Found ? "conclusion-proven" : "conclusion-likely",
             Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)));
+        turn.Say(conclusion with { Pictures = Drawn(turn, belief, page) });
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
         SayLedger(turn, belief, likeliest.Id);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
@@ -37,6 +40,23 @@ internal static class ConclusionSpeech
     // A bare link to a caution: the repair says that caution itself.
     private static bool IsCaution(TurnDraft turn, Passage line) =>
         turn.Library.Cautions.Values.Any(caution => caution.Title.Text == line.Text);
+
+    private static ImmutableArray<Picture>? Drawn(TurnDraft turn, Belief belief, FaultPage page)
+    {
+        Picture?[] pictures = [LedgerDrawn(turn, belief, page), BeliefStory.Of(turn.Library, turn.State)];
+        return pictures.Any(picture => picture is not null) ? [.. pictures.OfType<Picture>()] : null;
+    }
+
+    private static Picture? LedgerDrawn(TurnDraft turn, Belief belief, FaultPage page)
+    {
+        ImmutableArray<LedgerEntry> entries = [.. belief.Ledger
+            .Where(line => line.Evidence is Evidence.OutcomeSeen)
+            .Select(line => new LedgerEntry(turn.View.Learnt([line.Evidence]), MovedBy(line, belief, page.Id)))
+            .Where(entry => Math.Abs(entry.LogOdds) >= Telling)];
+        return LedgerPicture.Of(page.Title.Text, entries, new SpokenPictures(turn.Speaker)) is { } drawn
+            ? SpokenPictures.Shown(drawn, new Provenance.Calculation("belief", turn.Library.Version))
+            : null;
+    }
 
     private static void SayLedger(TurnDraft turn, Belief belief, FaultId fault)
     {
@@ -52,8 +72,16 @@ internal static class ConclusionSpeech
         turn.Say(SegmentKind.Why, phrase, Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
     }
 
+    private static string? Moved(LedgerLine line, Belief belief, FaultId fault) =>
+        MovedBy(line, belief, fault) switch
+        {
+            >= Telling => "conclusion-for",
+            <= -Telling => "conclusion-against",
+            _ => null,
+        };
+
     // Against the mean of the other candidates, by what was likely after all evidence.
-    private static string? Moved(LedgerLine line, Belief belief, FaultId fault)
+    private static double MovedBy(LedgerLine line, Belief belief, FaultId fault)
     {
         double others = 0, weight = 0;
         foreach (RankedFault ranked in belief.Ranked.Where(ranked => ranked.Id != fault))
@@ -62,7 +90,6 @@ internal static class ConclusionSpeech
             weight += 1;
         }
 
-        double moved = weight == 0 ? 0 : line.LogLikelihood[fault] - others / weight;
-        return moved >= Telling ? "conclusion-for" : moved <= -Telling ? "conclusion-against" : null;
+        return weight == 0 ? 0 : line.LogLikelihood[fault] - others / weight;
     }
 }

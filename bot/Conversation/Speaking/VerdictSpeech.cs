@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Understanding;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Judging;
+using DxAssistant.Knowledge.Pictures;
 using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Speaking;
@@ -20,6 +21,7 @@ internal static class VerdictSpeech
         {
             From = segment.From.Add(origin),
             Verdict = Figures(turn, page, readings, judgement),
+            Pictures = Drawn(turn, page, readings, judgement),
         });
         if (judgement.PatternKey is { } pattern)
             turn.Say(SegmentKind.Verdict, $"pattern-{pattern}", new Slot("odd", judgement.OddOneOut ?? "", [origin]));
@@ -29,6 +31,13 @@ internal static class VerdictSpeech
             turn.Say(SegmentKind.Verdict, "verdict-expected", new Slot("expected", string.Join("; ", expected), [origin]));
         if (judgement.ToSettleKey is { } key) turn.Say(SegmentKind.Notice, $"settle-{key}");
     }
+
+    private static ImmutableArray<Picture>? Drawn(
+        TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement) =>
+        turn.View.Series is { } series
+            ? new SpokenPictures(turn.Speaker).Of(new VerdictFacts(page.Calculation!, page.Title.Text,
+                new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, series)), judgement))
+            : null;
 
     private static VerdictFigures Figures(
         TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement) => new(

@@ -35,8 +35,9 @@ internal sealed class WhySpeech(StepChooser chooser)
         if (turn.State.Step is not { } step || chooser.Plan(turn.View) is not { } plan) return;
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
-        turn.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",
+        Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",
             Named(turn, "step", step.Id), Slot.Figure("minutes", own.Price));
+        turn.Say(BeliefStory.Of(turn.Library, turn.State) is { } story ? why with { Pictures = [story] } : why);
         turn.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes));
         SayRunnerUp(turn, plan, step.Id);
         if (own.Step is PlannedStep.DoCheck check) SayAnswers(turn, turn.Library.Graph.Find(check.Check)!);

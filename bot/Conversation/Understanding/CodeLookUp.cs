@@ -5,6 +5,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Glyphs;
+using DxAssistant.Knowledge.Pictures;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -30,7 +31,7 @@ internal static class CodeLookUp
         if (fits is [var only] && CanBe(only.Display, code)) Report(turn, only);
         else if (fits.IsEmpty) Unknown(turn, series, code);
         else turn.Ask(QuestionKind.Code, code, "ask-code",
-            [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}")),
+            [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),
                 turn.Option(SymptomAnswer.None, "option-none-of-these")]);
     }
 
@@ -43,10 +44,14 @@ internal static class CodeLookUp
 
     public static void Report(TurnDraft turn, DisplayCode code)
     {
-        turn.Say(SegmentKind.Understood, "understood-code",
+        Segment understood = turn.Speaker.Say(SegmentKind.Understood, "understood-code",
             Slot.Said("code", code.Display), Slot.Said("look", code.Look), Slot.Of("meaning", code.Means));
+        turn.Say(understood with { Pictures = [Drawn(turn, code)] });
         Symptoms.Report(turn, code.Symptom.Value, $"{code.Display} {code.Look}");
     }
+
+    private static Picture Drawn(TurnDraft turn, DisplayCode code) => SpokenPictures.Shown(
+        DisplayPicture.Of(code, new SpokenPictures(turn.Speaker)), Slot.PageOf(code.Means.Place));
 
     private static void Unknown(TurnDraft turn, SeriesPage series, string code)
     {

@@ -10,7 +10,8 @@ namespace DxAssistant.Bot.Tests.Conversation;
 
 /// <summary>
 /// A conversation as a Markdown page. A line <c>**You:** words</c> is a message: plain words, <c>[key]</c> for a tap,
-/// <c>/back</c> for a command, <c>{U–V = 1.1; V–W = 1.1}</c> for a form. What the assistant answers stands below as a quote.
+/// <c>/back</c> for a command, <c>{U–V = 1.1; V–W = 1.1}</c> for a form. What the assistant answers stands below as a quote, pictures
+/// by their words.
 /// </summary>
 internal static class Transcript
 {
@@ -60,7 +61,12 @@ internal static class Transcript
     {
         var quote = new StringBuilder();
         foreach (Segment segment in reply.Segments)
+        {
             quote.Append(CultureInfo.InvariantCulture, $"> {Label(segment.Kind)}: {segment.Text}  \n");
+            foreach (Picture picture in segment.Pictures ?? [])
+                quote.Append(CultureInfo.InvariantCulture, $"> picture: {picture.Text}  \n");
+        }
+
         if (reply.Question is { } question)
         {
             foreach (Field field in question.Fields)

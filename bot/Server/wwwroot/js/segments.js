@@ -62,12 +62,16 @@ function verdicts(run) {
   return made;
 }
 
+// Drawings that are there for those who ask.
+const folded = (drawn, title) => drawn.length ? draw('details', { class: 'folded' }, draw('summary', {}, title), drawn) : null;
+
 // What the walk came to, in one box between heavy rules.
 function conclusion(run) {
   return draw('div', { class: 'flag conclusion' },
     mark('end'),
     draw('div', {}, run.map((segment, i) => draw('p', {},
-      i === 0 ? [draw('strong', { class: 'flag-word' }, 'Result'), ' '] : null, noted(segment)))));
+      i === 0 ? [draw('strong', { class: 'flag-word' }, 'Result'), ' '] : null, noted(segment))),
+      folded(pictures(run), 'How it was reached')));
 }
 
 function lead(segment) {

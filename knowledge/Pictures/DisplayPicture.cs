@@ -1,0 +1,98 @@
+using System.Globalization;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Glyphs;
+
+namespace DxAssistant.Knowledge.Pictures;
+
+/// <summary>What a unit shows, drawn as it glows: digits of seven segments, or a lamp and its pulses.</summary>
+public static class DisplayPicture
+{
+    private const double DigitWidth = 34;
+    private const double DigitHeight = 60;
+    private const double Step = 54;
+    private const double PulsesInARow = 10;
+
+    /// <summary>Draws a code of a series.</summary>
+    public static Drawn Of(DisplayCode code, IPictureWords words)
+    {
+        string[] look = code.Look.Split(' ');
+        bool isLamp = look.Length == 2 && int.TryParse(look[0], NumberStyles.None, CultureInfo.InvariantCulture, out _);
+        string phrase = isLamp ? "picture-lamp" : "picture-display";
+        string text = words.Say(phrase, ("code", code.Display), ("look", code.Look));
+        string svg = isLamp
+            ? Lamp(int.Parse(look[0], CultureInfo.InvariantCulture), text)
+            : Digits(code.Display, code.Look == "flashing", text);
+        return new Drawn("display", svg, phrase, text);
+    }
+
+    private static string Digits(string code, bool flashes, string text)
+    {
+        Display display = Display.Showing(code);
+        double glass = 26 + display.Digits.Length * Step;
+        var pen = new Pen(glass + 60, 112);
+        pen.Box("glass", 30, 14, 30 + glass, 98, " rx=\"6\"");
+        double left = 30 + 23;
+        foreach (Segments lit in display.Digits)
+        {
+            Digit(pen, left, 26, lit, flashes);
+            left += Step;
+        }
+
+        if (flashes) Rays(pen, 30, 30 + glass, 56);
+        return pen.Finish("display", text, text);
+    }
+
+    private static string Lamp(int blinks, string text)
+    {
+        int rows = (int)Math.Ceiling(blinks / PulsesInARow);
+        var pen = new Pen(300, Math.Max(60, 24 + rows * 30));
+        pen.Box("glass", 6, 6, 54, 54, " rx=\"6\"").Circle("lit", 30, 30, 11, " fill=\"currentColor\"");
+        for (int pulse = 0; pulse < blinks; pulse++) Pulse(pen, pulse);
+        return pen.Finish("display", text, text);
+    }
+
+    // Time runs to the right: on, off, on, off; each pulse carries its number so that nobody has to count.
+    private static void Pulse(Pen pen, int pulse)
+    {
+        double left = 72 + pulse % PulsesInARow * 22.5, foot = 38 + Math.Floor(pulse / PulsesInARow) * 30;
+        pen.Polyline("ink", [(left, foot), (left + 3, foot), (left + 3, foot - 20), (left + 17, foot - 20),
+            (left + 17, foot), (left + 22, foot)]);
+        string number = (pulse + 1).ToString(CultureInfo.InvariantCulture);
+        pen.Text("soft", left + 10, foot - 4, number, Anchor.Middle, number.Length > 1 ? 11 : 12);
+    }
+
+    // Lit segments are full; dark ones are outlines, so that a shape is seen and not only a colour.
+    private static void Digit(Pen pen, double x, double y, Segments lit, bool flashes)
+    {
+        foreach ((Segments segment, (double X, double Y)[] corners) in Shapes)
+        {
+            bool on = lit.HasFlag(segment);
+            pen.Polygon(on ? flashes ? "lit flash" : "lit" : "dark",
+                corners.Select(corner => (x + corner.X, y + corner.Y)), on ? " fill=\"currentColor\"" : "");
+        }
+    }
+
+    // Short strokes around what flashes.
+    private static void Rays(Pen pen, double left, double right, double middle)
+    {
+        foreach (double y in new[] { middle - 18, middle, middle + 18 })
+        {
+            double lean = (y - middle) / 6;
+            pen.Line("ink", left - 8, y, left - 20, y + lean).Line("ink", right + 8, y, right + 20, y + lean);
+        }
+    }
+
+    private static readonly (Segments Segment, (double X, double Y)[] Corners)[] Shapes =
+    [
+        (Segments.A, Flat(0)), (Segments.B, Upright(DigitWidth, 0)), (Segments.C, Upright(DigitWidth, DigitHeight / 2)),
+        (Segments.D, Flat(DigitHeight)), (Segments.E, Upright(0, DigitHeight / 2)), (Segments.F, Upright(0, 0)),
+        (Segments.G, Flat(DigitHeight / 2)),
+    ];
+
+    private static (double, double)[] Flat(double y) =>
+        [(2, y), (6, y - 4), (DigitWidth - 6, y - 4), (DigitWidth - 2, y), (DigitWidth - 6, y + 4), (6, y + 4)];
+
+    private static (double, double)[] Upright(double x, double y) =>
+        [(x, y + 2), (x + 4, y + 6), (x + 4, y + DigitHeight / 2 - 6), (x, y + DigitHeight / 2 - 2),
+            (x - 4, y + DigitHeight / 2 - 6), (x - 4, y + 6)];
+}
