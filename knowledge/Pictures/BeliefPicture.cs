@@ -41,7 +41,7 @@ public sealed class BeliefPicture
     private Drawn Draw(IPictureWords words)
     {
         string[] faults = [.. _faults.Select(fault => $"{_title(fault)} {Percent(_steps[^1], fault)}")];
-        string[] learnt = [.. _steps.Select((step, i) => $"{i + 1}  {step.What}")];
+        string[] learnt = [.. _steps.Select((step, i) => $"{i + 1}. {step.What}")];
         double keyHeight = (Lines(faults, 40).Sum(lines => lines.Count) + Lines(learnt, 4).Sum(lines => lines.Count))
             * LineHeight + 18;
         var pen = new Pen(300, Bottom + 24 + keyHeight);

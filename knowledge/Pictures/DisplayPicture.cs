@@ -22,7 +22,7 @@ public static class DisplayPicture
         string svg = isLamp
             ? Lamp(int.Parse(look[0], CultureInfo.InvariantCulture), text)
             : Digits(code.Display, code.Look == "flashing", text);
-        return new Drawn("display", svg, phrase, text);
+        return new Drawn(isLamp ? "lamp" : "display", svg, phrase, text);
     }
 
     private static string Digits(string code, bool flashes, string text)
@@ -47,18 +47,27 @@ public static class DisplayPicture
         int rows = (int)Math.Ceiling(blinks / PulsesInARow);
         var pen = new Pen(300, Math.Max(60, 24 + rows * 30));
         pen.Box("glass", 6, 6, 54, 54, " rx=\"6\"").Circle("lit", 30, 30, 11, " fill=\"currentColor\"");
-        for (int pulse = 0; pulse < blinks; pulse++) Pulse(pen, pulse);
-        return pen.Finish("display", text, text);
+        for (int row = 0; row < rows; row++)
+            Pulses(pen, row, (int)Math.Min(PulsesInARow, blinks - row * PulsesInARow));
+        return pen.Finish("lamp", text, text);
     }
 
-    // Time runs to the right: on, off, on, off; each pulse carries its number so that nobody has to count.
-    private static void Pulse(Pen pen, int pulse)
+    // Time runs to the right: on, off, on, off; at the end of a row stands how many there were, so that nobody has to
+    // count.
+    private static void Pulses(Pen pen, int row, int count)
     {
-        double left = 72 + pulse % PulsesInARow * 22.5, foot = 38 + Math.Floor(pulse / PulsesInARow) * 30;
-        pen.Polyline("ink", [(left, foot), (left + 3, foot), (left + 3, foot - 20), (left + 17, foot - 20),
-            (left + 17, foot), (left + 22, foot)]);
-        string number = (pulse + 1).ToString(CultureInfo.InvariantCulture);
-        pen.Text("soft", left + 10, foot - 4, number, Anchor.Middle, number.Length > 1 ? 11 : 12);
+        const double Start = 68, Wide = 20.4;
+        double foot = 40 + row * 30;
+        var corners = new List<(double X, double Y)> { (Start - 4, foot) };
+        for (int pulse = 0; pulse < count; pulse++)
+        {
+            double left = Start + pulse * Wide;
+            corners.AddRange([(left, foot), (left, foot - 20), (left + 11, foot - 20), (left + 11, foot)]);
+        }
+
+        double end = Start + count * Wide;
+        pen.Polyline("ink", [.. corners, (end, foot)]);
+        pen.Text("ink", end + 4, foot - 4, (row * PulsesInARow + count).ToString("0", CultureInfo.InvariantCulture), bold: true);
     }
 
     // Lit segments are full; dark ones are outlines, so that a shape is seen and not only a colour.

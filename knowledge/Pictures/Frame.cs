@@ -25,13 +25,16 @@ internal sealed record Frame(Scale Across, Scale Up)
         }
 
         double room = Right - TextSize.Width(unitAcross, TextSize.Scale) - 8;
+        double written = Left - 10;
         foreach (double value in Across.Ticks(5))
         {
             double x = Across.At(value);
             string text = NumberText.Of(value, 3);
             pen.Line("thin", x, Top, x, Bottom);
-            if (x + TextSize.Width(text, TextSize.Scale) / 2 < room)
-                pen.Text("soft", x, Bottom + 17, text, Anchor.Middle, TextSize.Scale);
+            double half = TextSize.Width(text, TextSize.Scale) / 2;
+            if (x - half < written || x + half > room) continue;
+            pen.Text("soft", x, Bottom + 17, text, Anchor.Middle, TextSize.Scale);
+            written = x + half + 4;
         }
 
         pen.Line("edge", Left, Top, Left, Bottom).Line("edge", Left, Bottom, Right, Bottom)

@@ -7,7 +7,7 @@ namespace DxAssistant.Knowledge.Pictures;
 public static class LedgerPicture
 {
     private const double Middle = 120;
-    private const double Reach = 108;
+    private const double Reach = 96;
     private const double LineHeight = 18;
     private const double BarHeight = 14;
 

@@ -101,7 +101,7 @@ internal sealed class SensorCurvePicture
         double cold = Ohms(_coldest), hot = Ohms(_hottest);
         double low = Math.Min(cold, hot), high = Math.Max(cold, hot);
         double found = Band.Found is { Value: > 0 } read ? Math.Clamp(read.Value, low / 10, high * 10) : low;
-        return new Scale(Math.Min(low, found) / 1.3, Math.Max(high, found) * 1.3, Frame.Bottom, Frame.Top, true);
+        return new Scale(Math.Min(low, found) / 1.5, Math.Max(high, found) * 1.3, Frame.Bottom, Frame.Top, true);
     }
 
     private double Ohms(double celsius)

@@ -31,14 +31,16 @@ internal static class Strip
     private static void DrawFigures(Pen pen, Scale scale, double axis, string unit)
     {
         double room = pen.Width - TextSize.Width(unit, TextSize.Scale) - 8;
+        double written = 0;
         foreach (double value in scale.Ticks(4))
         {
             string text = NumberText.Of(value, 3);
             double half = TextSize.Width(text, TextSize.Scale) / 2;
             double x = scale.At(value);
             pen.Line("edge", x, axis, x, axis + 5);
-            if (x - half >= 0 && x + half < room)
-                pen.Text("soft", x, axis + 18, text, Anchor.Middle, TextSize.Scale);
+            if (x - half < written || x + half > room) continue;
+            pen.Text("soft", x, axis + 18, text, Anchor.Middle, TextSize.Scale);
+            written = x + half + 4;
         }
 
         pen.Text("soft", pen.Width - 2, axis + 18, unit, Anchor.End, TextSize.Scale);

@@ -83,7 +83,7 @@ internal sealed class UnbalancePicture
     private void Label(Pen pen, int place, double x, double y, Anchor anchor)
     {
         string words = _caption.Facts.Labelled(place);
-        double wide = TextSize.Width(words, TextSize.Plain);
+        double wide = TextSize.Bold(words, TextSize.Plain);
         double fit = anchor switch
         {
             Anchor.Start => Math.Min(x, pen.Width - wide),

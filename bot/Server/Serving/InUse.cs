@@ -1,4 +1,7 @@
 using DxAssistant.Cases;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Chat;
 
@@ -10,4 +13,7 @@ internal sealed record InUse(IResponder Responder, TitleBook Titles, string Vers
 {
     public static InUse Of(Library library) =>
         new(new LibraryResponder(library), TitleBook.Of(library), library.Version, library);
+
+    /// <summary>How the faults in question of a case narrowed; null while nothing has, or without content.</summary>
+    public Picture? Narrowing(CaseState state) => Library is null ? null : BeliefStory.Of(Library, state);
 }

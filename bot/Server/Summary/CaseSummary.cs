@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
 using DxAssistant.Server.Chat;
 
 namespace DxAssistant.Server.Summary;
@@ -13,9 +15,11 @@ internal sealed record CaseSummary(
     ImmutableArray<SummaryPart> Parts)
 {
     /// <param name="log">The whole log of the case; not empty.</param>
-    public static CaseSummary Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
+    /// <param name="narrowing">Draws how the faults in question of a case narrowed.</param>
+    public static CaseSummary Of(
+        string id, ImmutableArray<StoredEvent> log, TitleBook titles, Func<CaseState, Picture?> narrowing)
     {
-        var walk = new SummaryWalk(titles);
+        var walk = new SummaryWalk(titles, narrowing);
         foreach (var stored in log) walk.Take(stored);
         return new CaseSummary(
             id, log[0].At, log[^1].At, walk.Versions, SheetHead.Of(walk.State, titles), walk.Parts());

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Cases;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Serving;
@@ -14,6 +15,9 @@ internal sealed class SummaryEndpoint(CaseDesk desk, Func<InUse> inUse)
         var log = CaseId.IsWellFormed(id) ? await desk.ReadAsync(id, cancel) : [];
         return log.IsEmpty
             ? Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase)
-            : Results.Json(CaseSummary.Of(id, log, inUse().Titles), ChatJson.Options);
+            : Results.Json(Summed(id, log, inUse()), ChatJson.Options);
     }
+
+    private static CaseSummary Summed(string id, ImmutableArray<StoredEvent> log, InUse now) =>
+        CaseSummary.Of(id, log, now.Titles, now.Narrowing);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Server.Summary;
 
@@ -8,6 +9,7 @@ namespace DxAssistant.Server.Summary;
 /// <param name="Said">The words in which they were told.</param>
 /// <param name="LeftOut">Checks that were left out, with the reason.</param>
 /// <param name="Proven">The fault whose repair was verified; null while there is none.</param>
+/// <param name="Narrowing">How the faults in question narrowed; null while nothing has.</param>
 /// <param name="Ended">How this part ended; null while it goes on.</param>
 internal sealed record SummaryPart(
     string? Unit,
@@ -17,4 +19,5 @@ internal sealed record SummaryPart(
     ImmutableArray<SummaryLeftOut> LeftOut,
     ImmutableArray<SummaryRepair> Repairs,
     string? Proven,
-    string? Ended);
+    string? Ended,
+    Picture? Narrowing);

@@ -9,11 +9,12 @@ namespace DxAssistant.Server.Summary;
 
 /// <summary>Reads a log once and gathers its summary. What was taken back is not in it, as it is not in the
 /// state.</summary>
-internal sealed class SummaryWalk(TitleBook titles)
+/// <param name="narrowing">Draws how the faults in question of a case narrowed.</param>
+internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> narrowing)
 {
     private readonly List<SummaryPart> earlier = [];
     private readonly Dictionary<string, DateTimeOffset> seenAt = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, VerdictFigures?> figures = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Segment?> figures = new(StringComparer.Ordinal);
     private readonly Dictionary<string, DateTimeOffset> triedAt = new(StringComparer.Ordinal);
     private readonly List<string> versions = [];
     private readonly List<string> seenThisTurn = [];
@@ -61,7 +62,7 @@ internal sealed class SummaryWalk(TitleBook titles)
     // The verdicts of a reply are in the order of the results it took.
     private void NoteFigures(Reply reply)
     {
-        var verdicts = reply.Segments.Select(s => s.Verdict).OfType<VerdictFigures>().ToList();
+        var verdicts = reply.Segments.Where(s => s.Verdict is not null).ToList();
         for (int i = 0; i < seenThisTurn.Count; i++) figures[seenThisTurn[i]] = verdicts.ElementAtOrDefault(i);
     }
 
@@ -74,11 +75,15 @@ internal sealed class SummaryWalk(TitleBook titles)
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),
         State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? TitleBook.Find(titles.Faults, cured.Fault) : null,
-        State.ClosedHow);
+        State.ClosedHow,
+        narrowing(State));
 
-    private SummaryCheck Check(SeenResult result) => new(
-        TitleBook.Find(titles.Checks, result.Check), seenAt[result.Check], result.Words,
-        result.Readings.IsEmpty ? null : figures.GetValueOrDefault(result.Check));
+    private SummaryCheck Check(SeenResult result)
+    {
+        var verdict = result.Readings.IsEmpty ? null : figures.GetValueOrDefault(result.Check);
+        return new SummaryCheck(TitleBook.Find(titles.Checks, result.Check), seenAt[result.Check], result.Words,
+            verdict?.Verdict, verdict?.Pictures ?? []);
+    }
 
     private ImmutableArray<SummaryRepair> Repairs()
     {

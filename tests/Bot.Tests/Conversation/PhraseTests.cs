@@ -4,8 +4,9 @@ namespace DxAssistant.Bot.Tests.Conversation;
 
 public sealed class PhraseTests
 {
-    // Phrases whose ids are put together from a verdict, a pattern, or what would settle a doubt.
-    private static readonly string[] Composed = ["reading-", "settle-", "pattern-", "verdict-"];
+    // Phrases whose ids are put together from a verdict, a pattern, what would settle a doubt, or what a set shows.
+    private static readonly string[] Composed =
+        ["reading-", "settle-", "pattern-", "verdict-", "picture-side-", "picture-bars"];
 
     [Fact]
     public void PhraseFile_Shipped_HasExactlyThePhrasesInUse() =>
@@ -16,6 +17,7 @@ public sealed class PhraseTests
     {
         string source = string.Concat(Directory
             .GetFiles(Repository.PathOf("bot", "Conversation"), "*.cs", SearchOption.AllDirectories)
+            .Concat(Directory.GetFiles(Repository.PathOf("knowledge", "Pictures"), "*.cs"))
             .Where(path => !path.EndsWith("PhraseIds.cs", StringComparison.Ordinal) && !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))
             .Select(File.ReadAllText));
         Assert.All(

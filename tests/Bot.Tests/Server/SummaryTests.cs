@@ -107,7 +107,7 @@ public sealed class SummaryTests
                 log.Add(new StoredEvent(log.Count + 1, $"t{turn}", Noon.AddMinutes(turn), happened));
         }
 
-        return CaseSummary.Of("a", log.ToImmutable(), TitleBook.Empty);
+        return CaseSummary.Of("a", log.ToImmutable(), TitleBook.Empty, _ => null);
     }
 
     private static Said Said(string turn) => new(turn, "technician", new MessageBody.Opening());

@@ -62,7 +62,8 @@ export function picture(shown) {
   const made = hidden(shown);
   if (made === null) return draw('p', { class: 'picture-words' }, shown.text);
   return draw('figure', { class: `picture ${shown.kind}` },
-    draw('button', { type: 'button', class: 'picture-open', 'aria-label': `Picture, tap to enlarge: ${shown.text}`, onclick: () => enlarge(shown) }, made));
+    draw('button', { type: 'button', class: 'picture-open', onclick: () => enlarge(shown) },
+      draw('span', { class: 'unseen' }, `Picture, tap to enlarge: ${shown.text}`), made));
 }
 
 export const pictures = run => run.flatMap(segment => segment.pictures ?? []).map(picture);

@@ -19,9 +19,12 @@ const noted = segment => [segment.text, sourceNote(segment)];
 function block(segment) {
   const [drawing, word] = words[segment.kind] ?? [];
   if (!word) return [draw('p', { class: segment.kind }, noted(segment)), ...pictures([segment])];
-  return draw('div', { class: `flag ${segment.kind}` },
-    mark(drawing),
-    draw('div', {}, draw('p', {}, draw('strong', { class: 'flag-word' }, word), ' ', noted(segment)), pictures([segment])));
+  return [
+    draw('div', { class: `flag ${segment.kind}` },
+      mark(drawing),
+      draw('p', {}, draw('strong', { class: 'flag-word' }, word), ' ', noted(segment))),
+    ...pictures([segment]),
+  ];
 }
 
 function list(run, kind) {
@@ -67,11 +70,13 @@ const folded = (drawn, title) => drawn.length ? draw('details', { class: 'folded
 
 // What the walk came to, in one box between heavy rules.
 function conclusion(run) {
-  return draw('div', { class: 'flag conclusion' },
-    mark('end'),
-    draw('div', {}, run.map((segment, i) => draw('p', {},
-      i === 0 ? [draw('strong', { class: 'flag-word' }, 'Result'), ' '] : null, noted(segment))),
-      folded(pictures(run), 'How it was reached')));
+  return [
+    draw('div', { class: 'flag conclusion' },
+      mark('end'),
+      draw('div', {}, run.map((segment, i) => draw('p', {},
+        i === 0 ? [draw('strong', { class: 'flag-word' }, 'Result'), ' '] : null, noted(segment))))),
+    folded(pictures(run), 'How it was reached'),
+  ].filter(part => part !== null);
 }
 
 function lead(segment) {
@@ -88,7 +93,7 @@ export function blocks(segments, known = new Set()) {
     const run = segments.slice(i, end);
     if (kind in lists) made.push(list(run, kind));
     else if (kind === 'caution') made.push(...cautions(run, known));
-    else if (kind === 'conclusion') made.push(conclusion(run));
+    else if (kind === 'conclusion') made.push(...conclusion(run));
     else if (kind === 'verdict') made.push(...verdicts(run));
     else made.push(...[isLead(segments[i]) ? lead(segments[i]) : block(segments[i])].flat());
     i = end;

@@ -1,5 +1,6 @@
 // The summary of a case, for the screen and for paper.
 import { day, draw, time } from './draw.js';
+import { still } from './picture.js';
 import { readSummary, Refused } from './post.js';
 import { number } from './sheet.js';
 import { stamp } from './verdict.js';
@@ -38,6 +39,14 @@ function checks(part) {
     draw('tbody', {}, part.checks.map(checkRow)));
 }
 
+const figure = (shown, caption) => draw('figure', { class: `picture ${shown.kind}` }, draw('figcaption', {}, caption), still(shown));
+
+function drawn(part) {
+  const figures = part.checks.flatMap((check, place) => check.pictures.map(shown => figure(shown, `${place + 1}. ${check.title}`)));
+  if (part.narrowing) figures.push(figure(part.narrowing, 'How the faults in question narrowed'));
+  return figures.length ? [draw('h3', {}, 'Pictures'), draw('div', { class: 'figures' }, figures)] : null;
+}
+
 function repair(made) {
   const end = made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
   return draw('li', {}, draw('strong', {}, made.title), `: ${end}`, made.triedAt ? [', ', time(made.triedAt)] : null);
@@ -52,7 +61,7 @@ function part(shown, place, all) {
       shown.said.length ? line('In their words', shown.said.map(words => `“${words}”`).join(', ')) : [],
       line('Fault proven', shown.proven ?? 'None yet'),
       line('Ended', ends[shown.ended] ?? shown.ended ?? 'Still open')),
-    draw('h3', {}, 'Checks'), checks(shown),
+    draw('h3', {}, 'Checks'), checks(shown), drawn(shown),
     shown.leftOut.length ? [draw('h3', {}, 'Left out'),
       draw('ul', {}, shown.leftOut.map(left => draw('li', {}, `${left.title}: ${left.reason.toLowerCase()}`)))] : null,
     draw('h3', {}, 'Repair and trial'),
