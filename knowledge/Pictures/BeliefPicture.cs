@@ -88,7 +88,7 @@ public sealed class BeliefPicture
         pen.Polyline(Strokes[place].Look, points, Strokes[place].Stroke);
     }
 
-    private double WriteFaults(Pen pen, double y, string[] faults)
+    private static double WriteFaults(Pen pen, double y, string[] faults)
     {
         IReadOnlyList<string>[] lines = [.. Lines(faults, 40)];
         for (int i = 0; i < lines.Length; i++)
@@ -109,7 +109,7 @@ public sealed class BeliefPicture
         return y + LineHeight;
     }
 
-    private string Leader(BeliefStep step) => step.Probabilities.OrderByDescending(pair => Rounded(pair.Value))
+    private static string Leader(BeliefStep step) => step.Probabilities.OrderByDescending(pair => Rounded(pair.Value))
         .ThenBy(pair => pair.Key, StringComparer.Ordinal).First().Key;
 
     // As the sentences say it: never 100, since no reading proves that much, and never 0.
