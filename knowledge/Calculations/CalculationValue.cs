@@ -14,8 +14,8 @@ public abstract record CalculationValue
         public override string ToString() => Quantity.ToString();
     }
 
-    /// <summary>A number whose unit the program does not know; only ever an input, and refused where a quantity is
-    /// needed.</summary>
+    /// <summary>A number, or as many numbers as the value says, whose unit the program does not know; only ever an
+    /// input, and refused where a quantity is needed.</summary>
     public sealed record Unknown(double Value, string Unit) : CalculationValue
     {
         public override string ToString() => NumberText.Of(Value) + " " + Unit;

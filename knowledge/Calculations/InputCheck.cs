@@ -16,6 +16,7 @@ internal static class InputCheck
                 Number(input, number.Quantity.Value, number.Quantity.Unit.Code, number.Quantity.Unit, out known),
             (CalculationInputForm.Number, CalculationValue.Unknown number) =>
                 Number(input, number.Value, number.Unit, null, out known),
+            (CalculationInputForm.Numbers, CalculationValue.Unknown list) => WrongUnit(input, list.Unit),
             (CalculationInputForm.Word, CalculationValue.Text word) => Word(input, word.Value, out known),
             (CalculationInputForm.Word, CalculationValue.Number number) =>
                 Word(input, NumberText.Of(number.Quantity.Value), out known),
@@ -33,7 +34,7 @@ internal static class InputCheck
         if (!double.IsFinite(value))
             return Given.Invalid($"{input.Name} is not a number");
         if (input.Unit is { } wanted && !Unit.TryParse(code, wanted.Kind, out unit) || unit is null)
-            return Given.Invalid($"{input.Name} must be {Wanted(input)}, not in {(code.Length == 0 ? "a plain number" : code)}");
+            return WrongUnit(input, code);
         known = new CalculationValue.Number(new Quantity(value, unit));
         return Outside(input, value, unit);
     }
@@ -56,7 +57,7 @@ internal static class InputCheck
     {
         known = list;
         if (!Unit.TryParse(list.Unit.Code, input.Unit!.Kind, out var unit))
-            return Given.Invalid($"{input.Name} must be {Wanted(input)}, not in {list.Unit.Code}");
+            return WrongUnit(input, list.Unit.Code);
         known = list with { Unit = unit };
         return list.Values.Select(value => double.IsFinite(value) ? Outside(input, value, unit)
             : Given.Invalid($"{input.Name} holds what is not a number"))
@@ -80,6 +81,18 @@ internal static class InputCheck
         CalculationInputForm.Words => "a list of words",
         _ => input.Choices.Length == 0 ? "a word" : string.Join(" or ", input.Choices),
     };
+
+    private static CalculationResult WrongUnit(CalculationInput input, string code)
+    {
+        var given = code.Length == 0 ? "a plain number" : code;
+        var accepted = input.Unit is null ? "" : $"; accepted: {string.Join(", ", Accepted(input.Unit))}";
+        return Given.Invalid($"{input.Name} must be {Wanted(input)}, not in {given}{accepted}");
+    }
+
+    // As programs write them, with the sign people know where it differs.
+    private static IEnumerable<string> Accepted(Unit wanted) => Unit.All.Where(unit => unit.Kind == wanted.Kind)
+        .Select(unit => unit.Code.Length == 0 ? "1" : unit.Code == unit.Symbol ? unit.Code : $"{unit.Code} ({unit.Symbol})")
+        .Distinct(StringComparer.Ordinal);
 
     private static string Name(Unit unit) => unit.Symbol.Length == 0 ? "plain form" : unit.Symbol;
 }

@@ -34,8 +34,10 @@ internal static class InsulationCalculations
             Insulation.Standard,
             [Rated], [new("IR_min", Units.MegaOhm)],
             given => given.Answer(Insulation.MinimumByVoltage(Voltage.FromVolts(given["V_rated"])))),
-        new("ir-pi", "Polarization index", "PI = IR_10min / IR_1min", Insulation.Standard,
-            [Reading("IR_1min"), Reading("IR_10min")], [new("PI", Units.One)], given =>
+        new("ir-pi", "Polarization index",
+            "PI = IR_10min / IR_1min, for IR_1min up to 5000 Mohm", Insulation.Standard,
+            // Above 5000 Mohm the index means nothing: the current is too small to measure well.
+            [Reading("IR_1min").Within(1e-9, 5_000), Reading("IR_10min")], [new("PI", Units.One)], given =>
                 given.Answer(given["IR_10min"] / given["IR_1min"])),
     ];
 

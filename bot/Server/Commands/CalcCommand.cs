@@ -22,7 +22,7 @@ internal static class CalcCommand
         string id = Request.Text(request, "id");
         if (!request.TryGetProperty("inputs", out var given) || given.ValueKind != JsonValueKind.Object)
         {
-            throw new RequestException("""the request has no "inputs": {name: {"value", "unit"}}""");
+            return Refused(id, "invalid-input", """the request has no "inputs": {name: {"value", "unit"}}""");
         }
 
         try

@@ -51,7 +51,7 @@ internal static class CalculationJson
             throw new RequestException($"input \"{name}\" mixes words and numbers");
         return Unit.TryParse(unit, out var known)
             ? new CalculationValue.Numbers([.. values.Select(v => v.GetDouble())], known)
-            : throw new RequestException($"input \"{name}\" has an unknown unit: {unit}");
+            : new CalculationValue.Unknown(values.Length, unit);
     }
 
     private static JsonObject Pair(JsonNode value, string unit) => new() { ["value"] = value, ["unit"] = unit };
