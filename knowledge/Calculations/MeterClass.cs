@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using DxAssistant.Knowledge.Quantities;
 
@@ -11,6 +12,31 @@ namespace DxAssistant.Knowledge.Calculations;
 /// temperature.</param>
 public sealed record MeterClass(double Percent, double Counts, Quantity Resolution)
 {
+    /// <summary>The ranges of a whole meter, of each kind the smallest first; empty for a promise that holds for any
+    /// reading.</summary>
+    public ImmutableArray<MeterRange> Ranges { get; init; } = [];
+
+    /// <summary>A meter of several ranges, perhaps of several kinds.</summary>
+    /// <param name="ranges">At least one; none has ranges of its own.</param>
+    public static MeterClass OfRanges(IEnumerable<MeterRange> ranges) =>
+        new(0, 0, new Quantity(0, Units.One)) { Ranges = [.. ranges.OrderBy(range => range.MostSi)] };
+
+    /// <summary>True when it can read that kind at all.</summary>
+    public bool Reads(QuantityKind kind) => Ranges.IsEmpty || Ranges.Any(range => range.Most.Unit.Kind == kind);
+
+    /// <summary>What it promises at a reading: that of the smallest range which shows it, as a meter that chooses its
+    /// range does; beyond the last range that of the last.</summary>
+    /// <param name="reading">In the SI base of the kind.</param>
+    /// <exception cref="ArgumentException">It does not read that kind.</exception>
+    public MeterClass At(QuantityKind kind, double reading)
+    {
+        if (Ranges.IsEmpty)
+            return this;
+        var own = Ranges.Where(range => range.Most.Unit.Kind == kind).ToArray();
+        return own.FirstOrDefault(range => Math.Abs(reading) <= range.MostSi)?.Promise ?? own.LastOrDefault()?.Promise
+            ?? throw new ArgumentException($"the meter does not read a {kind}", nameof(kind));
+    }
+
     /// <summary>A meter without error, for arithmetic alone.</summary>
     public static MeterClass Perfect(Unit unit) => new(0, 0, new Quantity(0, unit));
 
@@ -33,7 +59,8 @@ public sealed record MeterClass(double Percent, double Counts, Quantity Resoluti
         return meter is not null;
     }
 
-    public override string ToString() => (Percent, Counts) switch
+    public override string ToString() => !Ranges.IsEmpty ? string.Join("; ", Ranges.Select(
+        range => $"to {range.Most}: {range.Promise}")) : (Percent, Counts) switch
     {
         ( > 0, > 0) => $"{NumberText.Of(Percent)} % + {Last}",
         ( > 0, _) => $"{NumberText.Of(Percent)} %",

@@ -42,6 +42,9 @@ public sealed record Library
 
     public required ImmutableSortedDictionary<string, CurvePage> Curves { get; init; }
 
+    /// <summary>Classes of meters that checks name.</summary>
+    public required ImmutableSortedDictionary<string, MeterPage> Meters { get; init; }
+
     /// <summary>What the likelihood words mean.</summary>
     public required ImmutableSortedDictionary<string, double> LikelihoodWords { get; init; }
 

@@ -38,8 +38,8 @@ internal sealed class CapacitorJudge() : ReadingJudge(
 
     private static double Of(Facts facts, int index)
     {
-        var meter = facts.Meter.Resolution.Kind == facts.Reading(index).Unit.Kind ? facts.Meter
-            : facts.Meter with { Counts = 0 };
+        var promise = facts.MeterAt(index);
+        var meter = promise.Resolution.Kind == facts.Reading(index).Unit.Kind ? promise : promise with { Counts = 0 };
         return meter.StandardUncertainty(facts[index]);
     }
 }

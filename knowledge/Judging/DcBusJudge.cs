@@ -37,7 +37,7 @@ internal sealed class DcBusJudge() : ReadingJudge(
             .With("tolerance", tolerance, Units.Percent).Gives("expected", nominal, unit);
         var fromSupply = nominal > peak ? 0 : Math.Sqrt(2) * facts.OfMeter(0);
         var figure = Figure.Of(facts.Label(1), bus, unit, how,
-            ("meter on the bus", facts.Meter.StandardUncertainty(bus)), ("meter on the supply", fromSupply));
+            ("meter on the bus", facts.MeterAt(1).StandardUncertainty(bus)), ("meter on the supply", fromSupply));
         return figure.Against(nominal * (1 - tolerance), nominal * (1 + tolerance), ToSettle.Repeat, Source, nominal);
     }
 }

@@ -53,5 +53,8 @@ internal sealed class Facts(IJudge judge, JudgeRequest request)
     public string Word(string name) => ((JudgeInput.Word)request.Inputs[name]).Value;
 
     /// <summary>Standard uncertainty of a reading by the meter.</summary>
-    public double OfMeter(int index) => Meter.StandardUncertainty(this[index]);
+    public double OfMeter(int index) => MeterAt(index).StandardUncertainty(this[index]);
+
+    /// <summary>What the meter promises at a reading.</summary>
+    public MeterClass MeterAt(int index) => Meter.At(Reading(index).Unit.Kind, this[index]);
 }

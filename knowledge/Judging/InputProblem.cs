@@ -36,6 +36,9 @@ internal static class InputProblem
             Resolution: { Value: > 0 } step } meter }
         && judge.Readings.All(need => need.Kind is { } kind && !Kinds.Same(kind, step.Kind))
             ? $"meter is {meter}, which fits none of the readings"
+            : inputs.GetValueOrDefault("meter") is JudgeInput.Meter { Value: var whole } && judge.Readings.All(
+                need => need.Kind is { } kind && !whole.Reads(kind))
+            ? "the meter reads none of the quantities"
             : null;
 
     private static string Words(QuantityKind kind) =>

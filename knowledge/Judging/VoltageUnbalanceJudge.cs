@@ -28,7 +28,7 @@ internal sealed class VoltageUnbalanceJudge() : ReadingJudge(
             .With("V1", facts[0], unit).With("V2", facts[1], unit).With("V3", facts[2], unit)
                 .Gives("mean", odd.Mean, unit).Gives("unbalance", odd.Share, Units.Percent);
         var figure = Figure.Of("unbalance", odd.Share, Units.Percent, how,
-            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
+            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.MeterAt(odd.Index)))));
         var finding = figure.Against(null, facts.Si("limit"), ToSettle.BetterRange, Source);
         return finding with { OddOneOut = odd.Share > facts.Si("limit") ? facts.Label(odd.Index) : null };
     }

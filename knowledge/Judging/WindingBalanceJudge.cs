@@ -57,7 +57,7 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
             .With(facts.Label(2), facts[2], unit).Gives("mean", odd.Mean, unit)
                 .Gives("unbalance", odd.Share, Units.Percent);
         var share = Figure.Of("unbalance", odd.Share, Units.Percent, how,
-            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.Meter))));
+            ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.MeterAt(odd.Index)))));
         var (_, equal, unequal) = Conformance.Of(share.Value, share.Uncertainty, double.NegativeInfinity, limit);
         var mean = Nominal(facts, odd.Mean, unit);
         var weights = set.BrokenWeights.ToBuilder();
@@ -87,7 +87,7 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
         var how = Derivation.Of("expected = nominal (235 + T) / (235 + 20)", Winding.TemperatureLaw)
             .With("nominal", facts.Si("nominal"), unit).With("T", at.Celsius, Units.Celsius)
                 .Gives("expected", nominal, unit);
-        return Figure.Of("mean", mean, unit, how, ("meter", facts.Meter.StandardUncertainty(mean)))
+        return Figure.Of("mean", mean, unit, how, ("meter", facts.MeterAt(0).StandardUncertainty(mean)))
             .Against(nominal * (1 - tolerance), nominal * (1 + tolerance), ToSettle.BetterRange, Source, nominal);
     }
 

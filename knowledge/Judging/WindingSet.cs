@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;
 
@@ -29,7 +30,7 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
         var largest = facts.Indices.Where(i => facts.IsNumber(i) && facts[i] < openFrom).Select(i => facts[i])
             .DefaultIfEmpty(0).Max();
         var shortBelow = facts.Has("nominal") ? facts.Si("nominal") / 10
-            : Math.Max(largest / 10, facts.Meter.LimitOfError(0));
+            : Math.Max(largest / 10, facts.Meter.At(QuantityKind.Resistance, 0).LimitOfError(0));
         return new WindingSet(
             facts, [.. facts.Indices.Select(i => Share(facts, i, facts.IsOpen(i), double.NegativeInfinity, openFrom)
                 .Above)],

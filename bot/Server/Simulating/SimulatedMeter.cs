@@ -25,7 +25,7 @@ internal static class SimulatedMeter
         QuantityKind.Temperature when setup.Si("thermometer") is { } kelvins => kelvins,
         QuantityKind.GaugePressure or QuantityKind.Pressure when setup.Si("gauge") is { } pascals => pascals,
         _ => setup.Inputs.TryGetValue("meter", out JudgeInput? input) && input is JudgeInput.Meter { Value: MeterClass meter }
-            ? meter.LimitOfError(si)
+            ? meter.At(kind, si).LimitOfError(si)
             : 0,
     };
 }

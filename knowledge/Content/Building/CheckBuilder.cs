@@ -49,7 +49,8 @@ internal static class CheckBuilder
         page.Passage(row.Cells[1], section),
         SeriesValue.Rating(row.Cells[1].Text),
         page.SourceOf(row.Cells[2]),
-        page.Target(row.Cells[1], PageKind.Curve)?.Id);
+        page.Target(row.Cells[1], PageKind.Curve)?.Id,
+        page.Target(row.Cells[1], PageKind.Meter)?.Id);
 
     private static AnswerOption ReadOutcome(PageReader page, TableRow row, Section section) => new(
         new OutcomeId(row.Cells[0].Text),

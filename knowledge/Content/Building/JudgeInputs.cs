@@ -35,6 +35,9 @@ internal static class JudgeInputs
         Rating? rating = input.Rating is null ? null : series.Ratings[input.Rating];
         string? curve = rating is null ? input.Curve : rating.Curve;
         string text = (rating?.Value ?? input.Value).Text;
-        return InputReader.Read(need, kind, text, curve is null ? null : library.Curves[curve].Curve)!;
+        var linked = new Linked(
+            curve is null ? null : library.Curves[curve].Curve,
+            rating is null && input.Meter is { } meter ? library.Meters[meter].Meter : null);
+        return InputReader.Read(need, kind, text, linked)!;
     }
 }

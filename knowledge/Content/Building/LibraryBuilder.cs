@@ -43,6 +43,8 @@ internal sealed class LibraryBuilder
         Cautions = shelf.Cautions,
         Curves = pages.OfKind(PageKind.Curve).Select(CurveOf)
             .ToImmutableSortedDictionary(curve => curve.Id, curve => curve, StringComparer.Ordinal),
+        Meters = pages.OfKind(PageKind.Meter).Select(MeterOf)
+            .ToImmutableSortedDictionary(meter => meter.Id, meter => meter, StringComparer.Ordinal),
         Refusals = All(PageKind.Refusal, PageBuilders.Refusal, page => page.Id, StringComparer.Ordinal),
         Sources = shelf.Sources,
         Roles = RolePages(),
@@ -74,6 +76,12 @@ internal sealed class LibraryBuilder
         CurveReader.Read(page, out SensorCurve? curve);
         PageReader reader = Read(page);
         return new CurvePage(page.Id, reader.Title, reader.Summary, curve!, reader.Sources);
+    }
+
+    private MeterPage MeterOf(Page page)
+    {
+        PageReader reader = Read(page);
+        return new MeterPage(page.Id, reader.Title, reader.Summary, MeterReader.MeterOf(page)!, reader.Sources);
     }
 
     private static ImmutableSortedDictionary<string, Source> SourcesOf(Page page) =>

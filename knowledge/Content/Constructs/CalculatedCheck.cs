@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using DxAssistant.Knowledge.Calculations;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 using DxAssistant.Knowledge.Judging;
@@ -50,9 +49,8 @@ internal sealed record CalculatedCheck(Page Page, IJudge Judge, PipeTable? Readi
         {
             string? rating = SeriesValue.Rating(row.Value.Text);
             RichText? value = rating is null ? row.Value : SeriesValue.Cells(series, rating).FirstOrDefault();
-            Page? page = pages.Target(rating is null ? Page : series, value?.Link, PageKind.Curve);
-            SensorCurve? curve = page is null ? null : CurveReader.CurveOf(page);
-            if (value is null || InputReader.Read(row.Need, KindOfReadings, value.Text, curve) is not { } input)
+            Linked linked = Linked.Of(pages.Target(rating is null ? Page : series, value?.Link));
+            if (value is null || InputReader.Read(row.Need, KindOfReadings, value.Text, linked) is not { } input)
             {
                 return null;
             }

@@ -18,19 +18,19 @@ internal static class CurveReader
     /// <summary>Reads the curve of a page.</summary>
     /// <param name="curve">Null when there is a problem.</param>
     /// <returns>What is wrong and where, or null.</returns>
-    public static CurveProblem? Read(Page page, out SensorCurve? curve)
+    public static PlacedProblem? Read(Page page, out SensorCurve? curve)
     {
         curve = null;
         Section[] sections = [.. page.Sections.Where(section => Headings.Contains(section.Name))];
         if (sections.Length != 1)
         {
-            return new CurveProblem(page.IdSpan,
+            return new PlacedProblem(page.IdSpan,
                 sections.Length == 0 ? "the page has no curve" : "the page has more than one curve");
         }
 
         if (sections[0].Table is not { Rows.Length: > 0 } table)
         {
-            return new CurveProblem(sections[0].Heading.Span, "the curve has no table");
+            return new PlacedProblem(sections[0].Heading.Span, "the curve has no table");
         }
 
         return sections[0].Name switch
@@ -48,14 +48,14 @@ internal static class CurveReader
         return curve;
     }
 
-    private static CurveProblem? ReadTable(PipeTable table, out SensorCurve? curve)
+    private static PlacedProblem? ReadTable(PipeTable table, out SensorCurve? curve)
     {
         curve = null;
         if (table.Head.Cells.Length != 2
             || !Unit.TryParse(table.Head.Cells[0].Text, QuantityKind.Temperature, out Unit? degrees)
             || !Unit.TryParse(table.Head.Cells[1].Text, QuantityKind.Resistance, out Unit? ohms))
         {
-            return new CurveProblem(table.Head.Span, "the heads must be a unit of temperature and one of resistance");
+            return new PlacedProblem(table.Head.Span, "the heads must be a unit of temperature and one of resistance");
         }
 
         var points = new List<SensorPoint>();
@@ -63,7 +63,7 @@ internal static class CurveReader
         {
             if (row.Cells.FirstOrDefault(cell => Number.Read(cell.Text) is null) is { } odd)
             {
-                return new CurveProblem(odd.Span, $"`{odd.Text}` is not a number");
+                return new PlacedProblem(odd.Span, $"`{odd.Text}` is not a number");
             }
 
             points.Add(new SensorPoint(
@@ -72,40 +72,40 @@ internal static class CurveReader
 
         return SensorCurve.TryFromTable(points, out curve, out string? problem)
             ? null
-            : new CurveProblem(table.Head.Span, problem);
+            : new PlacedProblem(table.Head.Span, problem);
     }
 
-    private static CurveProblem? ReadBeta(PipeTable table, out SensorCurve? curve)
+    private static PlacedProblem? ReadBeta(PipeTable table, out SensorCurve? curve)
     {
         curve = null;
         TableRow row = table.Rows[0];
         if (table.Column("R25") != 0 || table.Column("B") != 1 || row.Cells.Length != 2)
         {
-            return new CurveProblem(table.Head.Span, "the heads must be R25 and B");
+            return new PlacedProblem(table.Head.Span, "the heads must be R25 and B");
         }
 
         if (!QuantityText.TryParse(row.Cells[0].Text, QuantityKind.Resistance, out Quantity? ohms) || ohms.Si <= 0)
         {
-            return new CurveProblem(row.Cells[0].Span, $"`{row.Cells[0].Text}` is not a resistance above 0");
+            return new PlacedProblem(row.Cells[0].Span, $"`{row.Cells[0].Text}` is not a resistance above 0");
         }
 
         if (!QuantityText.TryParse(row.Cells[1].Text, QuantityKind.TemperatureDifference, out Quantity? beta)
             || beta.Si <= 0)
         {
-            return new CurveProblem(row.Cells[1].Span, $"`{row.Cells[1].Text}` is not a number of kelvins above 0");
+            return new PlacedProblem(row.Cells[1].Span, $"`{row.Cells[1].Text}` is not a number of kelvins above 0");
         }
 
         curve = SensorCurve.Beta(Resistance.FromOhms(ohms.Si), TemperatureDelta.FromKelvins(beta.Si), Coldest, Hottest);
         return null;
     }
 
-    private static CurveProblem? ReadSteinhartHart(PipeTable table, out SensorCurve? curve)
+    private static PlacedProblem? ReadSteinhartHart(PipeTable table, out SensorCurve? curve)
     {
         curve = null;
         TableRow row = table.Rows[0];
         if (!table.Head.Cells.Select(cell => cell.Text).SequenceEqual(["A", "B", "C"]) || row.Cells.Length != 3)
         {
-            return new CurveProblem(table.Head.Span, "the heads must be A, B and C");
+            return new PlacedProblem(table.Head.Span, "the heads must be A, B and C");
         }
 
         double?[] values = [.. row.Cells.Select(cell => Number.Read(cell.Text))];
@@ -113,7 +113,7 @@ internal static class CurveReader
         odd = odd < 0 && values[1] == 0 ? 1 : odd;
         if (odd >= 0)
         {
-            return new CurveProblem(row.Cells[odd].Span,
+            return new PlacedProblem(row.Cells[odd].Span,
                 $"`{row.Cells[odd].Text}` is no such coefficient; it must be above 0 and below 1");
         }
 

@@ -9,14 +9,16 @@ internal static class InputReader
 {
     /// <summary>The input, or null when the text is not of the wanted form.</summary>
     /// <param name="kindOfReadings">The kind of the readings, for inputs that are of the same kind.</param>
-    /// <param name="curve">The curve that the text links to, or null.</param>
-    public static JudgeInput? Read(InputNeed need, QuantityKind? kindOfReadings, string text, SensorCurve? curve) =>
+    /// <param name="linked">What the text links to.</param>
+    public static JudgeInput? Read(InputNeed need, QuantityKind? kindOfReadings, string text, Linked linked) =>
         need.Form switch
     {
-        InputForm.Curve => curve is null ? null : new JudgeInput.Curve(curve),
-        InputForm.Meter => ReadMeter(text, kindOfReadings) is { } meter ? new JudgeInput.Meter(meter) : null,
+        InputForm.Curve => linked.Curve is { } curve ? new JudgeInput.Curve(curve) : null,
+        InputForm.Meter => (linked.Meter ?? ReadMeter(text, kindOfReadings)) is { } meter
+            && (kindOfReadings is not { } kind || meter.Reads(kind)) ? new JudgeInput.Meter(meter) : null,
         InputForm.Word => text.Length > 0 ? new JudgeInput.Word(text) : null,
-        _ => ReadQuantity(text, need.Kind ?? kindOfReadings) is { } quantity ? new JudgeInput.Number(quantity) : null,
+        _ => (linked.Meter is { } limited ? LimitOf(limited, need.Kind) : ReadQuantity(text, need.Kind ?? kindOfReadings))
+            is { } quantity ? new JudgeInput.Number(quantity) : null,
     };
 
     /// <summary>What the form is called, for the author of a page.</summary>
@@ -24,7 +26,7 @@ internal static class InputReader
     {
         InputForm.Curve => "a link to a sensor curve",
         InputForm.Meter when kindOfReadings is { } read =>
-            $"what a meter's maker promises for a {KindWords.Of(read)}, such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
+            $"what a meter's maker promises for a {KindWords.Of(read)}: a link to a meter that reads it, `1 % + 3 × 0.01 Ω` or `± 1 K`",
         InputForm.Meter => "what a meter's maker promises, such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
         InputForm.Word => "a word",
         _ when (need.Kind ?? kindOfReadings) is { } kind => $"a {KindWords.Of(kind)} with its unit",
@@ -39,16 +41,13 @@ internal static class InputReader
             return null;
         }
 
-        QuantityKind step = kind switch
-        {
-            QuantityKind.Temperature => QuantityKind.TemperatureDifference,
-            QuantityKind.GaugePressure or QuantityKind.AbsolutePressure => QuantityKind.Pressure,
-            { } other => other,
-            null => meter.Resolution.Kind,
-        };
-        bool fits = meter.Counts == 0 || meter.Resolution.Kind == step || meter.Resolution.Kind == kind;
-        return fits ? meter : null;
+        return kind is not { } read || MeterReader.Fits(meter, read) ? meter : null;
     }
+
+    // A thermometer or gauge: one limit of error that holds over the whole range.
+    private static Quantity? LimitOf(MeterClass meter, QuantityKind? wanted) => meter.Ranges
+        .Where(range => range.Promise is { Percent: 0, Counts: 1 } && range.Promise.Resolution.Kind == wanted)
+        .Select(range => range.Promise.Resolution).FirstOrDefault();
 
     private static Quantity? ReadQuantity(string text, QuantityKind? kind)
     {

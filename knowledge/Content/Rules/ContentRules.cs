@@ -78,6 +78,7 @@ internal static class ContentRules
         new WrongHeadingLevel(),
         new WrongInput(),
         new WrongLink(),
+        new WrongMeter(),
         new WrongNumber(),
         new WrongOutcomes(),
         new WrongPictureFrame(),

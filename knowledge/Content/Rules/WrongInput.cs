@@ -1,4 +1,3 @@
-using DxAssistant.Knowledge.Calculations;
 using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Syntax;
 using DxAssistant.Knowledge.Judging;
@@ -46,9 +45,8 @@ internal sealed class WrongInput : IContentRule
         foreach ((Page page, RichText value) in values.Where(value =>
             !IsReportedElsewhere(pages, value.Page, value.Value, row.Need)))
         {
-            Page? curvePage = pages.Target(page, value.Link, PageKind.Curve);
-            SensorCurve? curve = curvePage is null ? null : CurveReader.CurveOf(curvePage);
-            if (InputReader.Read(row.Need, check.KindOfReadings, value.Text, curve) is null)
+            Linked linked = Linked.Of(pages.Target(page, value.Link));
+            if (InputReader.Read(row.Need, check.KindOfReadings, value.Text, linked) is null)
             {
                 yield return page.Error(Name, value.Span,
                     $"`{value.Text}` is not {InputReader.Wanted(row.Need, check.KindOfReadings)}",
@@ -57,9 +55,10 @@ internal sealed class WrongInput : IContentRule
         }
     }
 
-    // BrokenLink, UnknownKind or WrongCurve reports it.
+    // BrokenLink, UnknownKind, WrongCurve or WrongMeter reports it.
     private static bool IsReportedElsewhere(Pages pages, Page page, RichText value, InputNeed need) =>
-        need.Form == InputForm.Curve && value.Link is not null
+        need.Form != InputForm.Word && value.Link is not null
         && (pages.Target(page, value.Link) is not { Kind: { } kind } target
-            || (kind == PageKind.Curve && CurveReader.CurveOf(target) is null));
+            || (kind == PageKind.Curve && CurveReader.CurveOf(target) is null)
+            || (kind == PageKind.Meter && MeterReader.MeterOf(target) is null));
 }

@@ -59,6 +59,8 @@ internal static class PageShapes
                 new("Table", SectionContent.Table, false), new("Steinhart–Hart", SectionContent.Table, false),
                 new("Beta", SectionContent.Table, false), Sources,
             ]),
+        new(PageKind.Meter, "meters", [Kind, Id],
+            [Table("Ranges", true, new("Up to"), new("Limit of error"), Source), Sources], NeedsSummary: true),
         new(PageKind.Symptom, "symptoms", [Kind, Id],
             [List("Said as"), Table("Causes", true, new("Fault", LinksTo: PageKind.Fault), new("How often"))],
             NeedsSummary: true),

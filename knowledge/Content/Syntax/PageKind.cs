@@ -13,6 +13,7 @@ internal enum PageKind
     Caution,
     Series,
     Curve,
+    Meter,
     Symptom,
     Fault,
     Check,
