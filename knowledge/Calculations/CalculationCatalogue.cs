@@ -8,12 +8,12 @@ public static class CalculationCatalogue
     /// <summary>Every calculation, by name in ordinal order.</summary>
     public static ImmutableSortedDictionary<string, Calculation> All { get; } = new[]
     {
-        AirSideCalculations.All, CapacitorCalculations.All, ConductorCalculations.All, CurveCalculations.All,
-        DriveCalculations.All,
-        EvidenceCalculations.All, FlammabilityCalculations.All, GlyphCalculations.All, InsulationCalculations.All,
-        MoistAirCalculations.All,
-        NitrogenCalculations.All, PlatinumCalculations.All, RefrigerantCalculations.All, SupplyCalculations.All,
-        ThermistorCalculations.All,
+        AirSideCalculations.All, CapacitorCalculations.All, ChargeCalculations.All, CoilCalculations.All,
+        ConductorCalculations.All, CurveCalculations.All, DriveCalculations.All, EvidenceCalculations.All,
+        FlammabilityCalculations.All, FlowCalculations.All, GlyphCalculations.All, InsulationCalculations.All,
+        ModuleCalculations.All, MoistAirCalculations.All, NitrogenCalculations.All, PlatinumCalculations.All,
+        PressureSwitchCalculations.All, RefrigerantCalculations.All, SignalCalculations.All, SplitCalculations.All,
+        SupplyCalculations.All, ThermistorCalculations.All,
         UnbalanceCalculations.All, UncertaintyCalculations.All, VacuumCalculations.All, WindingCalculations.All,
     }.SelectMany(topic => topic).ToImmutableSortedDictionary(
         calculation => calculation.Name, calculation => calculation, StringComparer.Ordinal);

@@ -19,6 +19,11 @@ internal static class DriveCalculations
             given => given.Answer(
                 Rectifier.ThreePhaseMean(Voltage.FromVolts(given["V_ll"])).Volts,
                 Rectifier.Peak(Voltage.FromVolts(given["V_ll"])).Volts)),
+        new("dc-bus-boost", "Bus against the peak of the supply: is a boost stage at work",
+            "V_dc_peak = sqrt(2) V_ac, above = V_dc / V_dc_peak - 1, boosted when above tolerance", Rectifier.Circuit,
+            [CalculationInput.Positive("V_ac", Units.Volt).Within(1, 1e6), Volts("V_dc"),
+                CalculationInput.NotNegative("tolerance", Units.Percent).Within(0, 100)],
+            [new("V_dc_peak", Units.Volt, "V_ac"), new("above", Units.Percent), new("boosted", null)], Boost),
         new("fan-tacho", "Fan speed from its pulses", "speed = 60 f / pulses_per_rev", Speed,
             [CalculationInput.NotNegative("f", Units.Hertz).Within(0, 1e7),
                 CalculationInput.Positive("pulses_per_rev", Units.Each).Within(1e-3, 1e6)],
@@ -35,6 +40,13 @@ internal static class DriveCalculations
             given => given["poles"] % 2 == 0 ? given.Answer(120 * given["f"] / given["poles"])
                 : Given.Invalid("poles must be an even number")),
     ];
+
+    private static CalculationResult Boost(Given given)
+    {
+        var peak = Rectifier.Peak(Voltage.FromVolts(given["V_ac"])).Volts;
+        var above = given["V_dc"] / peak - 1;
+        return given.Answer(peak, above, above > given["tolerance"]);
+    }
 
     private static CalculationInput Volts(string name) => CalculationInput.NotNegative(name, Units.Volt).Within(0, 1e6);
 }

@@ -6,7 +6,7 @@ namespace DxAssistant.Knowledge.Calculations;
 /// <summary>Refrigerant saturation, superheat and altitude, by name.</summary>
 internal static class RefrigerantCalculations
 {
-    private static readonly Citation Equations = new("Published saturation equations of each refrigerant",
+    internal static readonly Citation Equations = new("Published saturation equations of each refrigerant",
         "named in the derivation");
     private static readonly CalculationInput Which = CalculationInput.Word("refrigerant");
     private static readonly CalculationInput Curve = CalculationInput.Word("curve", "bubble", "dew");
@@ -97,13 +97,15 @@ internal static class RefrigerantCalculations
             : Given.OutOfRange($"p is covered for {Pressure(curve.Lowest)} to {Pressure(curve.Highest)} kPa absolute");
     }
 
-    private static CalculationResult Difference(Given given, string curve, int sign)
+    /// <summary>The saturation temperature, and how far another temperature lies above it (sign 1) or below
+    /// (-1).</summary>
+    internal static CalculationResult Difference(Given given, string curve, int sign, string other = "T_line")
     {
         if (Find(given) is not (Refrigerant held, _))
             return Find(given).Refusal!;
         return At(given, held, curve, given.Absolute("p_atm"), out var saturation)
             ?? given.From(saturation!.Derivation).Answer(
-                saturation.AtGauge, sign * (given["T_line"] - saturation.AtGauge.Celsius));
+                saturation.AtGauge, sign * (given[other] - saturation.AtGauge.Celsius));
     }
 
     private static CalculationResult AltitudeError(Given given)

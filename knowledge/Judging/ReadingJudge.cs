@@ -51,11 +51,11 @@ internal abstract class ReadingJudge(
         facts.Reading(index).Unit.Kind is not (QuantityKind.Resistance or QuantityKind.Voltage or QuantityKind.Current)
             || facts[index] >= 0;
 
-    /// <summary>True when the readings together can be, each of them being possible.</summary>
-    protected virtual bool AreTogetherPossible(Facts facts) => true;
+    /// <summary>Why the readings cannot be together, each of them being possible; null when they can.</summary>
+    protected virtual Contradiction? ContradictionIn(Facts facts) => null;
 
-    protected Judgement Impossible(string settle, string? which = null) =>
-        DecisionRule.Impossible(settle, Derivation.Of("no verdict", Source), which, Source);
+    protected Judgement Impossible(string settle, string? which = null, string? pattern = null) =>
+        DecisionRule.Impossible(settle, Derivation.Of("no verdict", Source), which, Source) with { PatternKey = pattern };
 
     private Judgement? Refuse(Facts facts)
     {
@@ -68,6 +68,7 @@ internal abstract class ReadingJudge(
                 && !(double.IsFinite(facts[index]) && IsPossible(facts, index)))
                 return Impossible(ToSettle.CheckReading, facts.Label(index));
         }
-        return AreTogetherPossible(facts) ? null : Impossible(ToSettle.CheckReading);
+        return ContradictionIn(facts) is { } contradiction
+            ? Impossible(ToSettle.CheckReading, contradiction.Which, contradiction.Pattern) : null;
     }
 }

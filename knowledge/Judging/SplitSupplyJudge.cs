@@ -6,8 +6,8 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A split supply: leg to leg at its nominal value, each leg to ground at half of it.</summary>
 /// <remarks>
-/// Unequal when one leg is inside its limits and the other is not, or one is low and the other high. When the legs add
-/// up to the line all the same, the neutral is open; when one leg is dead, that leg is lost.
+/// Unequal when one leg is inside its limits and the other is not, or one is low and the other high. What such sets
+/// mean is <see cref="SplitPattern"/>'s.
 /// </remarks>
 internal sealed class SplitSupplyJudge() : ReadingJudge(
     "split-supply",
@@ -22,6 +22,11 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
     [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Unequal])
 {
     protected override Citation Source => SupplyLimits.SplitSupply;
+
+    protected override Contradiction? ContradictionIn(Facts facts) =>
+        !Triangle.Closes(facts) ? new Contradiction("voltages-do-not-close")
+        : SplitPattern.IsNoSplitSupply(facts, facts.Si("nominal")) ? new Contradiction("no-split-supply")
+        : null;
 
     protected override Finding Find(Facts facts)
     {
@@ -45,7 +50,8 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
         {
             OddOneOut = unequal ? facts.Label(Math.Abs(facts[1] - aims[1]) >= Math.Abs(facts[2] - aims[2]) ? 1 : 2)
                 : null,
-            Pattern = unequal ? PatternOf(facts, nominal) : null,
+            Pattern = weights.GetValueOrDefault(VerdictKind.Within) < 0.5
+                ? SplitPattern.Of(facts, nominal, below, above) : null,
         };
     }
 
@@ -53,13 +59,6 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
     {
         var (below, inside, above) = Conformance.Of(figure.Value, figure.Uncertainty, low, high);
         return [below, inside, above];
-    }
-
-    private static string? PatternOf(Facts facts, double nominal)
-    {
-        if (Math.Min(facts[1], facts[2]) < 0.1 * nominal && facts[0] < 0.8 * nominal)
-            return "one-leg-lost";
-        return Math.Abs(facts[1] + facts[2] - facts[0]) < 0.05 * nominal ? "open-neutral" : null;
     }
 
     // Every combination of the three sides, 0 below, 1 inside, 2 above, with its probability.

@@ -18,7 +18,9 @@ internal sealed class VoltageUnbalanceJudge() : ReadingJudge(
 
     protected override Citation Source => Unbalance.MotorStandard;
 
-    protected override bool AreTogetherPossible(Facts facts) => facts[0] + facts[1] + facts[2] >= 3 * DeadVolts;
+    protected override Contradiction? ContradictionIn(Facts facts) =>
+        facts[0] + facts[1] + facts[2] < 3 * DeadVolts ? new Contradiction(null)
+        : Triangle.Closes(facts) ? null : new Contradiction("voltages-do-not-close");
 
     protected override Finding Find(Facts facts)
     {
@@ -30,6 +32,18 @@ internal sealed class VoltageUnbalanceJudge() : ReadingJudge(
         var figure = Figure.Of("unbalance", odd.Share, Units.Percent, how,
             ("meter", odd.ShareUncertainty(OddOne.CountsOf(facts.MeterAt(odd.Index)))));
         var finding = figure.Against(null, facts.Si("limit"), ToSettle.BetterRange, Source);
-        return finding with { OddOneOut = odd.Share > facts.Si("limit") ? facts.Label(odd.Index) : null };
+        return odd.Share <= facts.Si("limit") ? finding
+            : LostPhase(facts) is { } phase ? finding with { OddOneOut = phase, Pattern = "phase-lost" }
+            : finding with { OddOneOut = facts.Label(odd.Index) };
+    }
+
+    // A lost phase hangs in the middle of the two others, held there by the windings of the load: each of its two
+    // readings is half of the third. Hand computed for a star of equal windings.
+    private static string? LostPhase(Facts facts)
+    {
+        int[] rising = [.. facts.Indices.OrderBy(index => facts[index])];
+        var half = facts[rising[2]] / 2;
+        return facts[rising[0]] >= 0.8 * half && facts[rising[1]] <= 1.2 * half
+            ? TerminalNames.Common(facts.Label(rising[0]), facts.Label(rising[1])) : null;
     }
 }

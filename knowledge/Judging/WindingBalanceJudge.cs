@@ -32,6 +32,11 @@ internal sealed class WindingBalanceJudge() : ReadingJudge(
 
     protected override bool Accepts(Facts facts, int index) => true;
 
+    protected override Contradiction? ContradictionIn(Facts facts) =>
+        WindingSet.Of(facts).Contradiction() is { } which ? new Contradiction("one-reading-open", which)
+        : facts.Indices.All(facts.IsNumber) && !Triangle.Closes(facts) ? new Contradiction("resistances-do-not-close")
+        : null;
+
     protected override Finding Find(Facts facts)
     {
         var set = WindingSet.Of(facts);

@@ -38,6 +38,14 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
                 .Below)], openFrom, shortBelow);
     }
 
+    /// <summary>The reading that says open although current has a way round by the third terminal; null when none
+    /// does.</summary>
+    public string? Contradiction()
+    {
+        var open = Facts.Indices.Where(i => Open[i] > 0.5).ToArray();
+        return open.Length == 1 ? Facts.Label(open[0]) : null;
+    }
+
     /// <summary>Adds the odd one and the pattern of open windings.</summary>
     public Finding Named(Finding finding)
     {
@@ -47,8 +55,7 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
         {
             (3, _) => finding with { Pattern = "all-open", OddOneOut = null },
             (2, _) => finding with { Pattern = "one-terminal-open",
-                OddOneOut = Common(Facts.Label(open[0]), Facts.Label(open[1])) },
-            (1, _) => finding with { Pattern = "one-reading-open", OddOneOut = Facts.Label(open[0]) },
+                OddOneOut = TerminalNames.Common(Facts.Label(open[0]), Facts.Label(open[1])) },
             (_, 3) => finding with { Pattern = "all-short", OddOneOut = null },
             (_, > 0) => finding with { Pattern = null, OddOneOut = Facts.Label(shorted[0]) },
             _ => finding,
@@ -68,12 +75,4 @@ internal sealed record WindingSet(Facts Facts, ImmutableArray<double> Open, Immu
         facts.IsNumber(index) ? Conformance.Of(facts[index], facts.OfMeter(index), least, most)
         : said ? (1, 0, 1)
         : (0, 1, 0);
-
-    // "U–V" and "U–W" share the terminal U; labels that name no terminals are given as they are.
-    private static string Common(string one, string other)
-    {
-        static string[] Terminals(string label) => label.Split(
-            ['–', '-', ' ', '/', '—'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        return Terminals(one).Intersect(Terminals(other), StringComparer.OrdinalIgnoreCase).FirstOrDefault() ?? one;
-    }
 }

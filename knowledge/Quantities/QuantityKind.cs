@@ -71,6 +71,9 @@ public enum QuantityKind
     /// <summary>Base: kg/s.</summary>
     MassFlow,
 
+    /// <summary>Base: kg/m.</summary>
+    MassPerLength,
+
     /// <summary>Base: kg/mol.</summary>
     MolarMass,
 

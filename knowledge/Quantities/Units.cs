@@ -80,6 +80,7 @@ public static class Units
     public static Unit SquareMilliMeter { get; } = Of("mm²", "mm2", Kind.Area, 1e-6);
     public static Unit CubicMeter { get; } = Of("m³", "m3", Kind.Volume, 1);
     public static Unit Kilogram { get; } = Of("kg", "kg", Kind.Mass, 1);
+    public static Unit KilogramPerMeter { get; } = Of("kg/m", "kg/m", Kind.MassPerLength, 1);
     public static Unit KilogramPerSecond { get; } = Of("kg/s", "kg/s", Kind.MassFlow, 1);
     public static Unit KilogramPerHour { get; } = Of("kg/h", "kg/h", Kind.MassFlow, 1.0 / 3600);
     public static Unit KilogramPerMole { get; } = Of("kg/mol", "kg/mol", Kind.MolarMass, 1);
@@ -118,7 +119,7 @@ public static class Units
         PsiGauge, KiloPascalGauge, BarGauge, PascalGauge, InchOfMercuryVacuum, PsiAbsolute, KiloPascalAbsolute, BarAbsolute, PascalAbsolute,
         MicronOfMercury, Pascal, KiloPascal, PoundPerSquareInch, Bar, MilliBar, MicronPerMinute, PascalPerSecond,
         Second, Minute, Hour, Meter, MilliMeter, FootLength, SquareMeter, SquareMilliMeter, CubicMeter, Kilogram,
-        KilogramPerSecond, KilogramPerHour, KilogramPerMole, KilogramPerCubicMeter, PoundPerCubicFoot,
+        KilogramPerMeter, KilogramPerSecond, KilogramPerHour, KilogramPerMole, KilogramPerCubicMeter, PoundPerCubicFoot,
         PoundPerHourPerCfm,
         CubicMeterPerSecond, CubicFootPerMinute, One, Percent, GramPerKilogram, KilogramPerKilogram,
         KiloJoulePerKilogram,
@@ -149,6 +150,8 @@ public static class Units
         Of("ft²", "ft2", Kind.Area, Foot * Foot), Of("cm²", "cm2", Kind.Area, 1e-4),
         Of("L", "L", Kind.Volume, 1e-3, "l"), Of("ft³", "ft3", Kind.Volume, CubicFoot),
         Of("g", "g", Kind.Mass, 1e-3), Of("lb", "lb", Kind.Mass, Pound), Of("oz", "oz", Kind.Mass, Pound / 16),
+        Of("g/m", "g/m", Kind.MassPerLength, 1e-3), Of("oz/ft", "oz/ft", Kind.MassPerLength, Pound / 16 / Foot),
+        Of("L/min", "L/min", Kind.AirFlow, 1e-3 / 60, "l/min"), Of("L/h", "L/h", Kind.AirFlow, 1e-3 / 3600, "l/h"),
         Of("g/s", "g/s", Kind.MassFlow, 1e-3), Of("lb/h", "lb/h", Kind.MassFlow, Pound / 3600),
         Of("lb/min", "lb/min", Kind.MassFlow, Pound / 60),
         Of("g/mol", "g/mol", Kind.MolarMass, 1e-3, "kg/kmol"), Of("g/m³", "g/m3", Kind.Density, 1e-3),

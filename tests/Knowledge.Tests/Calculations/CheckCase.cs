@@ -4,11 +4,14 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>One case of check-values.json.</summary>
+/// <summary>One case of check-values.json, which is published, or of worked-values.json, which is worked by hand.</summary>
 internal sealed record CheckCase(
     string Id, ImmutableSortedDictionary<string, CaseValue> Inputs, ImmutableSortedDictionary<string,
         CaseValue> Expected, string Source)
 {
+    /// <summary>Those of check-values.json alone.</summary>
+    public static ImmutableArray<CheckCase> Published { get; } = ReadAll("check-values.json");
+
     public static ImmutableSortedDictionary<string, CheckCase> All { get; } = Load();
 
     public string Kind => Id[..Id.LastIndexOf('-')];
@@ -20,9 +23,14 @@ internal sealed record CheckCase(
 
     private static ImmutableSortedDictionary<string, CheckCase> Load()
     {
-        using var document = JsonDocument.Parse(ReferenceFiles.Read("check-values.json"));
-        return document.RootElement.EnumerateArray().Select(From)
+        return Published.Concat(ReadAll("worked-values.json"))
             .ToImmutableSortedDictionary(item => item.Id, item => item, StringComparer.Ordinal);
+    }
+
+    private static ImmutableArray<CheckCase> ReadAll(string file)
+    {
+        using var document = JsonDocument.Parse(ReferenceFiles.Read(file));
+        return [.. document.RootElement.EnumerateArray().Select(From)];
     }
 
     private static CheckCase From(JsonElement element) => new(

@@ -16,7 +16,7 @@ internal static class RepositoryFolder
             .Select(file => new ContentFile(Path.GetRelativePath(root, file), File.ReadAllText(file)));
     }
 
-    private static string Root()
+    public static string Root()
     {
         string? here = AppContext.BaseDirectory;
         while (here is not null && !File.Exists(Path.Combine(here, "DxAssistant.sln")))

@@ -22,7 +22,8 @@ public sealed class CalcEdgeTests
     public static TheoryData<string> Kinds() => [.. Cases.Value.Keys];
 
     private static readonly Lazy<Dictionary<string, JsonObject>> Cases = new(() =>
-        JsonNode.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", "check-values.json")))!.AsArray()
+        new[] { "check-values.json", "worked-values.json" }.SelectMany(file =>
+                JsonNode.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", file)))!.AsArray())
             .Select(item => item!.AsObject()).GroupBy(item => Kind((string)item["id"]!), StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal));
 
