@@ -79,7 +79,7 @@ public sealed class NamedInverseTests
         Assert.NotNull(before);
     }
 
-    private static CalculationValue Number(double value, string unit) =>
+    private static CalculationValue.Number Number(double value, string unit) =>
         Unit.TryParse(unit, out var known) ? new CalculationValue.Number(new Quantity(value, known))
             : throw new ArgumentException(unit);
 
