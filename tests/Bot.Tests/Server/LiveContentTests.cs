@@ -12,7 +12,7 @@ public sealed class LiveContentTests : IDisposable
 
     public LiveContentTests()
     {
-        foreach (string page in Directory.EnumerateFiles(Shipped.Folder, "*.md", SearchOption.AllDirectories))
+        foreach (string page in Directory.EnumerateFiles(Shipped.Folder, "*", SearchOption.AllDirectories))
         {
             string copy = folder.File(Path.GetRelativePath(Shipped.Folder, page));
             Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
