@@ -16,7 +16,7 @@ public static class AskedQuantity
         ("temperaturedifference|temperaturedelta|superheat|subcooling|deltat", QuantityKind.TemperatureDifference),
         ("pressure", QuantityKind.Pressure),
         ("gaugepressure|suction|lowside|highside|head|liquidpressure", QuantityKind.GaugePressure),
-        ("absolutepressure|vacuum|micron", QuantityKind.AbsolutePressure),
+        ("absolutepressure|vacuum", QuantityKind.AbsolutePressure),
         ("capacitance|capacitor|microfarad", QuantityKind.Capacitance),
         ("frequency|hertz", QuantityKind.Frequency), ("power|watt", QuantityKind.Power), ("airflow", QuantityKind.AirFlow),
         ("speed|fanspeed|rotationalspeed", QuantityKind.RotationalSpeed), ("time|duration", QuantityKind.Time),

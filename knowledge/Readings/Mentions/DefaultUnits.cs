@@ -33,7 +33,9 @@ internal static class DefaultUnits
         QuantityKind.Temperature => Temperatures.Scales,
         QuantityKind.TemperatureDifference => Differences(context.Market),
         QuantityKind.Ratio => [Table.Percent],
-        QuantityKind.AbsolutePressure => [Table.MicronOfMercury, Table.Pascal],
+        // 350 can be microns or pascals, seven times as much.
+        QuantityKind.AbsolutePressure => context.Market == Market.FahrenheitPsi ? [Table.MicronOfMercury]
+            : [Table.MicronOfMercury, Table.PascalAbsolute],
         { } asked when asked.IsPressure() => Pressure(context.Market),
         _ => [],
     };

@@ -26,7 +26,7 @@ public sealed class PressureReadingTests
         gauges-us | 118 p.s.i.g. => 118 psig
         gauges-us | nitrogen at 500 psi => 500 psi
         vacuum | 500 microns => 500 micron
-        vacuum | 500 => 500 micron
+        vacuum | 500 => ASK no-unit [500 micron | 500 Pa(a)]
         vacuum | pulled down to 350 microns => 350 micron
         vacuum | 350 micron => 350 micron
         vacuum | 29.9 inHg => ASK which-unit [29.9 inHg | 29.9 inHg vac]
