@@ -29,6 +29,8 @@ public sealed record Library
 
     public required ImmutableSortedDictionary<string, CautionPage> Cautions { get; init; }
 
+    public required ImmutableSortedDictionary<string, CoveragePage> Coverage { get; init; }
+
     public required ImmutableSortedDictionary<string, RefusalPage> Refusals { get; init; }
 
     public required ImmutableSortedDictionary<string, Source> Sources { get; init; }

@@ -45,6 +45,7 @@ internal sealed class LibraryBuilder
             .ToImmutableSortedDictionary(curve => curve.Id, curve => curve, StringComparer.Ordinal),
         Meters = pages.OfKind(PageKind.Meter).Select(MeterOf)
             .ToImmutableSortedDictionary(meter => meter.Id, meter => meter, StringComparer.Ordinal),
+        Coverage = All(PageKind.Coverage, CoverageBuilder.Build, page => page.Id, StringComparer.Ordinal),
         Refusals = All(PageKind.Refusal, PageBuilders.Refusal, page => page.Id, StringComparer.Ordinal),
         Sources = shelf.Sources,
         Roles = RolePages(),

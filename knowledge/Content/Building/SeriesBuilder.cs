@@ -20,7 +20,8 @@ internal static class SeriesBuilder
         page.Rows("Ratings", (row, section) => ReadRating(page, row, section))
             .ToImmutableSortedDictionary(rating => rating.Name, rating => rating, StringComparer.Ordinal),
         page.Rows("Terminals", (row, section) => new Terminal(row.Cells[0].Text, page.Passage(row.Cells[1], section))),
-        page.Rows("Codes", (row, section) => ReadCode(page, row, section)));
+        page.Rows("Codes", (row, section) => ReadCode(page, row, section)),
+        page.Targets("Coverage", PageKind.Coverage).First().Id);
 
     private static Rating ReadRating(PageReader page, TableRow row, Section section) => new(
         row.Cells[0].Text,

@@ -5,6 +5,7 @@ namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>A product line with its ratings, terminals and display codes.</summary>
 /// <param name="Display"><c>two digits</c>, <c>lamps</c> or <c>none</c>.</param>
+/// <param name="Coverage">The id of its terms of coverage.</param>
 /// <param name="Serial">The pattern of its serial numbers; null when it has none.</param>
 public sealed record SeriesPage(
     string Id,
@@ -16,4 +17,5 @@ public sealed record SeriesPage(
     ImmutableArray<Passage> SaidAs,
     ImmutableSortedDictionary<string, Rating> Ratings,
     ImmutableArray<Terminal> Terminals,
-    ImmutableArray<DisplayCode> Codes);
+    ImmutableArray<DisplayCode> Codes,
+    string Coverage);

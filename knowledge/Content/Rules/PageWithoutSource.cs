@@ -52,7 +52,7 @@ internal sealed class PageWithoutSource : IContentRule
     // Where a number stands for which the kind of page has no column of sources.
     private static RichText? NumberOf(Page page) => page.Kind switch
     {
-        PageKind.Curve or PageKind.Check or PageKind.Repair => page.Title?.Heading,
+        PageKind.Curve or PageKind.Check or PageKind.Repair or PageKind.Coverage => page.Title?.Heading,
         PageKind.Access => page.Section("Steps")?.Table?.Rows.Select(row => row.Cell(2))
             .FirstOrDefault(cell => cell?.Text.Any(char.IsAsciiDigit) == true),
         _ => null,

@@ -60,6 +60,8 @@ internal sealed class WrongFieldValue : IContentRule
         {
             FieldType.Minutes when Number.Read(field.Text) is not (>= 0 and <= LongestMinutes) =>
                 "a number of minutes, 0 to 1440",
+            FieldType.Count when !(Number.Read(field.Text) is >= 0 and <= 1000 and double count && count % 1 == 0) =>
+                "a whole number, 0 to 1000",
             FieldType.YesNo when field.Text is not ("true" or "false") => "`true` or `false`",
             FieldType.Choice when !shape.Choices.Contains(field.Text!) =>
                 string.Join(" or ", shape.Choices.Select(choice => $"`{choice}`")),

@@ -46,8 +46,17 @@ internal sealed class WrongNumber : IContentRule
             "a whole number, 0 to 9")],
         PageKind.Access => [new("Ways here", "Minutes", value => value is >= 0 and <= 1440,
             "a number of minutes, 0 to 1440")],
+        PageKind.Coverage =>
+        [
+            new("Parts", "Months", IsMonths, Months), new("Parts", "Registered", IsMonths, Months),
+            new("Labour", "Minutes", value => value is >= 0 and <= 1440, "a number of minutes, 0 to 1440"),
+        ],
         _ => [],
     };
+
+    private const string Months = "a whole number of months, 0 to 600";
+
+    private static bool IsMonths(double? value) => value is >= 0 and <= 600 && value % 1 == 0;
 
     private sealed record Column(string Section, string Head, Func<double?, bool> Fits, string Range);
 }

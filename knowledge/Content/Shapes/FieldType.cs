@@ -12,6 +12,9 @@ internal enum FieldType
     /// <summary>Minutes: a number from 0 to 1,440.</summary>
     Minutes,
 
+    /// <summary>A whole number from 0 to 1,000.</summary>
+    Count,
+
     /// <summary><c>true</c> or <c>false</c>.</summary>
     YesNo,
 

@@ -53,6 +53,7 @@ internal static class PageShapes
                 Table("Terminals", false, new("Terminal"), new("What")),
                 Table("Codes", false, new("Display"), new("Look"), new("Symptom", LinksTo: PageKind.Symptom),
                     new("Means")),
+                new("Coverage", SectionContent.Free, false, PageKind.Coverage),
             ], NeedsSummary: true),
         new(PageKind.Curve, "curves", [Kind, Id],
             [
@@ -94,6 +95,18 @@ internal static class PageShapes
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
             [List("Said as"), Sentence("Answer"), Sentence("Safe way", false)]),
+        new(PageKind.Coverage, "coverage",
+            [
+                Kind, Id, new("start", FieldType.Choice, true, ["installation", "purchase"]),
+                new("register-days", FieldType.Count, true), new("labour-months", FieldType.Count, true),
+            ],
+            [
+                Table("Parts", true, new("Part class"), new("Months"), new("Registered"), Source),
+                Table("Classes", true, new("Part class"), new("Parts")),
+                Table("Labour", true, new("Repair", LinksTo: PageKind.Repair), new("Minutes"), Source),
+                Table("Excluded", false, new("Fault", LinksTo: PageKind.Fault), new("Reason")),
+                List("Claim"), Sources,
+            ], NeedsSummary: true),
     ];
 
     /// <summary>The words that a front matter may give as its kind.</summary>

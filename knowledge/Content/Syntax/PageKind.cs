@@ -19,4 +19,5 @@ internal enum PageKind
     Check,
     Repair,
     Refusal,
+    Coverage,
 }
