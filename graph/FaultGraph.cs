@@ -38,6 +38,12 @@ public sealed class FaultGraph
         IEnumerable<Repair> repairs, AccessStates access) =>
         GraphBuilder.Build(faults, symptoms, checks, repairs, access);
 
+    /// <summary>The same graph with parts changed for nothing at another price.</summary>
+    /// <param name="factor">Times the price of now; 0 or more.</param>
+    public FaultGraph WithWrongParts(double factor) => Build(
+        Faults, Symptoms, Checks,
+        Repairs.Select(repair => repair with { WrongMinutes = repair.WrongMinutes * factor }), Access);
+
     public ImmutableArray<Fault> Faults { get; }
     public ImmutableArray<Symptom> Symptoms { get; }
     public ImmutableArray<Check> Checks { get; }

@@ -12,6 +12,9 @@ public sealed class ExactPlanner(int workLimit = ExactPlanner.UsualWorkLimit) : 
     /// <summary>Takes some 200 MB and some seconds with ten faults.</summary>
     public const int UsualWorkLimit = 2_000_000;
 
+    // Positions × faults × (checks + repairs): what fits into a gigabyte or so.
+    private const int MostWork = 1_500_000_000;
+
     private readonly int workLimit =
         workLimit > 0
             ? workLimit
@@ -20,15 +23,17 @@ public sealed class ExactPlanner(int workLimit = ExactPlanner.UsualWorkLimit) : 
     public Plan Plan(SequencingProblem problem, Position position)
     {
         BoundedSearch search = new(problem, position);
-        search.Run(workLimit);
-        search.RunAllActions(workLimit);
+        search.Run(WorkFor(problem));
+        search.RunAllActions(WorkFor(problem));
         return PlanReport.Of(problem, search);
     }
 
     public PlannedStep Next(SequencingProblem problem, Position position)
     {
         BoundedSearch search = new(problem, position);
-        search.Run(workLimit);
+        search.Run(WorkFor(problem));
         return PlanReport.Of(problem, search).Step;
     }
+
+    private int WorkFor(SequencingProblem problem) => Math.Min(workLimit, MostWork / Math.Max(1, problem.Size));
 }

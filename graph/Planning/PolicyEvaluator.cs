@@ -4,12 +4,15 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>The expected minutes of following a policy, by going through everything that can happen.</summary>
 /// <remarks>Remembers positions, so one evaluator may be asked about many positions of its problem.</remarks>
-public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy)
+/// <param name="mostPositions">Past so many positions it gives up.</param>
+public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy, int mostPositions = int.MaxValue)
 {
     private readonly PositionIndex index = new(problem);
     private readonly List<double> known = [];
 
-    /// <summary>Expected minutes to the end, when the faults are as likely as the position says.</summary>
+    /// <summary>
+    /// Expected minutes to the end, when the faults are as likely as the position says; not a number when it gave up.
+    /// </summary>
     /// <exception cref="InvalidOperationException">
     /// The policy stops before a repair, or proposes what cannot be done.
     /// </exception>
@@ -18,6 +21,7 @@ public sealed class PolicyEvaluator(SequencingProblem problem, IPolicy policy)
         if (problem.Objective == Objective.Isolate && position.WeightSpan.LiveFaults() < 2) return 0;
         if (!index.Add(position, out int number)) return known[number];
         known.Add(double.NaN);
+        if (known.Count > mostPositions) return double.NaN;
         double minutes = policy.Next(problem, position) switch
         {
             PlannedStep.DoCheck step => Through(position, step),

@@ -50,7 +50,7 @@ public sealed class SequencingProblem
     public AccessStates Access { get; }
 
     /// <summary>Faults × (checks + repairs): what weighing one position goes through.</summary>
-    internal int Size => Faults.Length * (Checks.Length + Repairs.Length);
+    public int Size => Faults.Length * (Checks.Length + Repairs.Length);
 
     internal int StateCount => Access.All.Length;
     internal double[] Priors { get; }

@@ -4,13 +4,18 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Graph.Testability;
 
 /// <summary>How well a symptom can be walked to its fault (terms of IEEE 1522, from memory).</summary>
+/// <param name="Weight">How often the symptom is met against the others, on the scale of the faults' weights.</param>
 /// <param name="Faults">How many faults are in question.</param>
 /// <param name="Detected">Share of the faults, by probability, to which some check gives a row of its own.</param>
 /// <param name="Groups">What no check tells apart, groups of one fault included; by their first fault.</param>
-/// <param name="Sessions">The sessions played; empty when there was nothing to play.</param>
+/// <param name="Walks">How the walks go; null when there was nothing to walk.</param>
+/// <param name="LeastMinutes">
+/// No policy takes fewer expected minutes, parts changed for nothing priced in; null when the policy cannot say.
+/// </param>
+/// <param name="PricedMinutes">The policy's minutes with the price of parts changed for nothing; null as above.</param>
 public sealed record SymptomFigures(
-    SymptomId Symptom, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups,
-    ImmutableArray<SessionTally> Sessions)
+    SymptomId Symptom, double Weight, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups,
+    WalkFigures? Walks, double? LeastMinutes, double? PricedMinutes)
 {
     /// <summary>
     /// Share of the faults, by probability, whose group at most so many repairs cure: what the checks could reach.
@@ -19,17 +24,6 @@ public sealed record SymptomFigures(
         Groups.Where(group => !group.Repairs.IsEmpty && group.Repairs.Length <= repairs)
             .Sum(group => group.Probability);
 
-    /// <summary>Share of the sessions that ended with a repair, at most so many being tried.</summary>
-    public double IsolatedTo(int repairs) => Share(session => session.Mended && session.Repairs <= repairs);
-
-    /// <summary>Share of the sessions that ended with handing the case over.</summary>
-    public double HandedOver => Share(session => !session.Mended);
-
-    public double MeanChecks => Mean(session => session.Checks);
-    public double MeanMinutes => Mean(session => session.Minutes);
-    public double MeanRepairsInVain => Mean(session => session.RepairsInVain);
-
-    private double Share(Func<SessionTally, bool> counts) => Mean(session => counts(session) ? 1 : 0);
-
-    private double Mean(Func<SessionTally, double> value) => Sessions.IsEmpty ? 0 : Sessions.Average(value);
+    /// <summary>How many faults look like the one present, itself included, on average.</summary>
+    public double MeanGroup => Groups.Sum(group => group.Probability * group.Faults.Length);
 }

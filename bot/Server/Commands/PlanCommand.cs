@@ -13,6 +13,7 @@ internal static class PlanCommand
     {
         var plan = new Command(
             "plan", """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
+        plan.Add(PlanCompare.Make(streams));
         plan.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return plan;
     }
@@ -22,7 +23,7 @@ internal static class PlanCommand
         try
         {
             var problem = PlanRequest.Problem(request);
-            var position = PlanRequest.Position(request, problem);
+            var position = PlanPosition.Read(request, problem);
             return Shown(Request.OptionalText(request, "id"), Planner(request), problem, position);
         }
         catch (ArgumentException error)
@@ -50,7 +51,8 @@ internal static class PlanCommand
 
         // The plan of an exact planner is followed to the end: its minutes are the cost of its policy.
         double policyCost = planner is ExactPlanner && plan.IsExact
-            ? plan.Minutes : new PolicyEvaluator(problem, planner).Minutes(position);
+            ? plan.Minutes
+            : new PolicyEvaluator(problem, planner, MostPositions(problem)).Minutes(position);
         return new JsonObject
         {
             ["id"] = id,
@@ -58,8 +60,12 @@ internal static class PlanCommand
             ["access"] = access,
             ["firstAction"] = action,
             ["expectedCost"] = plan.Minutes,
-            ["policyCost"] = policyCost,
+            ["policyCost"] = double.IsNaN(policyCost) ? null : policyCost,
+            ["lowerBound"] = plan.LowerBound,
             ["exact"] = plan.IsExact,
         };
     }
+
+    // Going through everything that can happen takes for ever with dozens of noisy checks: then the cost is null.
+    private static int MostPositions(SequencingProblem problem) => Math.Clamp(4_000_000 / problem.Size, 300, 50_000);
 }

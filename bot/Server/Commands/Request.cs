@@ -31,6 +31,21 @@ internal static class Request
             ? number.GetDouble()
             : throw new RequestException($"\"{name}\" must be a number");
 
+    /// <summary>A string that stands by itself in a list.</summary>
+    /// <exception cref="RequestException">It is not a string.</exception>
+    public static string Name(JsonElement item) => item.ValueKind == JsonValueKind.String
+        ? item.GetString()! : throw new RequestException($"{item.GetRawText()} must be a string");
+
+    /// <exception cref="RequestException">It is not an object, or has a member twice.</exception>
+    public static IEnumerable<JsonProperty> Members(JsonElement part, string name)
+    {
+        if (part.ValueKind != JsonValueKind.Object) throw new RequestException($"\"{name}\" must be an object");
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (JsonProperty member in part.EnumerateObject())
+            yield return seen.Add(member.Name)
+                ? member : throw new RequestException($"\"{name}\" has \"{member.Name}\" twice");
+    }
+
     /// <exception cref="RequestException">It is missing or not a list.</exception>
     public static IEnumerable<JsonElement> Items(JsonElement request, string name) =>
         Part(request, name) is { ValueKind: JsonValueKind.Array } list

@@ -43,10 +43,10 @@ public sealed class AssessmentTests
     public void Assess_CertainCheck_EverySessionTakesOneCheckAndOneRepair()
     {
         SymptomFigures figures = Assess(Parts.Repair("rab", 10, "a", "b"), Parts.Repair("rc", 10, "c")).Symptoms[0];
-        Assert.Equal(1, figures.MeanChecks);
-        Assert.Equal(11, figures.MeanMinutes, 1e-12);
-        Assert.Equal(0, figures.MeanRepairsInVain);
-        Assert.Equal(1, figures.IsolatedTo(1));
+        Assert.Equal(1, figures.Walks!.Checks.Value);
+        Assert.Equal(11, figures.Walks.Minutes.Value, 1e-12);
+        Assert.Equal(0, figures.Walks.RepairsInVain.Value);
+        Assert.Equal(1, figures.Walks.IsolatedTo[0].Value);
     }
 
     [Fact]
@@ -54,25 +54,71 @@ public sealed class AssessmentTests
     {
         SymptomFigures figures =
             Assess(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c")).Symptoms[0];
-        Assert.InRange(figures.MeanRepairsInVain, 0.1, 0.6);
-        Assert.InRange(figures.IsolatedTo(1), 0.4, 0.9);
-        Assert.Equal(1, figures.IsolatedTo(2));
+        Assert.InRange(figures.Walks!.RepairsInVain.Value, 0.1, 0.6);
+        Assert.InRange(figures.Walks.IsolatedTo[0].Value, 0.4, 0.9);
+        Assert.Equal(1, figures.Walks.IsolatedTo[1].Value);
     }
 
     [Fact]
     public void Assess_FaultWithoutRepair_IsHandedOver()
     {
         SymptomFigures figures = Assess(Parts.Repair("rab", 10, "a", "b")).Symptoms[0];
-        Assert.InRange(figures.HandedOver, 0.2, 0.5);
-        Assert.Equal(1 - figures.HandedOver, figures.IsolatedTo(3), 1e-12);
+        Assert.InRange(figures.Walks!.HandedOver.Value, 0.2, 0.5);
+        Assert.Equal(1 - figures.Walks.HandedOver.Value, figures.Walks.IsolatedTo[2].Value, 1e-12);
     }
 
     [Fact]
-    public void Assess_SameSeed_GivesTheSameSessions()
+    public void Assess_SameSeed_GivesTheSameFigures()
     {
         Repair[] repairs = [Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c")];
-        Assert.Equal(Assess(repairs).Symptoms[0].Sessions.ToArray(), Assess(repairs).Symptoms[0].Sessions.ToArray());
+        WalkFigures first = Assess(repairs).Symptoms[0].Walks!, second = Assess(repairs).Symptoms[0].Walks!;
+        Assert.Equal(first.Minutes, second.Minutes);
+        Assert.Equal(first.IsolatedTo.ToArray(), second.IsolatedTo.ToArray());
     }
+
+    // By hand: the check tells c from a and b. c, one in three: 1 + 10. a or b, two in three: 1 + 10, and half of them
+    // 10 more.
+    [Fact]
+    public void Assess_FewPositions_IsExact()
+    {
+        WalkFigures walks = Exact(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
+        Assert.True(walks.IsExact);
+        Assert.Equal(1, walks.Checks.Value, 1e-12);
+        Assert.Equal(11 + 10.0 / 3, walks.Minutes.Value, 1e-12);
+        Assert.Equal(1.0 / 3, walks.RepairsInVain.Value, 1e-12);
+        Assert.Equal(2.0 / 3, walks.IsolatedTo[0].Value, 1e-12);
+        Assert.Equal(1, walks.IsolatedTo[1].Value, 1e-12);
+        Assert.Equal(0, walks.Minutes.HalfWidth);
+    }
+
+    [Fact]
+    public void Assess_PlayedAndExact_AgreeWithinTheInterval()
+    {
+        Repair[] repairs = [Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 25, "b")];
+        WalkFigures exact = Exact(repairs), played = Assess(repairs).Symptoms[0].Walks!;
+        Assert.InRange(exact.Minutes.Value, played.Minutes.Value - 2 * played.Minutes.HalfWidth, played.Minutes.Value + 2 * played.Minutes.HalfWidth);
+        Assert.InRange(exact.HandedOver.Value, played.HandedOver.Value - 2 * played.HandedOver.HalfWidth, played.HandedOver.Value + 2 * played.HandedOver.HalfWidth);
+    }
+
+    [Fact]
+    public void Overall_OneSymptom_IsThatSymptom()
+    {
+        TestabilityReport report = Assess(Parts.Repair("rab", 10, "a", "b"), Parts.Repair("rc", 10, "c"));
+        Assert.Equal(report.Symptoms[0].Walks!.Minutes, report.Overall.Walks!.Minutes);
+        Assert.Equal(report.Symptoms[0].MeanGroup, report.Overall.MeanGroup, 1e-12);
+        Assert.Equal(5.0 / 3, report.Overall.MeanGroup, 1e-12);
+    }
+
+    [Fact]
+    public void WithWrongParts_Factor_MultipliesThePrice()
+    {
+        FaultGraph graph = Graph(
+            Parts.Repair("ra", 10, "a") with { WrongMinutes = 1 }, Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
+        Assert.Equal(5, graph.WithWrongParts(5).Find(new RepairId("ra"))!.WrongMinutes);
+    }
+
+    private static WalkFigures Exact(params Repair[] repairs) =>
+        new Assessment(Graph(repairs), Technician, new LivePlanner()) { MostPositions = 100 }.Assess(0, 42).Symptoms[0].Walks!;
 
     [Fact]
     public void Assess_NegativeSessions_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() =>
@@ -81,7 +127,7 @@ public sealed class AssessmentTests
     private static Situation Technician => new(new Role("technician", 2), Parts.Any);
 
     private static TestabilityReport Assess(params Repair[] repairs) =>
-        new Assessment(Graph(repairs), Technician, new LivePlanner()).Assess(sessions: 200, seed: 42);
+        new Assessment(Graph(repairs), Technician, new LivePlanner()).Assess(walks: 200, seed: 42);
 
     private static FaultGraph Graph(params Repair[] repairs) => FaultGraph.Build(
         [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c")],
