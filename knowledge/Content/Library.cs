@@ -10,6 +10,10 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>Everything a content folder says, compiled and ready for use. Immutable; ordered by id (ordinal).</summary>
 public sealed record Library
 {
+    // The row of the table of prices that says what a second visit by somebody else costs, and its value without it.
+    private const string LeftToOthers = "work left to somebody else";
+    private const double UsualHandOver = 240;
+
     /// <summary>The first 16 hexadecimal digits of the SHA-256 of all pages and pictures.</summary>
     public required string Version { get; init; }
 
@@ -55,6 +59,9 @@ public sealed record Library
 
     /// <summary>What is priced in minutes although it takes none.</summary>
     public required ImmutableSortedDictionary<string, double> Prices { get; init; }
+
+    /// <summary>What it costs to leave a case to somebody else, minutes.</summary>
+    public double HandOverMinutes => Prices.GetValueOrDefault(LeftToOthers, UsualHandOver);
 
     /// <summary>The inputs of a check's calculation, those that the series gives included.</summary>
     /// <exception cref="ArgumentException">The check calculates nothing, or is not for the series.</exception>

@@ -9,10 +9,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Chooses the next step of a walk: least expected minutes to a verified repair, within what this person may do here.</summary>
 internal sealed class StepChooser(Library library)
 {
-    // The row of the table of prices that says what a second visit by somebody else costs, and its value where there is none.
-    private const string LeftToOthers = "work left to somebody else";
-    private const double DefaultHandOver = 240;
-
     private readonly LivePlanner _planner = new();
 
     /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
@@ -45,7 +41,7 @@ internal sealed class StepChooser(Library library)
         BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotHere(view)],
         BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id))],
         RefusedAccess = [.. view.State.AccessRefused.Select(id => new AccessId(id))],
-        HandOverMinutes = library.Prices.GetValueOrDefault(LeftToOthers, DefaultHandOver),
+        HandOverMinutes = library.HandOverMinutes,
     };
 
     // Not on this series, or not of this person.

@@ -7,6 +7,19 @@ internal static class ContentCommand
 {
     public static Command Make(Streams streams)
     {
+        var folder = Folder();
+        var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
+        check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));
+        return new Command("content", "Work on the pages.")
+        {
+            check, ContentSimulate.Make(streams), new ContentStats(streams).Make(), ContentExport.Make(streams),
+            ContentImport.Make(streams),
+        };
+    }
+
+    /// <summary>The folder of the pages, as an argument.</summary>
+    public static Argument<string?> Folder()
+    {
         var folder = new Argument<string?>("folder")
         {
             Description = "The folder of the pages; content when not given.",
@@ -19,8 +32,6 @@ internal static class ContentCommand
             if (result.Tokens.Any(token => token.Value.StartsWith('-')))
                 result.AddError($"there is no option {result.Tokens[0].Value}");
         });
-        var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
-        check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));
-        return new Command("content", "Work on the pages.") { check, ContentSimulate.Make(streams) };
+        return folder;
     }
 }

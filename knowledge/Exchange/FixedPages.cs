@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Exchange;
+
+/// <summary>The pages that every folder of content needs, whatever its faults.</summary>
+internal static class FixedPages
+{
+    public const string Index =
+        """
+        ---
+        kind: index
+        id: index
+        ---
+        # Start here
+        - [Words](words.md), [sources](sources.md), [phrases](phrases.md), [glossary](glossary.md), [roles](roles.md)
+        - [Closed and running](access/closed-running.md)
+        - [Isolated and open](access/isolated-open.md)
+
+        """;
+
+    public const string Words =
+        """
+        ---
+        kind: words
+        id: words
+        ---
+        # Words
+
+        ## Likelihoods
+        | Word | Value | Source |
+        |---|---|---|
+        | always | 0.98 | [Common practice](sources.md#common-practice) |
+        | never | 0.01 | [Common practice](sources.md#common-practice) |
+
+        ## Frequencies
+        | Word | Value | Source |
+        |---|---|---|
+
+        """;
+
+    public static ImmutableSortedDictionary<string, string> All { get; } = ImmutableSortedDictionary.CreateRange(
+        StringComparer.Ordinal,
+        [
+            KeyValuePair.Create("sources.md",
+                """
+                ---
+                kind: sources
+                id: sources
+                ---
+                # Sources
+
+                ## Common practice
+                Common practice, no source.
+
+                """),
+            KeyValuePair.Create("phrases.md",
+                """
+                ---
+                kind: phrases
+                id: phrases
+                ---
+                # Phrases
+
+                ## greeting
+                To do: write the phrases that the assistant says.
+
+                """),
+            KeyValuePair.Create("glossary.md",
+                """
+                ---
+                kind: glossary
+                id: glossary
+                ---
+                # Glossary
+
+                ## Parts
+                | Concept | Also said as | Often misspelt |
+                |---|---|---|
+                | unit | machine | |
+
+                """),
+            KeyValuePair.Create("roles.md",
+                """
+                ---
+                kind: roles
+                id: roles
+                ---
+                # Roles
+
+                ## Roles
+                | Role | Rank | Name | May do |
+                |---|---|---|---|
+                | owner | 0 | owner | Look and listen. |
+                | technician | 1 | technician | Open covers and measure. |
+
+                """),
+            KeyValuePair.Create("access/closed-running.md",
+                """
+                ---
+                kind: access
+                id: closed-running
+                start: true
+                verify: true
+                who: owner
+                ---
+                # Closed and running
+                All covers are on.
+
+                ## Steps
+                | Do | Reading | Safe when |
+                |---|---|---|
+                | To do: say how the unit is brought here. | | |
+
+                ## Ways here
+                | From | Minutes |
+                |---|---|
+                | [Isolated and open](isolated-open.md) | 5 |
+
+                """),
+            KeyValuePair.Create("access/isolated-open.md",
+                """
+                ---
+                kind: access
+                id: isolated-open
+                who: technician
+                ---
+                # Isolated and open
+                Switched off, locked, proved dead, then opened.
+
+                ## Steps
+                | Do | Reading | Safe when |
+                |---|---|---|
+                | To do: say how the unit is isolated, locked, discharged and proved dead, with the readings. | | |
+
+                ## Ways here
+                | From | Minutes |
+                |---|---|
+                | [Closed and running](closed-running.md) | 5 |
+
+                """),
+        ]);
+
+    /// <summary>The source of numbers nobody has sourced yet.</summary>
+    /// <param name="up">The way from the page to the folder of all pages.</param>
+    public static string Source(string up) => $"[Common practice]({up}sources.md#common-practice)";
+}

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace DxAssistant.Knowledge.Exchange;
+
+/// <summary>
+/// Reads a matrix from CSV: what <see cref="MatrixWriter"/> writes, or a plain one, whose first column names the faults
+/// and whose others are checks with P(the check fails | fault), mostly 0 and 1.
+/// </summary>
+public sealed class MatrixReader
+{
+    // How far from 1 a row of a check may sum.
+    private const double RowTolerance = 1e-3;
+
+    private static readonly ImmutableArray<string> PassFail = ["pass", "fail"];
+
+    private readonly ImmutableArray<string> head;
+    private readonly ImmutableArray<ImmutableArray<string>> rows;
+
+    private MatrixReader(ImmutableArray<ImmutableArray<string>> all) => (head, rows) = (all[0], all[1..]);
+
+    /// <exception cref="FormatException">It is not such a table; the message says where and what.</exception>
+    public static DependencyMatrix Read(string text)
+    {
+        ImmutableArray<ImmutableArray<string>> all = [.. CommaSeparated.Rows(text.TrimStart('\uFEFF'))];
+        if (all.Length < 2) throw new FormatException("needs a row of heads and a row for each fault");
+        return new MatrixReader(all).ToMatrix();
+    }
+
+    private DependencyMatrix ToMatrix()
+    {
+        for (int row = 0; row < rows.Length; row++)
+            if (rows[row].Length != head.Length)
+                throw new FormatException($"row {row + 2} has {rows[row].Length} fields, the heads are {head.Length}");
+        RefuseTwice(head, "column");
+        RefuseTwice(rows.Select(row => row[0]), "fault");
+        return new DependencyMatrix([.. rows.Select(ToFault)], [.. ToSymptoms()], [.. ToChecks()]);
+    }
+
+    private MatrixFault ToFault(ImmutableArray<string> row, int number)
+    {
+        int weight = head.IndexOf(MatrixWriter.Weight), repairs = head.IndexOf(MatrixWriter.Repairs);
+        double weighs = weight < 0 ? 1 : Cell(number, weight, 1e9);
+        if (weighs <= 0) throw new FormatException($"row {number + 2}: the weight must be above 0");
+        return new MatrixFault(
+            row[0], weighs,
+            repairs < 0 ? [] : [.. row[repairs].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
+    }
+
+    private IEnumerable<MatrixSymptom> ToSymptoms() =>
+        from column in Enumerable.Range(1, head.Length - 1)
+        where head[column].StartsWith(MatrixWriter.Symptom, StringComparison.Ordinal)
+        select new MatrixSymptom(head[column][MatrixWriter.Symptom.Length..], Enumerable.Range(0, rows.Length)
+            .Where(row => rows[row][column].Trim().Length > 0 && Cell(row, column) > 0)
+            .ToImmutableSortedDictionary(row => rows[row][0], row => Cell(row, column), StringComparer.Ordinal));
+
+    private IEnumerable<MatrixCheck> ToChecks() => Enumerable.Range(1, head.Length - 1)
+        .Where(column => !head[column].StartsWith(MatrixWriter.Symptom, StringComparison.Ordinal)
+            && head[column] is not (MatrixWriter.Weight or MatrixWriter.Repairs))
+        .GroupBy(column => CheckOf(head[column]).Check)
+        .Select(columns => ToCheck(columns.Key, [.. columns]));
+
+    private MatrixCheck ToCheck(string id, ImmutableArray<int> columns)
+    {
+        bool plain = CheckOf(head[columns[0]]).Outcome is null;
+        ImmutableArray<string> outcomes = plain ? PassFail : [.. columns.Select(column => CheckOf(head[column]).Outcome!)];
+        return outcomes.Length < 2
+            ? throw new FormatException($"check {id} has one outcome only")
+            : new MatrixCheck(id, outcomes, Enumerable.Range(0, rows.Length).ToImmutableSortedDictionary(
+                row => rows[row][0], row => plain ? Failing(Cell(row, columns[0])) : Shares(id, row, columns),
+                StringComparer.Ordinal));
+    }
+
+    private ImmutableArray<double> Shares(string id, int row, ImmutableArray<int> columns)
+    {
+        ImmutableArray<double> shares = [.. columns.Select(column => Cell(row, column))];
+        return Math.Abs(shares.Sum() - 1) <= RowTolerance
+            ? shares
+            : throw new FormatException($"row {row + 2}: the outcomes of check {id} do not sum to 1");
+    }
+
+    private static ImmutableArray<double> Failing(double fails) => [1 - fails, fails];
+
+    private static (string Check, string? Outcome) CheckOf(string name)
+    {
+        if (!name.StartsWith(MatrixWriter.Check, StringComparison.Ordinal)) return (name, null);
+        int outcome = name.IndexOf(MatrixWriter.Outcome, StringComparison.Ordinal);
+        return outcome < 0
+            ? (name, null)
+            : (name[MatrixWriter.Check.Length..outcome], name[(outcome + MatrixWriter.Outcome.Length)..]);
+    }
+
+    private double Cell(int row, int column, double most = 1)
+    {
+        string cell = rows[row][column].Trim();
+        if (cell.Length == 0) return 0;
+        return double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+            && value >= 0 && value <= most
+            ? value
+            : throw new FormatException(
+                string.Create(CultureInfo.InvariantCulture, $"row {row + 2}, column {head[column]}: {cell} is not a number from 0 to {most}"));
+    }
+
+    private static void RefuseTwice(IEnumerable<string> names, string kind)
+    {
+        HashSet<string> seen = new(StringComparer.Ordinal);
+        foreach (string name in names)
+            if (name.Trim().Length == 0) throw new FormatException($"a {kind} has no name");
+            else if (!seen.Add(name)) throw new FormatException($"{kind} {name} is there twice");
+    }
+}

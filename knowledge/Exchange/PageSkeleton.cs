@@ -1,0 +1,203 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+
+namespace DxAssistant.Knowledge.Exchange;
+
+/// <summary>Pages that hold what a matrix says; what it does not say is marked <see cref="ToDo"/> on the page.</summary>
+public sealed class PageSkeleton
+{
+    /// <summary>Stands wherever a person must write something.</summary>
+    public const string ToDo = "To do:";
+
+    private const string NoneOfThese = "none-of-these", Watch = "watch-and-record", OnlySymptom = "does-not-work";
+
+    // A page takes probabilities above 0 and below 1: nothing is certain.
+    private const double Least = 0.001;
+
+    private readonly DependencyMatrix matrix;
+    private readonly PageIds ids = new();
+    private readonly ImmutableArray<double> weights;
+
+    private PageSkeleton(DependencyMatrix matrix)
+    {
+        this.matrix = matrix;
+        weights = [.. matrix.Faults.Select(fault => fault.Weight).Distinct().Order()];
+    }
+
+    /// <summary>The pages by path, and what is left to do, page by page.</summary>
+    public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Of(DependencyMatrix matrix)
+    {
+        var pages = new PageSkeleton(Completed(matrix)).Pages();
+        return (pages, [.. pages.SelectMany(page => page.Value.Split('\n')
+            .Where(line => line.Contains(ToDo, StringComparison.Ordinal)).Select(line => $"{page.Key}: {line.Trim()}"))]);
+    }
+
+    // Pages need a symptom to begin with, and the fault that stands for none of those known.
+    private static DependencyMatrix Completed(DependencyMatrix given)
+    {
+        DependencyMatrix matrix = given.Symptoms.IsEmpty
+            ? given with
+            {
+                Symptoms = [new MatrixSymptom(OnlySymptom, given.Faults.ToImmutableSortedDictionary(
+                    fault => fault.Id, _ => 0.9, StringComparer.Ordinal))],
+            }
+            : given;
+        if (matrix.Faults.Any(fault => fault.Id == NoneOfThese)) return matrix;
+        return matrix with
+        {
+            Faults = matrix.Faults.Add(new MatrixFault(NoneOfThese, matrix.Faults.Min(fault => fault.Weight), [Watch])),
+            Symptoms = [.. matrix.Symptoms.Select(symptom => symptom with { Causes = symptom.Causes.SetItem(NoneOfThese, 0.1) })],
+            Checks = [.. matrix.Checks.Select(check => check with
+            {
+                Rows = check.Rows.SetItem(NoneOfThese, [.. check.Outcomes.Select(_ => 1.0 / check.Outcomes.Length)]),
+            })],
+        };
+    }
+
+    private ImmutableSortedDictionary<string, string> Pages()
+    {
+        var pages = ImmutableSortedDictionary.CreateBuilder<string, string>(StringComparer.Ordinal);
+        foreach ((string path, string text) in FixedPages.All) pages[path] = text;
+        pages["words.md"] = FixedPages.Words + string.Concat(weights.Select((weight, place) =>
+            $"| weight-{place + 1} | {Number(weight)} | {FixedPages.Source("")} |\n"));
+        foreach (MatrixFault fault in matrix.Faults) pages[$"faults/{ids.Of(fault.Id)}.md"] = Page(fault);
+        foreach (string repair in matrix.Faults.SelectMany(RepairsOf).Distinct()) pages[$"repairs/{ids.Of(repair)}.md"] = Repair(repair);
+        foreach (MatrixSymptom symptom in matrix.Symptoms) pages[$"symptoms/{ids.Of(symptom.Id)}.md"] = Page(symptom);
+        foreach (MatrixCheck check in matrix.Checks) pages[$"checks/{ids.Of(check.Id)}.md"] = Page(check);
+        pages["index.md"] = FixedPages.Index + string.Concat(
+            matrix.Symptoms.Select(symptom => $"- {Link("symptoms/", symptom.Id)}\n")
+                .Concat(matrix.Checks.Select(check => $"- {Link("checks/", check.Id)}\n")));
+        return pages.ToImmutable();
+    }
+
+    private IEnumerable<string> RepairsOf(MatrixFault fault) => fault.Repairs.IsEmpty ? [$"mend-{ids.Of(fault.Id)}"] : fault.Repairs;
+
+    private string Page(MatrixFault fault) =>
+        $"""
+        ---
+        kind: fault
+        id: {ids.Of(fault.Id)}
+        frequency: weight-{weights.IndexOf(fault.Weight) + 1}
+        site: true
+        ---
+        # {Title(fault.Id)}
+        {ToDo} say what it is, and whether a part failed (front matter part) or the site is to blame.
+
+        ## Said as
+        - {Title(fault.Id).ToLowerInvariant()}
+
+        ## Seen
+        {ToDo} say what is seen and heard.
+
+        ## Measured
+        {ToDo} say what readings show.
+
+        ## Proof
+        {ToDo} say what proves it.
+
+        ## Repair
+        {string.Join('\n', RepairsOf(fault).Select(repair => $"- {Link("../repairs/", repair)}"))}
+
+        ## Beware
+        - {ToDo} name the cautions.
+
+        ## Warranty
+        {ToDo} say what the warranty desk wants to see.
+
+        """;
+
+    private string Repair(string repair) =>
+        $"""
+        ---
+        kind: repair
+        id: {ids.Of(repair)}
+        minutes: 30
+        verify-minutes: 10
+        access: [isolated-open]
+        who: technician
+        parts: []
+        ---
+        # {Title(repair)}
+        {ToDo} give minutes, access state, role and parts in the front matter; those there are made up.
+
+        ## Steps
+        1. {ToDo} say how it is done.
+
+        ## Verify
+        Does the unit run for ten minutes without the complaint?
+
+        ## Sources
+        - {FixedPages.Source("../")}
+
+        """;
+
+    private string Page(MatrixSymptom symptom) =>
+        $"""
+        ---
+        kind: symptom
+        id: {ids.Of(symptom.Id)}
+        ---
+        # {Title(symptom.Id)}
+        {ToDo} say what is seen.
+
+        ## Said as
+        - {Title(symptom.Id).ToLowerInvariant()}
+
+        ## Causes
+        | Fault | How often |
+        |---|---|
+        {Lines(symptom.Causes.Select(cause => $"| {Link("../faults/", cause.Key)} | {Probability(cause.Value)} |"))}
+
+        """;
+
+    private string Page(MatrixCheck check) =>
+        $"""
+        ---
+        kind: check
+        id: {ids.Of(check.Id)}
+        minutes: 5
+        access: [isolated-open]
+        who: technician
+        ---
+        # {Title(check.Id)}
+        {ToDo} give minutes, access state and role in the front matter; those there are made up.
+
+        ## Ask
+        {ToDo} ask for {Title(check.Id).ToLowerInvariant()}?
+
+        ## How
+        1. {ToDo} say how it is done.
+
+        ## Outcomes
+        | Outcome | Answer |
+        |---|---|
+        {Lines(check.Outcomes.Select(outcome => $"| {ids.Of(outcome)} | {Title(outcome)} |"))}
+
+        ## Likelihoods
+        | Fault | {string.Join(" | ", check.Outcomes.Select(ids.Of))} |
+        |---|{string.Concat(check.Outcomes.Select(_ => "---|"))}
+        {Lines(matrix.Faults.Select(fault => $"| {Link("../faults/", fault.Id)} | {Shares(check.Rows[fault.Id])} |"))}
+        | every other fault | {Shares([.. check.Outcomes.Select(_ => 1.0 / check.Outcomes.Length)])} |
+
+        ## Sources
+        - {FixedPages.Source("../")}
+
+        """;
+
+    private string Link(string folder, string id) => $"[{Title(id)}]({folder}{ids.Of(id)}.md)";
+
+    private string Title(string id)
+    {
+        string words = ids.Of(id).Replace('-', ' ');
+        return char.ToUpperInvariant(words[0]) + words[1..];
+    }
+
+    private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines);
+
+    private static string Shares(ImmutableArray<double> row) => string.Join(" | ", row.Select(Probability));
+
+    private static string Probability(double value) => Number(Math.Clamp(value, Least, 1 - Least));
+
+    private static string Number(double value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
+}
