@@ -15,6 +15,9 @@ internal sealed class ContentStats(Streams streams)
     // The factors by which the price of a wrong part is changed to see what minutes and parts trade for.
     private static readonly double[] Factors = [0, 0.5, 1, 2, 4];
 
+    // Symptoms whose walks have more positions than this are played: most have thousands.
+    private const int ExactWithin = 50;
+
     private readonly Argument<string?> folder = ContentCommand.Folder();
     private readonly Option<string?> series = new("--series") { Description = "Only this series.", HelpName = "ID" };
     private readonly Option<string?> who = new("--who")
@@ -72,7 +75,7 @@ internal sealed class ContentStats(Streams streams)
         int done = 0;
         Assessment assessment = new(graph, situation, new LivePlanner(call.GetValue(work)))
         {
-            MostPositions = call.GetValue(walks),
+            MostPositions = Math.Min(call.GetValue(walks), ExactWithin),
             Progress = symptom => streams.Error.Write($"\r{page.Id}: {++done} symptoms, {symptom,-40}"),
         };
         ImmutableHashSet<FaultId> applicable =

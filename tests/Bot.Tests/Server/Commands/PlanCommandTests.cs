@@ -57,6 +57,88 @@ public sealed class PlanCommandTests
         Assert.NotEmpty(run.Json[0].GetProperty("error").GetString()!);
     }
 
+    // Each names what is wrong, in one line, and never more than an error of that line.
+    [Theory]
+    [InlineData("\"prior\":0.5", "\"prior\":0.4", "the priors sum to 0.9, not to 1")]
+    [InlineData("\"prior\":0.5", "\"prior\":-0.5", "the prior of fault f1 must be a number from 0 to 1, not -0.5")]
+    [InlineData("\"prior\":0.5", "\"prior\":1e999", "the prior of fault f1 must be a number from 0 to 1, not 1e999")]
+    [InlineData("\"prior\":0.5", "\"prior\":\"NaN\"", "the prior of fault f1 must be a number from 0 to 1, not \"NaN\"")]
+    [InlineData("\"cost\":3", "\"cost\":-3", "the cost of check c1 must be a number from 0 to 1000000000, not -3")]
+    [InlineData("\"cost\":3", "\"cost\":1e308", "the cost of check c1 must be a number from 0 to 1000000000, not 1e308")]
+    [InlineData("\"cost\":9", "\"cost\":null", "the cost of repair r1 must be a number from 0 to 1000000000, not null")]
+    [InlineData("[[0,5],[5,0]]", "[[0,5],[-5,0]]", "the transitionCost from b to a must be a number from 0 to 1000000000, not -5")]
+    [InlineData("[[0,5],[5,0]]", "[[1,5],[5,0]]", "the transitionCost from a to itself must be 0")]
+    [InlineData("[[0,5],[5,0]]", "[[0,5]]", "\"transitionCost\" must be 2 rows of 2 numbers")]
+    [InlineData("\"fail\":0.9", "\"fail\":0.8", "the likelihoods of check c1 given fault f1 do not sum to 1")]
+    [InlineData("\"fail\":0.9", "\"nail\":0.9", "check c1 has no outcome nail")]
+    [InlineData("\"likelihood\":{\"f1\"", "\"likelihood\":{\"f9\"", "check c1: there is no fault f9")]
+    [InlineData("\"fixes\":[\"f1\"]", "\"fixes\":[\"f9\"]", "repair r1: there is no fault f9")]
+    [InlineData("\"fixes\":[\"f1\"]", "\"fixes\":[1]", "1 must be a string")]
+    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c1\",\"outcome\":\"pass\"},{\"check\":\"c1\",\"outcome\":\"pass\"}]", "\"seen\": check c1 is there twice")]
+    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c2\",\"outcome\":\"third\"}]", "check c2 cannot show third here")]
+    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c9\",\"outcome\":\"pass\"}]", "the problem has no check c9")]
+    [InlineData("\"startState\":\"a\"", "\"startState\":\"z\"", "there is no access state z")]
+    public async Task Plan_PartOutOfItsRange_IsSaidInOneLine(string right, string wrong, string message)
+    {
+        const string sound = """
+            {"id":"x","accessStates":["a","b"],"transitionCost":[[0,5],[5,0]],"startState":"a","verifyState":null,"faults":[{"id":"f1","prior":0.5},{"id":"f2","prior":0.5}],"checks":[{"id":"c1","cost":3,"access":["a"],"outcomes":["pass","fail"],"likelihood":{"f1":{"pass":0.1,"fail":0.9},"f2":{"pass":1,"fail":0}}},{"id":"c2","cost":1,"access":["a"],"outcomes":["first","second","third"],"likelihood":{"f1":{"first":1,"second":0,"third":0},"f2":{"first":0.5,"second":0.5,"third":0}}}],"repairs":[{"id":"r1","cost":9,"verifyCost":1,"access":["b"],"fixes":["f1"]},{"id":"r2","cost":8,"verifyCost":1,"access":["a"],"fixes":["f2"]}],"seen":[]}
+            """;
+        Assert.Contains(right, sound, StringComparison.Ordinal);
+
+        var good = await Run.OfAsync(sound, "plan");
+        var bad = await Run.OfAsync(sound.Replace(right, wrong, StringComparison.Ordinal), "plan");
+
+        Assert.Equal(0, good.Code);
+        Assert.Equal(1, bad.Code);
+        Assert.Equal(message, bad.Json[0].GetProperty("error").GetString());
+    }
+
+    [Fact]
+    public async Task Plan_DetourThatPays_IsRefused()
+    {
+        var asked = SequencingFile.Asked(SequencingFile.Problem("s-access-03"), "live");
+        asked["transitionCost"] = JsonNode.Parse("[[0,90,3],[5,0,4],[3,12,0]]");
+
+        var run = await Run.OfAsync(asked.ToJsonString(), "plan");
+
+        Assert.Contains("a detour must not pay", run.Json[0].GetProperty("error").GetString(), StringComparison.Ordinal);
+    }
+
+    // 30 faults, 40 noisy checks: nobody can go through all that can happen, and the answer says so.
+    [Fact]
+    public async Task Plan_ProblemTooLargeToGoThrough_HasNoPolicyCostButBounds()
+    {
+        var run = await Run.OfAsync(SequencingFile.Noisy(faults: 30, checks: 40).ToJsonString(), "plan");
+
+        var answer = run.Json[0];
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("policyCost").ValueKind);
+        Assert.InRange(
+            answer.GetProperty("lowerBound").GetDouble(), 1, answer.GetProperty("expectedCost").GetDouble());
+    }
+
+    [Fact]
+    public async Task Compare_ReferenceFile_ShowsEveryTypeAndThePublishedValues()
+    {
+        string file = SequencingFile.WithFirst(problems: 8);
+        try
+        {
+            var run = await Run.OfAsync("", "plan", "compare", file);
+
+            Assert.Equal(0, run.Code);
+            Assert.Contains("| published | 6 | 1.0000 / 1.000 | 1.0000 / 1.000 |", run.Output, StringComparison.Ordinal);
+            Assert.Contains("| perfect | 2 |", run.Output, StringComparison.Ordinal);
+            Assert.Contains("| thm-cost-cluster-inside-information | 21.95 | 21.95 |", run.Output, StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
+    [Fact]
+    public async Task Compare_NoSuchFile_IsAWrongCall() =>
+        Assert.Equal(2, (await Run.OfAsync("", "plan", "compare", "no-such-file.json")).Code);
+
     [Theory]
     [InlineData("mode", "\"fast\"")]
     [InlineData("state", "\"nowhere\"")]

@@ -1,0 +1,133 @@
+using System.Xml.Linq;
+using DxAssistant.Bot.Tests.Cases;
+
+namespace DxAssistant.Bot.Tests.Server.Commands;
+
+public sealed class ContentExchangeTests
+{
+    private static readonly string Tiny = SourceFolder.Find("tests/Knowledge.Tests/Content/Tiny");
+
+    // There and back: pages, matrix, pages, the same matrix.
+    [Fact]
+    public async Task Import_ExportedMatrix_MakesPagesThatExportTheSame()
+    {
+        using var folder = new TemporaryFolder();
+        string first = folder.File("first.csv"), pages = folder.File("pages"), second = folder.File("second.csv");
+        await Run.OfAsync("", "content", "export", "matrix", Tiny, "--to", first);
+
+        var import = await Run.OfAsync("", "content", "import", first, "--to", pages);
+        var check = await Run.OfAsync("", "content", "check", pages);
+        await Run.OfAsync("", "content", "export", "matrix", pages, "--to", second);
+
+        Assert.Equal(0, import.Code);
+        Assert.Equal(0, check.Code);
+        Assert.Equal(Cells(first), Cells(second));
+    }
+
+    [Fact]
+    public async Task Import_PlainTable_MakesPagesWithoutErrorsAndSaysWhatIsLeft()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv"), pages = folder.File("pages");
+        File.WriteAllText(table, "fault,Lamp test,Ohm test\r\n\"Motor, burnt\",1,0\r\nPlug loose,0,1\r\n");
+
+        var import = await Run.OfAsync("", "content", "import", table, "--to", pages);
+        var check = await Run.OfAsync("", "content", "check", pages);
+
+        Assert.Equal(0, check.Code);
+        Assert.Contains("faults/motor-burnt.md: To do: say what proves it.", import.Output, StringComparison.Ordinal);
+        Assert.Contains("| [Motor burnt](../faults/motor-burnt.md) | 0.001 | 0.999 |",
+            File.ReadAllText(Path.Combine(pages, "checks", "lamp-test.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Import_FolderThatIsThere_IsLeftAlone()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv");
+        File.WriteAllText(table, "fault,a\nx,1\n");
+
+        Assert.Equal(2, (await Run.OfAsync("", "content", "import", table, "--to", folder.Path)).Code);
+        Assert.Single(Directory.GetFileSystemEntries(folder.Path));
+    }
+
+    [Theory]
+    [InlineData("fault,a\n", "needs a row of heads and a row for each fault")]
+    [InlineData("fault,a\nx,2\n", "row 2, column a: 2 is not a number from 0 to 1")]
+    [InlineData("fault,a\nx,NaN\n", "row 2, column a: NaN is not a number from 0 to 1")]
+    [InlineData("fault,a\nx,1\nx,0\n", "fault x is there twice")]
+    [InlineData("fault,a,a\nx,1,1\n", "column a is there twice")]
+    [InlineData("fault,a\nx,1,1\n", "row 2 has 3 fields, the heads are 2")]
+    [InlineData("fault,\"a\nx,1\n", "a quote is not closed")]
+    [InlineData("fault,check a outcome p,check a outcome q\nx,0.5,0.4\n", "row 2: the outcomes of check a do not sum to 1")]
+    public async Task Import_TableThatIsNone_SaysWhereAndWhat(string text, string message)
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv");
+        File.WriteAllText(table, text);
+
+        var run = await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"));
+
+        Assert.Equal(2, run.Code);
+        Assert.Equal($"{table}: {message}\n", run.Error);
+    }
+
+    [Fact]
+    public async Task Export_GraphMl_HasEveryFaultAndOnlyKnownEnds()
+    {
+        XNamespace ml = "http://graphml.graphdrawing.org/xmlns";
+        var graph = XDocument.Parse((await Run.OfAsync("", "content", "export", "graphml", Tiny)).Output).Root!.Element(ml + "graph")!;
+
+        HashSet<string> nodes = [.. graph.Elements(ml + "node").Select(node => node.Attribute("id")!.Value)];
+        Assert.Contains("fault.fan-motor-failed", nodes);
+        Assert.All(graph.Elements(ml + "edge"), edge =>
+        {
+            Assert.Contains(edge.Attribute("source")!.Value, nodes);
+            Assert.Contains(edge.Attribute("target")!.Value, nodes);
+        });
+    }
+
+    // Source: Open-PSA Model Exchange Format 2, fault tree layer (from memory): every name used is defined once.
+    [Fact]
+    public async Task Export_FaultTrees_DefineEveryGateAndEventOnce()
+    {
+        var root = XDocument.Parse((await Run.OfAsync("", "content", "export", "fault-trees", Tiny)).Output).Root!;
+
+        Assert.Equal("opsa-mef", root.Name.LocalName);
+        foreach (string kind in new[] { "gate", "basic-event" })
+        {
+            string[] defined = [.. root.Descendants($"define-{kind}").Select(Name)];
+            Assert.Equal(defined.Length, defined.Distinct().Count());
+            Assert.All(root.Descendants(kind).Select(Name), used => Assert.Contains(used, defined));
+        }
+
+        Assert.Equal(1, root.Descendants("define-basic-event").Where(e => Name(e).StartsWith("fault-", StringComparison.Ordinal))
+            .Sum(e => (double)e.Element("float")!.Attribute("value")!), 6);
+    }
+
+    [Fact]
+    public async Task Export_Dot_QuotesEveryNameAndClosesTheGraph()
+    {
+        string text = (await Run.OfAsync("", "content", "export", "dot", Tiny)).Output;
+
+        Assert.StartsWith("digraph walk {\n", text, StringComparison.Ordinal);
+        Assert.Contains("\"fault fan-motor-failed\" -> \"symptom fan-not-turning\" [label=\"causes 0.98\"];", text, StringComparison.Ordinal);
+        Assert.EndsWith("}\n", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Export_FileThatIsThere_IsLeftAlone()
+    {
+        using var folder = new TemporaryFolder();
+        string file = folder.File("there.csv");
+        File.WriteAllText(file, "mine");
+
+        Assert.Equal(2, (await Run.OfAsync("", "content", "export", "matrix", Tiny, "--to", file)).Code);
+        Assert.Equal("mine", File.ReadAllText(file));
+    }
+
+    // Numbers to three digits: pages scale rows to sum to 1.
+    private static IEnumerable<string> Cells(string file) => File.ReadAllText(file).Split(',', '\n', '\r').Select(cell =>
+        double.TryParse(cell, System.Globalization.CultureInfo.InvariantCulture, out double number)
+            ? number.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture) : cell);
+}

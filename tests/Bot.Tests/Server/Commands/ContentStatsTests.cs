@@ -1,0 +1,48 @@
+using System.Text.Json;
+
+namespace DxAssistant.Bot.Tests.Server.Commands;
+
+public sealed class ContentStatsTests
+{
+    private static readonly string Tiny = SourceFolder.Find("tests/Knowledge.Tests/Content/Tiny");
+
+    [Fact]
+    public async Task Stats_TinyPages_GivesFiguresOfEverySymptomAndOverall()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--walks", "40");
+
+        Assert.Equal(0, run.Code);
+        Assert.Contains("## alder-one", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| fan-not-turning | 3 |", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| all, as often as met |", run.Output, StringComparison.Ordinal);
+        Assert.Contains("Faults that no check tells apart:", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stats_Json_BoundsHoldTheMinutes()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--json", "--trade");
+
+        var overall = run.Json[0].GetProperty("series")[0].GetProperty("overall");
+        Assert.InRange(
+            overall.GetProperty("leastMinutes").GetDouble(), 1, overall.GetProperty("pricedMinutes").GetDouble());
+        Assert.Equal(5, run.Json[0].GetProperty("trade").GetArrayLength());
+        Assert.Equal(JsonValueKind.Object, overall.GetProperty("walks").GetProperty("repairsInVain").ValueKind);
+    }
+
+    [Fact]
+    public async Task Stats_SameSeed_SameText() => Assert.Equal(
+        (await Run.OfAsync("", "content", "stats", Tiny)).Output, (await Run.OfAsync("", "content", "stats", Tiny)).Output);
+
+    [Theory]
+    [InlineData("--series", "no-such-series")]
+    [InlineData("--who", "nobody")]
+    [InlineData("--walks", "0")]
+    public async Task Stats_WrongCall_IsRefused(string option, string value)
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, option, value);
+
+        Assert.Equal(2, run.Code);
+        Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+    }
+}
