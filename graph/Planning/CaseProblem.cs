@@ -26,7 +26,7 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         ];
         if (faults.IsEmpty) return new CaseProblem(null, []);
         AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
-        IEnumerable<Check> checks = PlannableChecks(graph, belief, faults, situation, access);
+        IEnumerable<Check> checks = PlannableChecks(graph, belief, situation, access);
         if (situation.Objective == Objective.Isolate)
             return new CaseProblem(new SequencingProblem(Objective.Isolate, faults, checks, [], access), []);
         RepairSelection selection = new(graph, situation, access);
@@ -35,11 +35,9 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
             new SequencingProblem(Objective.Repair, faults, checks, repairs, access), selection.OutOfReach);
     }
 
-    // Checks that tell none of the faults in question apart are left out: what they would show is known already.
     private static ImmutableArray<Check> PlannableChecks(
-        FaultGraph graph, Belief belief, ImmutableArray<Fault> faults, Situation situation, AccessStates access)
+        FaultGraph graph, Belief belief, Situation situation, AccessStates access)
     {
-        ImmutableArray<FaultId> inQuestion = [.. faults.Select(fault => fault.Id)];
         HashSet<CheckId> notAgain =
         [
             .. situation.BarredChecks,
@@ -49,7 +47,6 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         [
             .. graph.Checks
                 .Where(check => situation.Who.May(check.Who) && !notAgain.Contains(check.Id))
-                .Where(check => check.Separates(inQuestion))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
                 .Where(check => !check.Access.IsEmpty),
         ];

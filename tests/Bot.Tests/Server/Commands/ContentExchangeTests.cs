@@ -126,6 +126,8 @@ public sealed class ContentExchangeTests
         Assert.Equal("mine", File.ReadAllText(file));
     }
 
+    private static string Name(XElement element) => element.Attribute("name")!.Value;
+
     // Numbers to three digits: pages scale rows to sum to 1.
     private static IEnumerable<string> Cells(string file) => File.ReadAllText(file).Split(',', '\n', '\r').Select(cell =>
         double.TryParse(cell, System.Globalization.CultureInfo.InvariantCulture, out double number)
