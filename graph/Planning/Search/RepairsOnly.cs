@@ -27,7 +27,7 @@ internal sealed class RepairsOnly(SequencingProblem problem)
         {
             if (state == repairs.SettledState) return FromSettled(state, enough);
             int place = Best(state), done = useful[place];
-            useful[place] = useful[--count];
+            useful.AsSpan(place + 1, --count - place).CopyTo(useful.AsSpan(place));
             Do(done, state);
             state = repairs.StateAfter(repairs.CheapestAccess(state, done));
         }
@@ -40,8 +40,7 @@ internal sealed class RepairsOnly(SequencingProblem problem)
     private double FromSettled(int state, double enough)
     {
         ReadOnlySpan<double> speeds = repairs.Speeds(state);
-        for (int place = 0; place < count; place++) ranks[place] = -cures[useful[place]] * speeds[useful[place]];
-        ranks.AsSpan(0, count).Sort(useful.AsSpan(0, count));
+        for (int place = 0; place < count; place++) Insert(useful[place], cures[useful[place]] * speeds[useful[place]], place);
         for (int place = 0; place < count && mass > Nothing && minutes <= enough; place++)
         {
             int done = useful[place];
@@ -53,12 +52,20 @@ internal sealed class RepairsOnly(SequencingProblem problem)
         return minutes;
     }
 
+    // Sorted by insertion: repairs of one rank stay in their order, and the few dozen of a case are soon sorted.
+    private void Insert(int repair, double rank, int place)
+    {
+        for (; place > 0 && ranks[place - 1] < rank; place--)
+            (useful[place], ranks[place]) = (useful[place - 1], ranks[place - 1]);
+        (useful[place], ranks[place]) = (repair, rank);
+    }
+
     private void MoveBack(int repair, int from, double speed)
     {
         int place = useful.AsSpan(from, count - from).IndexOf(repair);
         if (place < 0) return;
-        double rank = -cures[repair] * speed;
-        for (place += from; place + 1 < count && ranks[place + 1] < rank; place++)
+        double rank = cures[repair] * speed;
+        for (place += from; place + 1 < count && ranks[place + 1] > rank; place++)
             (useful[place], ranks[place]) = (useful[place + 1], ranks[place + 1]);
         (useful[place], ranks[place]) = (repair, rank);
     }

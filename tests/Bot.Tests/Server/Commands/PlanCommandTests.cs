@@ -59,7 +59,7 @@ public sealed class PlanCommandTests
 
     // Each names what is wrong, in one line, and never more than an error of that line.
     [Theory]
-    [InlineData("\"prior\":0.5", "\"prior\":0.4", "the priors sum to 0.9, not to 1")]
+    [InlineData("\"prior\":0.5", "\"prior\":0.4", "the priors sum to 0.8, not to 1")]
     [InlineData("\"prior\":0.5", "\"prior\":-0.5", "the prior of fault f1 must be a number from 0 to 1, not -0.5")]
     [InlineData("\"prior\":0.5", "\"prior\":1e999", "the prior of fault f1 must be a number from 0 to 1, not 1e999")]
     [InlineData("\"prior\":0.5", "\"prior\":\"NaN\"", "the prior of fault f1 must be a number from 0 to 1, not \"NaN\"")]
