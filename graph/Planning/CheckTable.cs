@@ -77,14 +77,22 @@ internal sealed class CheckTable
     }
 
     /// <summary>P(outcome) times the sum of the weights.</summary>
-    public double Probability(int check, int outcome, ReadOnlySpan<double> weights) =>
-        Lanes.Dot(weights, Column(check, outcome));
+    public double Probability(int check, int outcome, ReadOnlySpan<double> weights)
+    {
+        ReadOnlySpan<double> column = Column(check, outcome);
+        double probability = 0;
+        for (int fault = 0; fault < weights.Length; fault++) probability += weights[fault] * column[fault];
+        return probability;
+    }
 
     /// <summary>The weights after an outcome, normalised.</summary>
     /// <returns>P(outcome) when the weights sum to 1; when it is 0, <paramref name="after"/> means nothing.</returns>
     public double Update(int check, int outcome, ReadOnlySpan<double> weights, Span<double> after)
     {
-        double probability = Lanes.Multiply(weights, Column(check, outcome), after);
+        ReadOnlySpan<double> column = Column(check, outcome);
+        double probability = 0;
+        for (int fault = 0; fault < weights.Length; fault++)
+            probability += after[fault] = weights[fault] * column[fault];
         if (!(probability > 0)) return 0;
         for (int fault = 0; fault < after.Length; fault++) after[fault] /= probability;
         return probability;

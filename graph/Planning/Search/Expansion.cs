@@ -1,5 +1,3 @@
-using System.Numerics;
-
 namespace DxAssistant.Graph.Planning.Search;
 
 /// <summary>Everything that can be done at a position, and where it may lead.</summary>
@@ -91,13 +89,9 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     {
         Weighed++;
         usefulAfter.AsSpan().Clear();
-        for (int word = 0; word < available.Length; word++)
-            for (ulong left = available[word]; left != 0; left &= left - 1)
-            {
-                int check = (word << 6) + BitOperations.TrailingZeroCount(left);
-                if (check != used && checks.Separates(check, after)) usefulAfter.AsSpan().Put(check);
-            }
-
+        for (int check = 0; check < checks.Count; check++)
+            if (check != used && available.Has(check) && checks.Separates(check, after))
+                usefulAfter.AsSpan().Put(check);
         if (!pool.Add(after, usefulAfter, state, out int position)) return position;
         pool.Lower[position] = lower.From(after, usefulAfter, state);
         pool.Upper[position] = upper.From(after, usefulAfter, state);

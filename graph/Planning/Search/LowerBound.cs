@@ -17,7 +17,13 @@ internal sealed class LowerBound(SequencingProblem problem)
             : canTellAllApart ? ByHuffman(weights, useful) : 0;
 
     /// <summary>What it would take if somebody told us the fault.</summary>
-    private double KnownFault(ReadOnlySpan<double> weights, int state) => Lanes.Dot(weights, repairs.Floors(state));
+    private double KnownFault(ReadOnlySpan<double> weights, int state)
+    {
+        ReadOnlySpan<double> floors = repairs.Floors(state);
+        double sum = 0;
+        for (int fault = 0; fault < weights.Length; fault++) sum += weights[fault] * floors[fault];
+        return sum;
+    }
 
     // Not knowing the fault costs at least one more check, or the failure of the repair that is tried first.
     private double OneMoreCheck(ReadOnlySpan<ulong> useful)

@@ -21,9 +21,10 @@ internal sealed class PositionPool
     private int[] buckets;
     private ulong[] hashes;
 
-    public PositionPool(int faults, int checks, int room = 256)
+    public PositionPool(int faults, int checks)
     {
         (this.faults, words) = (faults, Math.Max(1, (checks + 63) / 64));
+        const int room = 256;
         weights = new double[room * faults];
         useful = new ulong[room * words];
         (states, nextInBucket, hashes) = (new int[room], new int[room], new ulong[room]);
