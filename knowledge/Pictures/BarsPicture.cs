@@ -38,7 +38,7 @@ internal sealed class BarsPicture
         [
             .. _caption.Odd,
             .. Bands.Where(band => band is not null && Figures.Limits(band).Length > 0).Take(1)
-                .Select(band => _caption.Expected(band!)),
+                .Select(band => IsPoint(band!) ? (Sign.Dashed, _caption.Expected(band!).Item2) : _caption.Expected(band!)),
         ];
         double rows = Places.Sum(Height);
         var pen = new Pen(300, rows + 4 + (key.Length > 0 ? Key.Height(key, 300) : 0));
@@ -74,6 +74,12 @@ internal sealed class BarsPicture
             Key.Band(pen, low, top + 1, Math.Max(high, low + 3), top + 23);
         }
 
+        else if (Bands[i]?.Nominal is { } nominal)
+        {
+            double x = _scale.At(Unit.FromSi(nominal.Si));
+            pen.Dashed("soft", x, top + 1, x, top + 23);
+        }
+
         bool odd = IsOdd(i);
         pen.Text(odd ? "off" : "ink", 0, top + 17, Facts.Label(i), bold: odd);
         pen.Text(odd ? "off" : "ink", 300, top + 17, Figures.Of(_readings[i]), Anchor.End, bold: true);
@@ -97,6 +103,9 @@ internal sealed class BarsPicture
         else pen.Box("found", _left, upper, end, lower, " fill=\"currentColor\" fill-opacity=\"0.55\"");
     }
 
+    // Of some sets only the value aimed at is known, not how far it may be off.
+    private static bool IsPoint(ExpectedBand band) => (band.Low ?? band.High) is null;
+
     // The odd one is a reading, or a terminal that two readings share.
     private bool IsOdd(int i) => Facts.Judgement.OddOneOut is { } odd && (Facts.Label(i) == odd
         || (_readings[i].State != ReadingState.Number && Facts.Label(i).Contains(odd, StringComparison.Ordinal)));
@@ -115,7 +124,7 @@ internal sealed class BarsPicture
         double[] values =
         [
             .. Places.Where(i => _readings[i].State == ReadingState.Number).Select(Shown),
-            .. Bands.SelectMany(band => new[] { band?.Low, band?.High }).OfType<Quantity>()
+            .. Bands.SelectMany(band => new[] { band?.Low, band?.High, band?.Nominal }).OfType<Quantity>()
                 .Select(quantity => Unit.FromSi(quantity.Si)),
         ];
         double[] positive = [.. values.Where(value => value > 0)];

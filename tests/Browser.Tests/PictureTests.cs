@@ -22,8 +22,11 @@ public sealed class PictureTests
         await WalkAsync(visit, site);
 
         Assert.True(await visit.Page.Locator(".picture.display svg").First.IsVisibleAsync());
+        Assert.True(await visit.Page.Locator(".steps .picture.page svg").First.IsVisibleAsync());
+        await KeepAsync(visit, ".row:has(.picture.page)", $"picture-how-{device ?? "desk"}-{shade}");
         Assert.True(await visit.Page.Locator(".picture.sensor-curve svg").First.IsVisibleAsync());
         await KeepAsync(visit, ".row:has(.picture.display)", $"picture-display-{device ?? "desk"}-{shade}");
+        await visit.PictureAsync($"verdict-{device ?? "desk"}-{shade}".Replace(' ', '-'));
         await visit.Page.ClickAsync(".folded > summary");
         Assert.True(await visit.Page.Locator(".picture.ledger svg").IsVisibleAsync());
         Assert.True(await visit.Page.Locator(".picture.belief svg").First.IsVisibleAsync());

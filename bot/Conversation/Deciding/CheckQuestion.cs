@@ -21,7 +21,8 @@ internal static class CheckQuestion
     // The drawings of the page belong to all of its steps; they come with the last.
     private static void SayHow(TurnDraft turn, CheckPage page)
     {
-        ImmutableArray<Picture> drawn = [.. page.Pictures.Select(PagePictures.Of)];
+        ImmutableArray<Picture> drawn = [.. page.Pictures
+            .Where(drawn => drawn.Series is null || drawn.Series == turn.View.Series?.Id).Select(PagePictures.Of)];
         for (int step = 0; step < page.How.Length; step++)
         {
             Segment how = Speaker.Quote(SegmentKind.Instruction, page.How[step]);

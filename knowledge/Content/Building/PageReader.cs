@@ -33,7 +33,8 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
     {
         PictureFile file = pages.Picture(page, picture)!;
         return new PagePicture(file.Path, PictureBuilder.Build(file),
-            new Passage(picture.Text, new PagePlace(page.Path, section.Name)));
+            new Passage(picture.Text, new PagePlace(page.Path, section.Name)),
+            picture.Title.Length > 0 ? picture.Title : null);
     }
 
     /// <summary>The paragraphs under a heading as one passage.</summary>

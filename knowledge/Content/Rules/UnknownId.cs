@@ -29,7 +29,17 @@ internal sealed class UnknownId : IContentRule
         ---
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages)
+    public IEnumerable<Diagnostic> Check(Pages pages) => Fields(pages).Concat(Pictures(pages));
+
+    // Behind the target of a picture stands the series it is of.
+    private IEnumerable<Diagnostic> Pictures(Pages pages) =>
+        from page in pages.All
+        from picture in page.Pictures
+        where picture.Title.Length > 0 && !pages.Ids(PageKind.Series).Contains(picture.Title)
+        select page.Error(Name, picture.TitleSpan, $"`{picture.Title}` is not the id of a series",
+            NearestWord.HintOrList(picture.Title, pages.Ids(PageKind.Series)));
+
+    private IEnumerable<Diagnostic> Fields(Pages pages)
     {
         foreach (Page page in pages.All.Where(page => page.Kind is not null))
         {

@@ -35,8 +35,17 @@ internal static class InlineReader
             Tidy(words.ToString()),
             link.Url ?? "",
             SpanOf(link.Span),
-            SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan));
+            SpanOf(link.UrlSpan.IsEmpty ? link.Span : link.UrlSpan))
+        {
+            Title = link.Title ?? "",
+            TitleSpan = TitleOf(link),
+        };
     }
+
+    // Without its quotes.
+    private static TextSpan TitleOf(LinkInline link) => link.TitleSpan.IsEmpty
+        ? SpanOf(link.Span)
+        : new TextSpan(link.TitleSpan.Start + 1, Math.Max(0, link.TitleSpan.Length - 2));
 
     /// <summary>The span of a Markdig node; empty at the start of the page when Markdig does not know it.</summary>
     public static TextSpan SpanOf(MarkdownObject node) => SpanOf(node.Span);

@@ -7,6 +7,12 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 /// <param name="TargetSpan">The target alone.</param>
 internal sealed record PageLink(string Text, string Target, TextSpan Span, TextSpan TargetSpan)
 {
+    /// <summary>What stands in quotes behind the target; empty without it.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>Where that stands.</summary>
+    public TextSpan TitleSpan { get; init; }
+
     /// <summary>True for a link that leaves the content folder, such as <c>https://…</c>.</summary>
     public bool LeadsOutside => Target.Contains("://", StringComparison.Ordinal)
         || Target.StartsWith("mailto:", StringComparison.Ordinal);

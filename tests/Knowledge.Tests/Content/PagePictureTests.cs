@@ -27,6 +27,18 @@ public class PagePictureTests
         Assert.Equal(["Unplug RA.", "Measure across its two pins."], check.How.Select(step => step.Text));
     }
 
+    [Theory]
+    [InlineData("alder-one", null)]
+    [InlineData("alder-noe", "did you mean `alder-one`?")]
+    public void Compile_PictureOfASeries_NamesOneThatExists(string series, string? help)
+    {
+        string page = TinyContent.Texts["checks/room-sensor.md"].Replace("room-sensor.svg)", $"room-sensor.svg \"{series}\")");
+        CompileResult result = ContentCompiler.Compile(TinyContent.With("checks/room-sensor.md", page));
+        Assert.Equal(help, result.Diagnostics.SingleOrDefault()?.Help);
+        Assert.Equal(help is null ? 0 : series.Length, result.Diagnostics.SingleOrDefault()?.At.Length ?? 0);
+        if (help is null) Assert.Equal(series, result.Library!.Checks[new CheckId("room-sensor")].Pictures[0].Series);
+    }
+
     [Fact]
     public void Compile_IdsInAPicture_BeginWithItsName()
     {
