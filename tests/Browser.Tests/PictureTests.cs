@@ -1,3 +1,4 @@
+using System.Xml.Linq;
 using Deque.AxeCore.Playwright;
 using DxAssistant.Server.Serving;
 using Microsoft.Playwright;
@@ -26,6 +27,7 @@ public sealed class PictureTests
         await KeepAsync(visit, ".row:has(.picture.page)", $"picture-how-{device ?? "desk"}-{shade}");
         Assert.True(await visit.Page.Locator(".picture.sensor-curve svg").First.IsVisibleAsync());
         await KeepAsync(visit, ".row:has(.picture.display)", $"picture-display-{device ?? "desk"}-{shade}");
+        await visit.Page.EvaluateAsync("document.querySelector('.exchange:has(.sensor-curve)').scrollIntoView()");
         await visit.PictureAsync($"verdict-{device ?? "desk"}-{shade}".Replace(' ', '-'));
         await visit.Page.ClickAsync(".folded > summary");
         Assert.True(await visit.Page.Locator(".picture.ledger svg").IsVisibleAsync());
@@ -50,6 +52,11 @@ public sealed class PictureTests
         var large = visit.Page.Locator("dialog.large");
         Assert.Contains("lies below the expected", await large.InnerTextAsync(), StringComparison.Ordinal);
         await visit.PictureAsync($"picture-large-{shade}");
+        var saved = await visit.Page.RunAndWaitForDownloadAsync(() => large.GetByText("Save as a file").ClickAsync());
+        Assert.Matches("^sensor-curve-[0-9a-f]{8}\\.svg$", saved.SuggestedFilename);
+        string file = await File.ReadAllTextAsync(await saved.PathAsync());
+        Assert.Equal("svg", XElement.Parse(file).Name.LocalName);
+        Assert.Contains("prefers-color-scheme:dark", file, StringComparison.Ordinal);
         await CheckAsync(visit);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
         Assert.Equal(0, await large.CountAsync());

@@ -32,6 +32,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<IBot, AssistantBot>();
         builder.Services.AddSingleton<LocalChatAdapter>();
         builder.Services.AddSingleton<CaseEndpoints>();
+        builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         return Map(builder.Build());
@@ -46,6 +47,7 @@ internal static class ChatServer
         app.UseRouting();
         Pages.Map(app);
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
+        app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
         BotFront.Map(app);
         return app;

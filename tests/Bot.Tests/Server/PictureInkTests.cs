@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using DxAssistant.Knowledge.Pictures;
 
 namespace DxAssistant.Bot.Tests.Server;
 
@@ -31,6 +32,20 @@ public sealed class PictureInkTests
         }
     }
 
+    [Fact]
+    public void PictureFile_BringsTheInksOfThePage()
+    {
+        string file = PictureFile.Of("<svg><g/></svg>");
+        string[] themes = [":root {", ":root[data-shade=\"dark\"] {"];
+        string[] styles = [file[..file.IndexOf("@media", StringComparison.Ordinal)], file[file.IndexOf("@media", StringComparison.Ordinal)..]];
+        for (int i = 0; i < themes.Length; i++)
+        {
+            MatchCollection inks = Regex.Matches(styles[i], "--([a-z-]+):(#[0-9a-f]{6})");
+            Assert.Equal(12, inks.Count);
+            Assert.All(inks, ink => Assert.Equal(Block(themes[i], ink.Groups[1].Value), ink.Groups[2].Value));
+        }
+    }
+
     private static double Contrast(double[] one, double[] other)
     {
         double[] sorted = [.. new[] { Luminance(one), Luminance(other) }.Order()];
@@ -43,12 +58,14 @@ public sealed class PictureInkTests
         return 0.2126 * linear[0] + 0.7152 * linear[1] + 0.0722 * linear[2];
     }
 
-    private static double[] Colour(string theme, string name)
+    private static double[] Colour(string theme, string name) => [.. Enumerable.Range(0, 3).Select(i =>
+        int.Parse(Block(theme, name).AsSpan(1 + 2 * i, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
+
+    private static string Block(string theme, string name)
     {
         string block = Css[Css.IndexOf(theme, StringComparison.Ordinal)..];
-        Match found = Regex.Match(block[..block.IndexOf('}', StringComparison.Ordinal)], $@"--{name}: #([0-9a-f]{{6}});");
+        Match found = Regex.Match(block[..block.IndexOf('}', StringComparison.Ordinal)], $@"--{name}: (#[0-9a-f]{{6}});");
         Assert.True(found.Success, $"{theme} has no colour {name}");
-        return [.. Enumerable.Range(0, 3).Select(i =>
-            int.Parse(found.Groups[1].Value.AsSpan(2 * i, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
+        return found.Groups[1].Value;
     }
 }

@@ -47,9 +47,11 @@ export function still(picture) {
 }
 
 function enlarge(picture) {
+  const id = location.pathname.match(/^\/case\/([^/]+)/)?.[1];
+  const keep = id ? draw('a', { class: 'keep', download: true, href: `/api/cases/${id}/picture?name=${encodeURIComponent(picture.id)}` }, 'Save as a file') : null;
   const shut = draw('button', { type: 'button', class: 'main' }, 'Close');
   const dialog = draw('dialog', { class: 'large', 'aria-label': 'Picture' },
-    draw('div', { class: `large-paper ${picture.kind}` }, still(picture)), draw('p', {}, picture.text), shut);
+    draw('div', { class: `large-paper ${picture.kind}` }, still(picture)), draw('p', {}, picture.text), keep, shut);
   shut.addEventListener('click', () => dialog.close());
   dialog.addEventListener('click', event => { if (event.target === dialog) dialog.close(); });
   dialog.addEventListener('close', () => dialog.remove());

@@ -30,6 +30,23 @@ public sealed class TalkCommandTests
     }
 
     [Fact]
+    public async Task TalkJson_CodeOfASeries_ComesWithItsPicture()
+    {
+        var run = await Run.OfAsync("""
+            {"text":"b4"}
+            {"answer":{"choice":"brenholt-ws"}}
+            """, "talk", "--json", "--content", Shipped.Folder);
+
+        var picture = run.Json[1].GetProperty("segments").EnumerateArray()
+            .Where(segment => segment.TryGetProperty("pictures", out _))
+            .SelectMany(segment => segment.GetProperty("pictures").EnumerateArray()).Single();
+        Assert.Equal("display", picture.GetProperty("kind").GetString());
+        Assert.Equal("Display b4, steady", picture.GetProperty("text").GetString());
+        Assert.StartsWith("<svg ", picture.GetProperty("svg").GetString(), StringComparison.Ordinal);
+        Assert.Equal("phrase", picture.GetProperty("from")[0].GetProperty("origin").GetString());
+    }
+
+    [Fact]
     public async Task TalkJson_SameLinesTwice_SameBytes()
     {
         const string lines = """
