@@ -71,9 +71,12 @@ internal sealed class UnbalancePicture
         Side(pen, 2, Apex, Left);
         foreach ((double x, double y) in new[] { Left, Right, Apex }) pen.Dot("ink", x, y, 3.5);
         Label(pen, 0, Middle, BaseLine + 18, Anchor.Middle);
-        Label(pen, 1, (Right.X + Apex.X) / 2 + 16, (Right.Y + Apex.Y) / 2 - 4, Anchor.Start);
-        Label(pen, 2, (Left.X + Apex.X) / 2 - 16, (Left.Y + Apex.Y) / 2 - 4, Anchor.End);
+        Label(pen, 1, (Right.X + Apex.X) / 2 + 16, Beside(Right.Y), Anchor.Start);
+        Label(pen, 2, (Left.X + Apex.X) / 2 - 16, Beside(Left.Y), Anchor.End);
     }
+
+    // Above the base, however flat the triangle is.
+    private double Beside(double foot) => Math.Min((foot + Apex.Y) / 2 - 4, BaseLine - 12);
 
     private void Side(Pen pen, int place, (double X, double Y) from, (double X, double Y) to) =>
         pen.Line(IsOdd(place) ? "off" : "ink", from.X, from.Y, to.X, to.Y,

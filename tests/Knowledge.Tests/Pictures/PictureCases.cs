@@ -54,7 +54,7 @@ internal sealed class PictureCases : IPictureWords
         ("unbalance-high", "voltage-unbalance", "limit = 2 %; meter = 0.7 % + 2 × 0.1 V",
             ["L1–L2: 402 V", "L2–L3: 398 V", "L3–L1: 362 V"]),
         ("unbalance-lost", "voltage-unbalance", "limit = 2 %; meter = 0.7 % + 2 × 0.1 V",
-            ["L1–L2: 400 V", "L2–L3: 20 V", "L3–L1: 0 V"]),
+            ["L1–L2: 400 V", "L2–L3: 205 V", "L3–L1: 200 V"]),
         ("windings-open", "winding-balance", Winding, [Ask.Open, "V–W: 1.01 Ω", Ask.Open]),
         ("windings-open-nominal", "winding-balance", Winding + "; nominal = 1.10 Ω",
             ["U–V: 1.1 Ω", Ask.Open, Ask.Open]),
