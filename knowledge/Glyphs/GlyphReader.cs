@@ -15,12 +15,13 @@ public static class GlyphReader
     /// throws.</summary>
     public static GlyphReading Read(string text)
     {
-        if (TryFind(text, out GlyphReading? found))
+        string mended = SpokenForms.Mend(DescribedShapes.Resolve(text));
+        if (TryFind(mended, out GlyphReading? found) || TryFind(text, out found))
         {
             return found;
         }
-        string plain = GlyphShapes.Plain(text);
-        return plain.Length is > 0 and <= LongestCode && text.Trim().Length <= 2 * LongestCode
+        string plain = GlyphShapes.Plain(mended);
+        return plain.Length is > 0 and <= LongestCode && mended.Length <= 2 * LongestCode
             && plain.All(c => c < 128)
             ? Of(plain, null, null) : new GlyphReading("", []);
     }

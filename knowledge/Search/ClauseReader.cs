@@ -23,21 +23,42 @@ internal static class ClauseReader
     {
         var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
         var mentions = ImmutableArray.CreateBuilder<RuledOut>();
+        List<Token> listed = [];
         foreach (var clause in Clauses(tokens))
         {
+            var before = mentions.Count;
             for (var i = 0; i < clause.Count; i++)
             {
                 var scope = Scope(clause, i, out var implied);
                 if (scope.Count == 0)
                     continue;
                 ruledOut.UnionWith(scope);
+                if (IsList(listed, clause, scope))
+                {
+                    ruledOut.UnionWith(listed);
+                    mentions.Add(new RuledOut([.. listed], [.. implied]));
+                }
                 mentions.Add(new RuledOut([.. scope], [.. implied]));
             }
+            listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
         }
         var silent = ruledOut.Select(token => token.Position).ToHashSet();
         return new ClauseReading(
             [.. tokens.Where(token => !ruledOut.Contains(token) && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
             mentions.ToImmutable());
+    }
+
+    /// <summary>"air and discharge ok": what is well of the last of a list is well of all of it.</summary>
+    private static bool IsList(List<Token> listed, List<Token> clause, List<Token> scope) =>
+        listed.Count > 0 && clause[0].Said == "and" && scope[0] == clause.First(Counts);
+
+    /// <summary>A part or two, of which nothing is said.</summary>
+    private static bool IsBareName(List<Token> clause)
+    {
+        const int longestName = 3;
+        var main = clause.Where(token => token.Role == TokenRole.Main).ToList();
+        return main.Count is > 0 and <= longestName && main.Count == clause.Count(token => token.Role != TokenRole.Aside)
+            && !main.Any(token => IsComplaint(token) || States.IsWell(token.Term) || States.Working.Contains(token.Term));
     }
 
     private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)

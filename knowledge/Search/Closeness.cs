@@ -16,15 +16,6 @@ internal sealed class Closeness(Rarity rarity)
         return shared / (shared + (Weights.Unmatched * missed) + (Weights.Unsaid * unsaid));
     }
 
-    /// <summary>Share of what was said that is known, 0 to 1; codes and numbers apart.</summary>
-    public double Known(TermBag said)
-    {
-        var words = said.Terms.Where(term => !term.Key.Any(char.IsAsciiDigit)).ToArray();
-        var all = words.Sum(term => term.Value * rarity.OfTerm(term.Key));
-        var known = words.Where(term => rarity.Knows(term.Key)).Sum(term => term.Value * rarity.OfTerm(term.Key));
-        return all > 0 ? known / all : 0;
-    }
-
     /// <summary>About the score of a page that has every word and pair said.</summary>
     public float BestPossible(TermBag said) => (float)Math.Max(1e-6, 1.6 * Total(said));
 

@@ -2,33 +2,33 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Faults by how well they fit: their own words, and the symptoms that they explain.</summary>
+/// <summary>Faults by how probable they are: what the wording model says, how well their own words fit, and the symptoms that they explain.</summary>
 internal static class FaultRanking
 {
     public static ImmutableArray<MatchCandidate> Rank(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
         ISymptomCauses causes, IReadOnlySet<string> ruledOut)
     {
-        var direct = faults.ToDictionary(hit => hit.Entry.Id, hit => hit.Score, StringComparer.Ordinal);
+        var direct = faults.ToDictionary(hit => hit.Entry.Id, StringComparer.Ordinal);
         var explained = Explained(symptoms, causes);
+        var odds = direct.Keys.Union(explained.Keys).Order(StringComparer.Ordinal)
+            .Select(id => (Id: id, Odds: Odds(direct.GetValueOrDefault(id), explained.GetValueOrDefault(id), ruledOut.Contains(id), causes.WeightOf(id)))).ToArray();
+        var best = odds.Select(fault => fault.Odds).DefaultIfEmpty().Max();
+        var all = odds.Sum(fault => Math.Exp(fault.Odds - best));
         return
         [
-            .. direct.Keys.Union(explained.Keys)
-                .Select(id => new MatchCandidate(id, Math.Round(Math.Min(1, Score(id, direct, explained, ruledOut) * Favor(causes.WeightOf(id))), 6)))
+            .. odds.Select(fault => new MatchCandidate(fault.Id, Math.Round(Math.Exp(fault.Odds - best) / all, 6)))
                 .Where(candidate => candidate.Score > 0)
                 .OrderByDescending(candidate => candidate.Score)
                 .ThenBy(candidate => candidate.Id, StringComparer.Ordinal),
         ];
     }
 
-    private static double Score(string id, Dictionary<string, double> direct, Dictionary<string, double> explained, IReadOnlySet<string> ruledOut)
-    {
-        var own = direct.GetValueOrDefault(id);
-        var score = own + ((1 - own) * MatchThresholds.SymptomShare * explained.GetValueOrDefault(id));
-        return ruledOut.Contains(id) ? score * MatchThresholds.RuledOutShare : score;
-    }
+    private static double Odds(SearchHit? own, double explained, bool ruledOut, double weight) =>
+        Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained)
+            - (ruledOut ? Weights.RuledOut : 0) + Favor(weight);
 
     /// <summary>Of two faults that fit alike, the more frequent one is likelier meant.</summary>
-    private static double Favor(double weight) => 1 + (MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8)));
+    private static double Favor(double weight) => MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8));
 
     /// <summary>For each fault its best symptom: how well that fits, times how likely the fault is behind it against the likeliest.</summary>
     private static Dictionary<string, double> Explained(ImmutableArray<MatchCandidate> symptoms, ISymptomCauses causes)

@@ -30,6 +30,9 @@ internal static class Intent
     /// <summary>Whether someone means to do what stands at a place: asked for, or said as an order.</summary>
     public static bool Shows(RequestWords request, int at) => at <= 1 || Orders.Contains(request[0]) || Meant.IsIn(request);
 
+    /// <summary>Whether the message asks for something, or says it as an order.</summary>
+    public static bool IsAsked(RequestWords request) => Orders.Contains(request[0]) || Meant.IsIn(request);
+
     /// <summary>Whether the message only reports what someone did ("found the float switch bypassed").</summary>
     public static bool IsReport(RequestWords request) =>
         Reported.IsIn(request) && PastActs.IsIn(request) && !Meant.IsIn(request);

@@ -27,23 +27,24 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
         var best = faults.IsEmpty ? 0 : faults[0].Score;
         var symptoms = index.Find(said, NodeKind.Symptom);
         var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
-        if (unsafeRequests.Page(words, tokens, best) is { } unsafePage)
+        var intention = index.IntentionOf(TermBag.Of(tokens));
+        if (unsafeRequests.Page(words, tokens, intention) is { } unsafePage)
             return Refused(unsafePage, codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
-        if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade))
+        if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max(), intention))
             return codes.IsEmpty || OffTopicTalk.NamesAnotherMachine(words, tokens)
                 ? NothingRelevant(offTopic.Page(tokens))
                 : SeriesNeeded(codes);
         var denied = Denials.Of(reading.RuledOut, index);
-        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, index.NamesPart(tokens) || !shown.IsEmpty);
+        return Ranked(faults, Symptoms(symptoms, shown), codes, denied);
     }
 
     private MatchResult Ranked(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
-        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, bool namesPart)
+        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied)
     {
         var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal);
         var ranked = FaultRanking.Rank(faults, symptoms, causes, ruledOut);
-        var decision = Decide(ranked, symptoms, namesPart ? MatchThresholds.Faintest : MatchThresholds.FaintestWithoutPart);
+        var decision = Decide(ranked);
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
         return new MatchResult(decision, decision == MatchDecision.None ? [] : [.. ranked.Take(MatchThresholds.MostCandidates)],
@@ -72,17 +73,13 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
             : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];
     }
 
-    private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked, ImmutableArray<MatchCandidate> symptoms, double faintest)
+    private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked) => ranked switch
     {
-        if (ranked.IsEmpty || ranked[0].Score < faintest)
-            return MatchDecision.None;
-        if (ranked[0].Score < MatchThresholds.WorthOffering && (symptoms.IsEmpty || symptoms[0].Score < MatchThresholds.WorthOffering))
-            return MatchDecision.Clarify;
-        var next = ranked.Length > 1 ? ranked[1].Score : 0;
-        return ranked[0].Score >= MatchThresholds.Certain && next <= ranked[0].Score * (1 - MatchThresholds.Lead)
-            ? MatchDecision.Fault
-            : MatchDecision.Choices;
-    }
+        [] => MatchDecision.None,
+        [var best, ..] when best.Score >= MatchThresholds.Certain => MatchDecision.Fault,
+        [var best, ..] when best.Score >= MatchThresholds.WorthOffering => MatchDecision.Choices,
+        _ => MatchDecision.Clarify,
+    };
 
     private static ImmutableArray<MatchCandidate> Symptoms(ImmutableArray<SearchHit> symptoms, ImmutableArray<string> shown)
     {

@@ -14,19 +14,27 @@ internal sealed class OffTopicTalk(SearchIndex index)
     private static readonly string[] Beside =
     [
         "over", "above", "behind", "on", "onto", "near", "next", "beside", "under", "below", "by", "from", "into", "like", "with",
-        "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at",
+        "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
     ];
 
+    /// <summary>A machine named among the first words is what the message is about.</summary>
+    private const int Beginning = 3;
+
     /// <param name="best">Score of the fault or symptom that fits best.</param>
-    public bool IsOffTopic(ImmutableArray<Word> words, ImmutableArray<Token> tokens, TermBag said, double best)
+    /// <param name="sureness">Probability of the likeliest fault.</param>
+    public bool IsOffTopic(ImmutableArray<Word> words, ImmutableArray<Token> tokens, TermBag said, double best, double sureness, Intention intention)
     {
-        if (said.IsEmpty || !index.SaysEnough(tokens))
+        var enough = index.SaysEnough(tokens);
+        if (said.IsEmpty || !enough)
             return true;
-        var talk = index.Find(TermBag.Of(tokens), NodeKind.OffTopic).FirstOrDefault()?.Score ?? 0;
-        if (NamesAnotherMachine(words, tokens) && (best < MatchThresholds.ClearlyOurs || talk > best))
+        var other = OtherMachineAt(words, tokens);
+        if (other is >= 0 and <= Beginning && best < MatchThresholds.ClearlyOurs)
             return true;
-        var least = index.NamesPart(tokens) ? MatchThresholds.LeastKnownOfPart : MatchThresholds.LeastKnown;
-        return index.Known(said) < least || (talk >= MatchThresholds.OffTopic && talk > best);
+        if (other < 0 && index.NamesPart(tokens) && tokens.Any(token => token.IsNegated || States.Ill.Contains(token.Term)))
+            return false;
+        if (best >= MatchThresholds.ClearlyOurs)
+            return intention.OffTopic > intention.Trade;
+        return TradeGate.OfOtherTalk(intention, best, sureness, words.Length, enough, other >= 0) >= MatchThresholds.OtherTalk;
     }
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
@@ -37,9 +45,12 @@ internal sealed class OffTopicTalk(SearchIndex index)
     }
 
     /// <summary>Whether a machine of another trade is what the message is about.</summary>
-    public static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
+    public static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) => OtherMachineAt(words, tokens) >= 0;
+
+    /// <summary>The word at which a machine of another trade is named; −1 for none.</summary>
+    private static int OtherMachineAt(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
         tokens.Where((token, at) => token.Term == Unrelated && token.Role == TokenRole.Main
-            && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Any();
+            && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Select(token => token.Position).FirstOrDefault(-1);
 
     private static bool IsBeside(ImmutableArray<Word> words, int position)
     {

@@ -21,8 +21,6 @@ internal sealed class Rarity
         unknown = Of(0, pages);
     }
 
-    public bool Knows(string term) => terms.ContainsKey(term);
-
     public double OfTerm(string term) => terms.GetValueOrDefault(term, unknown);
 
     /// <summary>0 for a word that no page has.</summary>

@@ -9,7 +9,7 @@ public static class SearchEntries
 {
     public static ImmutableArray<SearchEntry> From(Library library) =>
     [
-        .. library.Faults.Values.Select(Of),
+        .. library.Faults.Values.Where(page => page.VarietyOf is null).Select(page => Of(page, library.Faults.Values)),
         .. library.Symptoms.Values.Select(page => Entry(NodeKind.Symptom, page.Id.Value, page.Title, page.SaidAs, [page.Summary])),
         .. library.Checks.Values.Select(page => Entry(NodeKind.Check, page.Id.Value, page.Title, [], [page.Ask])),
         .. library.Refusals.Values.Select(page =>
@@ -20,8 +20,14 @@ public static class SearchEntries
     public static ImmutableArray<SynonymGroup> Glossary(Library library) =>
         [.. library.Glossary.Select(entry => new SynonymGroup(entry.Concept, entry.AlsoSaidAs, entry.OftenMisspelt))];
 
-    private static SearchEntry Of(FaultPage page) =>
-        Entry(NodeKind.Fault, page.Id.Value, page.Title, page.SaidAs, [page.Summary, .. page.Seen, .. page.Measured, page.Proof]);
+    /// <summary>A fault with its varieties: what people say of one of them finds the fault.</summary>
+    private static SearchEntry Of(FaultPage page, IEnumerable<FaultPage> all)
+    {
+        ImmutableArray<FaultPage> varieties = [.. all.Where(other => other.VarietyOf == page.Id)];
+        return Entry(NodeKind.Fault, page.Id.Value, page.Title,
+            [.. page.SaidAs, .. varieties.SelectMany(other => other.SaidAs.Prepend(other.Title))],
+            [page.Summary, .. page.Seen, .. page.Measured, page.Proof, .. varieties.SelectMany(other => other.Seen.Prepend(other.Summary))]);
+    }
 
     private static SearchEntry Entry(
         NodeKind kind, string id, Passage title, ImmutableArray<Passage> saidAs, ImmutableArray<Passage> body) =>

@@ -21,6 +21,8 @@ public sealed class SearchIndex
     private readonly Closeness closeness;
     private readonly Subjects subjects;
     private readonly Dictionary<NodeKind, WordingModel> models;
+    private readonly WordingModel intentions;
+    private readonly FeatureNumbers features;
     private readonly Vocabulary vocabulary;
 
     private SearchIndex(IndexReader reader, ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases,
@@ -32,7 +34,10 @@ public sealed class SearchIndex
         closeness = new Closeness(new Rarity(reader, entries.Length));
         totals = [.. phrases.Select(phrase => closeness.Total(phrase.Bag))];
         subjects = new Subjects(entries, phrases, analyzer);
-        models = phrases.GroupBy(phrase => entries[phrase.Page].Kind).ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind]));
+        features = new FeatureNumbers(phrases);
+        models = features.All.GroupBy(wording => entries[wording.Wording.Page].Kind)
+            .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
+        intentions = new WordingModel(features.All, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
     }
 
     /// <summary>By kind and id.</summary>
@@ -69,15 +74,23 @@ public sealed class SearchIndex
             .ToDictionary(page => page.Key, page => ClosestOf([.. page.OrderByDescending(phrase => phrase.Score).Take(Crowd)]));
         var whole = Pages(Queries.Pages(said, kind), closeness.BestPossible(said));
         var plain = Pages(Queries.Plain(said, kind), closeness.BestPlain(said));
-        var judged = model.Judge(said);
-        var best = judged.Values.Max();
+        var judged = model.Judge(features.Known(said));
         return
         [
-            .. found.Keys.Union(whole.Keys).Order()
-                .Select(page => Hit(page, found.GetValueOrDefault(page, ClosestWording.None), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page), best - judged.GetValueOrDefault(page)))
+            .. found.Keys.Union(whole.Keys).Union(judged.Keys.Where(page => judged[page] > 0.02)).Order()
+                .Select(page => Hit(page, found.GetValueOrDefault(page, ClosestWording.None), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page), judged.GetValueOrDefault(page)))
                 .OrderByDescending(hit => hit.Score),
         ];
     }
+
+    /// <summary>What all the words of a message make it.</summary>
+    internal Intention IntentionOf(TermBag said)
+    {
+        var judged = intentions.Judge(features.Known(said));
+        return new Intention(judged.GetValueOrDefault((int)NodeKind.Fault), judged.GetValueOrDefault((int)NodeKind.OffTopic), judged.GetValueOrDefault((int)NodeKind.Refusal));
+    }
+
+    private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
 
     /// <summary>The closest wording's score, drawn a little towards the mean of the best few.</summary>
     private static ClosestWording ClosestOf(ImmutableArray<(double Score, string Text)> best) => new(
@@ -97,19 +110,16 @@ public sealed class SearchIndex
         || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
         || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
 
-    /// <summary>Share of what was said that this index has words for, 0 to 1, rare words counting more.</summary>
-    internal double Known(TermBag said) => closeness.Known(said);
-
     /// <summary>Pages by a query, each score as a share of the best one possible.</summary>
     private Dictionary<int, double> Pages(Query query, float best) =>
         searcher.Search(query, Looked).ScoreDocs.ToDictionary(document => document.Doc - phrases.Length, document => Math.Min(1.0, document.Score / best));
 
-    /// <param name="behind">How far the model puts the page behind its best.</param>
-    private SearchHit Hit(int page, ClosestWording closest, double whole, double plain, double behind)
+    /// <param name="judged">How probable the model holds the page to be.</param>
+    private SearchHit Hit(int page, ClosestWording closest, double whole, double plain, double judged)
     {
         var fit = (Weights.Phrase * closest.Score) + (Weights.Page * whole) + (Weights.Plain * plain);
-        var score = Math.Max(0, fit - (Weights.Behind * behind));
-        return new SearchHit(Entries[page], Math.Round(closest.IsSame ? Weights.Own + ((1 - Weights.Own) * score) : score, 9), closest.Text);
+        var score = closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
+        return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9), closest.Text);
     }
 
     private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>

@@ -22,7 +22,7 @@ internal sealed class Subjects
 
     /// <summary>Whether any of these words names a part.</summary>
     public bool NamesPart(IEnumerable<Token> tokens) =>
-        tokens.Any(token => token.Role == TokenRole.Main && parts.Contains(token.Term));
+        tokens.Any(token => token.Role == TokenRole.Main && parts.Contains(token.Stem));
 
     /// <summary>The entries whose title names every part in the mention and whose words know the state that is denied.</summary>
     public IEnumerable<SearchEntry> Named(RuledOut mention)

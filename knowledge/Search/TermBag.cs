@@ -6,9 +6,9 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>The terms of a text with their share of the meaning, and the pairs of terms that stand close together.</summary>
 /// <param name="Terms">Term to weight, 0 to 1.</param>
 /// <param name="Exact">All main terms in order: equal for wordings that differ in nothing but synonyms.</param>
-/// <param name="Plain">The stems of all words as said, the small ones too.</param>
+/// <param name="Row">The stems of all words as said, the small ones too, in their order.</param>
 internal sealed record TermBag(
-    IReadOnlyDictionary<string, double> Terms, IReadOnlySet<string> Pairs, string Exact, IReadOnlySet<string> Plain)
+    IReadOnlyDictionary<string, double> Terms, IReadOnlySet<string> Pairs, string Exact, ImmutableArray<string> Row)
 {
     /// <summary>How many words apart two terms still make a pair.</summary>
     private const int PairReach = 5;
@@ -16,6 +16,9 @@ internal sealed record TermBag(
     public const char ShingleMark = '>';
 
     private const double AsideWeight = 0.3;
+
+    /// <summary>The stems of <see cref="Row"/>, each once.</summary>
+    public IReadOnlySet<string> Plain { get; } = Row.ToFrozenSet(StringComparer.Ordinal);
 
     public bool IsEmpty => Terms.Count == 0;
 
@@ -25,14 +28,14 @@ internal sealed record TermBag(
         foreach (var token in tokens.Where(HasMeaning))
             terms[token.Term] = Math.Max(terms.GetValueOrDefault(token.Term), token.Role == TokenRole.Main ? 1 : AsideWeight);
         ImmutableArray<Token> main = [.. tokens.Where(token => token.Role == TokenRole.Main && HasMeaning(token))];
-        return new TermBag(terms.ToFrozenDictionary(StringComparer.Ordinal), PairsOf(main), string.Join(' ', main.Select(token => token.Term)), PlainOf(tokens));
+        return new TermBag(terms.ToFrozenDictionary(StringComparer.Ordinal), PairsOf(main), string.Join(' ', main.Select(token => token.Term)), RowOf(tokens));
     }
 
-    private static FrozenSet<string> PlainOf(ImmutableArray<Token> tokens)
+    private static ImmutableArray<string> RowOf(ImmutableArray<Token> tokens)
     {
         var said = tokens.Where(token => token.Role is TokenRole.Main or TokenRole.Filler)
             .SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList();
-        return Stemmer.StemAll(said).ToFrozenSet(StringComparer.Ordinal);
+        return Stemmer.StemAll(said);
     }
 
     private static bool HasMeaning(Token token) =>

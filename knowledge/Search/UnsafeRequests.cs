@@ -6,16 +6,18 @@ namespace DxAssistant.Knowledge.Search;
 internal sealed class UnsafeRequests(SearchIndex index)
 {
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
-    /// <param name="bestFault">Score of the fault that fits best.</param>
-    public string? Page(ImmutableArray<Word> words, ImmutableArray<Token> tokens, double bestFault)
+    /// <param name="intention">What the words make the message.</param>
+    public string? Page(ImmutableArray<Word> words, ImmutableArray<Token> tokens, Intention intention)
     {
         var request = new RequestWords(words, tokens);
         if (Intent.IsReport(request))
             return null;
+        var rule = UnsafeRules.All.FirstOrDefault(rule => rule.Fits(request));
+        var least = Intent.IsAsked(request) ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
+        if (rule is null && (intention.Unsafe < least || intention.Unsafe < intention.OffTopic))
+            return null;
         var pages = index.Find(TermBag.Of(tokens), NodeKind.Refusal);
-        if (UnsafeRules.All.FirstOrDefault(rule => rule.Fits(request)) is { } rule)
-            return PageOf(rule, pages);
-        return pages.Length > 0 && pages[0].Score >= MatchThresholds.Unsafe && pages[0].Score > bestFault ? pages[0].Entry.Id : null;
+        return rule is null ? pages.MaxBy(hit => hit.Probability)?.Entry.Id : PageOf(rule, pages);
     }
 
     /// <summary>The rule's own page; where the content has none of that name, the one that reads most like the message.</summary>

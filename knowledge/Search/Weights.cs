@@ -19,8 +19,14 @@ internal static class Weights
     public const double Shingle = 0.2;
     /// <summary>The mean of the three closest wordings, against the closest alone.</summary>
     public const double Crowd = 0.2;
-    /// <summary>What a page loses for each unit of log odds that the wording model puts it behind the best.</summary>
-    public const double Behind = 0.04;
+    /// <summary>How many units of log odds a perfect fit is worth beside what the wording model says.</summary>
+    public const double Fit = 4;
+    /// <summary>The same of a symptom that the fault explains.</summary>
+    public const double Explained = 2;
+    /// <summary>The log odds that a fault loses when the message rules it out.</summary>
+    public const double RuledOut = 3;
+    /// <summary>The least probability that counts.</summary>
+    public const double Floor = 1e-4;
     /// <summary>The least score of a page that has the very wording said.</summary>
     public const double Own = 0.85;
     public const float TitleBoost = 0.5f;

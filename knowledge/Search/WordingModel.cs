@@ -2,72 +2,53 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Learns from the wordings of the pages of one kind which words tell of which page, and which speak against it.</summary>
-/// <remarks>
-/// Log odds of a page against all others, word by word, as in complement naive Bayes
-/// (Rennie and others, Tackling the poor assumptions of naive Bayes, 2003; from memory).
-/// </remarks>
+/// <summary>Learns from wordings in groups which features tell of which group, and which speak against it.</summary>
 internal sealed class WordingModel
 {
-    /// <summary>What a word counts for in a page that never uses it.</summary>
-    private const double Unseen = 0.05;
+    /// <summary>More groups than this are told apart by the search alone: learning grows with wordings times groups.</summary>
+    private const int MostGroups = 512;
 
-    /// <summary>A pair of words, or a word as said, against a word of the glossary.</summary>
-    private const double SideWeight = 0.5;
+    private readonly ImmutableArray<int> groups;
+    private readonly float[] rarity;
+    private readonly LearntWeights? weights;
 
-    private readonly Dictionary<string, WordUse> uses;
-    private readonly ImmutableSortedDictionary<int, double> pages;
-    private readonly double all;
-    private readonly int wordings;
-
-    /// <param name="phrases">The wordings of the pages to tell apart.</param>
-    public WordingModel(ImmutableArray<Phrase> phrases)
+    /// <param name="wordings">The wordings to learn from.</param>
+    /// <param name="features">How many features there are in all.</param>
+    /// <param name="groupOf">The group of a wording: a page, or a kind of message.</param>
+    public WordingModel(
+        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> wordings, int features, Func<Phrase, int> groupOf)
     {
-        wordings = phrases.Length;
-        var features = phrases.Select(phrase => (phrase.Page, Features: Of(phrase.Bag).ToArray())).ToArray();
-        uses = features.SelectMany(phrase => phrase.Features).GroupBy(feature => feature.Name, StringComparer.Ordinal)
-            .ToDictionary(word => word.Key, word => new WordUse(Rarity(word.Count())), StringComparer.Ordinal);
-        var totals = new SortedDictionary<int, double>();
-        foreach (var (page, words) in features)
-        {
-            foreach (var (use, share) in Shares(words))
-            {
-                use.Add(page, share);
-                totals[page] = totals.GetValueOrDefault(page) + share;
-            }
-        }
-        pages = totals.ToImmutableSortedDictionary();
-        all = totals.Values.Sum();
+        groups = [.. wordings.Select(wording => groupOf(wording.Wording)).Distinct().Order()];
+        rarity = groups.Length > MostGroups ? [] : Rarity(wordings.SelectMany(wording => wording.Features), features, wordings.Length);
+        if (groups.Length <= MostGroups)
+            weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features)))], features, groups.Length);
     }
 
-    /// <summary>For each page how much the words speak for it, as log odds; only differences mean anything.</summary>
-    public Dictionary<int, double> Judge(TermBag said)
+    /// <summary>For each group the probability that a wording is one of its own; empty if nothing was learnt.</summary>
+    public IReadOnlyDictionary<int, double> Judge((int Number, float Weight)[] said)
     {
-        var shares = Shares([.. Of(said)]).ToArray();
-        var smoothing = Unseen * uses.Count;
-        return pages.ToDictionary(page => page.Key, page => shares.Sum(word => word.Share * Odds(word.Use, page.Key, page.Value, smoothing)));
+        if (weights is null)
+            return ImmutableDictionary<int, double>.Empty;
+        var judged = weights.Judge(Shares(said));
+        return Enumerable.Range(0, groups.Length).ToDictionary(at => groups[at], at => (double)judged[at]);
     }
 
-    private double Odds(WordUse use, int page, double pageTotal, double smoothing)
+    /// <summary>The features of these wordings with their shares of the meaning, as the sides of a vector of length 1.</summary>
+    private (int Feature, float Share)[] Shares((int Number, float Weight)[] said)
     {
-        var own = use.In(page);
-        return Math.Log((own + Unseen) / (pageTotal + smoothing))
-            - Math.Log((use.Total - own + Unseen) / (all - pageTotal + smoothing));
+        var known = said.Where(feature => rarity[feature.Number] > 0)
+            .Select(feature => (feature.Number, Value: feature.Weight * rarity[feature.Number])).ToArray();
+        var length = MathF.Sqrt(known.Sum(feature => feature.Value * feature.Value));
+        return [.. known.Select(feature => (feature.Number, length > 0 ? feature.Value / length : 0))];
     }
 
-    /// <summary>The known words with their shares of the meaning, as the sides of a vector of length 1.</summary>
-    private IEnumerable<(WordUse Use, double Share)> Shares((string Name, double Weight)[] words)
+    /// <summary>How telling each feature is; 0 for one that no wording has. Rounded, because the logarithm may differ in its
+    /// last bit between systems.</summary>
+    private static float[] Rarity(IEnumerable<(int Number, float Weight)> used, int features, int wordings)
     {
-        var known = words.Where(word => uses.ContainsKey(word.Name)).Select(word => (Use: uses[word.Name], Value: word.Weight * uses[word.Name].Rarity)).ToArray();
-        var length = Math.Sqrt(known.Sum(word => word.Value * word.Value));
-        return known.Select(word => (word.Use, length > 0 ? word.Value / length : 0));
+        var having = new int[features];
+        foreach (var (number, _) in used)
+            having[number]++;
+        return [.. having.Select(count => count == 0 ? 0 : (float)Math.Round(Math.Log(1 + ((double)wordings / count)), 4))];
     }
-
-    private double Rarity(int having) => Math.Log(1 + ((double)wordings / having));
-
-    private static IEnumerable<(string Name, double Weight)> Of(TermBag bag) =>
-        bag.Terms.Select(term => ("term " + term.Key, term.Value))
-            .Concat(bag.Plain.Select(stem => ("plain " + stem, SideWeight)))
-            .Concat(bag.Pairs.Select(pair => ("pair " + pair, SideWeight)))
-            .OrderBy(word => word.Item1, StringComparer.Ordinal);
 }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Glyphs;
+using DxAssistant.Server.Commands.Scoring;
 
 namespace DxAssistant.Server.Commands;
 
@@ -10,9 +11,13 @@ internal static class GlyphCommand
 {
     public static Command Make(Streams streams)
     {
+        var score = ScoreFile.Option();
+        var figures = ScoreFile.Figures();
         var glyph = new Command(
-            "glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""");
-        glyph.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
+            "glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""") { score, figures };
+        glyph.SetAction((call, cancel) => call.GetValue(score) is { } file
+            ? Task.FromResult(ScoreFile.Run(file, GlyphMarker.Mark, streams, call.GetValue(figures)))
+            : JsonLines.RunAsync(streams, Answer, cancel));
         return glyph;
     }
 

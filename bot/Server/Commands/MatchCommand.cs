@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Server.Commands.Scoring;
 
 namespace DxAssistant.Server.Commands;
 
@@ -13,9 +14,27 @@ internal static class MatchCommand
     {
         var content = CommonOptions.Content();
         const string forms = """JSON Lines: {"text","series"?} in, {"decision","candidates","codes","readings"} out.""";
-        var match = new Command("match", forms) { content };
-        match.SetAction((call, cancel) => RunAsync(call.GetValue(content), streams, cancel));
+        var score = ScoreFile.Option();
+        var figures = ScoreFile.Figures();
+        var match = new Command("match", forms) { content, score, figures };
+        match.SetAction((call, cancel) => call.GetValue(score) is { } file
+            ? Task.FromResult(Score(call.GetValue(content), file, streams, call.GetValue(figures)))
+            : RunAsync(call.GetValue(content), streams, cancel));
         return match;
+    }
+
+    private static int Score(string? folder, string file, Streams streams, bool figuresOnly)
+    {
+        int opened = OpenedContent.Open(folder, streams, out var live);
+        if (live is null) return opened;
+        using (live)
+        {
+            var library = live.Current.Library!;
+            var matcher = Matcher.For(library);
+            using var plain = new PlainSearch(SearchEntries.From(library));
+            return ScoreFile.Run(
+                file, lines => new MatchSheet(ScoreFile.Each(lines, line => MatchLine.Of(line, matcher, plain))), streams, figuresOnly);
+        }
     }
 
     private static async Task<int> RunAsync(string? folder, Streams streams, CancellationToken cancel)

@@ -13,9 +13,10 @@ internal static class ReadCommand
     public static Command Make(Streams streams)
     {
         var score = ScoreFile.Option();
-        var read = new Command("read", """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""") { score };
+        var figures = ScoreFile.Figures();
+        var read = new Command("read", """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""") { score, figures };
         read.SetAction((call, cancel) => call.GetValue(score) is { } file
-            ? Task.FromResult(ScoreFile.Run(file, ReadingMarker.Mark, streams))
+            ? Task.FromResult(ScoreFile.Run(file, ReadingMarker.Mark, streams, call.GetValue(figures)))
             : JsonLines.RunAsync(streams, Answer, cancel));
         return read;
     }

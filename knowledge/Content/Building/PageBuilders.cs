@@ -18,7 +18,10 @@ internal static class PageBuilders
     public static FaultPage Fault(PageReader page) => new(
         new FaultId(page.Id), page.Title, page.Summary, page.Field("part"), page.Series, page.Passages("Said as"),
         page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), page.Passages("Beware"),
-        page.Joined("Warranty"));
+        page.Joined("Warranty"))
+    {
+        VarietyOf = page.Field("variety-of") is { } fault ? new FaultId(fault) : null,
+    };
 
     public static RepairPage Repair(PageReader page) => new(
         new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Joined("Verify"), page.List("parts"),

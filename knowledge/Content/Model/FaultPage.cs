@@ -18,4 +18,8 @@ public sealed record FaultPage(
     ImmutableArray<LooksTheSame> LooksTheSame,
     Passage Proof,
     ImmutableArray<Passage> Beware,
-    Passage Warranty);
+    Passage Warranty)
+{
+    /// <summary>The fault whose words are also told of this one: checks tell the two apart, words do not.</summary>
+    public FaultId? VarietyOf { get; init; }
+}

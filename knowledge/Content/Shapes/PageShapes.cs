@@ -69,6 +69,7 @@ internal static class PageShapes
             [
                 Kind, Id, new("frequency", FieldType.Words, true), new("part", FieldType.Words, false),
                 new("site", FieldType.YesNo, false), SeriesFilter,
+                new("variety-of", FieldType.Ids, false, RefersTo: PageKind.Fault),
             ],
             [
                 List("Said as"), new("Seen", SectionContent.Any), new("Measured", SectionContent.Any),

@@ -1,7 +1,4 @@
 using DxAssistant.Knowledge.Search;
-using Lucene.Net.Analysis.En;
-using Lucene.Net.Analysis.Standard;
-using Lucene.Net.Util;
 using Xunit.Abstractions;
 
 namespace DxAssistant.Knowledge.Tests.Search;
@@ -15,31 +12,31 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
 
     // Source: tests/Reference/evaluation/README.md (phrases of the project's own, kept apart from the pages' wordings).
     [Theory]
-    [InlineData("match.jsonl", 0.92, 0.97)]
-    [InlineData("match-dev.jsonl", 0.96, 0.98)]
-    public void Match_PhraseSet_StaysAboveTheFloor(string file, double first, double amongThree)
+    [InlineData("match.jsonl", 0.97, 0.99, 0.02, 1)]
+    [InlineData("match-dev.jsonl", 0.97, 0.98, 0.02, 1)]
+    [InlineData("match-dev-2.jsonl", 0.70, 0.74, 0.02, 0.98)]
+    [InlineData("match-judge-2.jsonl", 0.67, 0.74, 0.07, 0.94)]
+    public void Match_PhraseSet_StaysAboveTheFloor(string file, double first, double amongThree, double falseFaults, double refused)
     {
         var figures = MatchFigures.Of(JudgedPhrase.Read(file), Faults, Refuses);
         output.WriteLine($"{file}: {figures}");
         Assert.True(figures.First >= first, figures.ToString());
         Assert.True(figures.AmongThree >= amongThree, figures.ToString());
-        Assert.True(figures.FalseFaults <= 0.02, figures.ToString());
-        Assert.True(figures.Refused >= 1, figures.ToString());
-        Assert.True(figures.WronglyRefused <= 0.01, figures.ToString());
-        Assert.Equal(0, figures.RuledOutFirst);
+        Assert.True(figures.FalseFaults <= falseFaults, figures.ToString());
+        Assert.True(figures.Refused >= refused, figures.ToString());
+        Assert.True(figures.WronglyRefused <= 0.02, figures.ToString());
+        Assert.True(figures.RuledOutFirst <= 10, figures.ToString());
     }
 
     [Fact]
-    public void Match_PhraseSet_BeatsPlainSearchByFar()
+    public void Match_PhraseSet_HalvesTheErrorsOfPlainSearch()
     {
         var phrases = JudgedPhrase.Read("match.jsonl");
-        var entries = SearchEntries.From(ShippedMatcher.Library);
-        var standard = MatchFigures.Of(phrases, new PlainSearch(new StandardAnalyzer(LuceneVersion.LUCENE_48), entries).Faults, _ => false);
-        var english = MatchFigures.Of(phrases, new PlainSearch(new EnglishAnalyzer(LuceneVersion.LUCENE_48), entries).Faults, _ => false);
+        using var search = new PlainSearch(SearchEntries.From(ShippedMatcher.Library));
+        var plain = MatchFigures.Of(phrases, search.Faults, _ => false);
         var ours = MatchFigures.Of(phrases, Faults, Refuses);
-        output.WriteLine($"standard analyzer: {standard}\nenglish analyzer: {english}\nours: {ours}");
-        Assert.True(ours.First > english.First + 0.05, $"{ours} against {english}");
-        Assert.True(ours.First > standard.First + 0.05, $"{ours} against {standard}");
+        output.WriteLine($"plain: {plain}\nours: {ours}");
+        Assert.True(1 - ours.First <= (1 - plain.First) / 2, $"{ours} against {plain}");
     }
 
     [Fact]

@@ -13,15 +13,24 @@ internal static class ScoreFile
         HelpName = "FILE",
     };
 
+    public static Option<bool> Figures() => new("--figures")
+    {
+        Description = "With --score: print the figures only, and no line of the file.",
+    };
+
     /// <summary>Marks every line and prints the sheet.</summary>
     /// <returns>0; 1 when an answer was confidently wrong; 2 when the file cannot be used.</returns>
-    public static int Run(string path, Func<JsonElement, Marked> mark, Streams streams)
+    public static int Run(string path, Func<JsonElement, Marked> mark, Streams streams, bool figuresOnly = false) =>
+        Run(path, lines => Score(lines, mark), streams, figuresOnly);
+
+    /// <inheritdoc cref="Run(string, Func{JsonElement, Marked}, Streams, bool)"/>
+    public static int Run(string path, Func<IEnumerable<string>, IScoreSheet> score, Streams streams, bool figuresOnly)
     {
         try
         {
-            var sheet = Score(File.ReadLines(path), mark);
-            streams.Out.Write(sheet.Text());
-            return sheet.Of(Mark.Wrong) > 0 ? ExitCode.Problems : ExitCode.Done;
+            var sheet = score(File.ReadLines(path));
+            streams.Out.Write(sheet.Text(figuresOnly));
+            return sheet.HasWrong ? ExitCode.Problems : ExitCode.Done;
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException)
         {
@@ -34,20 +43,23 @@ internal static class ScoreFile
     }
 
     /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
-    public static ScoreSheet Score(IEnumerable<string> lines, Func<JsonElement, Marked> mark)
-    {
-        var marked = lines.Select((line, index) => (Line: index + 1, Text: line))
-            .Where(line => !string.IsNullOrWhiteSpace(line.Text))
-            .Select(line => (line.Line, One(line.Line, line.Text, mark)));
-        return new ScoreSheet([.. marked]);
-    }
+    public static ScoreSheet Score(IEnumerable<string> lines, Func<JsonElement, Marked> mark) => new(Each(lines, mark));
 
-    private static Marked One(int number, string line, Func<JsonElement, Marked> mark)
+    /// <summary>Reads every line that is not blank.</summary>
+    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
+    public static ImmutableArray<(int Line, T Read)> Each<T>(IEnumerable<string> lines, Func<JsonElement, T> read) =>
+    [
+        .. lines.Select((line, index) => (Line: index + 1, Text: line))
+            .Where(line => !string.IsNullOrWhiteSpace(line.Text))
+            .Select(line => (line.Line, One(line.Line, line.Text, read))),
+    ];
+
+    private static T One<T>(int number, string line, Func<JsonElement, T> read)
     {
         try
         {
             using var document = JsonDocument.Parse(line);
-            return mark(document.RootElement);
+            return read(document.RootElement);
         }
         catch (Exception error) when (error is JsonException or RequestException)
         {

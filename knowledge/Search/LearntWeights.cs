@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Numerics;
+
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>For each feature how much it speaks for each page: the weights of a multinomial logistic regression.</summary>
+/// <remarks>
+/// Learnt by stochastic gradient descent (Robbins and Monro, A stochastic approximation method, 1951) in a fixed order
+/// with a fixed number of passes, in plain additions and multiplications: the same wordings give the same weights.
+/// </remarks>
+internal sealed class LearntWeights
+{
+    private const int Passes = 5;
+    private const float FirstStep = 4;
+    private const float StepDecay = 0.15f;
+    /// <summary>An error smaller than this teaches nothing worth its time.</summary>
+    private const float LeastError = 0.0005f;
+
+    private const float Shrinking = 1e-5f;
+
+    /// <summary>The wordings are gone through in strides of about this length, so that those of one page do not follow each other.</summary>
+    private const int Stride = 7919;
+
+    private static readonly int Lanes = Vector<float>.Count;
+    private readonly int pages;
+    private readonly float[][] weights;
+
+    /// <param name="wordings">The features of each wording with their shares, and the page it belongs to.</param>
+    public LearntWeights(ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings, int features, int pages)
+    {
+        this.pages = pages;
+        var width = (pages + Lanes - 1) / Lanes * Lanes;
+        weights = new float[features][];
+        foreach (var feature in wordings.SelectMany(wording => wording.Features).Select(feature => feature.Feature))
+            weights[feature] ??= new float[width];
+        var stride = StrideOver(wordings.Length);
+        for (var pass = 0; pass < Passes; pass++)
+        {
+            var step = FirstStep / (1 + (pass * StepDecay));
+            for (long i = 0; i < wordings.Length; i++)
+                Learn(wordings[(int)(i * stride % wordings.Length)], step, width);
+        }
+    }
+
+    /// <summary>The probability of each page.</summary>
+    public float[] Judge(IEnumerable<(int Feature, float Share)> said)
+    {
+        var scores = new float[(pages + Lanes - 1) / Lanes * Lanes];
+        foreach (var (feature, share) in said)
+            Add(scores, weights[feature], share);
+        ToProbabilities(scores);
+        return scores[..pages];
+    }
+
+    private void Learn((int Page, (int Feature, float Share)[] Features) wording, float step, int width)
+    {
+        var error = new float[width];
+        foreach (var (feature, share) in wording.Features)
+            Add(error, weights[feature], share);
+        ToProbabilities(error);
+        error[wording.Page] -= 1;
+        for (var page = 0; page < width; page++)
+            error[page] = Math.Abs(error[page]) < LeastError ? 0 : error[page];
+        foreach (var (feature, share) in wording.Features)
+        {
+            Move(weights[feature], error, -step * share, 1 - (step * Shrinking));
+        }
+    }
+
+    private static void Add(float[] sum, float[] what, float times)
+    {
+        for (var at = 0; at < sum.Length; at += Lanes)
+            (new Vector<float>(sum, at) + (new Vector<float>(what, at) * times)).CopyTo(sum, at);
+    }
+
+    private static void Move(float[] row, float[] error, float times, float shrunk)
+    {
+        for (var at = 0; at < row.Length; at += Lanes)
+            ((new Vector<float>(row, at) * shrunk) + (new Vector<float>(error, at) * times)).CopyTo(row, at);
+    }
+
+    private void ToProbabilities(float[] scores)
+    {
+        var most = float.MinValue;
+        for (var page = 0; page < pages; page++)
+            most = Math.Max(most, scores[page]);
+        float all = 0;
+        for (var page = 0; page < pages; page++)
+            all += scores[page] = Exponential.Of(scores[page] - most);
+        for (var page = 0; page < scores.Length; page++)
+            scores[page] = page < pages ? scores[page] / all : 0;
+    }
+
+    private static int StrideOver(int count)
+    {
+        var stride = Stride;
+        while (BigInteger.GreatestCommonDivisor(stride, count) > 1)
+            stride++;
+        return stride;
+    }
+}
