@@ -24,7 +24,7 @@ internal static class Weights
     /// <summary>The same of a symptom that the fault explains.</summary>
     public const double Explained = 2;
     /// <summary>The log odds that a fault loses when the message rules it out.</summary>
-    public const double RuledOut = 3;
+    public const double RuledOut = 5;
     /// <summary>The least probability that counts.</summary>
     public const double Floor = 1e-4;
     /// <summary>The least score of a page that has the very wording said.</summary>
