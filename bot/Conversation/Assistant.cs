@@ -8,6 +8,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding;
 using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Search;
 
@@ -78,14 +79,15 @@ public sealed class Assistant
         var words = new CommandWords(library.Phrases);
         var matcher = new Matcher(
             SearchIndex.Build(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
+        var whole = new WholeReader(library);
         Answer[] answers =
         [
-            new SeriesAnswer(), new RoleAnswer(), new SymptomAnswer(), new CodeAnswer(), new AccessAnswer(words),
+            new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),
             new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
         ];
         return new Listener(
-            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher);
+            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole);
     }
 
     private static ImmutableArray<IDecision> Deciding(StepChooser chooser)
@@ -93,9 +95,9 @@ public sealed class Assistant
         var closed = new ClosedCase();
         return
         [
-            closed, new MissingComplaint(), new MissingSeries(), new PendingCode(), new MissingComplaint(),
-            new MissingRole(), new StopSign(closed), new DangerFirst(), new UnverifiedRepair(), new LeftOver(), new Contradiction(),
-            new NextStep(chooser, new EndOfWalk(closed)),
+            closed, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            new NoCommonCause(), new MissingRole(), new StopSign(closed), new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
+            new Contradiction(), new NextStep(chooser, new EndOfWalk(closed, new ThingsToBring(chooser))),
         ];
     }
 

@@ -18,21 +18,25 @@ internal static class ConclusionSpeech
     // Natural logarithm of the odds that a result must move to be worth a line: a factor of one and a half.
     private const double Telling = 0.4;
 
-    public static void Say(TurnDraft turn, Repair repair)
+    /// <param name="notDone">The checks that would prove the fault and were not done.</param>
+    public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone)
     {
         Belief belief = turn.View.Belief;
         RankedFault? likeliest = belief.Ranked.FirstOrDefault(ranked => repair.Fixes.Contains(ranked.Id));
         if (likeliest is null) return;
         double cured = belief.Ranked.Where(ranked => repair.Fixes.Contains(ranked.Id)).Sum(ranked => ranked.Probability);
         FaultPage page = turn.Library.Faults[likeliest.Id];
-        Segment conclusion = turn.Speaker.Say(SegmentKind.Conclusion,
-            cured >= Found ? "conclusion-proven" : "conclusion-likely",
-            Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)));
+        Segment conclusion = turn.Speaker.Say(SegmentKind.Conclusion, Phrase(cured, notDone),
+            Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)),
+            Slot.List("checks", [.. notDone.Select(check => turn.Library.Checks[check].Title)]));
         turn.Say(conclusion with { Pictures = Drawn(turn, belief, page) });
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
         SayLedger(turn, belief, likeliest.Id);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
+
+    private static string Phrase(double cured, ImmutableArray<CheckId> notDone) =>
+        !notDone.IsEmpty ? "conclusion-unproven" : cured >= Found ? "conclusion-proven" : "conclusion-likely";
 
     /// <summary>A probability as it is said: never 100, since no reading proves that much, and never 0.</summary>
     public static double Percent(double probability) => Math.Clamp(Math.Round(probability * 100), 1, 99);

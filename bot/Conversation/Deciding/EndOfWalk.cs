@@ -9,14 +9,20 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Deciding;
 
 /// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
-internal sealed class EndOfWalk(ClosedCase closed)
+internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
 {
     private const int SuspectsNamed = 3;
+
+    // The probability from which a fault is named among those still in question; common practice, no source.
+    private const double WorthNaming = 0.03;
 
     /// <summary>Nothing was found: what to watch and record until it shows again.</summary>
     public void Watch(TurnDraft turn, RepairPage advice)
     {
         turn.Say(SegmentKind.Conclusion, "closed-watch");
+        if (turn.State.Symptoms.FirstOrDefault(known => known.ComesAndGoes) is { } fitful)
+            turn.Say(SegmentKind.Advice, "closed-comes-and-goes", Slot.Said("words", fitful.Words));
+        Suspects(turn, withParts: false);
         turn.Quote(SegmentKind.Advice, advice.Steps);
         turn.Happen(new Closed("watch"));
         closed.Decide(turn);
@@ -29,21 +35,22 @@ internal sealed class EndOfWalk(ClosedCase closed)
         turn.Say(SegmentKind.Conclusion, turn.View.Role.Rank == 0 ? "closed-owner-done" : "closed-no-way");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
-        Suspects(turn);
+        Suspects(turn, withParts: true);
+        if (needed is not null) bring.Say(turn, needed);
         turn.Happen(new Closed("book"));
         closed.Decide(turn);
     }
 
-    private static void Suspects(TurnDraft turn)
+    private static void Suspects(TurnDraft turn, bool withParts)
     {
         ImmutableArray<FaultPage> suspects = [.. turn.View.Belief.Ranked
-            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability > 0)
+            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= WorthNaming)
             .Take(SuspectsNamed).Select(ranked => turn.Library.Faults[ranked.Id])];
         if (suspects.IsEmpty) return;
         turn.Say(SegmentKind.Advice, "closed-suspects", Slot.List("faults", [.. suspects.Select(page => page.Title)]));
         ImmutableArray<Passage> parts = [.. suspects.Where(page => page.Part is not null)
             .Select(page => new Passage(page.Part!, page.Title.Place)).DistinctBy(part => part.Text)];
-        if (!parts.IsEmpty) turn.Say(SegmentKind.Advice, "closed-bring", Slot.List("parts", parts));
+        if (!parts.IsEmpty && withParts) turn.Say(SegmentKind.Advice, "closed-bring", Slot.List("parts", parts));
     }
 
     // The least role above this one for which something is left to do.

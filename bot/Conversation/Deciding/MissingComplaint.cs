@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Conversation.Deciding;
 
@@ -7,6 +8,9 @@ internal sealed class MissingComplaint : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.State is { Symptoms.IsEmpty: true, Code: null }) turn.Ask(QuestionKind.Complaint, "", "ask-complaint");
+        if (turn.State is { Symptoms.IsEmpty: true, Code: null } && !WaitsToBeConfirmed(turn)) turn.Ask(QuestionKind.Complaint, "", "ask-complaint");
     }
+
+    private static bool WaitsToBeConfirmed(TurnDraft turn) => turn.State.Unconfirmed
+        .Any(item => item is { Taken: true, Thing: ToldThing.Code or ToldThing.Symptom });
 }

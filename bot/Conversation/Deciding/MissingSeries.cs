@@ -7,7 +7,7 @@ internal sealed class MissingSeries : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.View.Series is not null) return;
+        if (UnconfirmedTold.SeriesOf(turn) is not null) return;
         turn.Ask(QuestionKind.Series, "", "ask-series",
             [.. turn.Library.Series.Values.Select(page => new Option(page.Id, page.Title.Text)),
                 turn.Option("other-unit", "option-other-unit")]);

@@ -50,9 +50,10 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
     private static bool IsWatch(TurnDraft turn, ChosenStep step) =>
         turn.Library.Graph.Find(new RepairId(step.Id))!.Fixes is [var only] && only == FaultId.NoneOfThese;
 
-    private static void Conclude(TurnDraft turn, ChosenStep step)
+    private void Conclude(TurnDraft turn, ChosenStep step)
     {
         if (turn.State.LastReply?.Segments.Any(segment => segment.Kind == SegmentKind.Conclusion) == true) return;
-        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(new RepairId(step.Id))!);
+        var repair = new RepairId(step.Id);
+        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(repair)!, chooser.Proof.NotDone(turn.View, repair));
     }
 }

@@ -10,13 +10,17 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class StepChooser(Library library)
 {
     private readonly LivePlanner _planner = new();
+    private readonly NothingFound _nothingFound = new(library, library.Prices.GetValueOrDefault(LeftToOthers, DefaultHandOver));
+
+    /// <summary>What must be proven before a part is changed.</summary>
+    public ProofDemand Proof { get; } = new(library);
 
     /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
-    public StepChosen? Choose(CaseView view) => Plan(view)?.Step switch
+    public StepChosen? Choose(CaseView view) => Plan(view) is not { } plan ? null : plan.Step switch
     {
-        PlannedStep.DoCheck check => new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
+        PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>
-            new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
+            Proof.Before(view, repair.Repair) ?? new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
         _ => BeforeHandOver(view),
     };
 

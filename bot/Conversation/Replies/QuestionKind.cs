@@ -21,6 +21,12 @@ public enum QuestionKind
     /// <summary>Which of several look-alike codes is shown.</summary>
     [JsonStringEnumMemberName("code")] Code,
 
+    /// <summary>Whether a whole message was understood rightly.</summary>
+    [JsonStringEnumMemberName("told")] Told,
+
+    /// <summary>Which of several symptoms without a common cause to begin with.</summary>
+    [JsonStringEnumMemberName("first")] First,
+
     /// <summary>Whether one step towards an access state is done.</summary>
     [JsonStringEnumMemberName("access")] Access,
 

@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
 using DxAssistant.Graph;
@@ -33,6 +34,9 @@ internal sealed class WhySpeech(StepChooser chooser)
     private void SayStep(TurnDraft turn)
     {
         if (turn.State.Step is not { } step || chooser.Plan(turn.View) is not { } plan) return;
+        if (plan.Step is PlannedStep.DoRepair { Repair: var repair } && step.Kind == StepKind.Check
+            && chooser.Proof.Likeliest(turn.View, repair) is { } suspect)
+            turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step.Id), Slot.Of("fault", turn.Library.Faults[suspect].Title));
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
         Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",

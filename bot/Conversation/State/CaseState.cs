@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Conversation.State;
 
@@ -26,6 +27,15 @@ public sealed record CaseState
     public string? Look { get; init; }
 
     public ImmutableArray<ReportedSymptom> Symptoms { get; init; } = [];
+
+    /// <summary>Symptoms that wait until the fault of the others is cured, in the order they were told.</summary>
+    public ImmutableArray<string> PutOff { get; init; } = [];
+
+    /// <summary>The mode the unit was said to run in; null when none was told.</summary>
+    public string? Mode { get; init; }
+
+    /// <summary>What a whole message told and nobody confirmed yet.</summary>
+    public ImmutableArray<ToldItem> Unconfirmed { get; init; } = [];
 
     public ImmutableArray<SeenResult> Results { get; init; } = [];
 

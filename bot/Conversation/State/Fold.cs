@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Conversation.State;
 
@@ -35,6 +36,19 @@ public static class Fold
         CodeReported reported => state with { Code = reported.Code, Look = reported.Look, ClosedHow = null },
         CodeDropped => state with { Code = null, Look = null },
         SymptomReported reported => Report(state, reported),
+        ModeStated stated => state with { Mode = stated.Mode },
+        SymptomPutOff off => state with
+        {
+            Symptoms = [.. state.Symptoms.Where(known => known.Symptom != off.Symptom)], Step = null,
+            PutOff = state.PutOff.Contains(off.Symptom) ? state.PutOff : state.PutOff.Add(off.Symptom),
+        },
+        WholeTold told => state with
+        {
+            Unconfirmed = [.. state.Unconfirmed.Where(known => !told.Items.Any(known.IsAbout)), .. told.Items], ClosedHow = null,
+        },
+        ToldSwitched switched => state with { Unconfirmed = Switch(state.Unconfirmed, switched.Place) },
+        // A way to an access state that is half gone is gone to its end; else the new evidence may change the next step.
+        ToldSettled => state with { Unconfirmed = [], Step = state.Approach is null ? null : state.Step },
         CheckPassedOver passed => state with
         {
             PassedOver = state.PassedOver.SetItem(passed.Check, passed.Reason), Step = null, Given = [],
@@ -56,6 +70,10 @@ public static class Fold
             AccessRefused = state.AccessRefused.Add(refused.Access), Step = null,
         },
         RepairDone done => state with { Unverified = done.Repair, Step = null },
+        RepairTriedBefore tried => Abandon(state) with
+        {
+            Repairs = state.Repairs.Add(new TriedRepair(tried.Repair, tried.Fault, false)), Step = null,
+        },
         RepairPassedOver passed => state with
         {
             RepairsPassedOver = state.RepairsPassedOver.Add(passed.Repair), Step = null,
@@ -80,8 +98,23 @@ public static class Fold
         Step = null,
         ClosedHow = null,
         Symptoms = [.. state.Symptoms.Where(known => known.Symptom != reported.Symptom),
-            new ReportedSymptom(reported.Symptom, reported.Confidence, reported.Words)],
+            new ReportedSymptom(reported.Symptom, reported.Confidence, reported.Words, reported.ComesAndGoes)],
+        PutOff = state.PutOff.Remove(reported.Symptom),
     };
+
+    // Taking in one of several things that the same words may mean takes the others back.
+    private static ImmutableArray<ToldItem> Switch(ImmutableArray<ToldItem> told, int place)
+    {
+        if (place < 0 || place >= told.Length) return told;
+        ToldItem item = told[place];
+        return
+        [
+            .. told.Select((other, at) => at == place ? item with { Taken = !item.Taken }
+                : !item.Taken && item.Thing is ToldThing.Tried && other.Thing is ToldThing.Tried && other.Words == item.Words
+                    ? other with { Taken = false }
+                    : other),
+        ];
+    }
 
     private static CaseState See(CaseState state, OutcomeSeen seen) => state with
     {

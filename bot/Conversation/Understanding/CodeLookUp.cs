@@ -24,11 +24,15 @@ internal static class CodeLookUp
     /// <summary>Whether a series can show a code, or one that looks the same.</summary>
     public static bool Has(SeriesPage series, string code) => series.Codes.Any(known => CanBe(known.Display, code));
 
+    /// <summary>The one code that is meant; null when it can be several, or the series has none such.</summary>
+    public static DisplayCode? Only(SeriesPage series, string code, string? look) =>
+        Fitting(series, code, look) is [var only] && CanBe(only.Display, code) ? only : null;
+
     /// <summary>Reports the symptom of a code, asks which of several is shown, or says that the series has none such.</summary>
     public static void Resolve(TurnDraft turn, SeriesPage series, string code, string? look)
     {
         ImmutableArray<DisplayCode> fits = Fitting(series, code, look);
-        if (fits is [var only] && CanBe(only.Display, code)) Report(turn, only);
+        if (Only(series, code, look) is { } only) Report(turn, only);
         else if (fits.IsEmpty) Unknown(turn, series, code);
         else turn.Ask(QuestionKind.Code, code, "ask-code",
             [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),

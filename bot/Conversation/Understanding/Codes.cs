@@ -29,10 +29,10 @@ internal static class Codes
     }
 
     // Where only blinks are told, it is a lamp that shows them.
-    private static string Shown(GlyphReading reading) => reading.Canonical.Length > 0 ? reading.Canonical : CodeLookUp.Lamp;
+    public static string Shown(GlyphReading reading) => reading.Canonical.Length > 0 ? reading.Canonical : CodeLookUp.Lamp;
 
     // As series pages write it; null when the message does not say how the code is shown.
-    private static string? Look(GlyphReading reading) =>
+    public static string? Look(GlyphReading reading) =>
         reading.Blinks is { } blinks ? string.Create(CultureInfo.InvariantCulture, $"{blinks} blinks")
         : reading.Flashing switch { true => "flashing", false => "steady", null => null };
 }

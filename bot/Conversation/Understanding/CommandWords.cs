@@ -15,21 +15,28 @@ internal sealed class CommandWords(PhraseBook phrases)
         ("words-again", CommandWord.Again), ("words-start-over", CommandWord.StartOver),
     ];
 
+    // Words around a command that change nothing: "sorry, I really don't know".
+    private const string Polite = "words-polite";
+
     private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
         .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading"];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
     {
-        string said = PlainWords.Joined(text);
+        string said = PlainWords.Joined(text), bare = Bare(text);
         foreach ((string phrase, CommandWord word) in Commands)
             if (_lists[phrase].Contains(said)) return word;
+        foreach ((string phrase, CommandWord word) in Commands)
+            if (bare.Length > 0 && _lists[phrase].Any(entry => Bare(entry) == bare)) return word;
         return null;
     }
+
+    private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_lists[Polite].Contains(word)));
 
     /// <summary>Whether the whole message stands in a list.</summary>
     public bool Means(string phrase, string text) => _lists[phrase].Contains(PlainWords.Joined(text));

@@ -62,11 +62,31 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
                 turn.Say(SegmentKind.Caution, "notice-unsure-of-safety");
                 break;
             case { Kind: QuestionKind.Access } question: RefuseAccess(turn, question.Subject); break;
+            case { Kind: QuestionKind.Repair } when word == CommandWord.Unsure:
+                turn.Say(SegmentKind.Notice, "unsure-repair");
+                break;
             case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
             case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
+            case { } question when word is CommandWord.Unsure or CommandWord.Cannot:
+                turn.Say(SegmentKind.Notice, UnsureAt(question.Kind));
+                break;
             default: turn.Say(SegmentKind.Notice, "notice-answer-first"); break;
         }
     }
+
+    // How to find the answer to a question that cannot be left out.
+    private static string UnsureAt(QuestionKind kind) => kind switch
+    {
+        QuestionKind.Complaint or QuestionKind.Closed => "unsure-complaint",
+        QuestionKind.Series => "unsure-series",
+        QuestionKind.Role => "unsure-role",
+        QuestionKind.Told => "unsure-told",
+        QuestionKind.First => "unsure-first",
+        QuestionKind.Contradiction => "unsure-contradiction",
+        QuestionKind.Verify => "unsure-verify",
+        QuestionKind.LeftOver => "unsure-left-over",
+        _ => "notice-answer-first",
+    };
 
     private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)
     {

@@ -3,6 +3,7 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
@@ -21,26 +22,28 @@ internal static class Complaints
     // Below this share of the best fit a symptom is not worth offering.
     private const double WorthOffering = 0.5;
 
-    public static void Hear(TurnDraft turn, string text, MatchResult match)
+    public static void Hear(TurnDraft turn, string text, MatchResult match, (bool Doubtful, bool ComesAndGoes) manner)
     {
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked);
-        else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text);
+        if (CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
+        else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text, manner);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
         else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
     }
 
     // In the middle of a walk the words may be an answer after all: they are not taken for a new symptom without asking.
-    private static void Take(TurnDraft turn, SymptomPage symptom, string text, bool asked)
+    private static void Take(
+        TurnDraft turn, SymptomPage symptom, string text, bool asked, (bool Doubtful, bool ComesAndGoes) manner)
     {
-        if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text);
+        if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text, manner);
         else
             turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom", new Option(symptom.Id.Value, symptom.Title.Text),
                 turn.Option(SymptomAnswer.None, "option-answer-to-question"));
     }
 
-    private static string? CertainSymptom(MatchResult match) => match.Symptoms switch
+    /// <summary>The symptom that words mean beyond doubt; null when there is none.</summary>
+    public static string? CertainSymptom(MatchResult match) => match.Symptoms switch
     {
         [{ Score: >= Certain } only] => only.Id,
         [{ Score: >= Certain } first, var second, ..] when first.Score - second.Score >= Lead => first.Id,
@@ -65,13 +68,16 @@ internal static class Complaints
             .OrderByDescending(symptom => symptom.Causes[fault]).ThenBy(symptom => symptom.Id)
             .Select(symptom => turn.Library.Symptoms[symptom.Id]);
 
-    private static void Report(TurnDraft turn, SymptomPage symptom, string text)
+    private static void Report(TurnDraft turn, SymptomPage symptom, string text, (bool Doubtful, bool ComesAndGoes) manner)
     {
-        turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", symptom.Title));
-        Symptoms.Report(turn, symptom.Id.Value, text.Trim());
+        turn.Say(SegmentKind.Understood,
+            manner.Doubtful ? "understood-symptom-doubt" : manner.ComesAndGoes ? "understood-symptom-sometimes" : "understood-symptom",
+            Slot.Of("symptom", symptom.Title));
+        Symptoms.Report(turn, symptom.Id.Value, text.Trim(), Doubts.ConfidenceOf(manner.Doubtful), manner.ComesAndGoes);
     }
 
-    private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text)
+    private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text,
+        (bool Doubtful, bool ComesAndGoes) manner)
     {
         if (match.Decision == MatchDecision.Fault)
         {
@@ -79,7 +85,7 @@ internal static class Complaints
             turn.Say(SegmentKind.Understood, "understood-fault", Slot.Of("fault", fault.Title));
         }
 
-        if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text);
+        if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text, manner);
         else
             turn.Ask(QuestionKind.Symptom, "", "ask-symptom",
                 [.. offered.Select(page => new Option(page.Id.Value, page.Title.Text)),

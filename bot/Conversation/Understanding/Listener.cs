@@ -2,18 +2,20 @@ using System.Collections.Frozen;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, unsafe requests, answers to the open question, codes,
-/// complaints in plain words; and says so when it is none of these.
+/// Takes a message, in this order: commands of the conversation, unsafe requests, a whole message that tells more than the
+/// open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Matcher matcher)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Matcher matcher, WholeReader whole)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -45,15 +47,39 @@ internal sealed class Listener(
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
-        if (!Refusals.Refuse(turn, match) && !Answers(turn, text)) Tell(turn, text, match);
+        if (Refusals.Refuse(turn, match)) return;
+        WholeMessage told = whole.Read(turn, text);
+        bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
+        if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
+        if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher);
+        else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
+    // Where a step towards a safe state or a repair is asked, the answer comes first: nothing else may be heard into it.
+    private static bool TellsMoreThanAsked(TurnDraft turn, string text, WholeMessage told) => told.NeedsConfirming
+        && turn.State.Question switch
+        {
+            null or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Symptom or QuestionKind.Closed
+                or QuestionKind.LeftOver or QuestionKind.Code or QuestionKind.Told or QuestionKind.First } => true,
+            { Kind: QuestionKind.Role } => told.Items.Any(item => item.Thing is not ToldThing.AtUnit),
+            { Kind: QuestionKind.Check } check =>
+                told.GoesBeyond(check.Subject) && OptionMatcher.Exactly(text, check.Options) is null,
+            _ => false,
+        };
+
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
-    private static void Tell(TurnDraft turn, string text, MatchResult match)
+    private void Tell(TurnDraft turn, string text, MatchResult match, WholeMessage told)
     {
+        if (told.NeedsConfirming)
+        {
+            Telling.Hear(turn, told, text, matcher);
+            return;
+        }
+
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        if (!Codes.Hear(turn, text)) Complaints.Hear(turn, text, match);
-        if (ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings { List: var early })
+        if (!Codes.Hear(turn, text)) Complaints.Hear(turn, text, match, whole.MannerOf(text));
+        if (!told.Unclear.IsEmpty) Telling.NoteUnclear(turn, told);
+        else if (ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
 

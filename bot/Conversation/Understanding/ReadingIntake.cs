@@ -52,10 +52,7 @@ internal static class ReadingIntake
             return;
         }
 
-        ImmutableArray<GivenReading> given = [.. readings
-            .Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
-            .Where(pair => pair.field is not null)
-            .Select(pair => Logged(pair.reading, pair.field!))];
+        ImmutableArray<GivenReading> given = Place(page, readings);
         if (!given.IsEmpty) turn.Happen(new ReadingsGiven(page.Id.Value, given));
         if (given.Length < readings.Length)
             turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", Unplaced(page, readings)));
@@ -71,6 +68,14 @@ internal static class ReadingIntake
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
+
+    /// <summary>The readings that have a place on a check's form.</summary>
+    public static ImmutableArray<GivenReading> Place(CheckPage page, ImmutableArray<Reading> readings) =>
+    [
+        .. readings.Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
+            .Where(pair => pair.field is not null)
+            .Select(pair => Logged(pair.reading, pair.field!)),
+    ];
 
     private static string Unplaced(CheckPage page, ImmutableArray<Reading> readings) => string.Join(", ", readings
         .Where((reading, place) => FieldOf(page, reading, place, readings.Length) is null)
@@ -121,8 +126,11 @@ internal static class ReadingIntake
         CheckQuestion.AskPlainly(turn, page);
     }
 
-    private static ReadingContext Context(TurnDraft turn, CheckPage page) =>
-        ReadingContext.ForForm(page.Readings.Select(Line), turn.View.Series?.Market);
+    private static ReadingContext Context(TurnDraft turn, CheckPage page) => Context(page, turn.View.Series?.Market);
+
+    /// <summary>What a check's form asks for.</summary>
+    public static ReadingContext Context(CheckPage page, Market? market) =>
+        ReadingContext.ForForm(page.Readings.Select(Line), market);
 
     private static ReadingContext Context(TurnDraft turn, ReadingField field) =>
         ReadingContext.ForForm([Line(field)], turn.View.Series?.Market);

@@ -22,7 +22,17 @@ internal static class ReadingVerdict
     /// <summary>Judges the readings that are in; without a series nothing is expected, and nothing is said.</summary>
     public static void Give(TurnDraft turn, CheckPage page)
     {
-        if (turn.View.Series is not { } series) return;
+        if (Takes(turn, page)) return;
+        CheckQuestion.AskPlainly(turn, page);
+    }
+
+    /// <summary>The same for readings that were taken before: when they cannot be right, the check is left to its turn.</summary>
+    public static void GiveTold(TurnDraft turn, CheckPage page) => Takes(turn, page);
+
+    // False when the readings cannot be right.
+    private static bool Takes(TurnDraft turn, CheckPage page)
+    {
+        if (turn.View.Series is not { } series) return true;
         ImmutableArray<Reading> readings = [.. page.Readings.Select(field => Given(turn, field))];
         Judgement judgement = JudgeCatalogue.All[page.Calculation!].Judge(
             new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, series)));
@@ -30,14 +40,14 @@ internal static class ReadingVerdict
         if (judgement.Verdict == VerdictKind.Impossible)
         {
             turn.Happen(new CheckReopened(page.Id.Value));
-            CheckQuestion.AskPlainly(turn, page);
-            return;
+            return false;
         }
 
         AnswerOption? outcome = page.Outcomes.FirstOrDefault(option => option.Verdicts.Contains(judgement.Verdict));
         turn.Happen(new OutcomeSeen(
             page.Id.Value, outcome?.Id.Value, Weigh(page, judgement), VerdictWord.Of(judgement.Verdict),
             string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}"))));
+        return true;
     }
 
     private static Reading Given(TurnDraft turn, ReadingField field)

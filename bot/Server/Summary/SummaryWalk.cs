@@ -47,8 +47,11 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
                 seenThisTurn.Clear();
                 break;
             case OutcomeSeen seen:
-                seenThisTurn.Add(seen.Check);
+                if (seen.Verdict is not null) seenThisTurn.Add(seen.Check);
                 seenAt[seen.Check] = stored.At;
+                break;
+            case RepairTriedBefore tried:
+                triedAt[tried.Repair] = stored.At;
                 break;
             case RepairVerified verified:
                 triedAt[verified.Repair] = stored.At;

@@ -20,11 +20,12 @@ internal static class CheckBuilder
             page.Joined("Ask"),
             page.Passages("How"),
             page.Pictures("How"),
+            page.Passages("Said as"),
             judge?.Name,
             ReadReadings(page, judge),
             page.Rows("Expected", (row, section) => ReadInput(page, row, section))
                 .ToImmutableSortedDictionary(input => input.Name, input => input, StringComparer.Ordinal),
-            page.Rows("Outcomes", (row, section) => ReadOutcome(page, row, section)),
+            ReadOutcomes(page),
             page.Field("owners-only") == "true",
             [.. page.List("stop").Select(id => new OutcomeId(id))],
             page.Series,
@@ -52,10 +53,14 @@ internal static class CheckBuilder
         page.Target(row.Cells[1], PageKind.Curve)?.Id,
         page.Target(row.Cells[1], PageKind.Meter)?.Id);
 
-    private static AnswerOption ReadOutcome(PageReader page, TableRow row, Section section) => new(
-        new OutcomeId(row.Cells[0].Text),
-        page.Passage(row.Cells[1], section),
-        row.Cell(2) is { } verdicts
-            ? [.. VerdictWords.Split(verdicts.Text).Select(VerdictWords.Read).OfType<VerdictKind>()]
-            : []);
+    private static ImmutableArray<AnswerOption> ReadOutcomes(PageReader page) =>
+    [
+        .. page.Section("Outcomes").SelectMany(section => OutcomeTable.Of(page.Page)!.Rows.Select(row => new AnswerOption(
+            new OutcomeId(row.Id.Text),
+            page.Passage(row.Answer, section),
+            row.Verdicts is { } verdicts
+                ? [.. VerdictWords.Split(verdicts.Text).Select(VerdictWords.Read).OfType<VerdictKind>()]
+                : [],
+            SaidAs.Split(row.SaidAs)))),
+    ];
 }

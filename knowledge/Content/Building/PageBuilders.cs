@@ -17,15 +17,15 @@ internal static class PageBuilders
 
     public static FaultPage Fault(PageReader page) => new(
         new FaultId(page.Id), page.Title, page.Summary, page.Field("part"), page.Series, page.Passages("Said as"),
-        page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), page.Passages("Beware"),
-        page.Joined("Warranty"))
+        page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), Demanded(page),
+        page.Passages("Beware"), page.Joined("Warranty"))
     {
         VarietyOf = page.Field("variety-of") is { } fault ? new FaultId(fault) : null,
     };
 
     public static RepairPage Repair(PageReader page) => new(
-        new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Joined("Verify"), page.List("parts"),
-            page.Cautions);
+        new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Passages("Said as"), page.Joined("Verify"),
+        page.List("parts"), page.Cautions);
 
     public static RefusalPage Refusal(PageReader page) => new(
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
@@ -33,17 +33,21 @@ internal static class PageBuilders
 
     public static RolePage Role(PageReader page, TableRow row, Section section) => new(
         new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section),
-        page.Passage(row.Cells[3], section));
+        page.Passage(row.Cells[3], section), SaidAs.Split(row.Cell(4)));
 
     public static GlossaryEntry Glossary(TableRow row) =>
-        new(row.Cells[0].Text, Words(row.Cells[1]), Words(row.Cells[2]));
+        new(row.Cells[0].Text, SaidAs.Split(row.Cells[1]), SaidAs.Split(row.Cells[2]));
+
+    private static ImmutableArray<CheckId> Demanded(PageReader page) =>
+    [
+        .. page.Section("Proof").SelectMany(section => section.Paragraphs).SelectMany(text => text.Links)
+            .Select(link => page.Target(link, PageKind.Check)).OfType<Page>()
+            .Select(check => new CheckId(check.Id)).Distinct(),
+    ];
 
     private static ImmutableArray<LooksTheSame> Alike(PageReader page) =>
     [
         .. page.Section("Looks the same").SelectMany(section => section.Items.Select(item => new LooksTheSame(
             new FaultId(page.Target(item, PageKind.Fault)!.Id), page.Passage(item, section)))),
     ];
-
-    private static ImmutableArray<string> Words(RichText cell) =>
-        [.. cell.Text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
 }

@@ -11,6 +11,8 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
 {
     public string Id => page.Id;
 
+    public Page Page => page;
+
     public Passage Title => Passage(page.Title!.Heading, page.Title);
 
     /// <summary>The paragraph under the title; the title when there is none.</summary>
@@ -65,6 +67,9 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
 
     /// <summary>The page of a kind that a text links to.</summary>
     public Page? Target(RichText text, PageKind kind) => pages.Target(page, text.Link, kind);
+
+    /// <summary>The page of a kind that a link leads to.</summary>
+    public Page? Target(PageLink link, PageKind kind) => pages.Target(page, link, kind);
 
     /// <summary>The pages of a kind that the list under a heading links to, each once.</summary>
     public IEnumerable<Page> Targets(string heading, PageKind kind) =>

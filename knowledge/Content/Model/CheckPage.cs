@@ -4,6 +4,7 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>One thing to do at the unit to learn something.</summary>
+/// <param name="SaidAs">What people call the thing that is measured, when they give its readings unasked.</param>
 /// <param name="Calculation">The judge of the readings; null when it is a matter of looking.</param>
 /// <param name="Pictures">How it is done, drawn.</param>
 /// <param name="Readings">Empty without a calculation.</param>
@@ -17,6 +18,7 @@ public sealed record CheckPage(
     Passage Ask,
     ImmutableArray<Passage> How,
     ImmutableArray<PagePicture> Pictures,
+    ImmutableArray<Passage> SaidAs,
     string? Calculation,
     ImmutableArray<ReadingField> Readings,
     ImmutableSortedDictionary<string, ExpectedInput> Expected,

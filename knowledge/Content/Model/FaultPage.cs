@@ -6,6 +6,7 @@ namespace DxAssistant.Knowledge.Content.Model;
 /// <summary>A failed part or a site condition.</summary>
 /// <param name="Part">The part that failed; null when the site is to blame.</param>
 /// <param name="Series">The series that can have it; empty means all.</param>
+/// <param name="Demanded">The checks that the proof links to: no part is changed before they are done.</param>
 public sealed record FaultPage(
     FaultId Id,
     Passage Title,
@@ -17,6 +18,7 @@ public sealed record FaultPage(
     ImmutableArray<Passage> Measured,
     ImmutableArray<LooksTheSame> LooksTheSame,
     Passage Proof,
+    ImmutableArray<CheckId> Demanded,
     ImmutableArray<Passage> Beware,
     Passage Warranty)
 {

@@ -4,11 +4,13 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Knowledge.Content.Model;
 
 /// <summary>What cures one or more faults.</summary>
+/// <param name="SaidAs">What people say who have made the repair already.</param>
 /// <param name="Verify">The question that a working unit answers with yes.</param>
 public sealed record RepairPage(
     RepairId Id,
     Passage Title,
     ImmutableArray<Passage> Steps,
+    ImmutableArray<Passage> SaidAs,
     Passage Verify,
     ImmutableArray<string> Parts,
     ImmutableArray<CautionPage> Cautions);

@@ -32,7 +32,8 @@ internal static class PageShapes
         new(PageKind.Glossary, null, [Kind, Id], [],
             Table("", true, new("Concept"), new("Also said as", true), new("Often misspelt", true))),
         new(PageKind.Roles, null, [Kind, Id],
-            [Table("Roles", true, new("Role"), new("Rank"), new("Name"), new("May do"))]),
+            [Table("Roles", true, new("Role"), new("Rank"), new("Name"), new("May do"),
+                new("Said as", true, MayBeLeftOut: true))]),
         new(PageKind.Access, "access",
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [
@@ -83,7 +84,7 @@ internal static class PageShapes
                 new("stop", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
             ],
             [
-                Sentence("Ask"), List("How") with { TakesPictures = true },
+                Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),
                 Table("Readings", false, new("Reading"), new("Unit"), new("Possible"), new("Where"))
                     with { RequiredWith = "calculation" },
                 Table("Expected", false, new("Input"), new("Value"), Source) with { RequiredWith = "calculation" },
@@ -92,7 +93,7 @@ internal static class PageShapes
         new(PageKind.Repair, "repairs",
             [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who,
                 new("parts", FieldType.List, false)],
-            [List("Steps"), new("Verify", SectionContent.Free, false), Cautions, Sources]),
+            [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
             [List("Said as"), Sentence("Answer"), Sentence("Safe way", false)]),

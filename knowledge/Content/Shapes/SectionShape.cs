@@ -26,8 +26,12 @@ internal sealed record SectionShape(
     public ImmutableArray<ColumnShape> Heads => Columns.IsDefault ? [] : Columns;
 
     /// <summary>True when the heads of a table are those of the shape, in its order.</summary>
-    public bool Fits(PipeTable table) =>
-        table.Head.Cells.Select(cell => cell.Text).SequenceEqual(Heads.Select(column => column.Head));
+    public bool Fits(PipeTable table)
+    {
+        IEnumerable<string> written = table.Head.Cells.Select(cell => cell.Text);
+        return written.SequenceEqual(Heads.Select(column => column.Head))
+            || written.SequenceEqual(Heads.Where(column => !column.MayBeLeftOut).Select(column => column.Head));
+    }
 
     public static SectionShape Sentence(string heading, bool required = true) =>
         new(heading, SectionContent.Sentence, required);

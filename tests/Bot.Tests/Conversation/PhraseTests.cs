@@ -4,9 +4,9 @@ namespace DxAssistant.Bot.Tests.Conversation;
 
 public sealed class PhraseTests
 {
-    // Phrases whose ids are put together from a verdict, a pattern, what would settle a doubt, or what a set shows.
+    // Phrases whose ids are put together from a verdict, a pattern, what would settle a doubt, what a set shows, or a mode.
     private static readonly string[] Composed =
-        ["reading-", "settle-", "pattern-", "verdict-", "picture-side-", "picture-bars"];
+        ["reading-", "settle-", "pattern-", "verdict-", "picture-side-", "picture-bars", "mode-", "words-mode-"];
 
     [Fact]
     public void PhraseFile_Shipped_HasExactlyThePhrasesInUse() =>

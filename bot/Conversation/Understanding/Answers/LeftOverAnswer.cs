@@ -1,5 +1,7 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
@@ -20,8 +22,17 @@ internal sealed class LeftOverAnswer(CommandWords words) : Answer
                 turn.Say(SegmentKind.Notice, "notice-second-fault");
                 return true;
             default:
-                return false;
+                return Take(turn, key);
         }
+    }
+
+    // The trouble that waited is the second fault's.
+    private static bool Take(TurnDraft turn, string symptom)
+    {
+        if (!turn.State.PutOff.Contains(symptom) || !turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out var page)) return false;
+        turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", page.Title));
+        Symptoms.Report(turn, symptom, page.Title.Text);
+        return true;
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>

@@ -1,11 +1,12 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-internal sealed class RoleAnswer : Answer
+internal sealed class RoleAnswer(WholeReader whole) : Answer
 {
     public override QuestionKind Kind => QuestionKind.Role;
 
@@ -17,4 +18,7 @@ internal sealed class RoleAnswer : Answer
         turn.Say(SegmentKind.Understood, "understood-role", Slot.Of("role", page.Name));
         return true;
     }
+
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
+        whole.RoleIn(text) is { } role ? Choose(turn, question, role) : base.Hear(turn, question, text);
 }

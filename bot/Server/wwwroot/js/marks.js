@@ -22,7 +22,7 @@ const shapes = {
 
 const ofQuestion = {
   complaint: 'pen', series: 'pen', symptom: 'pen', code: 'look', role: 'pen', access: 'lock', check: 'look', meaning: 'meter',
-  contradiction: 'unequal', repair: 'repair', verify: 'power', 'left-over': 'power', closed: 'end',
+  contradiction: 'unequal', repair: 'repair', verify: 'power', 'left-over': 'power', told: 'pen', first: 'pen', closed: 'end',
 };
 
 export function mark(name, extra = '') {

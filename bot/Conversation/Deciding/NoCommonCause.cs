@@ -1,0 +1,26 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Two troubles that no one fault explains are taken one after the other.</summary>
+internal sealed class NoCommonCause : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        ImmutableArray<Symptom> symptoms =
+        [
+            .. turn.State.Symptoms.Select(known => turn.Library.Graph.Find(new SymptomId(known.Symptom))).OfType<Symptom>(),
+        ];
+        if (symptoms.Length < 2 || HaveCommonCause(turn, symptoms)) return;
+        turn.Say(SegmentKind.Notice, "notice-no-common-cause");
+        turn.Ask(QuestionKind.First, "", "ask-first",
+            [.. symptoms.Select(symptom => new Option(symptom.Id.Value, turn.Library.Symptoms[symptom.Id].Title.Text))]);
+    }
+
+    private static bool HaveCommonCause(TurnDraft turn, ImmutableArray<Symptom> symptoms) => symptoms[0].Causes.Keys
+        .Any(fault => fault != FaultId.NoneOfThese && turn.View.AppliesHere(turn.Library.Faults[fault].Series)
+            && symptoms.All(symptom => symptom.Causes.ContainsKey(fault)));
+}

@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Told;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Understanding.Whole;
+
+/// <summary>Readings that were taken before: the pieces of a message that name what was measured and give all of it.</summary>
+internal static class MeasuredPieces
+{
+    /// <summary>Takes the readings that begin with a piece.</summary>
+    /// <returns>How many pieces they fill; 0 when they are none.</returns>
+    public static int Take(
+        Library library, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, Findings found)
+    {
+        ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), wordings);
+        if (named.IsEmpty || !HasFigure(pieces[at])) return 0;
+        int count = 1;
+        while (at + count < pieces.Length && IsFigures(pieces[at + count], lists, wordings)) count++;
+        string text = string.Join(", ", pieces.Skip(at).Take(count));
+        ImmutableArray<ToldThing.Measured> complete =
+        [
+            .. named.Select(check => library.Checks[check])
+                .Where(page => series is null || page.Series.IsEmpty || page.Series.Contains(series.Id))
+                .Select(page => Complete(page, series, text) ?? Complete(page, series, WithoutName(page, text, lists, wordings)))
+                .OfType<ToldThing.Measured>(),
+        ];
+        if (complete is [var only]) found.Add(only, text);
+        else found.Unclear(text);
+        return count;
+    }
+
+    // "compressor windings 1.1, 1.1, 1.12": the name before the figures is no label of one of them.
+    private static string WithoutName(CheckPage page, string text, WordLists lists, Wordings wordings)
+    {
+        int figure = text.AsSpan().IndexOfAnyInRange('0', '9');
+        return figure > 0 && wordings.FindMeasured(lists.Read(text[..figure]).AsSpan()).Contains(page.Id) ? text[figure..] : text;
+    }
+
+    private static ToldThing.Measured? Complete(CheckPage page, SeriesPage? series, string text) =>
+        BareTemperature.Settle(page, ReadingParser.Parse(text, ReadingIntake.Context(page, series?.Market)))
+            is ReadingResult.Readings { Unclear: null } readings
+        && ReadingIntake.Place(page, readings.List) is { Length: var placed } given && placed == readings.List.Length
+        && page.Readings.All(field => given.Count(reading => reading.Label == field.Label) == 1)
+            ? new ToldThing.Measured(page.Id.Value, given)
+            : null;
+
+    // The longest name in the words; none when two different things are named.
+    private static ImmutableArray<CheckId> Named(ImmutableArray<string> words, Wordings wordings)
+    {
+        for (int length = Math.Min(wordings.Longest, words.Length); length > 0; length--)
+        {
+            ImmutableArray<ImmutableArray<CheckId>> hits =
+            [
+                .. Enumerable.Range(0, words.Length - length + 1)
+                    .Select(start => wordings.FindMeasured(words.AsSpan(start, length))).Where(hit => !hit.IsEmpty),
+            ];
+            if (hits.Length > 0) return hits.Length == 1 ? hits[0] : [.. hits.SelectMany(hit => hit).Distinct()];
+        }
+
+        return [];
+    }
+
+    private static bool HasFigure(string piece) => piece.Any(char.IsDigit)
+        || ReadingParser.Parse(piece, ReadingContext.None) is ReadingResult.Readings;
+
+    // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new.
+    private static bool IsFigures(string piece, WordLists lists, Wordings wordings) =>
+        HasFigure(piece) && Named(lists.Read(piece), wordings).IsEmpty
+        && PlainWords.Of(piece).Count(word => word.Length > 4 && word.All(char.IsLetter)) == 0
+        && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
+        && ReadingParser.Parse(piece, ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Told;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Conversation.Understanding.Whole;
+
+/// <summary>Enters a whole message as something to be confirmed.</summary>
+internal static class Telling
+{
+    public static void Hear(TurnDraft turn, WholeMessage told, string text, Matcher matcher)
+    {
+        WholeMessage all = WithComplaints(told, turn.State.Series, matcher);
+        bool knowsTrouble = all.TellsATrouble || turn.State.Code is not null || !turn.State.Symptoms.IsEmpty;
+        MatchResult? match = null;
+        // Without a complaint in one piece, it lies in all that is left, or in what was found.
+        string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
+        if (!knowsTrouble && Complaints.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
+            (all, match) = (all with { Items = all.Items.Add(Item(symptom, complaint)) }, null);
+        turn.Happen(new WholeTold(all.Items));
+        NoteUnclear(turn, knowsTrouble ? all : told);
+        if (match is not null) Complaints.Hear(turn, complaint, match, default);
+    }
+
+    /// <summary>Says which pieces of a message are not used.</summary>
+    public static void NoteUnclear(TurnDraft turn, WholeMessage told)
+    {
+        if (!told.Unclear.IsEmpty) turn.Note("notice-not-used", Slot.Said("words", string.Join("; ", told.Unclear)));
+    }
+
+    // Each piece that is left is a complaint beyond doubt, something of the trade that is not clear, or talk.
+    private static WholeMessage WithComplaints(WholeMessage told, string? series, Matcher matcher)
+    {
+        foreach (string piece in told.Rest)
+        {
+            MatchResult match = matcher.Match(piece, series);
+            if (Complaints.CertainSymptom(match) is { } symptom)
+                told = told with { Items = told.With(Item(symptom, piece)), Rest = told.Rest.Remove(piece) };
+            else if (match.Decision is MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify)
+                told = told with { Unclear = told.Unclear.Add(piece) };
+        }
+
+        return told;
+    }
+
+    private static ToldItem Item(string symptom, string words) => new(new ToldThing.Symptom(symptom, 1, false), words, true);
+}

@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Told;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding.Whole;
+
+/// <summary>Takes a message as a whole: each piece of it by what the pages say that people say.</summary>
+/// <remarks>Only what a piece says beyond doubt becomes an item; the rest is left to the search or said to be unclear.</remarks>
+internal sealed class WholeReader
+{
+    private readonly WordLists _lists;
+    private readonly Wordings _wordings;
+    private readonly PartNames _parts;
+
+    public WholeReader(Library library)
+    {
+        _lists = new WordLists(library.Phrases);
+        _wordings = new Wordings(library, _lists);
+        _parts = new PartNames(library, _lists);
+    }
+
+    /// <summary>The role that words name, and nothing else; null when they name none or say more.</summary>
+    public string? RoleIn(string text)
+    {
+        ImmutableArray<string> words = _lists.Read(text);
+        return _wordings.Find(words.AsSpan()) is [ToldThing.AtUnit person] ? person.Role : null;
+    }
+
+    /// <summary>How surely something is said: with doubt, and as something that comes and goes.</summary>
+    public (bool Doubtful, bool ComesAndGoes) MannerOf(string text)
+    {
+        ImmutableArray<string> words = _lists.Read(text);
+        return (words.Contains(WordLists.Doubt), words.Contains(WordLists.Sometimes));
+    }
+
+    public WholeMessage Read(TurnDraft turn, string text)
+    {
+        var found = new Findings();
+        if (SeriesNames.Find(turn.Library, text) is { } unit && unit.Id != turn.State.Series)
+            found.Add(new ToldThing.Unit(unit.Id), unit.Title.Text);
+        SeriesPage? series = SeriesNames.Find(turn.Library, text) ?? turn.View.Series;
+        ImmutableArray<string> pieces = Clauses.Cut(text);
+        bool afterReplaced = false;
+        for (int at = 0; at < pieces.Length; at++)
+        {
+            int taken = MeasuredPieces.Take(turn.Library, _wordings, _lists, series, pieces, at, found);
+            if (taken > 0)
+            {
+                at += taken - 1;
+                continue;
+            }
+
+            string piece = ToldCodes.Take(turn, series, pieces[at], found);
+            Clause clause = Clause.Read(piece, _lists, _wordings);
+            Take(clause, afterReplaced, found);
+            afterReplaced = clause.Words.Contains(WordLists.Replaced);
+        }
+
+        return found.AsMessage();
+    }
+
+    private void Take(Clause clause, bool afterReplaced, Findings found)
+    {
+        if (clause.Words.IsEmpty || (clause.TellsOfAPart(afterReplaced) && TakesPart(clause, found))) return;
+        foreach (Tile tile in clause.Tiles) Take(clause, tile, found);
+        if (!clause.IsCovered) found.Leave(clause.Text);
+    }
+
+    private static void Take(Clause clause, Tile tile, Findings found)
+    {
+        bool bounded = clause.IsBounded(tile);
+        if (tile.Means is not [var thing]) Leave(clause, tile, found);
+        else switch (thing)
+        {
+            case ToldThing.Unit: break;
+            case ToldThing.Mode when !clause.Words.Contains("not"): found.Add(thing, clause.Text); break;
+            case ToldThing.Symptom symptom when bounded: found.Add(symptom with { Confidence = Doubts.ConfidenceOf(clause.Doubtful), ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
+            case ToldThing.Outcome outcome when bounded: found.Add(outcome with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
+            case ToldThing.AtUnit or ToldThing.Tried when bounded && !clause.Doubtful: found.Add(thing, clause.Text); break;
+            case ToldThing.Outcome or ToldThing.Tried: found.Unclear(clause.Text); break;
+            case ToldThing.AtUnit when clause.Doubtful: found.Unclear(clause.Text); break;
+        }
+    }
+
+    // Words that two pages claim: of a complaint the search may make more.
+    private static void Leave(Clause clause, Tile tile, Findings found)
+    {
+        if (tile.Means.Any(thing => thing is ToldThing.Symptom)) found.Leave(clause.Text);
+        else if (clause.IsBounded(tile)) found.Unclear(clause.Text);
+    }
+
+    // A part that was changed, told by a name of it, or by a word that several parts share.
+    private bool TakesPart(Clause clause, Findings found)
+    {
+        bool said = clause.Words.Contains(WordLists.Replaced);
+        if (clause.Doubtful) found.Unclear(clause.Text);
+        else if (_parts.Named(clause.Words) is { } repair) found.Add(new ToldThing.Tried(repair), clause.Text);
+        else if (_parts.Like(clause.Words) is { IsEmpty: false } like) found.AddOneOf(like, clause.Text);
+        else if (said) found.Unclear(clause.Text);
+        else return false;
+        return true;
+    }
+}

@@ -1,0 +1,68 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Told;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding.Whole;
+
+/// <summary>What the pages say people say, by its words in any order: a wording fits when exactly its words stand together.</summary>
+internal sealed class Wordings
+{
+    private readonly FrozenDictionary<string, ImmutableArray<ToldThing>> _things;
+    private readonly FrozenDictionary<string, ImmutableArray<CheckId>> _measured;
+
+    public Wordings(Library library, WordLists words)
+    {
+        _things = Table(Outcomes(library).Concat(Repairs(library)).Concat(Others(library)), words);
+        _measured = Table(
+            from page in library.Checks.Values where !page.Readings.IsEmpty
+            from name in page.SaidAs select (name.Text, page.Id), words);
+        Longest = _things.Keys.Concat(_measured.Keys).Select(key => key.Count(sign => sign == ' ') + 1).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>The most words that a wording has.</summary>
+    public int Longest { get; }
+
+    /// <summary>What these words tell; empty when nothing, more than one when they can mean several things.</summary>
+    public ImmutableArray<ToldThing> Find(ReadOnlySpan<string> said) => _things.GetValueOrDefault(Key(said), []);
+
+    /// <summary>The checks whose readings these words name.</summary>
+    public ImmutableArray<CheckId> FindMeasured(ReadOnlySpan<string> said) => _measured.GetValueOrDefault(Key(said), []);
+
+    private static FrozenDictionary<string, ImmutableArray<T>> Table<T>(IEnumerable<(string Wording, T Means)> entries, WordLists words) =>
+        entries.Select(entry => (Key: Key(words.Read(entry.Wording).AsSpan()), entry.Means))
+            .Where(entry => entry.Key.Length > 0)
+            .GroupBy(entry => entry.Key, entry => entry.Means, StringComparer.Ordinal)
+            .ToFrozenDictionary(same => same.Key, same => same.Distinct().ToImmutableArray(), StringComparer.Ordinal);
+
+    private static IEnumerable<(string, ToldThing)> Outcomes(Library library) =>
+        from page in library.Checks.Values
+        from outcome in page.Outcomes
+        from wording in outcome.SaidAs
+        select (wording, (ToldThing)new ToldThing.Outcome(page.Id.Value, outcome.Id.Value, false));
+
+    private static IEnumerable<(string, ToldThing)> Repairs(Library library) =>
+        from page in library.Repairs.Values
+        from wording in page.SaidAs
+        select (wording.Text, (ToldThing)new ToldThing.Tried(page.Id.Value));
+
+    private static IEnumerable<(string, ToldThing)> Others(Library library) =>
+    [
+        .. library.Symptoms.Values.SelectMany(page => page.SaidAs.Append(page.Title)
+            .Select(wording => (wording.Text, (ToldThing)new ToldThing.Symptom(page.Id.Value, 1, false)))),
+        .. library.Series.Values.SelectMany(page => page.SaidAs.Append(page.Title)
+            .Select(wording => (wording.Text, (ToldThing)new ToldThing.Unit(page.Id)))),
+        .. library.Roles.SelectMany(page => page.SaidAs
+            .Select(wording => (wording, (ToldThing)new ToldThing.AtUnit(page.Role.Id)))),
+        .. ModeWords.Of(library.Phrases),
+    ];
+
+    private static string Key(ReadOnlySpan<string> said)
+    {
+        string[] sorted = said.ToArray();
+        Array.Sort(sorted, StringComparer.Ordinal);
+        return string.Join(' ', sorted);
+    }
+}

@@ -1,0 +1,35 @@
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>No part is changed before the checks that its proof names are done, as far as they can be done.</summary>
+public sealed class ProofTests
+{
+    [Theory]
+    [InlineData("inverter-code", "power-module-shorted", "module-diodes", "replace-inverter-board")]
+    [InlineData("room-sensor-code", "sensor-room-air", "room-sensor-resistance", "replace-room-sensor")]
+    [InlineData("indoor-fan-fault", "indoor-fan-motor-failed", "fan-windings", "replace-indoor-fan-motor")]
+    [InlineData("water-overflow-code", "float-switch-open", "float-continuity", "replace-float-switch")]
+    public void Walk_PartFailed_ItsProofComesBeforeThePart(string symptom, string fault, string proof, string repair)
+    {
+        WalkRecord walk = HiddenFault.Typical(fault).Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom));
+        Assert.Equal(fault, walk.Proven);
+        Assert.True(walk.PlaceOf(proof) < walk.PlaceOf(repair), string.Join(" → ", walk.Steps));
+        Assert.Contains(new CheckId(proof), ShippedContent.Library.Faults[new FaultId(fault)].Demanded);
+    }
+
+    [Fact]
+    public void Conclusion_ProofCannotBeDone_SaysWhatIsMissing()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        HiddenFault unit = HiddenFault.Typical("sensor-room-air");
+        while (walker.Question.Kind != QuestionKind.Repair && walker.State.ClosedHow is null)
+            if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" }) walker.Order(CommandWord.Cannot);
+            else unit.Answer(walker);
+        Segment conclusion = walker.Log.OfType<DxAssistant.Conversation.Events.Replied>().SelectMany(replied => replied.Reply.Segments)
+            .First(segment => segment.Kind == SegmentKind.Conclusion);
+        Assert.Contains(new Provenance.Phrase("conclusion-unproven"), conclusion.From);
+    }
+}

@@ -1,0 +1,50 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>"I don't know" and "can't" are understood at every question.</summary>
+public sealed class UnsureTests
+{
+    [Theory]
+    [InlineData("I don't know", CommandWord.Unsure)]
+    [InlineData("dunno", CommandWord.Unsure)]
+    [InlineData("sorry, I'm really not sure", CommandWord.Unsure)]
+    [InlineData("no idea", CommandWord.Unsure)]
+    [InlineData("can't get to it", CommandWord.Cannot)]
+    [InlineData("I can't reach it right now", CommandWord.Cannot)]
+    public void Check_AnsweredSo_IsPassedOverForThatReason(string words, CommandWord reason)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault").MakeSafe();
+        Assert.Equal(QuestionKind.Check, walker.Question.Kind);
+        walker.Say(words);
+        Assert.Equal(reason, Assert.Single(walker.Log.OfType<CheckPassedOver>()).Reason);
+    }
+
+    [Theory]
+    [InlineData("", "unsure-complaint")]
+    [InlineData("b4", "unsure-series")]
+    [InlineData("brenholt b4", "unsure-role")]
+    [InlineData("brenholt b4, filter is clean", "unsure-told")]
+    [InlineData("brenholt b4 and H0", "unsure-first")]
+    public void Question_BeforeTheWalk_SaysHowToFindTheAnswer(string first, string phrase)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        if (first.Length > 0) walker.Say(first);
+        if (phrase == "unsure-first") walker.Tap("yes");
+        QuestionKind open = walker.Question.Kind;
+        walker.Say("I don't know");
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase(phrase)));
+        Assert.Equal(open, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Symptom_ReportedWithDoubt_CountsLess()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say("i think the indoor fan does not turn");
+        Assert.InRange(Assert.Single(walker.State.Symptoms).Confidence, 0.5, 0.9);
+    }
+}

@@ -1,0 +1,199 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Told;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>Messages that tell several things at once: said back in one line, and nothing used before that is confirmed.</summary>
+public sealed class WholeMessageTests
+{
+    private const string Whole = "brenholt wall unit in cooling, showing b4, filter's clean, swapped the board last week, "
+        + "room sensor 2.1k at 24C, I'm the tech";
+
+    [Fact]
+    public void Whole_BeforeItIsConfirmed_NothingCounts()
+    {
+        Walker walker = Told(Whole);
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        Assert.Null(walker.State.Series);
+        Assert.Null(walker.State.Role);
+        Assert.Empty(walker.State.Symptoms);
+        Assert.Empty(walker.State.Results);
+        Assert.Empty(walker.State.Repairs);
+    }
+
+    [Fact]
+    public void Whole_Confirmed_AllOfItCountsButWhatIsNotClear()
+    {
+        Walker walker = Told(Whole);
+        walker.Say("yes");
+        Assert.Equal("brenholt-ws", walker.State.Series);
+        Assert.Equal("technician", walker.State.Role);
+        Assert.Equal("cooling", walker.State.Mode);
+        Assert.Equal("room-sensor-code", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Equal(["filter-look", "room-sensor-resistance"], walker.State.Results.Select(result => result.Check));
+        Assert.Equal("low", walker.State.Results[1].Verdict);
+        Assert.Empty(walker.State.Repairs);
+        Assert.Null(walker.State.Access);
+    }
+
+    [Fact]
+    public void Board_OfWhichThereAreSeveral_CountsOnceItIsTapped()
+    {
+        Walker walker = Told(Whole);
+        Option indoor = Assert.Single(walker.Question.Options, option => option.Label.EndsWith("Replace the indoor board", StringComparison.Ordinal));
+        walker.Tap(indoor.Key);
+        walker.Tap("yes");
+        Assert.Equal("replace-indoor-board", Assert.Single(walker.State.Repairs).Repair);
+        Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "indoor-board-failed");
+    }
+
+    [Fact]
+    public void Item_TakenBack_DoesNotCount()
+    {
+        Walker walker = Told("brenholt E5 steady, filter is clean, fan plug is seated");
+        walker.Tap(Assert.Single(walker.Question.Options, option => option.Label.Contains("Indoor fan plug", StringComparison.Ordinal)).Key);
+        walker.Tap("yes");
+        Assert.Equal("filter-look", Assert.Single(walker.State.Results).Check);
+    }
+
+    [Fact]
+    public void Back_AfterConfirming_AsksAgainWhetherItWasRight()
+    {
+        Walker walker = Told("brenholt E5 steady, filter is clean");
+        walker.Tap("yes");
+        walker.Order(CommandWord.Back);
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Theory]
+    [InlineData("brenholt E5 steady, filter is not clean", "filter-look", "blocked")]
+    [InlineData("brenholt E5 steady, the drain isn't blocked", "pour-test", "runs")]
+    [InlineData("brenholt E5 steady and the fan plug is not seated", "fan-plug", "loose")]
+    [InlineData("E5 steady brenholt filter is clean breaker is on", "breaker-once", "on")]
+    public void Finding_WithOrWithoutNegation_IsThatOutcome(string text, string check, string outcome) =>
+        Assert.Contains(Outcomes(text), found => found.Check == check && found.Seen == outcome);
+
+    [Theory]
+    [InlineData("brenholt b4, fan plug is seated wrong")]
+    [InlineData("brenholt b4, should I clean the filter")]
+    [InlineData("brenholt b4, filter is clean only on one side")]
+    [InlineData("brenholt b4, not sure whether the drain is clear")]
+    [InlineData("brenholt b4, will check if the breaker is on")]
+    [InlineData("brenholt b4, filter is clean, filter is dirty")]
+    public void Finding_InDoubt_IsNoOutcome(string text) => Assert.Empty(Outcomes(text));
+
+    [Fact]
+    public void Finding_SaidWithDoubt_CountsLess()
+    {
+        Walker walker = Told("brenholt E5 steady, I think the filter is clean");
+        walker.Tap("yes");
+        Assert.Null(Assert.Single(walker.State.Results).Outcome);
+        Assert.InRange(walker.State.Results[0].Weights[0], 0.6, 0.9);
+    }
+
+    [Theory]
+    [InlineData("b4 brenholt, I'm the homeowner", "owner")]
+    [InlineData("owner on the phone, brenholt shows b4", "owner")]
+    [InlineData("b4 brenholt, licensed tech here", "refrigerant")]
+    public void Person_Named_IsTheRole(string text, string role)
+    {
+        Walker walker = Told(text);
+        walker.Tap("yes");
+        Assert.Equal(role, walker.State.Role);
+    }
+
+    [Theory]
+    [InlineData("the last tech swapped the indoor board, b4 brenholt")]
+    [InlineData("customer says it drips, b4 brenholt")]
+    public void Person_SpokenOf_IsNotTheRole(string text)
+    {
+        Walker walker = Told(text);
+        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
+        Assert.Null(walker.State.Role);
+    }
+
+    [Theory]
+    [InlineData("brenholt E5 steady, changed the indoor fan motor and the indoor board", "replace-indoor-fan-motor", "replace-indoor-board")]
+    [InlineData("brenholt E5 steady, blower motor was replaced last month, washed the filter", "replace-indoor-fan-motor", "wash-filter")]
+    public void Repair_TriedBefore_ExcludesWhatItCures(string text, params string[] repairs)
+    {
+        Walker walker = Told(text);
+        walker.Tap("yes");
+        Assert.Equal(repairs.Order(StringComparer.Ordinal), walker.State.Repairs.Select(tried => tried.Repair).Order(StringComparer.Ordinal));
+        Assert.All(walker.State.Repairs, tried => Assert.False(tried.Works));
+        Assert.Equal(repairs.Length, walker.Log.OfType<RepairTriedBefore>().Count());
+    }
+
+    [Theory]
+    [InlineData("brenholt P6, compressor windings 1.1, 1.1 and 1.12 ohms", "compressor-windings", 3)]
+    [InlineData("brenholt b4, room thermistor 10.3k at 75F", "room-sensor-resistance", 2)]
+    public void Readings_WithWhatWasMeasured_AreTaken(string text, string check, int count)
+    {
+        ToldThing.Measured measured = Assert.Single(Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Measured>());
+        Assert.Equal(check, measured.Check);
+        Assert.Equal(count, measured.Readings.Length);
+    }
+
+    [Theory]
+    [InlineData("brenholt P6, filter is clean, compressor windings 1.1 and 1.2")]
+    [InlineData("brenholt b4, filter is clean, room sensor should read 10k at 24C")]
+    [InlineData("brenholt b4, filter is clean, room sensor 10k at 24")]
+    public void Readings_NotPlainOrNotComplete_AreSaidToBeUnused(string text)
+    {
+        Walker walker = Told(text);
+        Assert.DoesNotContain(walker.State.Unconfirmed, item => item.Thing is ToldThing.Measured);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
+    }
+
+    [Theory]
+    [InlineData("brenholt E5/H6", "E5", "H6")]
+    [InlineData("brenholt shows e5 then h6", "E5", "H6")]
+    [InlineData("e5 and h6 on a brenholt", "E5", "H6")]
+    public void Codes_Several_AreAllTaken(string text, params string[] codes) =>
+        Assert.Equal(codes, Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Code>().Select(code => code.Shown));
+
+    [Fact]
+    public void Troubles_WithoutACommonCause_AreTakenOneAfterTheOther()
+    {
+        Walker walker = Told("brenholt b4 and H0, tech here");
+        walker.Tap("yes");
+        Assert.Equal(QuestionKind.First, walker.Question.Kind);
+        walker.Tap("room-sensor-code");
+        Assert.Equal("room-sensor-code", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Equal("high-pressure-code", Assert.Single(walker.State.PutOff));
+        HiddenFault unit = HiddenFault.Typical("sensor-room-air");
+        while (walker.Question.Kind != QuestionKind.LeftOver) unit.Answer(walker);
+        walker.Tap("high-pressure-code");
+        Assert.Equal("high-pressure-code", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Empty(walker.State.PutOff);
+    }
+
+    [Fact]
+    public void Whole_WhereASafetyStepIsAsked_ConfirmsNoStep()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        walker.Say("all done, filter is clean, drain is clear");
+        Assert.Empty(walker.Log.OfType<StepConfirmed>());
+        walker.Tap("yes");
+        Assert.Empty(walker.Log.OfType<StepConfirmed>());
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Outcomes_ShippedChecks_HaveWordings() =>
+        Assert.True(ShippedContent.Library.Checks.Values.Count(page => page.Outcomes.Any(outcome => !outcome.SaidAs.IsEmpty)) >= 30);
+
+    private static Walker Told(string text)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say(text);
+        return walker;
+    }
+
+    private static IEnumerable<ToldThing.Outcome> Outcomes(string text) =>
+        Told(text).State.Unconfirmed.Where(item => item.Taken).Select(item => item.Thing).OfType<ToldThing.Outcome>();
+}
