@@ -17,10 +17,12 @@ internal sealed class NothingFound(Library library, double secondVisit)
     // The probability of "none of these" from which it leads; common practice, no source.
     private const double Leads = 0.5;
 
-    /// <summary>The check that gains most, or the end in watching; null while a fault is likelier.</summary>
+    /// <summary>What to do instead of the plan's step: the check that gains most, or the end in watching; null to follow the plan.</summary>
     public StepChosen? Next(CaseView view, Plan plan)
     {
         if (view.Belief.ProbabilityOf(FaultId.NoneOfThese) < Leads) return null;
+        // The plan's own step knows the way between access states: it stands as long as it gains anything.
+        if (plan.Options.FirstOrDefault(option => option.Step == plan.Step) is { } own && Gain(view.Belief, own) > 0) return null;
         (PlanOption? best, double most) = (null, 0);
         foreach (PlanOption option in plan.Options)
             if (Gain(view.Belief, option) is var gain && gain > most) (best, most) = (option, gain);

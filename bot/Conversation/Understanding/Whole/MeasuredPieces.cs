@@ -69,7 +69,7 @@ internal static class MeasuredPieces
     // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new.
     private static bool IsFigures(string piece, WordLists lists, Wordings wordings) =>
         HasFigure(piece) && Named(lists.Read(piece), wordings).IsEmpty
-        && PlainWords.Of(piece).Count(word => word.Length > 4 && word.All(char.IsLetter)) == 0
+        && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
         && ReadingParser.Parse(piece, ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
 }
