@@ -10,7 +10,7 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class StepChooser(Library library)
 {
     private readonly LivePlanner _planner = new();
-    private readonly NothingFound _nothingFound = new(library, library.Prices.GetValueOrDefault(LeftToOthers, DefaultHandOver));
+    private readonly NothingFound _nothingFound = new(library, library.HandOverMinutes);
 
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
