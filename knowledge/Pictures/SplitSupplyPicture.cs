@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Pictures;
