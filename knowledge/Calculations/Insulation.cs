@@ -28,6 +28,24 @@ public static class Insulation
         return Math.Exp((celsius >= 40 ? -4230 : -1245) * (1 / (celsius + 273) - 1.0 / 313));
     }
 
+    /// <summary>The coldest winding a reading is corrected for, °C.</summary>
+    public const double Coldest = -20;
+
+    /// <summary>The hottest winding a reading is corrected for, °C.</summary>
+    public const double Hottest = 85;
+
+    /// <summary>Factor that takes a reading to 40 °C by whichever rule is the more cautious, with that rule.</summary>
+    /// <param name="winding"><see cref="Coldest"/> to <see cref="Hottest"/>, ends included.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
+    /// <remarks>Below 40 °C halving takes more off, above it the formula of the 2013 edition adds less.</remarks>
+    public static (double Factor, string Rule, Citation Source) CautiousFactor(Temperature winding)
+    {
+        var celsius = Require.InRange(winding.Celsius, Coldest - 1e-6, Hottest + 1e-6, "°C");
+        return celsius < 40
+            ? (HalvingFactor(winding), "K = 0.5^((40 °C - T) / 10 K)", Halving)
+            : (ThermosettingFactor(winding), "K = exp(-4230 (1/(T+273) - 1/313))", Thermosetting);
+    }
+
     /// <summary>Minimum by kind of winding at 40 °C, MΩ; null when it depends on the rated voltage or is not
     /// known.</summary>
     /// <param name="winding">As the standard's table says it, in any case.</param>

@@ -19,7 +19,8 @@ public static class CalculationManual
         ## Judges of readings
         A check page names one of them. Each combines what the meter's maker promises, the tolerance of the sensor and the
         uncertainty of the temperature or altitude to a standard uncertainty (JCGM 100:2008), and gives the probability of
-        each verdict (JCGM 106:2012). Decision rule: {DecisionRule.Text}; less is "too close to call".
+        each verdict (JCGM 106:2012), the errors together taken as normal; where a single limit of error rules, that asks
+        a twentieth of the limit more before a verdict stands at 0.95. Decision rule: {DecisionRule.Text}; less is "too close to call".
 
         {JudgeTable.Text()}
         """.ReplaceLineEndings("\n");

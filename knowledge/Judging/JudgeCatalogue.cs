@@ -9,6 +9,7 @@ public static class JudgeCatalogue
     public static ImmutableSortedDictionary<string, IJudge> All { get; } = new IJudge[]
     {
         new BandJudge(), new CapacitorJudge(), new ContinuityJudge(), new DcBusJudge(), new InsulationJudge(),
+        new InsulationCorrectedJudge(),
         new ModuleDiodesJudge(),
         new SignalSwingJudge(), new SplitSupplyJudge(), new SupplyLimitsJudge(), new TemperatureSplitJudge(),
         new ThermistorCurveJudge(),

@@ -51,14 +51,18 @@ internal sealed class ModuleDiodesJudge() : ReadingJudge(
 
     /// <summary>Probability that three drops lie within the spread; 1 when not all are numbers, for then another
     /// verdict stands.</summary>
+    /// <remarks>The meter's share of the reading is common to the two and counts for their difference alone (GUM
+    /// 5.2.2); the counts are not.</remarks>
     private static double Alike(Facts facts, int first, double spread)
     {
         var three = Enumerable.Range(first, 3).ToArray();
         if (!three.All(facts.IsNumber))
             return 1;
         var (low, high) = (three.MinBy(i => facts[i]), three.MaxBy(i => facts[i]));
-        var u = Uncertainty.Combined((1, facts.OfMeter(low)), (1, facts.OfMeter(high)));
-        return Conformance.Of(facts[high] - facts[low], u, double.NegativeInfinity, spread).Inside;
+        var (range, difference) = (facts.MeterAt(high), facts[high] - facts[low]);
+        var u = Uncertainty.Combined((1, facts.MeterAt(low).StandardUncertainty(0)), (1, range.StandardUncertainty(0)),
+            (1, (range with { Counts = 0 }).StandardUncertainty(difference)));
+        return Conformance.Of(difference, u, double.NegativeInfinity, spread).Inside;
     }
 
     private static ExpectedBand Band(Facts facts, int index, double low, double high) => new(

@@ -29,6 +29,8 @@ internal sealed class PictureCases : IPictureWords
             ["current: 3.9 A", "voltage: 371 V"]),
         ("continuity-open", "continuity", "closed = 2 Ω; open = 10 kΩ; meter = 1 % + 3 × 0.1 Ω", [Ask.Open]),
         ("dc-bus-low", "dc-bus", "tolerance = 10 %; meter = 1 % + 2 × 1 V", ["supply: 230 V", "bus: 250 V"]),
+        ("insulation-cold", "insulation-corrected", "minimum = 5 MΩ; meter = 5 % + 2 × 0.1 MΩ; thermometer = 1 K",
+            ["insulation: 100 MΩ", "winding: 77 °F"]),
         ("insulation-one", "insulation", "minimum = 2 MΩ; meter = 5 % + 2 × 0.1 MΩ", ["winding to ground: 210 MΩ"]),
         ("insulation-three-low", "insulation", "minimum = 2 MΩ; meter = 5 % + 2 × 0.1 MΩ",
             ["U to ground: 0.4 MΩ", "V to ground: 180 MΩ", "W to ground: 200 MΩ"]),
