@@ -34,11 +34,17 @@ public static class AskedQuantity
     public static bool TryContext(string? asked, [NotNullWhen(true)] out ReadingContext? context)
     {
         context = string.IsNullOrWhiteSpace(asked) ? ReadingContext.None
-            : Named(asked) is { } kind ? ReadingContext.For(kind)
+            : Named(asked) is { } kind
+                ? ReadingContext.For(kind) with { Possible = IsDiode(asked) ? DiodeDrop : null }
             : Unit.TryParse(asked, out Unit? unit) ? ReadingContext.For(unit.Kind) with { DefaultUnit = unit }
             : null;
         return context is not null;
     }
+
+    // What a meter drives a diode with; 450 on its display are millivolts (common practice, no source).
+    private static readonly PossibleRange DiodeDrop = new(-5, 5);
+
+    private static bool IsDiode(string asked) => asked.Contains("diode", StringComparison.OrdinalIgnoreCase);
 
     // The whole name first; then its last word that is a quantity: "suction line temperature".
     private static QuantityKind? Named(string asked)

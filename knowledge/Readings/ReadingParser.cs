@@ -39,7 +39,7 @@ public static class ReadingParser
         new UnitSharing(tokens, taken, gap, context, setting).Share(left);
         Ranges.Mark(left, gap);
         Differences.Mark(left, tokens, context);
-        List<Mention> settled = new BareNumbers(context, gap, around).Settle(left);
+        List<Mention> settled = new BareNumbers(tokens, context, gap, around).Settle(left);
         placing.PlaceSettled(settled);
         LabelMention? all = labels.FirstOrDefault(label => label.Kind == LabelKind.All);
         List<Mention> assigned = new Assignment(tokens, context, gap, all).Assign(settled);

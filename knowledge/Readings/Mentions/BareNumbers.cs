@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings.Labels;
+using DxAssistant.Knowledge.Readings.Text;
 using DxAssistant.Knowledge.Readings.Units;
 using Table = DxAssistant.Knowledge.Quantities.Units;
 
 namespace DxAssistant.Knowledge.Readings.Mentions;
 
 /// <summary>Finds the unit of a number that came without one, from what was asked and where it was read.</summary>
-internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings around)
+internal sealed class BareNumbers(TokenList tokens, ReadingContext context, Gap gap, Surroundings around)
 {
     private const double WarmFahrenheit = 45;
 
@@ -39,12 +40,12 @@ internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings 
         bool beside = mention.Label is { NamesTerminals: true } || StandsBeside(mention);
         bool listed = (before is { IsBare: false } && gap.IsTight(before, mention))
             || (after is { IsBare: false } && gap.IsTight(mention, after));
-        bool said = !mention.IsLoose && (around.IsPlain || around.HasCue(mention) || beside);
+        bool said = !mention.IsLoose && (around.IsPlain || around.HasCue(mention) || beside || IsNamed(mention));
         if (!said && !(listed && othersHaveUnits))
         {
             return context.Asked is null && !othersHaveUnits ? null : Loose(mention, othersHaveUnits);
         }
-        ReadingContext line = context.Of(mention.Label);
+        ReadingContext line = Line(mention);
         ImmutableArray<Unit> units = line.Asked is null ? [] : DefaultUnits.Of(line);
         bool crowded = !beside && listed && (IsOfAsked(before) || IsOfAsked(after) || units.Length > 1);
         Doubt doubt = mention.Doubt != Doubt.None ? mention.Doubt
@@ -55,6 +56,13 @@ internal sealed class BareNumbers(ReadingContext context, Gap gap, Surroundings 
             : Doubt.None;
         return Degrees(mention with { Units = units, Doubt = doubt });
     }
+
+    // Nothing was asked: then the message's own word for the quantity counts.
+    private ReadingContext Line(Mention mention) =>
+        IsNamed(mention) ? context with { Asked = NamedQuantity.Before(tokens, mention) } : context.Of(mention.Label);
+
+    private bool IsNamed(Mention mention) =>
+        context.Asked is null && NamedQuantity.Before(tokens, mention) is not null;
 
     private Mention Loose(Mention mention, bool othersHaveUnits) => Degrees(mention with
     {

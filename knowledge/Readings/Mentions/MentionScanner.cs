@@ -51,10 +51,12 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
         (Sign sign, int first) = Signs.Before(tokens, number.First, before);
         int ish = tokens[number.End].Is("ish") ? 1 : tokens[number.End].Is('-') && tokens[number.End + 1].Is("ish") ? 2
             : 0;
-        var mention = new Mention(first, number.End + ish)
+        bool plus = tokens[number.End].Is('+') && tokens[number.End + 1].IsWord
+            && UnitScanner.At(tokens, number.End + 1, at => taken[at]) is not null;
+        var mention = new Mention(first, number.End + (plus ? 1 : ish))
         {
             Number = number.First, Values = number.Values, Manner = number.Spoken, Sign = sign,
-            Doubt = Homophones.Blur(tokens, number) || tokens[number.First].Smudged
+            Doubt = Homophones.Blur(tokens, number) || IsVague(number) || tokens[number.First].Smudged
                 || NumberWords.IsPoint(tokens[number.First - 1].Lower) ? Doubt.Unsure : Doubt.None,
         };
         mention = Below(mention);
@@ -68,6 +70,13 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
         return units.IsEmpty
             ? phrase.Entry.Use == UnitUse.Article ? mention : null
             : Below(mention with { End = phrase.End, Units = units, HasOwnUnit = true });
+    }
+
+    // "a few hundred", "a couple of thousand"
+    private bool IsVague(NumberPhrase number)
+    {
+        int at = number.First - (tokens[number.First - 1].Is("of") ? 2 : 1);
+        return tokens[at].Lower is "few" or "couple" or "several" or "many";
     }
 
     // "-25 inHg" is below the air whichever way the gauge counts.

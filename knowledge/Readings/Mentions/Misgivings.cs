@@ -17,7 +17,7 @@ internal sealed class Misgivings(TokenList tokens, bool[] taken, ReadingContext 
         bool display = setting.SpeaksOfDisplay && context.Asked is null && mention.HasOwnUnit
             && tokens[mention.Number].IsWhole && tokens[mention.Number].Length == 1
             && mention.Units.Any(unit => unit.Kind is QuantityKind.Temperature or QuantityKind.Current);
-        return asks || display ? Doubt.Unsure : IsLimit(mention) ? Doubt.Limit : Doubt.None;
+        return asks || display ? Doubt.Unsure : IsLimit(mention) && !IsPlenty(mention) ? Doubt.Limit : Doubt.None;
     }
 
     // A question is short; a longer sentence says something.
@@ -72,8 +72,44 @@ internal sealed class Misgivings(TokenList tokens, bool[] taken, ReadingContext 
             || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "less" or "better" or "higher" or "lower");
         return mention.State == ReadingState.Number
             && (Words.Limit.Contains(before.Lower) || before.IsOneOf("<>≤≥")
-                || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus);
+                || (before.Is('=') && tokens[mention.First - 2].IsOneOf("<>")) || plus
+                || HasInnerPlus(mention));
     }
+
+    // A tester shows "> 550 MΩ" when the insulation is better than it can measure. The highest minimum of IEEE 43 is
+    // 100 MΩ and no winding has so much: from there up the limit itself gives the same verdict as all beyond it.
+    private const double PlentyOhms = 100e6;
+
+    private static readonly string[] Nays = ["not", "no", "never"];
+
+    /// <summary>The mention says only that a resistance is larger than any that matters.</summary>
+    private bool IsPlenty(Mention mention) =>
+        mention is { HasOwnUnit: true, Sign: Sign.Plus, Units: [{ Kind: QuantityKind.Resistance } unit] }
+        && context.Asks(QuantityKind.Resistance)
+        && mention.Values.All(value => unit.ToSi(value) >= PlentyOhms) && IsAtLeast(mention);
+
+    private bool IsAtLeast(Mention mention)
+    {
+        int first = mention.First;
+        bool denied = Enumerable.Range(1, 3).Any(back => Nays.Contains(tokens[first - back].Lower));
+        Token before = tokens[first - 1];
+        bool more = before.Is("than")
+            && tokens[first - 2].Lower is "more" or "greater" or "higher" or "better" or "larger" or "bigger";
+        return !denied && (more || HasPlus(mention) || before.Is('>') || before.Is('≥')
+            || (before.Is('=') && tokens[first - 2].Is('>'))
+            || before.Lower is "over" or "above" or "exceeding" or "exceeds" or "beyond" or "past" or "least");
+    }
+
+    private bool HasPlus(Mention mention)
+    {
+        Token next = tokens[mention.End];
+        return next.Is('+') || next.Is("plus") || HasInnerPlus(mention)
+            || (next.Is("or") && tokens[mention.End + 1].Lower is "more" or "better" or "higher");
+    }
+
+    // "500+ MΩ"
+    private bool HasInnerPlus(Mention mention) =>
+        Enumerable.Range(mention.Number, mention.End - mention.Number).Any(at => tokens[at].Is('+'));
 
     // No label holds the token.
     private bool IsFree(int at) => at >= taken.Length || !taken[at];

@@ -22,7 +22,8 @@ internal static class Words
     /// <summary>Words right before a bare number that say it was read.</summary>
     public static FrozenSet<string> Cue { get; } = Set(
         "reads reading read measures measured measuring shows showing showed getting get got gets gives gave giving "
-        + "saying says say is it's see seeing was are draws drawing pulls pulling pulled");
+        + "saying says say is it's see seeing was are draws drawing pulls pulling pulled "
+        + "dropped fell");
 
     /// <summary>Words that may stand between such a word and its number.</summary>
     public static FrozenSet<string> Approximate { get; } = Set(

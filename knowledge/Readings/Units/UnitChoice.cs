@@ -15,7 +15,7 @@ internal static class UnitChoice
     {
         ImmutableArray<Unit> meanings = phrase.Entry.Use switch
         {
-            UnitUse.IfAsked => context.Asks(phrase.Entry.Meanings[0].Kind) ? phrase.Entry.Meanings : [],
+            UnitUse.IfAsked => [.. phrase.Entry.Meanings.Where(unit => context.Asks(unit.Kind))],
             UnitUse.Glued => phrase.Glued ? phrase.Entry.Meanings : [],
             UnitUse.Article => IsAmpere(phrase, values, context) ? phrase.Entry.Meanings : [],
             UnitUse.Always when context.Asks(QuantityKind.Capacitance) && phrase.Letters is "F" or "f" =>

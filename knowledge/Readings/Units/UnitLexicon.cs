@@ -65,7 +65,7 @@ internal static class UnitLexicon
             ("mhz megahertz", One(Symbol("MHz"))),
         ("w watt watts", One(Table.Watt)), ("kw kilowatt kilowatts", One(Table.KiloWatt)),
         ("mw", new([Symbol("mW"), Symbol("MW")], UnitUse.MilliOrMega)),
-        ("rpm rpms r/min", One(Table.RevolutionsPerMinute)),
+        ("rpm rpms revs r/min", One(Table.RevolutionsPerMinute)),
     ];
 
     private static IEnumerable<(string Spellings, UnitEntry Entry)> Others() =>
@@ -100,7 +100,8 @@ internal static class UnitLexicon
             ("h hr hrs hour hours", IfAsked(Table.Hour)), ("ms millisecond milliseconds", IfAsked(Symbol("ms"))),
         ("ft feet foot '", IfAsked(Table.FootLength)), ("meter meters metre metres", IfAsked(Table.Meter)),
             ("mm millimeters millimetres", IfAsked(Table.MilliMeter)), ("inch inches \"", IfAsked(Symbol("in"))),
-        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)), ("g gram grams", IfAsked(Symbol("g"))),
+        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)), ("g", new([Symbol("g"), Table.GigaOhm], UnitUse.IfAsked)),
+            ("gram grams", IfAsked(Symbol("g"))),
             ("oz ounce ounces", IfAsked(Symbol("oz"))),
     ];
 

@@ -51,8 +51,8 @@ public sealed class ResistanceReadingTests
         resistance | beeps => SHORT
         resistance | dead short => SHORT
         resistance | swapped 2 boards, now 10.2k => 10.2 kΩ
-        resistance | >500 meg => ASK limit [500 MΩ]
-        resistance | over 500 megohms => ASK limit [500 MΩ]
+        resistance | >500 meg => 500 MΩ
+        resistance | over 500 megohms => 500 MΩ
         resistance | 10 200 ohms => ASK separator [10200 Ω]
         resistance | not open => NONE no-reading
         resistance | ten k => 10 kΩ
@@ -96,6 +96,23 @@ public sealed class ResistanceReadingTests
         resistance | 47R => 47 Ω
         resistance | 2k2 => 2.2 kΩ
         resistance | 10k5 => 10.5 kΩ
+        insulation resistance | >550 MΩ => 550 MΩ
+        insulation resistance | over 500 megs => 500 MΩ
+        insulation resistance | more than 500 meg => 500 MΩ
+        insulation resistance | >= 2 GΩ => 2 GΩ
+        insulation resistance | 500+ meg => 500 MΩ
+        insulation resistance | 500 MΩ or more => 500 MΩ
+        insulation resistance | it reads greater than 1 gigohm => 1 GΩ
+        insulation resistance | not over 500 megs => NONE only-expected
+        insulation resistance | less than 500 megs => ASK limit [500 MΩ]
+        insulation resistance | > 2 MΩ => ASK limit [2 MΩ]
+        insulation resistance | over 500 megs? => ASK unsure [500 MΩ]
+        insulation resistance | 1.2G => 1.2 GΩ
+        insulation resistance | 1000 meg plus => 1000 MΩ
+        insulation resistance | no more than 500 megs => ASK limit [500 MΩ]
+        resistance | few hundred ohms => ASK unsure [100 Ω]
+        resistance | a couple of thousand ohms => ASK unsure [1000 Ω]
+        resistance | > 10 k => ASK limit [10 kΩ]
         resistance | .8 => ASK no-unit [0.8 Ω | 0.8 kΩ | 0.8 MΩ]
         resistance | open line => OPEN
         resistance | infinity => OPEN
@@ -143,7 +160,7 @@ public sealed class ResistanceReadingTests
         resistance | <1 ohm => ASK limit [1 Ω]
         resistance | <0.5Ω => ASK limit [0.5 Ω]
         resistance | 10k+ => ASK limit [10 kΩ]
-        resistance | at least 500 meg => ASK limit [500 MΩ]
+        resistance | at least 500 meg => 500 MΩ
         resistance | at 10k => 10 kΩ
         resistance | 10 k. => 10 kΩ
         resistance | 10k, 72F => 10 kΩ; 72 °F
@@ -351,8 +368,8 @@ public sealed class ResistanceReadingTests
         resistance | 10,2 kOhm bei 25 Grad => 10.2 kΩ ?? ASK which-unit [25 °C | 25 °F]
         resistance | 10.2kΩ±1% => 10.2 kΩ
         resistance | 10.2 kΩ ± 1 % => 10.2 kΩ
-        resistance | >1GΩ => ASK limit [1 GΩ]
-        resistance | ≥200 MΩ => ASK limit [200 MΩ]
+        resistance | >1GΩ => 1 GΩ
+        resistance | ≥200 MΩ => 200 MΩ
         resistance | 5 x 1k => ASK unsure [1 kΩ]
         resistance | 1 100 000 ohms => ASK separator [1100000 Ω]
         resistance | 1,100,000 ohms => 1100000 Ω

@@ -23,6 +23,17 @@ public sealed class SentenceReadingTests
         - | 10.2k at 24 => 10.2 kΩ ?? ASK no-unit [24 °C | 24 °F]
         - | 24 => ASK no-unit []
         - | code E5 => NONE no-reading
+        - | voltage is 231 => 231 V
+        - | the supply voltage reads 231 => supply=231 V
+        - | amps are 8.4 => 8.4 A
+        - | frequency: 60 => 60 Hz
+        - | resistance is 10.2 => ASK no-unit [10.2 Ω | 10.2 kΩ | 10.2 MΩ]
+        - | pressure is 118 => ASK no-unit [118 psi | 118 kPa | 118 bar]
+        - | temp is 72 => ASK no-unit [72 °C | 72 °F]
+        us | pressure is 118 => 118 psig
+        - | current reading is 230 => ASK no-unit []
+        - | voltage is 2 low => NONE no-reading
+        - | is the voltage 231? => ASK unsure []
         - | swapped 2 boards => NONE no-reading
         - | b4 showing and it reads 2.1k at 24C => 2.1 kΩ; 24 °C
         - | room sensor unplugged, 2.1k at 24C, code b4 => 2.1 kΩ; 24 °C

@@ -8,6 +8,11 @@ public sealed class VoltageReadingTests
     // What each is taken for follows from the rules on ReadingParser.
     public static TheoryData<string, string, string> Messages => ReadingTable.Of(
         """
+        voltage | 280 vdc dropped to 20 => ASK which-one [280 V | 20 V]
+        voltage | dropped to 20 => 20 V
+        diode drop | 450 => ASK impossible [450 mV]
+        diode drop | 0.45 => 0.45 V
+        diode drop | 450 mV => 450 mV
         volts | 1,200 V => 1.2 V
         voltage | one hundred and twenty => 120 V
         voltage | one twenty => 120 V
