@@ -37,7 +37,7 @@ internal static class UnitScanner
         return token.Kind switch
         {
             TokenKind.Word => FoldWord(token.Lower),
-            TokenKind.Code => token.Lower is "cm2" or "h2o" or "in2" ? token.Lower : null,
+            TokenKind.Code => IsUnit(token.Lower) ? token.Lower : null,
             TokenKind.Symbol when token.Is('°') => "deg",
             TokenKind.Symbol when Squared(token.Text) is { } unit => unit,
             TokenKind.Symbol when token.Text is "%" or "#" or "\"" or "/" or "'" => token.Text,
@@ -46,9 +46,14 @@ internal static class UnitScanner
         };
     }
 
-    // Units that some keyboards give as one character.
+    // Letters and digits that are a unit (m3/h), or end one (kg/cm2, inches of h2o).
+    private static bool IsUnit(string code) => code is "cm2" or "h2o" or "in2" || UnitLexicon.Find(code) is not null;
+
+    // Units, or parts of them, that some keyboards give as one character.
     private static string? Squared(string symbol) => symbol switch
     {
+        "²" => "2",
+        "³" => "3",
         "℃" => "degc",
         "℉" => "degf",
         "㏀" => "kohm",

@@ -29,7 +29,7 @@ internal static class RatioRun
 
     private static ManualConfig Config(ResultFolder results, ILogger log) => ManualConfig.CreateEmpty()
         .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance)
-            .WithIterationTime(TimeInterval.FromMilliseconds(20)).WithWarmupCount(2).WithIterationCount(7))
+            .WithIterationTime(TimeInterval.FromMilliseconds(40)).WithWarmupCount(3).WithIterationCount(9))
         .AddDiagnoser(MemoryDiagnoser.Default).AddColumnProvider(DefaultColumnProviders.Instance).AddLogger(log)
         .WithArtifactsPath(results.Working).WithOptions(ConfigOptions.DisableLogFile);
 

@@ -1,6 +1,8 @@
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Judging;
+using DxAssistant.Knowledge.Quantities;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Tests.Content;
 
@@ -33,4 +35,22 @@ public class ShippedContentTests
 
         Assert.True(count > 20, $"only {count} checks calculate");
     }
+
+    [Fact]
+    public void Parse_NumberInTheUnitOfEveryReadingOfThePages_IsRead()
+    {
+        foreach (CheckPage check in Result.Library!.Checks.Values)
+            foreach (ReadingField field in check.Readings)
+            {
+                string typed = new Quantity(Middle(field), field.Unit).ToString();
+                ReadingContext form = ReadingContext.ForForm(
+                    [new AskedField(field.Label, field.Unit, new PossibleRange(field.Lowest, field.Highest))]);
+                var result = ReadingParser.Parse(typed, form);
+                Assert.True(result is ReadingResult.Readings { List: [{ State: ReadingState.Number }], Unclear: null },
+                    $"{check.Id}: {typed} is not read as a number");
+            }
+    }
+
+    private static double Middle(ReadingField field) =>
+        Math.Round(field.Unit.FromSi((field.Lowest + field.Highest) / 2), 1);
 }

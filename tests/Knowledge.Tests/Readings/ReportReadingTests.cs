@@ -69,6 +69,11 @@ public sealed class ReportReadingTests
         us | .5 inches of water column => 0.5 inH₂O
         us | 350 cfm => 350 cfm
         us | airflow about 350 cfm => 350 cfm
+        us | 412 m³/h => 412 m³/h
+        us | 412 m3/h at the grilles => 412 m³/h
+        us | 6.9 m3/min => 6.9 m³/min
+        us | airflow 412 cubic meters per hour => 412 m³/h
+        us | 95 l/s => 95 L/s
         us | fan rpm 850 => fan=850 r/min
         us | 850rpm => 850 r/min
         us | 60hz => 60 Hz
