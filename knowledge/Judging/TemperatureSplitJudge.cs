@@ -25,6 +25,9 @@ internal sealed class TemperatureSplitJudge() : ReadingJudge(
             .Gives("split", split, unit);
         var u = facts.OfLimit("thermometer");
         return Figure.Of("split", split, unit, how, ("thermometer on T1", u), ("thermometer on T2", u))
-            .Against(facts.Si("low"), facts.Si("high"), ToSettle.WaitTemperatureSettle, Source);
+            .Against(Least(facts), facts.Si("high"), ToSettle.WaitTemperatureSettle, Source);
     }
+
+    // The size of a difference is never below 0: with 0 as the least, equal temperatures are not near a limit.
+    private static double? Least(Facts facts) => facts.Si("low") > 0 ? facts.Si("low") : null;
 }

@@ -139,6 +139,16 @@ public sealed class JudgeVerdictTests
     public void Continuity_OneResistance_GivesTheVerdict(VerdictKind expected, string reading) =>
         Assert.Equal(expected, Ask.Judge("continuity", Contact, reading).Verdict);
 
+    // Source: hand computed; thermometers of ±0.5 K differ by u = 0.5 K sqrt(2) / sqrt(3) = 0.41 K, 3 K is 7 u from 0.
+    [Theory]
+    [InlineData(VerdictKind.Within, "22 °C", "22 °C")]
+    [InlineData(VerdictKind.Within, "22 °C", "22.3 °C")]
+    [InlineData(VerdictKind.High, "22 °C", "26 °C")]
+    [InlineData(VerdictKind.TooCloseToCall, "22 °C", "25 °C")]
+    public void TemperatureSplit_NoLeast_EqualTemperaturesAreWithin(VerdictKind expected, params string[] readings) =>
+        Assert.Equal(expected, Ask.Judge("temperature-split", "low = 0 K; high = 3 K; thermometer = 0.5 K", readings)
+            .Verdict);
+
     // Source: IEEE 43, 480 V machine by the old rule: 1.48 MΩ at least.
     [Theory]
     [InlineData(VerdictKind.Within, null, "200 MΩ")]
