@@ -90,8 +90,12 @@ public sealed class FaultGraph
         LinksFrom(new Node.OfCheck(check)).OfType<Link.Separates>().Select(link => faults[link.Fault]);
 
     /// <summary>The checks that can tell at least two of these faults apart.</summary>
-    public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among) =>
-        Checks.Where(check => check.Separates(among));
+    public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among)
+    {
+        // A check without a row of its own for any of them shows the same under all.
+        HashSet<CheckId> listing = [.. among.SelectMany(ListingOf)];
+        return Checks.Where(check => listing.Contains(check.Id) && check.Separates(among));
+    }
 
     /// <summary>The checks and repairs that may be done in an access state.</summary>
     public IEnumerable<Node> DoneIn(AccessId access) =>
@@ -104,4 +108,7 @@ public sealed class FaultGraph
     /// </exception>
     public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null) =>
         BeliefReckoning.Reckon(this, [.. evidence], applicable);
+
+    private IEnumerable<CheckId> ListingOf(FaultId fault) =>
+        LinksTo(new Node.OfFault(fault)).OfType<Link.Separates>().Select(link => link.Check);
 }

@@ -25,7 +25,8 @@ internal sealed class CheckTable
         access = [.. problem.Checks.SelectMany(check => check.Access).Select(problem.Access.IndexOf)];
         prices = new double[problem.StateCount * Count];
         cheapestAccess = new int[problem.StateCount * Count];
-        for (int check = 0; check < Count; check++) EnterColumns(problem, check);
+        Dictionary<FaultId, int> places = problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
+        for (int check = 0; check < Count; check++) EnterColumns(problem, check, places);
         for (int state = 0; state < problem.StateCount; state++)
             for (int check = 0; check < Count; check++) EnterPrice(problem, state, check);
         MostOutcomes = problem.Checks.Select(check => check.Outcomes.Length).DefaultIfEmpty(2).Max();
@@ -105,14 +106,17 @@ internal sealed class CheckTable
         return [.. offsets];
     }
 
-    private void EnterColumns(SequencingProblem problem, int check)
+    private void EnterColumns(SequencingProblem problem, int check, Dictionary<FaultId, int> places)
     {
-        for (int fault = 0; fault < faults; fault++)
-        {
-            ImmutableArray<double> row = problem.Checks[check].Row(problem.Faults[fault].Id);
-            for (int outcome = 0; outcome < row.Length; outcome++)
-                columns[(firstColumn[check] + outcome) * faults + fault] = row[outcome];
-        }
+        for (int fault = 0; fault < faults; fault++) EnterRow(check, fault, problem.Checks[check].EveryOtherFault);
+        foreach ((FaultId fault, ImmutableArray<double> row) in problem.Checks[check].Likelihoods)
+            if (places.TryGetValue(fault, out int place)) EnterRow(check, place, row);
+    }
+
+    private void EnterRow(int check, int fault, ImmutableArray<double> row)
+    {
+        for (int outcome = 0; outcome < row.Length; outcome++)
+            columns[(firstColumn[check] + outcome) * faults + fault] = row[outcome];
     }
 
     private void EnterPrice(SequencingProblem problem, int state, int check)

@@ -15,8 +15,9 @@ internal static class ProblemInspection
         foreach (Fault fault in problem.Faults)
             if (!(fault.Weight > 0) || !double.IsFinite(fault.Weight))
                 throw new ArgumentException($"fault {fault.Id}: the prior must be above 0, not {fault.Weight}");
-        foreach (Check check in problem.Checks) Inspect(check, problem);
-        foreach (Repair repair in problem.Repairs) Inspect(repair, problem);
+        HashSet<FaultId> faults = [.. problem.Faults.Select(fault => fault.Id)];
+        foreach (Check check in problem.Checks) Inspect(check, faults, problem);
+        foreach (Repair repair in problem.Repairs) Inspect(repair, faults, problem);
         foreach (AccessState from in problem.Access.All)
             foreach (AccessState to in problem.Access.All)
                 if (!double.IsFinite(problem.Access.Minutes(from.Id, to.Id)))
@@ -27,27 +28,47 @@ internal static class ProblemInspection
             if (!curable.Contains(fault.Id)) throw new ArgumentException($"no repair cures fault {fault.Id}");
     }
 
-    private static void Inspect(Check check, SequencingProblem problem)
+    private static void Inspect(Check check, HashSet<FaultId> faults, SequencingProblem problem)
     {
         InspectAccess(check.Access, $"check {check.Id}", problem);
         InspectMinutes(check.Minutes, $"check {check.Id}");
-        foreach (Fault fault in problem.Faults)
+        int listed = 0;
+        foreach ((FaultId fault, ImmutableArray<double> row) in check.Likelihoods)
         {
-            ImmutableArray<double> row = check.Row(fault.Id);
-            if (row.IsDefault || row.Length != check.Outcomes.Length || !row.All(value => value is >= 0 and <= 1)
-                || Math.Abs(row.Sum() - 1) > Check.RowTolerance)
-                throw new ArgumentException(
-                    $"check {check.Id}, fault {fault.Id}: needs {check.Outcomes.Length} likelihoods that sum to 1");
+            if (!faults.Contains(fault)) continue;
+            listed++;
+            InspectRow(row, check, $"fault {fault}");
         }
+
+        if (listed < faults.Count) InspectRow(check.EveryOtherFault, check, "every other fault");
     }
 
-    private static void Inspect(Repair repair, SequencingProblem problem)
+    private static void InspectRow(ImmutableArray<double> row, Check check, string whose)
+    {
+        if (row.IsDefault || row.Length != check.Outcomes.Length || !IsShares(row.AsSpan()))
+            throw new ArgumentException(
+                $"check {check.Id}, {whose}: needs {check.Outcomes.Length} likelihoods that sum to 1");
+    }
+
+    private static bool IsShares(ReadOnlySpan<double> row)
+    {
+        double sum = 0;
+        foreach (double value in row)
+        {
+            if (value is not (>= 0 and <= 1)) return false;
+            sum += value;
+        }
+
+        return Math.Abs(sum - 1) <= Check.RowTolerance;
+    }
+
+    private static void Inspect(Repair repair, HashSet<FaultId> faults, SequencingProblem problem)
     {
         InspectAccess(repair.Access, $"repair {repair.Id}", problem);
         InspectMinutes(repair.Minutes, $"repair {repair.Id}");
         InspectMinutes(repair.VerifyMinutes, $"repair {repair.Id}");
         foreach (FaultId fault in repair.Fixes)
-            if (!problem.Faults.Any(known => known.Id == fault))
+            if (!faults.Contains(fault))
                 throw new ArgumentException($"repair {repair.Id}: {fault} is not a fault of the problem");
     }
 

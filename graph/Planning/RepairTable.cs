@@ -13,6 +13,7 @@ internal sealed class RepairTable
     private readonly int[] access;
     private readonly int[] firstFixed;
     private readonly int[] fixedFaults;
+    private readonly int[] onlyFault;
     private readonly double[] prices;
     private readonly int[] cheapestAccess;
     private readonly double[] floors;
@@ -32,6 +33,7 @@ internal sealed class RepairTable
             problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
         firstFixed = CheckTable.Offsets(problem.Repairs.Select(repair => repair.Fixes.Length));
         fixedFaults = [.. problem.Repairs.SelectMany(repair => repair.Fixes).Select(fault => places[fault])];
+        onlyFault = [.. problem.Repairs.Select(repair => repair.Fixes.Length == 1 ? places[repair.Fixes[0]] : -1)];
         prices = new double[states * Count];
         cheapestAccess = new int[states * Count];
         floors = new double[states * faults];
@@ -71,6 +73,11 @@ internal sealed class RepairTable
     public int StateAfter(int done) => verifyState < 0 ? done : verifyState;
 
     /// <summary>
+    /// The state that every repair ends in, so that from there prices stay as they are; −1 when there is none.
+    /// </summary>
+    public int SettledState => states == 1 ? 0 : verifyState;
+
+    /// <summary>
     /// The price of the cheapest repair of each fault from a state: no way to mend the fault costs less.
     /// </summary>
     public ReadOnlySpan<double> Floors(int state) => floors.AsSpan(state * faults, faults);
@@ -84,6 +91,7 @@ internal sealed class RepairTable
     /// <summary>The sum of the weights of the faults the repair cures.</summary>
     public double Cures(int repair, ReadOnlySpan<double> weights)
     {
+        if (onlyFault[repair] >= 0) return weights[onlyFault[repair]];
         double cured = 0;
         foreach (int fault in Fixes(repair)) cured += weights[fault];
         return cured;

@@ -11,13 +11,17 @@ namespace DxAssistant.Graph.Planning.Search;
 /// </remarks>
 internal sealed class BoundedSearch
 {
+    // A large problem has so many positions one step ahead; growing past them by halves would copy them all.
+    private const int Large = 1_000, RoomForLarge = 1_024, UsualRoom = 256;
+
     private readonly PositionPool pool;
     private readonly Expansion expansion;
     private readonly List<int> way = [];
 
     public BoundedSearch(SequencingProblem problem, Position start)
     {
-        pool = new PositionPool(problem.Faults.Length, problem.Checks.Length);
+        pool = new PositionPool(
+            problem.Faults.Length, problem.Checks.Length, problem.Size > Large ? RoomForLarge : UsualRoom);
         expansion = new Expansion(problem, pool);
         Root = expansion.Enter(start);
         expansion.Expand(Root);

@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace DxAssistant.Graph.Planning.Search;
 
 /// <summary>Everything that can be done at a position, and where it may lead.</summary>
@@ -23,10 +26,11 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     {
         position.WeightSpan.CopyTo(after);
         Weights.Normalise(after);
-        ulong[] unused = new ulong[pool.Words];
+        useful.AsSpan().Clear();
         for (int check = 0; check < checks.Count; check++)
-            if (!position.Used[check]) unused.AsSpan().Put(check);
-        return Arrive(unused, -1, position.State);
+            if (!position.Used[check]) useful.AsSpan().Put(check);
+        FindUseful(-1);
+        return Arrive(position.State);
     }
 
     /// <summary>Adds the actions of a position: checks in order, then repairs in order.</summary>
@@ -49,16 +53,25 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
         pool.ActionCount[position] = Actions.Count - first;
     }
 
+    // Results first, states second: what follows from a result is weighed once for all states it may be had in.
     private void AddCheck(int check, int state)
     {
-        foreach (int access in checks.Access(check))
+        ReadOnlySpan<int> states = checks.Access(check);
+        int first = Branches.Count, outcomes = checks.Outcomes(check), possible = 0;
+        CollectionsMarshal.SetCount(Branches, first + states.Length * outcomes);
+        for (int outcome = 0; outcome < outcomes; outcome++)
         {
-            int first = Branches.Count;
-            for (int outcome = 0; outcome < checks.Outcomes(check); outcome++)
-                if (checks.Update(check, outcome, weights, after) is > 0 and double probability && !IsFinished(after))
-                    Branches.Add(new Branch(probability, Arrive(useful, check, access)));
-            double price = problem.Travel[state * problem.StateCount + access] + checks.Minutes[check];
-            Actions.Add(new SearchAction(check, -1, access, price, first, Branches.Count - first));
+            if (checks.Update(check, outcome, weights, after) is not (> 0 and double probability) || IsFinished(after)) continue;
+            FindUseful(check);
+            for (int place = 0; place < states.Length; place++)
+                CollectionsMarshal.AsSpan(Branches)[first + place * outcomes + possible] = new Branch(probability, Arrive(states[place]));
+            possible++;
+        }
+
+        for (int place = 0; place < states.Length; place++)
+        {
+            double price = problem.Travel[state * problem.StateCount + states[place]] + checks.Minutes[check];
+            Actions.Add(new SearchAction(check, -1, states[place], price, first + place * outcomes, possible));
         }
     }
 
@@ -75,7 +88,8 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
         double price = repairs.Price(state, repair, access);
         if (repairs.Fail(repair, weights, after) is > 0 and double probability)
         {
-            Branches.Add(new Branch(probability, Arrive(useful, -1, repairs.StateAfter(access))));
+            FindUseful(-1);
+            Branches.Add(new Branch(probability, Arrive(repairs.StateAfter(access))));
             price += probability * repairs.Wrong(repair);
         }
 
@@ -85,13 +99,21 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     private bool IsFinished(ReadOnlySpan<double> then) =>
         problem.Objective == Objective.Isolate && then.LiveFaults() == 1;
 
-    private int Arrive(ReadOnlySpan<ulong> available, int used, int state)
+    // Of the checks at hand, those that still tell faults apart.
+    private void FindUseful(int used)
+    {
+        usefulAfter.AsSpan().Clear();
+        for (int word = 0; word < useful.Length; word++)
+            for (ulong left = useful[word]; left != 0; left &= left - 1)
+            {
+                int check = (word << 6) + BitOperations.TrailingZeroCount(left);
+                if (check != used && checks.Separates(check, after)) usefulAfter.AsSpan().Put(check);
+            }
+    }
+
+    private int Arrive(int state)
     {
         Weighed++;
-        usefulAfter.AsSpan().Clear();
-        for (int check = 0; check < checks.Count; check++)
-            if (check != used && available.Has(check) && checks.Separates(check, after))
-                usefulAfter.AsSpan().Put(check);
         if (!pool.Add(after, usefulAfter, state, out int position)) return position;
         pool.Lower[position] = lower.From(after, usefulAfter, state);
         pool.Upper[position] = upper.From(after, usefulAfter, state);

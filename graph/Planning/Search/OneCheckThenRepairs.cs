@@ -13,6 +13,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
     private readonly double[] after = new double[problem.Faults.Length];
     private readonly int[] promising = new int[Tried];
     private readonly double[] promises = new double[Tried];
+    private readonly double[] weighed = new double[problem.Faults.Length];
+    private readonly double[] clarities = new double[problem.Checks.Length];
+    private double unclear;
 
     /// <summary>Its expected minutes.</summary>
     /// <param name="weights">Sum to 1.</param>
@@ -32,17 +35,19 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         int access = checks.CheapestAccess(state, check);
         for (int outcome = 0; outcome < checks.Outcomes(check) && minutes < enough; outcome++)
             if (checks.Update(check, outcome, weights, after) is > 0 and double probability)
-                minutes += probability * repairsOnly.From(after, access);
+                minutes += probability * repairsOnly.From(after, access, (enough - minutes) / probability);
         return minutes;
     }
 
     private int FindPromising(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful, int state, double enough)
     {
+        WeighClarity(weights);
         int count = 0;
         for (int check = 0; check < checks.Count; check++)
         {
             if (!useful.Has(check) || checks.Price(state, check) >= enough) continue;
-            double promise = Clarity(check, weights) / Math.Max(checks.Price(state, check), SequencingProblem.Same);
+            if (double.IsNaN(clarities[check])) clarities[check] = Clarity(check, weights);
+            double promise = clarities[check] / Math.Max(checks.Price(state, check), SequencingProblem.Same);
             int place = Math.Min(count, Tried - 1);
             if (count == Tried && promise <= promises[place]) continue;
             for (; place > 0 && promise > promises[place - 1]; place--)
@@ -54,13 +59,22 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         return count;
     }
 
+    // Often asked about the same weights in one state after the other: clarity does not depend on the state.
+    private void WeighClarity(ReadOnlySpan<double> weights)
+    {
+        if (weights.SequenceEqual(weighed)) return;
+        weights.CopyTo(weighed);
+        Array.Fill(clarities, double.NaN);
+        unclear = 0;
+        foreach (double weight in weights) unclear -= weight * weight;
+    }
+
     /// <summary>
     /// How much the check raises the chance that two guesses at the fault agree: clearer without a logarithm.
     /// </summary>
     private double Clarity(int check, ReadOnlySpan<double> weights)
     {
-        double clarity = 0;
-        for (int fault = 0; fault < weights.Length; fault++) clarity -= weights[fault] * weights[fault];
+        double clearer = unclear;
         for (int outcome = 0; outcome < checks.Outcomes(check); outcome++)
         {
             ReadOnlySpan<double> column = checks.Column(check, outcome);
@@ -72,9 +86,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
                 squares += joint * joint;
             }
 
-            if (mass > 0) clarity += squares / mass;
+            if (mass > 0) clearer += squares / mass;
         }
 
-        return clarity;
+        return clearer;
     }
 }

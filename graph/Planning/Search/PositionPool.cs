@@ -21,10 +21,9 @@ internal sealed class PositionPool
     private int[] buckets;
     private ulong[] hashes;
 
-    public PositionPool(int faults, int checks)
+    public PositionPool(int faults, int checks, int room = 256)
     {
         (this.faults, words) = (faults, Math.Max(1, (checks + 63) / 64));
-        const int room = 256;
         weights = new double[room * faults];
         useful = new ulong[room * words];
         (states, nextInBucket, hashes) = (new int[room], new int[room], new ulong[room]);

@@ -10,50 +10,86 @@ internal sealed class RepairsOnly(SequencingProblem problem)
     private readonly double[] left = new double[problem.Faults.Length];
     private readonly double[] cures = new double[problem.Repairs.Length];
     private readonly int[] useful = new int[problem.Repairs.Length];
+    private readonly double[] ranks = new double[problem.Repairs.Length];
+    private double mass;
+    private double minutes;
+    private int count;
 
-    /// <summary>Its expected minutes.</summary>
+    /// <summary>Its expected minutes; those so far, once they exceed <paramref name="enough"/>.</summary>
     /// <param name="weights">Sum to 1.</param>
-    public double From(ReadOnlySpan<double> weights, int state)
+    public double From(ReadOnlySpan<double> weights, int state, double enough = double.PositiveInfinity)
     {
         weights.CopyTo(left);
-        int count = 0;
+        (mass, minutes, count) = (1, 0, 0);
         for (int repair = 0; repair < repairs.Count; repair++)
             if ((cures[repair] = repairs.Cures(repair, left)) > 0) useful[count++] = repair;
-        double mass = 1, minutes = 0;
-        while (count > 0 && mass > Nothing)
+        while (count > 0 && mass > Nothing && minutes <= enough)
         {
-            int best = Best(count, state);
-            minutes += mass * repairs.Price(state, best) + Math.Max(0, mass - cures[best]) * repairs.Wrong(best);
-            mass -= cures[best];
-            state = repairs.StateAfter(repairs.CheapestAccess(state, best));
-            foreach (int fault in repairs.Fixes(best)) left[fault] = 0;
-            count = StillUseful(count, best);
+            if (state == repairs.SettledState) return FromSettled(state, enough);
+            int place = Best(state), done = useful[place];
+            useful.AsSpan(place + 1, --count - place).CopyTo(useful.AsSpan(place));
+            Do(done, state);
+            state = repairs.StateAfter(repairs.CheapestAccess(state, done));
         }
 
         return minutes;
     }
 
-    private int Best(int count, int state)
+    // Once every repair ends where the next begins, prices stay as they are: what cures most for its price is sorted
+    // once, and only repairs that share a fault with one that failed move back.
+    private double FromSettled(int state, double enough)
     {
         ReadOnlySpan<double> speeds = repairs.Speeds(state);
-        int best = useful[0];
-        double bestRate = cures[best] * speeds[best];
-        for (int place = 1; place < count; place++)
+        for (int place = 0; place < count; place++) Insert(useful[place], cures[useful[place]] * speeds[useful[place]], place);
+        for (int place = 0; place < count && mass > Nothing && minutes <= enough; place++)
+        {
+            int done = useful[place];
+            if (!(cures[done] > 0)) continue;
+            Do(done, state);
+            foreach (int other in repairs.Overlapping(done)) MoveBack(other, place + 1, speeds[other]);
+        }
+
+        return minutes;
+    }
+
+    // Sorted by insertion: repairs of one rank stay in their order, and the few dozen of a case are soon sorted.
+    private void Insert(int repair, double rank, int place)
+    {
+        for (; place > 0 && ranks[place - 1] < rank; place--)
+            (useful[place], ranks[place]) = (useful[place - 1], ranks[place - 1]);
+        (useful[place], ranks[place]) = (repair, rank);
+    }
+
+    private void MoveBack(int repair, int from, double speed)
+    {
+        int place = useful.AsSpan(from, count - from).IndexOf(repair);
+        if (place < 0) return;
+        double rank = cures[repair] * speed;
+        for (place += from; place + 1 < count && ranks[place + 1] > rank; place++)
+            (useful[place], ranks[place]) = (useful[place + 1], ranks[place + 1]);
+        (useful[place], ranks[place]) = (repair, rank);
+    }
+
+    private void Do(int repair, int state)
+    {
+        minutes += mass * repairs.Price(state, repair) + Math.Max(0, mass - cures[repair]) * repairs.Wrong(repair);
+        mass -= cures[repair];
+        ReadOnlySpan<int> overlapping = repairs.Overlapping(repair);
+        if (overlapping.IsEmpty) return;
+        foreach (int fault in repairs.Fixes(repair)) left[fault] = 0;
+        foreach (int other in overlapping) cures[other] = repairs.Cures(other, left);
+    }
+
+    private int Best(int state)
+    {
+        ReadOnlySpan<double> speeds = repairs.Speeds(state);
+        (int best, double bestRate) = (0, -1);
+        for (int place = 0; place < count; place++)
         {
             double rate = cures[useful[place]] * speeds[useful[place]];
-            if (rate > bestRate) (best, bestRate) = (useful[place], rate);
+            if (rate > bestRate) (best, bestRate) = (place, rate);
         }
 
         return best;
-    }
-
-    private int StillUseful(int count, int done)
-    {
-        foreach (int other in repairs.Overlapping(done)) cures[other] = repairs.Cures(other, left);
-        cures[done] = 0;
-        int kept = 0;
-        for (int place = 0; place < count; place++)
-            if (cures[useful[place]] > 0) useful[kept++] = useful[place];
-        return kept;
     }
 }
