@@ -51,4 +51,22 @@ public sealed record Belief(
             if (ranked.Id == fault) return ranked.Probability;
         return 0;
     }
+
+    /// <summary>What a check may show, in the order of its outcomes; what it cannot show is left out.</summary>
+    public IEnumerable<Foreseen> Foresee(Check check)
+    {
+        for (int outcome = 0; outcome < check.Outcomes.Length; outcome++)
+        {
+            double total = 0, most = 0;
+            FaultId likeliest = default;
+            foreach (RankedFault ranked in Ranked)
+            {
+                double weight = ranked.Probability * check.Row(ranked.Id)[outcome];
+                total += weight;
+                if (weight > most) (most, likeliest) = (weight, ranked.Id);
+            }
+
+            if (total > 0) yield return new Foreseen(check.Outcomes[outcome], total, likeliest, most / total);
+        }
+    }
 }

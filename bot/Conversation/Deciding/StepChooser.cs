@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Knowledge.Content;
@@ -16,7 +18,24 @@ internal sealed class StepChooser(Library library)
     public ProofDemand Proof { get; } = new(library);
 
     /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
-    public StepChosen? Choose(CaseView view) => Plan(view) is not { } plan ? null : plan.Step switch
+    public StepChosen? Choose(CaseView view) => Choose(view, Plan(view));
+
+    /// <summary>What the answers to a check would lead to, impossible ones left out.</summary>
+    public ImmutableArray<Prospect> Foresee(CaseView view, PlannedStep.DoCheck step) =>
+        [.. view.Belief.Foresee(library.Graph.Find(step.Check)!).Select(seen => Foresee(view, step, seen))];
+
+    private Prospect Foresee(CaseView view, PlannedStep.DoCheck step, Foreseen seen)
+    {
+        ImmutableArray<double> weights = Evidence.Seen(library.Graph.Find(step.Check)!, seen.Outcome).Weights;
+        CaseState then = Fold.Apply(
+            view.State,
+            [new AccessReached(step.Access.Value), new OutcomeSeen(step.Check.Value, seen.Outcome.Value, weights, null, "")]);
+        CaseView after = new(library, then with { Step = null });
+        Plan? plan = Plan(after);
+        return new Prospect(seen, Choose(after, plan), plan?.Options.FirstOrDefault()?.Minutes);
+    }
+
+    private StepChosen? Choose(CaseView view, Plan? plan) => plan is null ? null : plan.Step switch
     {
         PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>

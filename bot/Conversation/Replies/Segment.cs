@@ -8,9 +8,11 @@ namespace DxAssistant.Conversation.Replies;
 /// <param name="From">Where it comes from, the sentence first and then what was put into its slots; never empty.</param>
 /// <param name="Verdict">The figures behind the text when it states a verdict.</param>
 /// <param name="Pictures">The same drawn; null when there is no picture of it.</param>
+/// <param name="Why">The figures behind the text when it says why a step is taken.</param>
 public sealed record Segment(
     SegmentKind Kind,
     string Text,
     ImmutableArray<Provenance> From,
     VerdictFigures? Verdict = null,
-    ImmutableArray<Picture>? Pictures = null);
+    ImmutableArray<Picture>? Pictures = null,
+    WhyFigures? Why = null);

@@ -237,6 +237,7 @@ public static class PhraseIds
         "why-role",
         "why-runner-up",
         "why-series",
+        "why-then",
         "why-trial",
         "words-again",
         "words-back",

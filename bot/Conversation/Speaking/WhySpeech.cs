@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
@@ -12,6 +13,9 @@ namespace DxAssistant.Conversation.Speaking;
 /// <summary>Says why the open question is asked, in the numbers that chose it.</summary>
 internal sealed class WhySpeech(StepChooser chooser)
 {
+    // Less likely answers are among the figures, but not worth a line.
+    private const double Mentioned = 0.02;
+
     public void Say(TurnDraft turn)
     {
         switch (turn.State.Question?.Kind)
@@ -42,44 +46,45 @@ internal sealed class WhySpeech(StepChooser chooser)
         Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",
             Named(turn, "step", step.Id), Slot.Figure("minutes", own.Price));
         turn.Say(BeliefStory.Of(turn.Library, turn.State) is { } story ? why with { Pictures = [story] } : why);
-        turn.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes));
-        SayRunnerUp(turn, plan, step.Id);
-        if (own.Step is PlannedStep.DoCheck check) SayAnswers(turn, turn.Library.Graph.Find(check.Check)!);
+        ImmutableArray<Prospect> prospects = own.Step is PlannedStep.DoCheck check ? chooser.Foresee(turn.View, check) : [];
+        PlanOption? next = plan.Options.FirstOrDefault(option => IdOf(option.Step) != step.Id && IdOf(option.Step) != RepairId.HandOver.Value);
+        turn.Say(turn.Speaker.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes))
+            with { Why = Figures(own, plan, next, prospects) });
+        SayRunnerUp(turn, next);
+        foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
+            SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
     }
 
-    private static void SayRunnerUp(TurnDraft turn, Plan plan, string step)
+    private static void SayRunnerUp(TurnDraft turn, PlanOption? next)
     {
-        PlanOption? next = plan.Options.FirstOrDefault(option => IdOf(option.Step) != step && IdOf(option.Step) != RepairId.HandOver.Value);
         if (next is null) turn.Say(SegmentKind.Why, "why-only-way");
         else turn.Say(SegmentKind.Why, "why-runner-up", Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
     }
 
-    // What each answer would make most likely.
-    private static void SayAnswers(TurnDraft turn, Check check)
+    private static void SayAnswer(TurnDraft turn, CheckPage page, Prospect prospect)
     {
-        CheckPage page = turn.Library.Checks[check.Id];
-        for (int outcome = 0; outcome < check.Outcomes.Length; outcome++)
-        {
-            (FaultId fault, double probability) = After(turn.View.Belief, check, outcome);
-            turn.Say(SegmentKind.Why, "why-answer", Slot.Of("answer", page.Outcomes[outcome].Answer),
-                Slot.Of("fault", turn.Library.Faults[fault].Title),
-                Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
-        }
+        Foreseen seen = prospect.Seen;
+        turn.Say(SegmentKind.Why, "why-answer",
+            Slot.Of("answer", page.Outcomes.First(outcome => outcome.Id == seen.Outcome).Answer),
+            Slot.Figure("chance", ConclusionSpeech.Percent(seen.Probability)),
+            Slot.Of("fault", turn.Library.Faults[seen.Likeliest].Title),
+            Slot.Figure("percent", ConclusionSpeech.Percent(seen.Share)));
+        if (prospect is { Next: { } next, Minutes: { } minutes })
+            turn.Say(SegmentKind.Why, "why-then", Named(turn, "step", next.Id), Slot.Figure("minutes", minutes));
     }
 
-    private static (FaultId Fault, double Probability) After(Belief belief, Check check, int outcome)
-    {
-        double total = 0, best = -1;
-        FaultId likeliest = belief.Ranked[0].Id;
-        foreach (RankedFault ranked in belief.Ranked)
-        {
-            double weight = ranked.Probability * check.Row(ranked.Id)[outcome];
-            total += weight;
-            if (weight > best) (best, likeliest) = (weight, ranked.Id);
-        }
+    private static WhyFigures Figures(PlanOption own, Plan plan, PlanOption? next, ImmutableArray<Prospect> prospects) => new(
+        IdOf(own.Step), Minutes(own.Minutes), Minutes(plan.LowerBound), next is null ? null : IdOf(next.Step),
+        next is null ? null : Minutes(next.Minutes),
+        [
+            .. prospects.Select(prospect => new WhyAnswer(
+                prospect.Seen.Outcome.Value, Share(prospect.Seen.Probability), prospect.Seen.Likeliest.Value,
+                Share(prospect.Seen.Share), prospect.Next?.Id, prospect.Minutes is { } minutes ? Minutes(minutes) : null)),
+        ]);
 
-        return (likeliest, total > 0 ? best / total : 0);
-    }
+    private static double Minutes(double minutes) => Math.Round(minutes, 1);
+
+    private static double Share(double share) => Math.Round(share, 3);
 
     private static string IdOf(PlannedStep step) => step switch
     {
