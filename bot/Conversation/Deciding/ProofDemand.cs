@@ -34,10 +34,10 @@ internal sealed class ProofDemand(Library library)
         ];
     }
 
-    /// <summary>The likeliest fault that a repair cures; null when it cures none in question.</summary>
+    /// <summary>The likeliest fault that a repair cures; null when it cures none in question, as leaving it to somebody else.</summary>
     public FaultId? Likeliest(CaseView view, RepairId repair)
     {
-        ImmutableArray<FaultId> fixes = library.Graph.Find(repair)!.Fixes;
+        if (library.Graph.Find(repair)?.Fixes is not { } fixes) return null;
         return view.Belief.Ranked.FirstOrDefault(ranked => ranked.Probability > 0 && fixes.Contains(ranked.Id))?.Id;
     }
 

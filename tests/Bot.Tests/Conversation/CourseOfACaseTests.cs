@@ -146,8 +146,8 @@ public sealed class CourseOfACaseTests
     }
 
     [Theory]
-    [InlineData("6 blinks on the ostvik", "communication-code")]
-    [InlineData("ostvik, lamp blinks 13 times then pauses", "inverter-code")]
+    [InlineData("6 blinks on the ostvik cassette", "communication-code")]
+    [InlineData("ostvik lc, lamp blinks 13 times then pauses", "inverter-code")]
     public void BlinkCode_OfASeriesWithALamp_IsItsSymptom(string text, string symptom)
     {
         var walker = new Walker(ShippedContent.Assistant);
