@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -13,10 +14,19 @@ internal static class SeriesNames
     /// <summary>The one series whose name, or a word people use for it, stands in the text; null when none or several do.</summary>
     public static SeriesPage? Find(Library library, string text)
     {
-        string said = $" {PlainWords.Joined(text)} ";
-        ImmutableArray<SeriesPage> named = [.. library.Series.Values.Where(page => Names(page).Any(name =>
-            said.Contains($" {PlainWords.Joined(name)} ", StringComparison.Ordinal)))];
+        ImmutableArray<SeriesPage> named = Named(library, text);
         return named.Length == 1 ? named[0] : null;
+    }
+
+    /// <summary>The text with a blank for every sign of a series name in it, so that no part of a name is read as a code.</summary>
+    /// <remarks>As long as the text: what is found in it stands at the same place in both.</remarks>
+    public static string Blanked(Library library, string text)
+    {
+        string rest = text;
+        foreach (SeriesPage page in Named(library, text))
+            foreach (string name in Names(page).Concat(PlainWords.Of(page.Title.Text)).OrderByDescending(name => name.Length))
+                rest = Regex.Replace(rest, Pattern(name), found => new string(' ', found.Length), RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+        return rest;
     }
 
     /// <summary>Enters the series into the case.</summary>
@@ -25,6 +35,17 @@ internal static class SeriesNames
         turn.Happen(new SeriesChosen(series.Id));
         turn.Say(SegmentKind.Understood, "understood-series", Slot.Of("series", series.Title));
     }
+
+    private static ImmutableArray<SeriesPage> Named(Library library, string text)
+    {
+        string said = $" {PlainWords.Joined(text)} ";
+        return [.. library.Series.Values.Where(page => Names(page).Any(name =>
+            said.Contains($" {PlainWords.Joined(name)} ", StringComparison.Ordinal)))];
+    }
+
+    // Whole words, whatever stands between them.
+    private static string Pattern(string name) =>
+        $@"(?<![\p{{L}}\p{{N}}]){string.Join(@"[^\p{L}\p{N}]+", PlainWords.Of(name).Select(Regex.Escape))}(?![\p{{L}}\p{{N}}])";
 
     private static IEnumerable<string> Names(SeriesPage page) =>
         page.SaidAs.Select(passage => passage.Text).Append(page.Title.Text);

@@ -187,6 +187,18 @@ public sealed class WholeMessageTests
     public void Outcomes_ShippedChecks_HaveWordings() =>
         Assert.True(ShippedContent.Library.Checks.Values.Count(page => page.Outcomes.Any(outcome => !outcome.SaidAs.IsEmpty)) >= 30);
 
+    [Theory]
+    [InlineData("Tarn Duo code H6 steady", "tarn-duo", "low-pressure-code")]
+    [InlineData("the Duo shows H6", "tarn-duo", "low-pressure-code")]
+    [InlineData("H6 steady on a tarn duo", "tarn-duo", "low-pressure-code")]
+    [InlineData("Brenholt WS shows b4 steady", "brenholt-ws", "room-sensor-code")]
+    public void Code_BesideTheNameOfTheUnit_IsTheCodeAndNotAPartOfTheName(string said, string series, string symptom)
+    {
+        Walker walker = Told(said);
+        Assert.Equal(series, walker.State.Series);
+        Assert.Equal(symptom, Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
     private static Walker Told(string text)
     {
         var walker = new Walker(ShippedContent.Assistant);

@@ -12,7 +12,7 @@ internal static class ToldCodes
     public static string Take(TurnDraft turn, SeriesPage? series, string piece, Findings found)
     {
         string rest = piece;
-        while (GlyphReader.TryFind(rest, out GlyphReading? reading, out var span) && span.Length > 0)
+        while (GlyphReader.TryFind(SeriesNames.Blanked(turn.Library, rest), out GlyphReading? reading, out var span) && span.Length > 0)
         {
             string code = Codes.Shown(reading);
             if (!(series is null ? turn.Library.Series.Values : [series]).Any(page => CodeLookUp.Has(page, code))) break;
