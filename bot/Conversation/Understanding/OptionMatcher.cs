@@ -10,6 +10,13 @@ internal static class OptionMatcher
     private static readonly ImmutableHashSet<string> Negations =
         ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "arent", "cant", "wont", "nothing", "none", "neither"];
 
+    // Words that put what was seen into another time or into doubt.
+    private static readonly ImmutableHashSet<string> Elsewhen =
+        ["if", "maybe", "perhaps", "was", "were", "before", "yesterday", "earlier", "gone", "stopped", "away", "used", "except", "but"];
+
+    // The most words of a sentence in which a label is looked for.
+    private const int ShortSentence = 12;
+
     private static readonly char[] Stops = [',', ';', '.', ':'];
 
     /// <summary>The option meant by its label, its number in the list or its key; null when none or more than one fits.</summary>
@@ -17,7 +24,7 @@ internal static class OptionMatcher
     {
         string said = PlainWords.Joined(text);
         if (said.Length == 0) return null;
-        return Exactly(text, options) ?? ByNumber(said, options) ?? ByWords(text, options);
+        return Exactly(text, options) ?? ByNumber(said, options) ?? ByWords(text, options) ?? InSentence(text, options);
     }
 
     /// <summary>The option whose label or key the text is, or the first clause of whose label.</summary>
@@ -43,6 +50,23 @@ internal static class OptionMatcher
         if (said.Length == 0) return null;
         return Only(options.Where(option => Fits(said, option.Label)));
     }
+
+    // The one option of whose label a part of two telling words or more stands in a short sentence: "yes, there is a burning smell".
+    private static Option? InSentence(string text, ImmutableArray<Option> options)
+    {
+        ImmutableArray<string> words = PlainWords.Of(text);
+        if (words.Length > ShortSentence || text.Contains('?') || words.Any(Negations.Contains) || words.Any(Elsewhen.Contains)) return null;
+        string said = $" {string.Join(' ', PlainWords.Telling(text))} ";
+        return Only(options.Where(option => Parts(option.Label).Any(part => said.Contains($" {part} ", StringComparison.Ordinal))));
+    }
+
+    // What a label says in each of its clauses, and on either side of an "or".
+    private static IEnumerable<string> Parts(string label) =>
+        from clause in label.Split(Stops)
+        from part in clause.Split(" or ").Append(clause)
+        let words = PlainWords.Telling(part)
+        where words.Length > 1 && !words.Any(Negations.Contains)
+        select string.Join(' ', words);
 
     private static bool Fits(ImmutableArray<string> said, string label)
     {

@@ -28,6 +28,30 @@ public sealed class OwnerTests
     }
 
     [Theory]
+    [InlineData("yes there is a burning smell")]
+    [InlineData("yes, I think there's a burning smell near the unit")]
+    [InlineData("yes there is water near a plug")]
+    public void Danger_SaidInASentence_EndsInMakingSafe(string said)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Say(said);
+        Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    [Theory]
+    [InlineData("there was a burning smell but it is gone")]
+    [InlineData("a burning smell and a loud hiss that lasts")]
+    [InlineData("I never had a burning smell")]
+    [InlineData("what if there is a burning smell")]
+    public void Danger_DeniedOrInDoubtOrTwofold_IsNotGuessed(string said)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Say(said);
+        Assert.Null(walker.State.ClosedHow);
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Theory]
     [MemberData(nameof(Symptoms))]
     public void Walk_OwnerWithTheLikeliestFault_IsAskedMoreThanDangerAndEnds(string symptom)
     {
