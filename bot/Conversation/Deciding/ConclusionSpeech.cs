@@ -12,9 +12,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Says which fault was found, how sure that is, what speaks for and against it, and what proves it.</summary>
 internal static class ConclusionSpeech
 {
-    /// <summary>The probability from which a fault counts as found rather than likely; common practice, no source.</summary>
-    public const double Found = 0.95;
-
     // Natural logarithm of the odds that a result must move to be worth a line: a factor of one and a half.
     private const double Telling = 0.4;
 
@@ -22,21 +19,53 @@ internal static class ConclusionSpeech
     public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone)
     {
         Belief belief = turn.View.Belief;
-        RankedFault? likeliest = belief.Ranked.FirstOrDefault(ranked => repair.Fixes.Contains(ranked.Id));
-        if (likeliest is null) return;
-        double cured = belief.Ranked.Where(ranked => repair.Fixes.Contains(ranked.Id)).Sum(ranked => ranked.Probability);
-        FaultPage page = turn.Library.Faults[likeliest.Id];
-        Segment conclusion = turn.Speaker.Say(SegmentKind.Conclusion, Phrase(cured, notDone),
-            Slot.Of("fault", page.Title), Slot.Figure("percent", Percent(cured)),
-            Slot.List("checks", [.. notDone.Select(check => turn.Library.Checks[check].Title)]));
+        CuredFaults cured = CuredFaults.Of(belief, repair);
+        if (cured.All.IsEmpty) return;
+        FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
+        Segment conclusion = Conclusion(turn, cured, page, Checks(turn, notDone));
         turn.Say(conclusion with { Pictures = Drawn(turn, belief, page) });
+        SayDoubts(turn, cured, notDone);
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
-        SayLedger(turn, belief, likeliest.Id);
+        SayLedger(turn, belief, page.Id);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 
-    private static string Phrase(double cured, ImmutableArray<CheckId> notDone) =>
-        !notDone.IsEmpty ? "conclusion-unproven" : cured >= Found ? "conclusion-proven" : "conclusion-likely";
+    private static Segment Conclusion(TurnDraft turn, CuredFaults cured, FaultPage page, Slot checks)
+    {
+        Slot fault = Slot.Of("fault", page.Title), percent = Slot.Figure("percent", Percent(cured.Likeliest.Probability));
+        if (checks.Text.Length > 0 && cured.IsLikely)
+            return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-unproven", fault, percent, checks);
+        if (checks.Text.Length == 0 && cured.IsRepairAloneSure)
+            return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-repair-sure",
+                Slot.Figure("percent", Percent(cured.Share)), Shares(turn, [cured.Likeliest, .. cured.Others]));
+        if (!cured.IsLikely)
+            return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-try", Shares(turn, [cured.Likeliest, .. cured.Others]));
+        return turn.Speaker.Say(SegmentKind.Conclusion, cured.IsFound ? "conclusion-proven" : "conclusion-likely", fault, percent);
+    }
+
+    // What the conclusion itself leaves unsaid.
+    private static void SayDoubts(TurnDraft turn, CuredFaults cured, ImmutableArray<CheckId> notDone)
+    {
+        bool isTry = !cured.IsLikely && (!notDone.IsEmpty || !cured.IsRepairAloneSure);
+        if (isTry && cured.NoneLeads)
+            turn.Say(SegmentKind.Conclusion, "conclusion-none-leads", Slot.Figure("percent", Percent(cured.NoneOfThese)));
+        if (isTry && !notDone.IsEmpty) turn.Say(SegmentKind.Conclusion, "conclusion-not-proven", Checks(turn, notDone));
+        if (cured.IsLikely && !cured.Others.IsEmpty && (!notDone.IsEmpty || !cured.IsRepairAloneSure))
+            turn.Say(SegmentKind.Conclusion, "conclusion-same-repair", Shares(turn, cured.Others));
+    }
+
+    private static Slot Checks(TurnDraft turn, ImmutableArray<CheckId> notDone) =>
+        Slot.List("checks", [.. notDone.Select(check => turn.Library.Checks[check].Title)]);
+
+    // Each fault with its own probability.
+    private static Slot Shares(TurnDraft turn, ImmutableArray<RankedFault> faults)
+    {
+        ImmutableArray<Slot> titles = [.. faults.Select(ranked => Slot.Of("fault", turn.Library.Faults[ranked.Id].Title))];
+        IEnumerable<string> shares = faults.Zip(titles, (ranked, title) =>
+            turn.Speaker.Text("conclusion-share", title, Slot.Figure("percent", Percent(ranked.Probability))));
+        return new Slot("shares", string.Join(", ", shares),
+            [new Provenance.Phrase("conclusion-share"), .. titles.SelectMany(title => title.From).Distinct()]);
+    }
 
     /// <summary>A probability as it is said: never 100, since no reading proves that much, and never 0.</summary>
     public static double Percent(double probability) => Math.Clamp(Math.Round(probability * 100), 1, 99);

@@ -23,6 +23,8 @@ internal static class VerdictSpeech
             Verdict = Figures(turn, page, readings, judgement),
             Pictures = Drawn(turn, page, readings, judgement),
         });
+        if (Made(readings, judgement) is { Length: > 0 } made)
+            turn.Say(SegmentKind.Verdict, "verdict-figure", new Slot("figure", string.Join("; ", made), [origin]));
         if (judgement.PatternKey is { } pattern)
             turn.Say(SegmentKind.Verdict, $"pattern-{pattern}", new Slot("odd", judgement.OddOneOut ?? "", [origin]));
         else if (judgement.OddOneOut is { } odd)
@@ -60,6 +62,12 @@ internal static class VerdictSpeech
 
     private static ImmutableArray<string> Expected(Judgement judgement) =>
         [.. judgement.Expected.Select(BandText.Of).Where(text => text.Length > 0)];
+
+    // What was made from the readings and is none of them, such as a superheat; past the end of a table it is only a bound.
+    private static ImmutableArray<string> Made(ImmutableArray<Reading> readings, Judgement judgement) =>
+        judgement.ToSettleKey == ToSettle.OutsideTable ? [] : [.. from band in judgement.Expected
+            where band.Name.Length > 0 && band.Found is not null && readings.All(reading => reading.Label != band.Name)
+            select BandText.Found(band)];
 
     private static string List(ImmutableArray<Reading> readings) =>
         string.Join(", ", readings.Select(reading =>
