@@ -54,12 +54,15 @@ function cautions(run, known) {
   });
 }
 
+// A figure made from the readings, such as a superheat, stands among none of the verdict's figures.
+const isMade = segment => segment.from.some(origin => origin.id === 'verdict-figure');
+
 // Sentences that follow a verdict say in words what its figures show; they add their sources to it.
 function verdicts(run) {
   const made = [];
   for (const segment of run) {
     if (segment.verdict) made.push(verdict(segment));
-    else if (made.length === 0) made.push(draw('p', { class: 'verdict-says' }, segment.text));
+    else if (made.length === 0 || isMade(segment)) made.push(draw('p', { class: 'verdict-says' }, segment.text));
     made.at(-1).append(sourceNote(segment));
   }
   return made;
