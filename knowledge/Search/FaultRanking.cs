@@ -6,12 +6,12 @@ namespace DxAssistant.Knowledge.Search;
 internal static class FaultRanking
 {
     public static ImmutableArray<MatchCandidate> Rank(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
-        ISymptomCauses causes, IReadOnlySet<string> ruledOut)
+        ISymptomCauses causes, WholeMessage whole)
     {
         var direct = faults.ToDictionary(hit => hit.Entry.Id, StringComparer.Ordinal);
         var explained = Explained(symptoms, causes);
-        var odds = direct.Keys.Union(explained.Keys).Order(StringComparer.Ordinal)
-            .Select(id => (Id: id, Odds: Odds(direct.GetValueOrDefault(id), explained.GetValueOrDefault(id), ruledOut.Contains(id), causes.WeightOf(id)))).ToArray();
+        var odds = Behind(whole.RuledOut, [.. direct.Keys.Union(explained.Keys).Union(whole.Found.Keys).Order(StringComparer.Ordinal)
+            .Select(id => (Id: id, Odds: Odds(direct.GetValueOrDefault(id), explained.GetValueOrDefault(id), causes.WeightOf(id)) + whole.OddsOf(id)))]);
         var best = odds.Select(fault => fault.Odds).DefaultIfEmpty().Max();
         var all = odds.Sum(fault => Math.Exp(fault.Odds - best));
         return
@@ -23,9 +23,17 @@ internal static class FaultRanking
         ];
     }
 
-    private static double Odds(SearchHit? own, double explained, bool ruledOut, double weight) =>
-        Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained)
-            - (ruledOut ? Weights.RuledOut : 0) + Favor(weight);
+    private static double Odds(SearchHit? own, double explained, double weight) =>
+        Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained) + Favor(weight);
+
+    /// <summary>What a message rules out is never first, if there is anything else.</summary>
+    private static ImmutableArray<(string Id, double Odds)> Behind(IReadOnlySet<string> ruledOut, ImmutableArray<(string Id, double Odds)> faults)
+    {
+        if (!faults.Any(fault => !ruledOut.Contains(fault.Id)))
+            return faults;
+        var most = faults.Where(fault => !ruledOut.Contains(fault.Id)).Max(fault => fault.Odds) - Weights.Behind;
+        return [.. faults.Select(fault => ruledOut.Contains(fault.Id) ? (fault.Id, Math.Min(fault.Odds, most)) : fault)];
+    }
 
     /// <summary>Of two faults that fit alike, the more frequent one is likelier meant.</summary>
     private static double Favor(double weight) => MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8));

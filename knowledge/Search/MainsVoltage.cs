@@ -14,12 +14,14 @@ internal static class MainsVoltage
     private const double MostMeant = 300;
 
     private static readonly string[] Units = ["v", "volt", "volts", "vac"];
+    private static readonly string[] Places = ["isolator", "disconnect", "socket", "incoming", "mains", "supply", "legs", "leg", "volts", "voltage", "grid", "rotary"];
+    private static readonly string[] OtherUnits = ["psi", "kpa", "psig", "microns", "micron", "ohms", "ohm", "hz", "rpm", "feet", "m", "meters", "meg", "k", "c", "f"];
     private static readonly string[] Direct = ["dc", "bus", "vdc", "direct"];
 
     /// <summary>"low" or "high" for a number at a place that is a mains voltage out of its limits; else null.</summary>
     public static string? Says(IReadOnlyList<string> words, int at)
     {
-        if (at + 1 >= words.Count || !Units.Contains(words[at + 1]) || IsDirect(words, at)
+        if (!HasUnit(words, at) || IsDirect(words, at)
             || !double.TryParse(words[at], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var volts))
             return null;
         return volts switch
@@ -29,6 +31,10 @@ internal static class MainsVoltage
             _ => null,
         };
     }
+
+    /// <summary>A unit follows, or the message speaks of where mains is measured ("194 at the isolator").</summary>
+    private static bool HasUnit(IReadOnlyList<string> words, int at) =>
+        (at + 1 < words.Count && Units.Contains(words[at + 1])) || (words[at].Length == 3 && words.Any(Places.Contains) && !words.Skip(at + 1).Take(1).Any(OtherUnits.Contains));
 
     private static bool IsDirect(IReadOnlyList<string> words, int at) =>
         Enumerable.Range(Math.Max(0, at - 4), 8).Any(i => i < words.Count && Direct.Contains(words[i]));

@@ -28,22 +28,30 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
         var symptoms = index.Find(said, NodeKind.Symptom);
         var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
         var intention = index.IntentionOf(TermBag.Of(tokens));
-        if (unsafeRequests.Page(words, tokens, intention) is { } unsafePage)
+        var request = new RequestWords(words, tokens, text.TrimEnd().EndsWith('?'));
+        var heard = Heard(request, tokens, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max());
+        if (unsafeRequests.Page(request, tokens, intention, heard) is { } unsafePage)
             return Refused(unsafePage, codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
-        if (shown.IsEmpty && offTopic.IsOffTopic(words, tokens, said, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max(), intention))
-            return codes.IsEmpty || OffTopicTalk.NamesAnotherMachine(words, tokens)
+        if (shown.IsEmpty && OffTopicTalk.IsOffTopic(said, intention, heard))
+            return codes.IsEmpty || heard.NamesAnotherMachine
                 ? NothingRelevant(offTopic.Page(tokens))
                 : SeriesNeeded(codes);
-        var denied = Denials.Of(reading.RuledOut, index);
-        return Ranked(faults, Symptoms(symptoms, shown), codes, denied);
+        var denied = Denials.Of(reading, index);
+        var whole = new WholeMessage(
+            index.FindPlain(TermBag.Of(tokens), NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+            denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal));
+        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, whole);
     }
 
+    private Hearing Heard(RequestWords request, ImmutableArray<Token> tokens, double best, double sureness) => new(
+        best, sureness, request.Count, index.SaysEnough(tokens), OffTopicTalk.NamesAnotherMachine(request, tokens),
+        index.NamesPart(tokens), PlainQuestions.Is(request, tokens), index.KnownShare(tokens));
+
     private MatchResult Ranked(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
-        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied)
+        ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, WholeMessage whole)
     {
-        var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal);
-        var ranked = FaultRanking.Rank(faults, symptoms, causes, ruledOut);
+        var ranked = FaultRanking.Rank(faults, symptoms, causes, whole);
         var decision = Decide(ranked);
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;

@@ -17,25 +17,9 @@ internal sealed class OffTopicTalk(SearchIndex index)
         "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
     ];
 
-    /// <summary>A machine named among the first words is what the message is about.</summary>
-    private const int Beginning = 3;
-
-    /// <param name="best">Score of the fault or symptom that fits best.</param>
-    /// <param name="sureness">Probability of the likeliest fault.</param>
-    public bool IsOffTopic(ImmutableArray<Word> words, ImmutableArray<Token> tokens, TermBag said, double best, double sureness, Intention intention)
-    {
-        var enough = index.SaysEnough(tokens);
-        if (said.IsEmpty || !enough)
-            return true;
-        var other = OtherMachineAt(words, tokens);
-        if (other is >= 0 and <= Beginning && best < MatchThresholds.ClearlyOurs)
-            return true;
-        if (other < 0 && index.NamesPart(tokens) && tokens.Any(token => token.IsNegated || States.Ill.Contains(token.Term)))
-            return false;
-        if (best >= MatchThresholds.ClearlyOurs)
-            return intention.OffTopic > intention.Trade;
-        return TradeGate.OfOtherTalk(intention, best, sureness, words.Length, enough, other >= 0) >= MatchThresholds.OtherTalk;
-    }
+    /// <param name="said">What the message complains of.</param>
+    public static bool IsOffTopic(TermBag said, Intention intention, Hearing heard) =>
+        said.IsEmpty || TradeGate.OfOtherTalk(intention, heard) >= MatchThresholds.OtherTalk;
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
     public string? Page(ImmutableArray<Token> tokens)
@@ -45,18 +29,18 @@ internal sealed class OffTopicTalk(SearchIndex index)
     }
 
     /// <summary>Whether a machine of another trade is what the message is about.</summary>
-    public static bool NamesAnotherMachine(ImmutableArray<Word> words, ImmutableArray<Token> tokens) => OtherMachineAt(words, tokens) >= 0;
+    public static bool NamesAnotherMachine(RequestWords words, ImmutableArray<Token> tokens) => OtherMachineAt(words, tokens) >= 0;
 
     /// <summary>The word at which a machine of another trade is named; −1 for none.</summary>
-    private static int OtherMachineAt(ImmutableArray<Word> words, ImmutableArray<Token> tokens) =>
+    private static int OtherMachineAt(RequestWords words, ImmutableArray<Token> tokens) =>
         tokens.Where((token, at) => token.Term == Unrelated && token.Role == TokenRole.Main
             && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Select(token => token.Position).FirstOrDefault(-1);
 
-    private static bool IsBeside(ImmutableArray<Word> words, int position)
+    private static bool IsBeside(RequestWords words, int position)
     {
-        for (var i = Math.Max(0, position - 3); i < Math.Min(position, words.Length); i++)
+        for (var i = Math.Max(0, position - 3); i < Math.Min(position, words.Count); i++)
         {
-            if (Beside.Contains(words[i].Text))
+            if (Beside.Contains(words[i]))
                 return true;
         }
         return false;

@@ -8,13 +8,16 @@ internal sealed class RequestWords
     private readonly ImmutableArray<Word> words;
     private readonly ILookup<int, string> concepts;
 
-    public RequestWords(ImmutableArray<Word> words, ImmutableArray<Token> tokens)
+    /// <param name="endsAsQuestion">A question mark ends the message.</param>
+    public RequestWords(ImmutableArray<Word> words, ImmutableArray<Token> tokens, bool endsAsQuestion)
     {
-        this.words = words;
+        (this.words, EndsAsQuestion) = (words, endsAsQuestion);
         concepts = tokens.Where(token => token.Role != TokenRole.Filler).ToLookup(token => token.Position, token => "=" + token.Stem);
     }
 
     public int Count => words.Length;
+
+    public bool EndsAsQuestion { get; }
 
     /// <summary>Whether a word is as written, or, for a pattern "=stem", stands for that term of the glossary.</summary>
     public bool Is(int at, string pattern) =>

@@ -10,6 +10,9 @@ public sealed class SearchIndex
     /// <summary>How many documents are looked at closely for one question.</summary>
     private const int Looked = 400;
 
+    /// <summary>How many pages are told apart by the plain words of a message.</summary>
+    private const int Rivals = 8;
+
     /// <summary>How many wordings of one page count.</summary>
     private const int Crowd = 3;
 
@@ -24,6 +27,8 @@ public sealed class SearchIndex
     private readonly WordingModel intentions;
     private readonly FeatureNumbers features;
     private readonly Vocabulary vocabulary;
+    private readonly ILookup<string, Phrase> wordings;
+    private readonly HashSet<string> tradeWords;
 
     private SearchIndex(IndexReader reader, ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases,
         TradeAnalyzer analyzer, Thesaurus thesaurus)
@@ -33,6 +38,8 @@ public sealed class SearchIndex
         vocabulary = new Vocabulary(reader, thesaurus);
         closeness = new Closeness(new Rarity(reader, entries.Length));
         totals = [.. phrases.Select(phrase => closeness.Total(phrase.Bag))];
+        wordings = phrases.ToLookup(phrase => Row(Negation.Normalize(WordSplitter.Split(phrase.Text))), StringComparer.Ordinal);
+        tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
         subjects = new Subjects(entries, phrases, analyzer);
         features = new FeatureNumbers(phrases);
         models = features.All.GroupBy(wording => entries[wording.Wording.Page].Kind)
@@ -83,6 +90,27 @@ public sealed class SearchIndex
         ];
     }
 
+    /// <summary>How well the pages of a kind fit the plain words, as shares of the best; the best few only.</summary>
+    internal IReadOnlyDictionary<string, double> FindPlain(TermBag said, NodeKind kind)
+    {
+        var documents = searcher.Search(Queries.Plain(said, kind), Rivals).ScoreDocs;
+        return documents.ToDictionary(
+            document => Entries[document.Doc - phrases.Length].Id, document => (double)(document.Score / documents[0].Score), StringComparer.Ordinal);
+    }
+
+    /// <summary>The entries of a kind that hold the very words.</summary>
+    internal IEnumerable<string> Holding(ImmutableArray<Word> words, NodeKind kind) =>
+        wordings[Row(words)].Select(phrase => Entries[phrase.Page]).Where(entry => entry.Kind == kind).Select(entry => entry.Id);
+
+    /// <summary>Of the words of meaning, the share that the pages of faults and symptoms know.</summary>
+    internal double KnownShare(ImmutableArray<Token> tokens)
+    {
+        var stems = Stemmer.StemAll(tokens.Where(token => token.Role == TokenRole.Main).SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList());
+        return stems.IsEmpty ? 0 : (double)stems.Count(tradeWords.Contains) / stems.Length;
+    }
+
+    private static string Row(ImmutableArray<Word> words) => string.Join(' ', words.Select(word => word.Text));
+
     /// <summary>What all the words of a message make it.</summary>
     internal Intention IntentionOf(TermBag said)
     {
@@ -99,7 +127,8 @@ public sealed class SearchIndex
         best[0].Score >= 1);
 
     /// <summary>The faults and checks about what a mention names.</summary>
-    internal IEnumerable<SearchEntry> Naming(RuledOut mention) => subjects.Named(mention);
+    /// <param name="complaint">The terms of what the message complains of.</param>
+    internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) => subjects.Named(mention, complaint);
 
     /// <summary>Whether any of these words names a part that a fault or check is about.</summary>
     internal bool NamesPart(IEnumerable<Token> tokens) => subjects.NamesPart(tokens);

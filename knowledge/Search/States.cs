@@ -20,14 +20,14 @@ internal static class States
         ["right"] = ["crossed", "miswired", "wrong", "mismatch"], ["even"] = ["winding"], ["equal"] = ["winding"], ["balanced"] = ["winding"],
         ["good"] = [], ["fine"] = [], ["ok"] = [], ["okay"] = [], ["normal"] = [], ["healthy"] = [], ["perfect"] = [], ["new"] = [],
         ["great"] = [], ["accurate"] = [], ["perfectly"] = [], ["textbook"] = [], ["spotlessly"] = ["dirty", "blocked"], ["intact"] = [],
-        ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
+        ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["happy"] = [], ["nicely"] = [], ["lovely"] = [], ["confirmed"] = [], ["whole"] = [], ["straight"] = ["kinked", "bent"], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
     }.ToFrozenDictionary(pair => Stem(pair.Key), pair => pair.Value.Select(Stem).ToArray(), StringComparer.Ordinal);
 
     /// <summary>Work that leaves a part behind in order.</summary>
     public static readonly FrozenSet<string> Done = new[]
     {
         "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected", "eliminated",
-        "reseated", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "excluded", "evacuated",
+        "reseated", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded", "evacuated",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Words that are well for one part only: an open valve, a closed switch.</summary>

@@ -23,8 +23,14 @@ internal static class Weights
     public const double Fit = 4;
     /// <summary>The same of a symptom that the fault explains.</summary>
     public const double Explained = 2;
+    /// <summary>The same of a page that the plain words of the whole message find first.</summary>
+    public const double Whole = 0.8;
+    /// <summary>The log odds that a fault wins whose page holds the very message.</summary>
+    public const double SameWords = 8;
     /// <summary>The log odds that a fault loses when the message rules it out.</summary>
     public const double RuledOut = 5;
+    /// <summary>The log odds by which a fault that is ruled out stays behind the best that is not.</summary>
+    public const double Behind = 0.7;
     /// <summary>The least probability that counts.</summary>
     public const double Floor = 1e-4;
     /// <summary>The least score of a page that has the very wording said.</summary>

@@ -62,6 +62,8 @@ internal static class MatchCommand
                 ? ReadCommand.Array(readings.List)
                 : new JsonArray(),
         };
+        if (!result.Denied.IsEmpty)
+            shown["ruledOut"] = new JsonArray([.. result.Denied.Select(denied => (JsonNode)new JsonObject { [Words.Kebab(denied.Kind.ToString())] = denied.Id, ["said"] = denied.Said })]);
         if (result.RefusalId is { } refusal) shown["refusal"] = refusal;
         return shown;
     }

@@ -1,0 +1,14 @@
+namespace DxAssistant.Knowledge.Search;
+
+/// <summary>What the words of a whole message say of the faults, before its clauses are told apart.</summary>
+/// <param name="Found">How well the page of a fault fits all the plain words, as a share of the best.</param>
+/// <param name="Same">Faults whose pages hold the very message.</param>
+/// <param name="RuledOut">Faults that the message rules out.</param>
+internal sealed record WholeMessage(
+    IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut)
+{
+    /// <summary>The log odds that a fault wins or loses.</summary>
+    public double OddsOf(string fault) =>
+        (Weights.Whole * Found.GetValueOrDefault(fault)) + (Same.Contains(fault) ? Weights.SameWords : 0)
+            - (RuledOut.Contains(fault) ? Weights.RuledOut : 0);
+}
