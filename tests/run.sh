@@ -18,6 +18,21 @@ dotnet build DxAssistant.sln --nologo -v quiet || exit 1
 dotnet run --project bot/Server --no-build -- content check || status=1
 dotnet test DxAssistant.sln --nologo --no-build --logger trx --results-directory "$results" || status=1
 
+echo "Figures of the evaluation sets"
+sets=tests/Reference/evaluation
+for set in match match-dev match-dev-2 match-judge-2; do
+  echo "$set:"
+  dotnet run --project bot/Server --no-build -- match --score "$sets/$set.jsonl" --figures
+  [ $? -lt 2 ] || status=1
+done
+for kind in glyph read; do
+  file=$sets/glyphs.jsonl
+  [ "$kind" = glyph ] || file=$sets/readings.jsonl
+  echo "$(basename "$file" .jsonl):"
+  dotnet run --project bot/Server --no-build -- "$kind" --score "$file" --figures
+  [ $? -lt 2 ] || status=1
+done
+
 read -r passed failed skipped < <(cat "$results"/*.trx 2>/dev/null | grep -o '<Counters [^>]*>' | awk '
   { for (i = 1; i <= NF; i++) { split($i, a, "\"")
       if ($i ~ /^passed=/) p += a[2]; if ($i ~ /^(failed|error)=/) f += a[2]

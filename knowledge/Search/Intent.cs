@@ -17,7 +17,7 @@ internal static class Intent
          "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short",
          "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
-         "mute", "fit", "cover", "fool", "trick", "vent", "bleed", "dump", "solder", "pressurize", "pressure", "carry", "ignore", "lean", "stand"];
+         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand"];
 
     private static readonly WordPattern Reported = new("""
         found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer,
@@ -62,6 +62,9 @@ internal static class Intent
     /// <summary>Whether the message only reports what someone did ("found the float switch bypassed").</summary>
     public static bool IsReport(RequestWords request) =>
         Reported.IsIn(request) && PastActs.IsIn(request) && !Asking.IsIn(request) && !IsOrder(request) && !IsQuestion(request);
+
+    /// <summary>Whether the message is a report without a word of anything meant to be done.</summary>
+    public static bool IsMereReport(RequestWords request) => IsReport(request) && !Meant.IsIn(request);
 
     /// <summary>Whether the message asks leave or a way to do something, in so many words or as an order.</summary>
     public static bool AsksOutright(RequestWords request) => Asking.IsIn(request) || IsOrder(request);

@@ -90,12 +90,12 @@ public sealed class SearchIndex
         ];
     }
 
-    /// <summary>How well the pages of a kind fit the plain words, as shares of the best; the best few only.</summary>
+    /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
     internal IReadOnlyDictionary<string, double> FindPlain(TermBag said, NodeKind kind)
     {
-        var documents = searcher.Search(Queries.Plain(said, kind), Rivals).ScoreDocs;
-        return documents.ToDictionary(
-            document => Entries[document.Doc - phrases.Length].Id, document => (double)(document.Score / documents[0].Score), StringComparer.Ordinal);
+        var best = closeness.BestPlain(said);
+        return searcher.Search(Queries.Plain(said, kind), Rivals).ScoreDocs.ToDictionary(
+            document => Entries[document.Doc - phrases.Length].Id, document => Math.Min(1.0, document.Score / best), StringComparer.Ordinal);
     }
 
     /// <summary>The entries of a kind that hold the very words.</summary>

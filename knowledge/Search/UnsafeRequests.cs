@@ -10,9 +10,12 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <param name="heard">What the search found in it.</param>
     public string? Page(RequestWords request, ImmutableArray<Token> tokens, Intention intention, Hearing heard)
     {
+        if (Intent.IsMereReport(request))
+            return null;
         var rule = UnsafeRules.All.FirstOrDefault(rule => rule.Fits(request));
         var isCertain = rule is not null && Intent.AsksOutright(request) && !Intent.IsReport(request);
-        if (!isCertain && DangerGate.OfDanger(request, intention, heard, rule is not null) < MatchThresholds.Unsafe)
+        var least = Intent.AsksOutright(request) || request.EndsAsQuestion ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
+        if (!isCertain && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
             return null;
         if (rule is null && intention.Unsafe < intention.OffTopic)
             return null;

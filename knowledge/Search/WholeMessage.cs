@@ -1,7 +1,7 @@
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>What the words of a whole message say of the faults, before its clauses are told apart.</summary>
-/// <param name="Found">How well the page of a fault fits all the plain words, as a share of the best.</param>
+/// <param name="Found">How well the page of a fault fits all the plain words, as a share of a perfect fit.</param>
 /// <param name="Same">Faults whose pages hold the very message.</param>
 /// <param name="RuledOut">Faults that the message rules out.</param>
 internal sealed record WholeMessage(

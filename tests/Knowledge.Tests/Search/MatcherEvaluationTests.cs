@@ -12,11 +12,12 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
 
     // Source: tests/Reference/evaluation/README.md (phrases of the project's own, kept apart from the pages' wordings).
     [Theory]
-    [InlineData("match.jsonl", 0.97, 0.99, 0.02, 1)]
-    [InlineData("match-dev.jsonl", 0.97, 0.98, 0.02, 1)]
-    [InlineData("match-dev-2.jsonl", 0.90, 0.95, 0.02, 0.93)]
-    [InlineData("match-judge-2.jsonl", 0.81, 0.93, 0.10, 0.93)]
-    public void Match_PhraseSet_StaysAboveTheFloor(string file, double first, double amongThree, double falseFaults, double refused)
+    [InlineData("match.jsonl", 0.97, 0.99, 0.02, 1, 0)]
+    [InlineData("match-dev.jsonl", 0.97, 0.98, 0.02, 1, 0)]
+    [InlineData("match-dev-2.jsonl", 0.90, 0.95, 0.02, 0.95, 4)]
+    [InlineData("match-judge-2.jsonl", 0.82, 0.92, 0.08, 0.95, 7)]
+    public void Match_PhraseSet_StaysAboveTheFloor(
+        string file, double first, double amongThree, double falseFaults, double refused, int ruledOutFirst)
     {
         var figures = MatchFigures.Of(JudgedPhrase.Read(file), Faults, Refuses);
         output.WriteLine($"{file}: {figures}");
@@ -25,7 +26,7 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
         Assert.True(figures.FalseFaults <= falseFaults, figures.ToString());
         Assert.True(figures.Refused >= refused, figures.ToString());
         Assert.True(figures.WronglyRefused <= 0.02, figures.ToString());
-        Assert.True(figures.RuledOutFirst <= 10, figures.ToString());
+        Assert.True(figures.RuledOutFirst <= ruledOutFirst, figures.ToString());
     }
 
     [Fact]
