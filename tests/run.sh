@@ -20,7 +20,7 @@ dotnet test DxAssistant.sln --nologo --no-build --logger trx --results-directory
 
 echo "Figures of the evaluation sets"
 sets=tests/Reference/evaluation
-for set in match match-dev match-dev-2 match-judge-2; do
+for set in match match-dev match-dev-2 match-judge-2 match-judge-3; do
   echo "$set:"
   dotnet run --project bot/Server --no-build -- match --score "$sets/$set.jsonl" --figures
   [ $? -lt 2 ] || status=1
