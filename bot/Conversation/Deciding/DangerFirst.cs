@@ -6,6 +6,10 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>An owner is asked for signs of danger before anything else.</summary>
 internal sealed class DangerFirst : IDecision
 {
+    /// <summary>Whether a check asks this person for signs of danger.</summary>
+    public static bool IsAskedBy(TurnDraft turn, string check) =>
+        turn.View.Role.Rank == 0 && CheckQuestion.Page(turn, check) is { Stop.IsEmpty: false };
+
     public void Decide(TurnDraft turn)
     {
         if (turn.View.Role.Rank > 0 || turn.State.Step is not null) return;

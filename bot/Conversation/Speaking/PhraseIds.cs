@@ -68,6 +68,7 @@ public static class PhraseIds
         "mode-heating",
         "notice-access-refused",
         "notice-answer-first",
+        "notice-cannot-skip-danger",
         "notice-cannot-skip-safety",
         "notice-choose",
         "notice-closed",

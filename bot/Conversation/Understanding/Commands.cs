@@ -54,6 +54,9 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     {
         switch (turn.State.Question)
         {
+            case { Kind: QuestionKind.Check } danger when DangerFirst.IsAskedBy(turn, danger.Subject):
+                turn.Say(SegmentKind.Notice, "notice-cannot-skip-danger");
+                break;
             case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
             case { Kind: QuestionKind.Access } when word == CommandWord.Skip:
                 turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety");

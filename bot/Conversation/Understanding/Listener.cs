@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -55,15 +56,16 @@ internal sealed class Listener(
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
-    // Where a step towards a safe state or a repair is asked, the answer comes first: nothing else may be heard into it.
+    // Where a step towards a safe state, a repair or a sign of danger is asked, the answer comes first: nothing else may be
+    // heard into it.
     private static bool TellsMoreThanAsked(TurnDraft turn, string text, WholeMessage told) => told.NeedsConfirming
         && turn.State.Question switch
         {
             null or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Symptom or QuestionKind.Closed
                 or QuestionKind.LeftOver or QuestionKind.Code or QuestionKind.Told or QuestionKind.First } => true,
             { Kind: QuestionKind.Role } => told.Items.Any(item => item.Thing is not ToldThing.AtUnit),
-            { Kind: QuestionKind.Check } check =>
-                told.GoesBeyond(check.Subject) && OptionMatcher.Exactly(text, check.Options) is null,
+            { Kind: QuestionKind.Check } check => !DangerFirst.IsAskedBy(turn, check.Subject)
+                && told.GoesBeyond(check.Subject) && OptionMatcher.Exactly(text, check.Options) is null,
             _ => false,
         };
 

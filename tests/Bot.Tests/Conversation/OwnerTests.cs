@@ -31,11 +31,24 @@ public sealed class OwnerTests
     [InlineData("yes there is a burning smell")]
     [InlineData("yes, I think there's a burning smell near the unit")]
     [InlineData("yes there is water near a plug")]
+    [InlineData("I can hear a loud hiss that lasts")]
     public void Danger_SaidInASentence_EndsInMakingSafe(string said)
     {
         Walker walker = Begin("owner", "water-dripping-indoor");
         walker.Say(said);
         Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    [Theory]
+    [InlineData("skip")]
+    [InlineData("cant reach it")]
+    [InlineData("I don't know")]
+    public void Danger_PassedOver_IsAskedAgain(string said)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Say(said);
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        Assert.Empty(walker.State.PassedOver);
     }
 
     [Theory]
