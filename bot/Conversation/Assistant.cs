@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Languages;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -10,6 +11,7 @@ using DxAssistant.Conversation.Understanding;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Languages;
 using DxAssistant.Knowledge.Search;
 
 namespace DxAssistant.Conversation;
@@ -17,18 +19,15 @@ namespace DxAssistant.Conversation;
 /// <summary>The heart: a case and a message in, events and a reply out. Pure, and safe to use from many threads.</summary>
 public sealed class Assistant
 {
-    private readonly Speaker _speaker;
-    private readonly Listener _listener;
+    private readonly Voices _voices;
     private readonly ImmutableArray<IDecision> _decisions;
 
     /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
     public Assistant(Library library)
     {
-        RequirePhrases(library);
         Library = library;
-        _speaker = new Speaker(library.Phrases);
         var chooser = new StepChooser(library);
-        _listener = Listening(library, chooser);
+        _voices = new Voices(Speaking(library, library, chooser), library.Translations.Values.Select(other => Speaking(other, library, chooser)));
         _decisions = Deciding(chooser);
     }
 
@@ -39,11 +38,11 @@ public sealed class Assistant
     /// <param name="state">The fold of the case's events so far; <see cref="CaseState.New"/> for a new case.</param>
     public Turn Take(CaseState state, Message message)
     {
-        var turn = new TurnDraft(Library, _speaker, state);
+        var turn = new TurnDraft(_voices.Of(state.Language), state);
         if (state.ContentVersion is null) turn.Happen(new Opened(Library.Version));
         turn.Happen(new Said(message.TurnId, message.By, message.Body));
         if (state.ContentVersion is { } begun && begun != Library.Version) ChangeContent(turn);
-        _listener.Listen(turn, message.Body);
+        if (_voices.Hear(turn, message.Body) is { } body) turn.Voice.Listener.Listen(turn, body);
         if (turn.Question is null) End(turn, message.Body);
         return turn.Finish();
     }
@@ -64,7 +63,7 @@ public sealed class Assistant
         MessageBody.Command { Word: CommandWord.Again } or MessageBody.Opening => true,
         MessageBody.Choice or MessageBody.Readings => turn.Stale,
         MessageBody.Words when turn.Stale => true,
-        MessageBody.Words { Text: var text } => _listener.IsAgain(text),
+        MessageBody.Words { Text: var text } => turn.Voice.Listener.IsAgain(text),
         _ => false,
     };
 
@@ -74,11 +73,16 @@ public sealed class Assistant
         turn.Say(SegmentKind.Notice, "notice-content-changed");
     }
 
+    private static Voice Speaking(Library library, Library main, StepChooser chooser)
+    {
+        RequirePhrases(library);
+        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser));
+    }
+
     private static Listener Listening(Library library, StepChooser chooser)
     {
         var words = new CommandWords(library.Phrases);
-        var matcher = new Matcher(
-            SearchIndex.Build(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
+        IMatcher matcher = library.Language is { IsMain: false } ? new TongueMatcher(library) : Matcher.For(library);
         var whole = new WholeReader(library);
         Answer[] answers =
         [

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Languages;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -10,15 +11,17 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation;
 
 /// <summary>A turn while it is being made: what happened so far, what is said so far, where the case stands after it.</summary>
-internal sealed class TurnDraft(Library library, Speaker speaker, CaseState state)
+internal sealed class TurnDraft(Voice voice, CaseState state)
 {
     private readonly ImmutableArray<CaseEvent>.Builder _events = ImmutableArray.CreateBuilder<CaseEvent>();
     private readonly ImmutableArray<Segment>.Builder _segments = ImmutableArray.CreateBuilder<Segment>();
     private CaseView? _view;
 
-    public Library Library { get; } = library;
+    public Voice Voice { get; private set; } = voice;
 
-    public Speaker Speaker { get; } = speaker;
+    public Library Library => Voice.Library;
+
+    public Speaker Speaker => Voice.Speaker;
 
     /// <summary>Where the case stands, everything of this turn included.</summary>
     public CaseState State { get; private set; } = state;
@@ -43,6 +46,16 @@ internal sealed class TurnDraft(Library library, Speaker speaker, CaseState stat
         _events.Add(happened);
         State = Fold.Apply(State, happened);
     }
+
+    /// <summary>Goes on in another language.</summary>
+    public void Speak(Voice voice)
+    {
+        Voice = voice;
+        _view = null;
+    }
+
+    /// <summary>What was said of readings and displays, in the words that their readers know.</summary>
+    public string Heard(string text) => Voice.Tongue?.Heard(text) ?? text;
 
     public void Say(SegmentKind kind, string phrase, params ReadOnlySpan<Slot> slots) =>
         _segments.Add(Speaker.Say(kind, phrase, slots));

@@ -67,4 +67,15 @@ public sealed record Library
     /// <exception cref="ArgumentException">The check calculates nothing, or is not for the series.</exception>
     public ImmutableSortedDictionary<string, JudgeInput> JudgeInputsFor(CheckPage check, SeriesPage series) =>
         JudgeInputs.For(check, series, this);
+
+    /// <summary>All languages that a page stands for, spoken or not, by tag.</summary>
+    public ImmutableSortedDictionary<string, LanguagePage> Languages { get; init; } =
+        ImmutableSortedDictionary.Create<string, LanguagePage>(StringComparer.Ordinal);
+
+    /// <summary>The language that the texts are in; null when no page says so.</summary>
+    public LanguagePage? Language { get; init; }
+
+    /// <summary>The same library in each other language that is spoken, by tag; what has no text there is as here.</summary>
+    public ImmutableSortedDictionary<string, Library> Translations { get; init; } =
+        ImmutableSortedDictionary.Create<string, Library>(StringComparer.Ordinal);
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Languages;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
@@ -15,8 +16,9 @@ internal sealed class Pages
     private readonly Dictionary<string, HashSet<string>> anchors = [];
     private HashSet<Page>? meant;
 
-    private Pages(ImmutableArray<Page> all, ImmutableArray<PictureFile> pictures)
+    private Pages(ImmutableArray<Page> all, ImmutableArray<Page> translations, ImmutableArray<PictureFile> pictures)
     {
+        Translations = translations;
         All = all;
         Pictures = pictures;
         byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
@@ -40,6 +42,9 @@ internal sealed class Pages
     /// <summary>The pictures of the folder, sorted by path.</summary>
     public ImmutableArray<PictureFile> Pictures { get; }
 
+    /// <summary>Pages that say another page in another language.</summary>
+    public ImmutableArray<Page> Translations { get; }
+
     /// <summary>What the likelihood words mean; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Likelihoods { get; }
 
@@ -49,8 +54,21 @@ internal sealed class Pages
     /// <summary>What is priced in minutes although it takes none; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Prices { get; }
 
-    public static Pages Parse(ContentFolder folder) => new(
-        [.. folder.Pages.Select(PageParser.Parse)], [.. folder.Pictures.Select(PictureParser.Parse)]);
+    public static Pages Parse(ContentFolder folder)
+    {
+        ILookup<bool, Page> parsed = folder.Pages.Select(PageParser.Parse).ToLookup(page => page.Language is null);
+        return new Pages([.. parsed[true]], [.. parsed[false]], [.. folder.Pictures.Select(PictureParser.Parse)]);
+    }
+
+    /// <summary>The pages as they read in another language; what has no text in it stands as it is.</summary>
+    public Pages In(string language)
+    {
+        Dictionary<string, Page> said = Translations.Where(page => page.Language == language)
+            .ToDictionary(page => LanguageOfPath.MainOf(page.Path), StringComparer.Ordinal);
+        return new Pages(
+            [.. All.Select(page => said.TryGetValue(page.Path, out Page? other) ? MergedPage.Of(page, other) : page)],
+            Translations, Pictures);
+    }
 
     public ImmutableArray<Page> OfKind(PageKind kind) => byKind.GetValueOrDefault(kind, []);
 

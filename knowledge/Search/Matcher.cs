@@ -5,7 +5,7 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>From free words to faults and symptoms. May be asked by many at once.</summary>
-public sealed class Matcher(SearchIndex index, ISymptomCauses causes)
+public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
 {
     private readonly OffTopicTalk offTopic = new(index);
     private readonly UnsafeRequests unsafeRequests = new(index);

@@ -25,7 +25,7 @@ internal static class CheckQuestion
             .Where(drawn => drawn.Series is null || drawn.Series == turn.View.Series?.Id).Select(PagePictures.Of)];
         for (int step = 0; step < page.How.Length; step++)
         {
-            Segment how = Speaker.Quote(SegmentKind.Instruction, page.How[step]);
+            Segment how = turn.Speaker.Quote(SegmentKind.Instruction, page.How[step]);
             bool isLast = step == page.How.Length - 1;
             turn.Say(isLast && !drawn.IsEmpty ? how with { Pictures = drawn } : how);
         }
@@ -33,7 +33,7 @@ internal static class CheckQuestion
 
     /// <summary>The question alone, when the rest was said before.</summary>
     public static void AskPlainly(TurnDraft turn, CheckPage page) =>
-        turn.Ask(QuestionKind.Check, page.Id.Value, Speaker.Quote(SegmentKind.Question, page.Ask),
+        turn.Ask(QuestionKind.Check, page.Id.Value, turn.Speaker.Quote(SegmentKind.Question, page.Ask),
             [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))],
             Fields(turn, page), Offered.AtCheck);
 

@@ -12,7 +12,7 @@ internal sealed class UnverifiedRepair : IDecision
         if (!turn.Library.Repairs.TryGetValue(new RepairId(id), out var repair)) return;
         if (turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there) == AccessProgress.Asked) return;
         turn.Say(SegmentKind.Notice, "verify-lead");
-        turn.Ask(QuestionKind.Verify, id, Speaking.Speaker.Quote(SegmentKind.Question, repair.Verify),
+        turn.Ask(QuestionKind.Verify, id, turn.Speaker.Quote(SegmentKind.Question, repair.Verify),
             [turn.Option("yes", "option-yes"), turn.Option("no", "option-no")], [], Offered.Always);
     }
 }

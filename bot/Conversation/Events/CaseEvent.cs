@@ -7,6 +7,7 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(Opened), "opened")]
 [JsonDerivedType(typeof(Said), "said")]
 [JsonDerivedType(typeof(ContentChanged), "content-changed")]
+[JsonDerivedType(typeof(LanguageChosen), "language-chosen")]
 [JsonDerivedType(typeof(RoleStated), "role-stated")]
 [JsonDerivedType(typeof(SeriesChosen), "series-chosen")]
 [JsonDerivedType(typeof(CodeReported), "code-reported")]

@@ -50,4 +50,7 @@ public enum QuestionKind
 
     /// <summary>Nothing more is asked; the case may be opened again.</summary>
     [JsonStringEnumMemberName("closed")] Closed,
+
+    /// <summary>In which language the case goes on.</summary>
+    [JsonStringEnumMemberName("language")] Language,
 }

@@ -15,4 +15,8 @@ public sealed record Segment(
     ImmutableArray<Provenance> From,
     VerdictFigures? Verdict = null,
     ImmutableArray<Picture>? Pictures = null,
-    WhyFigures? Why = null);
+    WhyFigures? Why = null)
+{
+    /// <summary>The language of the text when it is not that of the case: no page says it there.</summary>
+    public string? Language { get; init; }
+}

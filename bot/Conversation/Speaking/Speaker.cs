@@ -2,12 +2,16 @@ using System.Collections.Immutable;
 using System.Text;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Languages;
 
 namespace DxAssistant.Conversation.Speaking;
 
 /// <summary>Makes segments from pages and phrases, and from nothing else.</summary>
-internal sealed class Speaker(PhraseBook phrases)
+internal sealed class Speaker(PhraseBook phrases, LanguagePage? language = null, LanguagePage? main = null)
 {
+    /// <summary>How figures are told and heard in a language other than the main one.</summary>
+    public MainTongue? Tongue { get; } = language is null or { IsMain: true } ? null : new MainTongue(language);
+
     /// <summary>A phrase with its slots filled.</summary>
     public Segment Say(SegmentKind kind, string phrase, params ReadOnlySpan<Slot> slots)
     {
@@ -20,8 +24,11 @@ internal sealed class Speaker(PhraseBook phrases)
     }
 
     /// <summary>A sentence of a page, as it stands there.</summary>
-    public static Segment Quote(SegmentKind kind, Passage passage) =>
-        new(kind, passage.Text, [Slot.PageOf(passage.Place)]);
+    public Segment Quote(SegmentKind kind, Passage passage) =>
+        new(kind, passage.Text, [Slot.PageOf(passage.Place)])
+        {
+            Language = Tongue is not null && passage.Place.Language != language!.Id ? passage.Place.Language ?? main?.Id : null,
+        };
 
     /// <summary>The text of a phrase alone, for labels of things to tap.</summary>
     /// <remarks>One pass over the template: braces in what is filled in stay as they are.</remarks>
@@ -43,10 +50,10 @@ internal sealed class Speaker(PhraseBook phrases)
         return text.ToString();
     }
 
-    private static string Filled(string name, ReadOnlySpan<Slot> slots, string phrase)
+    private string Filled(string name, ReadOnlySpan<Slot> slots, string phrase)
     {
         foreach (Slot slot in slots)
-            if (slot.Name == name) return slot.Text;
+            if (slot.Name == name) return Tongue?.Told(slot.Text) ?? slot.Text;
         throw new ArgumentException($"phrase {phrase} has a slot {name} that was not filled", nameof(slots));
     }
 }

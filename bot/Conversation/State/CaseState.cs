@@ -17,6 +17,9 @@ public sealed record CaseState
     /// <summary>How many messages came in; never goes back.</summary>
     public int Turns { get; init; }
 
+    /// <summary>Two letters (ISO 639-1); null until a language is chosen.</summary>
+    public string? Language { get; init; }
+
     public string? Role { get; init; }
 
     public string? Series { get; init; }

@@ -17,10 +17,12 @@ public static class Fold
         {
             Question = replied.Reply.Question, LastReply = replied.Reply, Told = state.Told.Union(CautionsIn(replied.Reply)),
         },
+        // Labels of readings half given are of the other language.
+        LanguageChosen chosen => state with { Language = chosen.Language, Given = [] },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
         ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
-        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role },
+        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role, Language = state.Language },
         StepChosen chosen => Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
     };
@@ -151,6 +153,7 @@ public static class Fold
         {
             ContentVersion = state.ContentVersion,
             Turns = state.Turns,
+            Language = state.Language,
             AtMessage = null,
             Access = stands ? earlier.Access : null,
             Approach = null,

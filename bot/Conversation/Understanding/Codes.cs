@@ -12,7 +12,7 @@ internal static class Codes
     /// <returns>False when there is none, or when one is hardly meant: in the middle of a walk a code must be one of the series.</returns>
     public static bool Hear(TurnDraft turn, string text)
     {
-        if (!GlyphReader.TryFind(SeriesNames.Blanked(turn.Library, text), out GlyphReading? reading)) return false;
+        if (!GlyphReader.TryFind(turn.Heard(SeriesNames.Blanked(turn.Library, text)), out GlyphReading? reading)) return false;
         string code = Shown(reading);
         bool asked = turn.State.Question is null
             or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Code or QuestionKind.Closed };

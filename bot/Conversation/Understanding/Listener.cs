@@ -16,7 +16,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Matcher matcher, WholeReader whole)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -49,7 +49,8 @@ internal sealed class Listener(
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
         if (Refusals.Refuse(turn, match)) return;
-        WholeMessage told = whole.Read(turn, text);
+        // Whole messages are read in the main language alone.
+        WholeMessage told = turn.Voice.Tongue is null ? whole.Read(turn, text) : new WholeMessage([], [], []);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
         if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher);
@@ -81,7 +82,7 @@ internal sealed class Listener(
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         if (!Codes.Hear(turn, text)) Complaints.Hear(turn, text, match, whole.MannerOf(text));
         if (!told.Unclear.IsEmpty) Telling.NoteUnclear(turn, told);
-        else if (ReadingParser.Parse(text, ReadingContext.None) is ReadingResult.Readings { List: var early })
+        else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
 

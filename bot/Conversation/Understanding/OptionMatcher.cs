@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -20,11 +22,12 @@ internal static class OptionMatcher
     private static readonly char[] Stops = [',', ';', '.', ':'];
 
     /// <summary>The option meant by its label, its number in the list or its key; null when none or more than one fits.</summary>
-    public static Option? Find(string text, ImmutableArray<Option> options)
+    public static Option? Find(string text, ImmutableArray<Option> options, LanguagePage? language = null)
     {
         string said = PlainWords.Joined(text);
         if (said.Length == 0) return null;
-        return Exactly(text, options) ?? ByNumber(said, options) ?? ByWords(text, options) ?? InSentence(text, options);
+        return Exactly(text, options) ?? ByNumber(said, options) ?? ByWords(text, options, language)
+            ?? (IsMain(language) ? InSentence(text, options) : null);
     }
 
     /// <summary>The option whose label or key the text is, or the first clause of whose label.</summary>
@@ -44,11 +47,11 @@ internal static class OptionMatcher
             : null;
 
     // Each telling word of the answer stands in the label, and answer and label agree on whether that is denied.
-    private static Option? ByWords(string text, ImmutableArray<Option> options)
+    private static Option? ByWords(string text, ImmutableArray<Option> options, LanguagePage? language)
     {
-        ImmutableArray<string> said = PlainWords.Telling(text);
+        ImmutableArray<string> said = Telling(text, language);
         if (said.Length == 0) return null;
-        return Only(options.Where(option => Fits(said, option.Label)));
+        return Only(options.Where(option => Fits(said, option.Label, language)));
     }
 
     // The one option of whose label a part of two telling words or more stands in a short sentence: "yes, there is a burning smell".
@@ -68,12 +71,21 @@ internal static class OptionMatcher
         where words.Length > 1 && !words.Any(Negations.Contains)
         select string.Join(' ', words);
 
-    private static bool Fits(ImmutableArray<string> said, string label)
+    private static ImmutableArray<string> Telling(string text, LanguagePage? language) => IsMain(language)
+        ? PlainWords.Telling(text)
+        : [.. PlainWords.Of(text).Where(word => Denies(word, language) || !language.SmallWords.Contains(word))];
+
+    private static bool IsMain([NotNullWhen(false)] LanguagePage? language) => language is null or { IsMain: true };
+
+    private static bool Denies(string word, LanguagePage? language) =>
+        IsMain(language) ? Negations.Contains(word) : language.Not.Contains(word);
+
+    private static bool Fits(ImmutableArray<string> said, string label, LanguagePage? language)
     {
         ImmutableArray<ImmutableArray<string>> spokenOf =
-            [.. label.Split(Stops).Select(PlainWords.Telling).Where(clause => said.Any(word => Holds(clause, word)))];
+            [.. label.Split(Stops).Select(clause => Telling(clause, language)).Where(clause => said.Any(word => Holds(clause, word)))];
         return said.All(word => spokenOf.Any(clause => Holds(clause, word)))
-            && said.Any(Negations.Contains) == spokenOf.Any(clause => clause.Any(Negations.Contains));
+            && said.Any(word => Denies(word, language)) == spokenOf.Any(clause => clause.Any(word => Denies(word, language)));
     }
 
     private static bool Holds(ImmutableArray<string> clause, string word) => clause.Any(known => SameWord(word, known));

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
+using DxAssistant.Knowledge.Languages;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -30,7 +30,7 @@ internal static class PlainWords
 
     private static void Take(char sign, StringBuilder word, ImmutableArray<string>.Builder words)
     {
-        if (char.IsLetterOrDigit(sign)) word.Append(char.ToLower(sign, CultureInfo.InvariantCulture));
+        if (char.IsLetterOrDigit(sign)) word.Append(PlainLetters.Of(sign));
         else if (sign is not ('\'' or '’') && word.Length > 0)
         {
             words.Add(word.ToString());

@@ -16,7 +16,7 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
-        switch (BareTemperature.Settle(page, ReadingParser.Parse(text, Context(turn, page))))
+        switch (BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), Context(turn, page))))
         {
             case ReadingResult.Readings readings:
                 Take(turn, page, readings.List, readings.Unclear);
@@ -89,7 +89,7 @@ internal static class ReadingIntake
     private static ReadingResult.AskBack? TakeField(
         TurnDraft turn, ReadingField field, string words, ImmutableArray<Reading>.Builder taken)
     {
-        switch (ReadingParser.Parse(words, Context(turn, field)))
+        switch (ReadingParser.Parse(turn.Heard(words), Context(turn, field)))
         {
             case ReadingResult.Readings { List: [var only], Unclear: null }:
                 taken.Add(only with { Label = field.Label });

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
 using System.Text;
+using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Calculations;
 using DxAssistant.Knowledge.Content.Constructs;
@@ -28,12 +29,29 @@ internal sealed class LibraryBuilder
         };
     }
 
-    public static Library Build(ContentFolder folder, Pages pages) => new LibraryBuilder(pages).Build(folder);
-
-    private Library Build(ContentFolder folder) => new()
+    public static Library Build(ContentFolder folder, Pages pages)
     {
-        Version = VersionOf(folder),
-        Graph = new GraphWriter(pages, shelf, Read).Write(),
+        ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
+            .Select(LanguageBuilder.Build).ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
+        var builder = new LibraryBuilder(pages);
+        string version = VersionOf(folder);
+        Library main = builder.Build(version, new GraphWriter(pages, builder.shelf, builder.Read).Write());
+        return main with
+        {
+            Languages = languages,
+            Language = languages.Values.FirstOrDefault(page => page.IsMain),
+            Translations = languages.Values.Where(page => page.Analyzer is not null).ToImmutableSortedDictionary(
+                page => page.Id,
+                page => new LibraryBuilder(pages.In(page.Id)).Build(version, main.Graph)
+                    with { Languages = languages, Language = page },
+                StringComparer.Ordinal),
+        };
+    }
+
+    private Library Build(string version, FaultGraph graph) => new()
+    {
+        Version = version,
+        Graph = graph,
         Series = All(PageKind.Series, SeriesBuilder.Build, page => page.Id, StringComparer.Ordinal),
         Symptoms = All(PageKind.Symptom, PageBuilders.Symptom, page => page.Id),
         Faults = All(PageKind.Fault, PageBuilders.Fault, page => page.Id),
@@ -98,7 +116,7 @@ internal sealed class LibraryBuilder
 
     private static PhraseBook PhrasesOf(Page page) => new(page.Sections.ToImmutableSortedDictionary(
         section => section.Name,
-        section => new Passage(section.Paragraphs[0].Text, new PagePlace(page.Path, section.Name)),
+        section => new Passage(section.Paragraphs[0].Text, new PagePlace(section.Path ?? page.Path, section.Name)),
         StringComparer.Ordinal));
 
     private static string VersionOf(ContentFolder folder)

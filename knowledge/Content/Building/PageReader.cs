@@ -16,9 +16,11 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
     public Passage Title => Passage(page.Title!.Heading, page.Title);
 
     /// <summary>The paragraph under the title; the title when there is none.</summary>
-    public Passage Summary => Passage(page.Summary ?? page.Title!.Heading, page.Title!);
+    public Passage Summary => Passage(page.Summary ?? page.Title!.Heading, page.SummarySection ?? page.Title!);
 
-    public Passage Passage(RichText text, Section section) => new(text.Text, new PagePlace(page.Path, section.Name));
+    public Passage Passage(RichText text, Section section) => new(text.Text, Place(section));
+
+    private PagePlace Place(Section section) => new(section.Path ?? page.Path, section.Name);
 
     /// <summary>Every paragraph and list item under a heading, in the order written; empty without the
     /// heading.</summary>
@@ -43,8 +45,7 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
     public Passage Joined(string heading)
     {
         Section section = page.Section(heading)!;
-        return new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)),
-            new PagePlace(page.Path, section.Name));
+        return new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)), Place(section));
     }
 
     /// <summary>The rows of the table under a heading; none without it.</summary>

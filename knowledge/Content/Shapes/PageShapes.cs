@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Languages;
 using static DxAssistant.Knowledge.Content.Shapes.SectionShape;
 
 namespace DxAssistant.Knowledge.Content.Shapes;
@@ -109,6 +110,17 @@ internal static class PageShapes
                 Table("Excluded", false, new("Fault", LinksTo: PageKind.Fault), new("Reason")),
                 List("Claim"), Sources,
             ], NeedsSummary: true),
+        new(PageKind.Language, "languages",
+            [
+                Kind, Id, new("main", FieldType.YesNo, false), new("analyzer", FieldType.Choice, false, Analyzers.Names),
+                new("decimal", FieldType.Choice, false, ["comma", "point"]),
+            ],
+            [
+                List("Small words"), List("Chosen by", false), List("Not", false), List("All is well", false),
+                Sentence("Answer", false), Table("Numbers", false, new("Word"), new("Value")),
+                Table("Readings", false, new("Said"), new("Means", true)),
+                Table("Figures", false, new("Word"), new("Say")),
+            ]),
     ];
 
     /// <summary>The words that a front matter may give as its kind.</summary>

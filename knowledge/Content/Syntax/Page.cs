@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Languages;
 
 namespace DxAssistant.Knowledge.Content.Syntax;
 
@@ -40,6 +41,12 @@ internal sealed class Page
     public string? Unparsed { get; init; }
 
     public string Path => Source.Path;
+
+    /// <summary>The language this page says another page in, or null for a page of its own.</summary>
+    public string? Language => LanguageOfPath.Of(Path);
+
+    /// <summary>The section that <see cref="Summary"/> counts to, when it is not the title.</summary>
+    public Section? SummarySection { get; init; }
 
     /// <summary>The file's name without folder and <c>.md</c>: the id the page should have.</summary>
     public string FileId => System.IO.Path.GetFileNameWithoutExtension(Path);

@@ -20,4 +20,5 @@ internal enum PageKind
     Repair,
     Refusal,
     Coverage,
+    Language,
 }

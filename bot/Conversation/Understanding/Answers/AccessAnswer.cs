@@ -26,7 +26,7 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (Step(turn, question) is not (var step, var page, var number)) return false;
-        if (step.Limit is { } limit) return Read(turn, page, number, limit, text);
+        if (step.Limit is { } limit) return Read(turn, page, number, limit, turn.Heard(text));
         if (!words.Means("words-done", text)) return false;
         Confirm(turn, page, number, null);
         return true;

@@ -10,7 +10,7 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// <summary>Enters a whole message as something to be confirmed.</summary>
 internal static class Telling
 {
-    public static void Hear(TurnDraft turn, WholeMessage told, string text, Matcher matcher)
+    public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher)
     {
         WholeMessage all = WithComplaints(told, turn.State.Series, matcher);
         bool knowsTrouble = all.TellsATrouble || turn.State.Code is not null || !turn.State.Symptoms.IsEmpty;
@@ -31,7 +31,7 @@ internal static class Telling
     }
 
     // Each piece that is left is a complaint beyond doubt, something of the trade that is not clear, or talk.
-    private static WholeMessage WithComplaints(WholeMessage told, string? series, Matcher matcher)
+    private static WholeMessage WithComplaints(WholeMessage told, string? series, IMatcher matcher)
     {
         foreach (string piece in told.Rest)
         {

@@ -1,0 +1,99 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Languages;
+
+namespace DxAssistant.Conversation.Languages;
+
+/// <summary>Every language spoken, and when a case changes from one to another.</summary>
+internal sealed class Voices
+{
+    private readonly Voice _main;
+    private readonly FrozenDictionary<string, Voice> _all;
+    private readonly FrozenDictionary<string, string> _chosenBy;
+    private readonly LanguageGuess _guess;
+
+    public Voices(Voice main, IEnumerable<Voice> others)
+    {
+        (_main, _guess) = (main, new LanguageGuess(main.Library));
+        _all = others.Append(main).Where(voice => voice.Library.Language is not null)
+            .ToFrozenDictionary(voice => voice.Library.Language!.Id);
+        _chosenBy = _all.Values.SelectMany(voice => voice.Library.Language!.ChosenBy
+                .Select(words => (Words: PlainWords.Joined(words), voice.Library.Language!.Id)))
+            .DistinctBy(pair => pair.Words).ToFrozenDictionary(pair => pair.Words, pair => pair.Id);
+    }
+
+    /// <summary>The language of a case; the main one until another is chosen.</summary>
+    public Voice Of(string? language) => language is not null && _all.TryGetValue(language, out Voice? voice) ? voice : _main;
+
+    /// <summary>Takes what the message says about the language itself.</summary>
+    /// <returns>What is left to be understood; null when that was all.</returns>
+    public MessageBody? Hear(TurnDraft turn, MessageBody body)
+    {
+        if (body is MessageBody.Words { Text: var text })
+        {
+            if (_chosenBy.TryGetValue(PlainWords.Joined(text), out string? chosen)) return Choose(turn, chosen);
+            if (turn.State.Question is not { Kind: QuestionKind.Language } open) return Detect(turn, text) ? null : body;
+            if (OptionMatcher.Find(text, open.Options) is not { } option) return Stay(turn, body);
+            body = new MessageBody.Choice(open.Id, option.Key);
+        }
+
+        return body is MessageBody.Choice { Key: var key } choice && turn.State.Question is { Kind: QuestionKind.Language } asked
+            && (choice.Question is null || choice.Question == asked.Id) && _all.ContainsKey(key)
+            ? Confirm(turn, key, asked.Subject)
+            : body;
+    }
+
+    private MessageBody? Choose(TurnDraft turn, string language)
+    {
+        string first = turn.State.Question is { Kind: QuestionKind.Language } asked ? asked.Subject : "";
+        return Confirm(turn, language, first);
+    }
+
+    // The message that led to the question is heard again, now in its language.
+    private MessageBody? Confirm(TurnDraft turn, string language, string first)
+    {
+        Speak(turn, language);
+        turn.Say(SegmentKind.Notice, "notice-language");
+        turn.GoesOn = true;
+        return first.Length > 0 ? new MessageBody.Words(first) : null;
+    }
+
+    // An answer that is none: the case stays as it is, and is not asked again.
+    private MessageBody Stay(TurnDraft turn, MessageBody body)
+    {
+        Speak(turn, Of(turn.State.Language).Library.Language!.Id);
+        return body;
+    }
+
+    private void Speak(TurnDraft turn, string language)
+    {
+        turn.Happen(new LanguageChosen(language));
+        turn.Speak(_all[language]);
+    }
+
+    private bool Detect(TurnDraft turn, string text)
+    {
+        if (turn.State.Language is not null || !turn.State.Symptoms.IsEmpty || text.Length > Listener.Longest) return false;
+        if (_guess.Of(text) is not { } language) return false;
+        if (_all.TryGetValue(language, out Voice? voice)) Ask(turn, voice, text);
+        else if (_main.Library.Languages[language].Answer is { } answer) turn.Quote(SegmentKind.Notice, answer);
+        else return false;
+        return true;
+    }
+
+    private void Ask(TurnDraft turn, Voice voice, string text)
+    {
+        Segment theirs = voice.Speaker.Say(SegmentKind.Question, "ask-language");
+        Segment ours = _main.Speaker.Say(SegmentKind.Question, "ask-language");
+        turn.Ask(QuestionKind.Language, text, theirs with { Text = $"{theirs.Text} / {ours.Text}" },
+            [Option(voice.Library.Language!), Option(_main.Library.Language!)], [], []);
+    }
+
+    private static Option Option(LanguagePage page) => new(page.Id, page.Name.Text);
+}
