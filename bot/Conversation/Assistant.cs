@@ -58,7 +58,7 @@ public sealed class Assistant
         }
     }
 
-    private bool IsAgain(TurnDraft turn, MessageBody body) => turn.GoesOn || body switch
+    private static bool IsAgain(TurnDraft turn, MessageBody body) => turn.GoesOn || body switch
     {
         MessageBody.Command { Word: CommandWord.Again } or MessageBody.Opening => true,
         MessageBody.Choice or MessageBody.Readings => turn.Stale,

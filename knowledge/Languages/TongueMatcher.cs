@@ -21,7 +21,7 @@ public sealed class TongueMatcher : IMatcher
     private readonly TongueIndex faults;
     private readonly TongueRequests refusals;
     private readonly TongueRequests offTopic;
-    private readonly ISymptomCauses causes;
+    private readonly LibraryCauses causes;
 
     public TongueMatcher(Library library)
     {

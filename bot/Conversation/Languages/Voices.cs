@@ -49,14 +49,14 @@ internal sealed class Voices
             : body;
     }
 
-    private MessageBody? Choose(TurnDraft turn, string language)
+    private MessageBody.Words? Choose(TurnDraft turn, string language)
     {
         string first = turn.State.Question is { Kind: QuestionKind.Language } asked ? asked.Subject : "";
         return Confirm(turn, language, first);
     }
 
     // The message that led to the question is heard again, now in its language.
-    private MessageBody? Confirm(TurnDraft turn, string language, string first)
+    private MessageBody.Words? Confirm(TurnDraft turn, string language, string first)
     {
         Speak(turn, language);
         turn.Say(SegmentKind.Notice, "notice-language");

@@ -35,7 +35,7 @@ internal static class MergedPage
         return part is null || other.Section(section.Name) is not { } said ? section : section with
         {
             Path = other.Path,
-            Paragraphs = said.Paragraphs,
+            Paragraphs = [.. said.Paragraphs.Select((text, at) => at == 0 ? text with { Links = [.. section.Paragraphs.SelectMany(main => main.Links)] } : text)],
             Items = part.Counted ? [.. section.Items.Zip(said.Items, TextOf)] : said.Items,
             Tables = section.Table is { } table && said.Table is { } words ? [TableOf(part, table, words)] : section.Tables,
         };

@@ -40,7 +40,8 @@ internal sealed class PhraseNotTranslated : IContentRule
         {
             foreach (Section phrase in pair.Main.Sections.Where(phrase => pair.Said.Section(phrase.Name) is not { Paragraphs.IsEmpty: false }))
             {
-                yield return pair.Said.Error(Name, pair.Said.IdSpan, $"the phrase `{phrase.Name}` is missing");
+                yield return new Diagnostic(Name, Severity.Warning, pair.Said.Source.At(pair.Said.IdSpan),
+                    $"the phrase `{phrase.Name}` is missing", "until it is said it is spoken in the main language");
             }
 
             foreach (Section extra in pair.Said.Sections.Where(phrase => pair.Main.Section(phrase.Name) is null))

@@ -12,8 +12,8 @@ public class ShippedContentTests
     private static readonly CompileResult Result = ContentCompiler.Compile(Folder);
 
     [Fact]
-    public void Compile_ShippedContent_FindsNothing() => Assert.True(Result.Diagnostics.IsEmpty,
-        string.Concat(Result.Diagnostics.Take(20).Select(found => DiagnosticText.Render(found, Folder, "content/"))));
+    public void Compile_ShippedContent_FindsNoError() => Assert.True(Result.IsClean,
+        string.Concat(Result.Diagnostics.Where(found => found.Severity == Severity.Error).Take(20).Select(found => DiagnosticText.Render(found, Folder, "content/"))));
 
     [Fact]
     public void Compile_ShippedContent_GraphHasNoFindings() => Assert.Empty(Result.Library!.Graph.Findings);
