@@ -28,7 +28,10 @@ public sealed partial class MainTongue
         foreach (Match match in Piece().Matches(text.Length > 4_000 ? text[..4_000] : text))
         {
             IReadOnlyList<string> plain = PlainLetters.Words(match.Value);
-            said.Add(new Said(match.Value, plain.Count == 1 ? plain[0] : null));
+            // Letters that touch a digit are a code or a unit, not a word: "A1", "2k".
+            bool touches = (match.Index > 0 && char.IsDigit(text[match.Index - 1]))
+                || (match.Index + match.Length < text.Length && char.IsDigit(text[match.Index + match.Length]));
+            said.Add(new Said(match.Value, plain.Count == 1 && !touches ? plain[0] : null));
         }
 
         return string.Concat(Numbered(Paired(said)).Select(piece => piece.Text));
