@@ -46,7 +46,8 @@ public sealed class LanguageGuess
         [
             .. library.Symptoms.Values.SelectMany(symptom => symptom.SaidAs.Add(symptom.Title)),
             .. library.Faults.Values.SelectMany(fault => fault.SaidAs.Add(fault.Title)),
-            .. library.Refusals.Values.SelectMany(refusal => refusal.SaidAs),
+            // What is off the topic may be said in any language.
+            .. library.Refusals.Values.Where(refusal => refusal.Unsafe).SelectMany(refusal => refusal.SaidAs),
         ];
         string? own = page is null || page.IsMain ? null : page.Id;
         return passages.Where(passage => passage.Place.Language == own)

@@ -107,7 +107,7 @@ public sealed class SpanishWordsTests
         for (int turn = 0; turn < 20 && walker.Question.Subject != "filter-look"; turn++)
             walker.Order(walker.Question.Kind == QuestionKind.Check && walker.Question.Subject == "danger-signs"
                 ? DxAssistant.Conversation.Messages.CommandWord.Unsure : DxAssistant.Conversation.Messages.CommandWord.Skip);
-        if (walker.Question.Subject != "filter-look") return;
+        Assert.Equal("filter-look", walker.Question.Subject);
         walker.Say(words);
         Assert.Equal(outcome, walker.Log.OfType<OutcomeSeen>().Last().Outcome);
     }
