@@ -17,9 +17,9 @@ internal static class GrowthChart
         int low = Power(shown.Min(point => point.Times)), high = Power(shown.Max(point => point.Times)) + 1;
         double Y(double times) => Bottom - (Math.Log10(times) - low) / (high - low) * (Bottom - Top);
         var svg = new StringBuilder();
-        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 660 390\" font-family=\"sans-serif\" font-size=\"13\">\n");
+        svg.Append("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"-12 0 672 390\" font-family=\"sans-serif\" font-size=\"13\">\n");
         svg.Append("<title>Cost of one plan, times the baseline, against the number of faults</title>\n");
-        svg.Append("<rect width=\"660\" height=\"390\" fill=\"#fff\"/>\n");
+        svg.Append("<rect x=\"-12\" width=\"672\" height=\"390\" fill=\"#fff\"/>\n");
         for (var power = low; power <= high; power++)
             Rule(svg, Y(Math.Pow(10, power)), Math.Pow(10, power).ToString("#,##0.##", CultureInfo.InvariantCulture) + "×");
         foreach (var (faults, _) in shown)
