@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
@@ -38,26 +39,64 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
 
     private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, CancellationToken cancel)
     {
+        using var whole = Signals.Stage("turn");
+        try
+        {
+            return await RaceAsync(caseId, message, mayOpen, cancel);
+        }
+        catch
+        {
+            Signals.Ended(TurnEnd.Failed);
+            throw;
+        }
+    }
+
+    private async Task<DeskAnswer> RaceAsync(string caseId, Message message, bool mayOpen, CancellationToken cancel)
+    {
         for (int race = 0; race < MostRaces; race++)
         {
-            var log = await store.ReadAsync(caseId, cancel);
+            var log = await LogAsync(caseId, cancel);
             if (log.IsEmpty && !mayOpen) return new DeskAnswer.UnknownCase(caseId);
             var earlier = log.Where(e => e.TurnId == message.TurnId).ToImmutableArray();
             if (!earlier.IsEmpty) return Answer(caseId, earlier, repeated: true);
 
-            var turn = current().Respond([.. log.Select(e => e.Event)], message);
-            switch (await store.AppendAsync(caseId, log.Length, message.TurnId, turn.Events, cancel))
+            var turn = WorkOut(log, message);
+            switch (await SaveAsync(caseId, log.Length, message.TurnId, turn, cancel))
             {
                 case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false);
                 case AppendResult.DuplicateTurn duplicate: return Answer(caseId, duplicate.Events, repeated: true);
             }
+
+            Signals.Ended(TurnEnd.Overtaken);
         }
 
         throw new InvalidOperationException($"case {caseId} changed {MostRaces} times while one turn was worked out");
     }
 
-    private static DeskAnswer.Answered Answer(string caseId, ImmutableArray<StoredEvent> turn, bool repeated) =>
-        new(caseId, ReplyOf(turn), turn[0].Sequence - 1, turn[^1].Sequence, turn[^1].At, repeated);
+    private async Task<ImmutableArray<StoredEvent>> LogAsync(string caseId, CancellationToken cancel)
+    {
+        using var stage = Signals.Stage("read");
+        return await store.ReadAsync(caseId, cancel);
+    }
+
+    private Turn WorkOut(ImmutableArray<StoredEvent> log, Message message)
+    {
+        using var stage = Signals.Stage("work-out");
+        return current().Respond([.. log.Select(e => e.Event)], message);
+    }
+
+    private async Task<AppendResult> SaveAsync(
+        string caseId, long after, string turnId, Turn turn, CancellationToken cancel)
+    {
+        using var stage = Signals.Stage("save");
+        return await store.AppendAsync(caseId, after, turnId, turn.Events, cancel);
+    }
+
+    private static DeskAnswer.Answered Answer(string caseId, ImmutableArray<StoredEvent> turn, bool repeated)
+    {
+        Signals.Ended(repeated ? TurnEnd.Repeated : TurnEnd.Saved);
+        return new(caseId, ReplyOf(turn), turn[0].Sequence - 1, turn[^1].Sequence, turn[^1].At, repeated);
+    }
 
     private static Reply ReplyOf(ImmutableArray<StoredEvent> turn) =>
         turn.Select(e => e.Event).OfType<Replied>().Last().Reply;

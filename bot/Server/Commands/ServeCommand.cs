@@ -5,6 +5,7 @@ using System.Net.Sockets;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Channels;
+using DxAssistant.Server.Operations;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Connections;
 
@@ -35,12 +36,19 @@ internal sealed class ServeCommand(Streams streams)
         HelpName = "URL",
     };
 
+    private readonly Option<int> pace = new("--pace")
+    {
+        Description = $"Requests a second that one client may make; 0 for no limit. Default: {Pace.Usual}.",
+        HelpName = "NUMBER",
+        DefaultValueFactory = _ => Pace.Usual,
+    };
+
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
 
     public void AddTo(Command root)
     {
-        foreach (Option option in new Option[] { port, listen, serviceUrl, content, data }) root.Add(option);
+        foreach (Option option in new Option[] { port, listen, serviceUrl, pace, content, data }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
 
@@ -78,6 +86,8 @@ internal sealed class ServeCommand(Streams streams)
                 + "leave --listen out, and reach this machine through a tunnel or a proxy that asks who you are";
         }
 
+        settings = settings with { Pace = call.GetValue(pace) };
+        if (settings.Pace < 0) return $"{settings.Pace} is not a pace: give requests a second, or 0 for no limit";
         if (settings.Port is < 0 or > 65535) return $"{settings.Port} is not a port: give one from 0 to 65535";
         foreach (string text in call.GetValue(serviceUrl) ?? [])
         {

@@ -1,6 +1,7 @@
 using DxAssistant.Cases;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.Bot.Builder;
@@ -35,6 +36,9 @@ internal static class ChatServer
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
+        Health.AddTo(builder.Services);
+        Pace.AddTo(builder.Services, settings.Pace);
+        Collector.AddTo(builder);
         return Map(builder.Build());
     }
 
@@ -45,11 +49,13 @@ internal static class ChatServer
         app.UseMiddleware<SafeHeaders>();
         app.UseMiddleware<SameOrigin>();
         app.UseRouting();
+        app.UseRateLimiter();
         Pages.Map(app);
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
         BotFront.Map(app);
+        Health.Map(app);
         return app;
     }
 }

@@ -7,4 +7,6 @@ namespace DxAssistant.Server.Serving;
 /// <param name="Address">A loopback address.</param>
 /// <param name="Port">0 takes any free one.</param>
 /// <param name="ServiceUrls">Addresses of channels, besides this machine, to which replies may be posted.</param>
-internal sealed record ServerSettings(IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls);
+/// <param name="Pace">Requests a second that one client may make; 0 for no limit.</param>
+internal sealed record ServerSettings(
+    IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls, int Pace = Operations.Pace.Usual);

@@ -28,10 +28,15 @@ internal sealed class RunningServer : IAsyncDisposable
     public static Task<RunningServer> StartAsync(IResponder? responder = null, params string[] serviceUrls) =>
         StartAsync(new MemoryCaseStore(TimeProvider.System), responder ?? new EchoResponder(), serviceUrls);
 
-    public static async Task<RunningServer> StartAsync(
-        ICaseStore store, IResponder responder, params string[] serviceUrls)
+    public static Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, params string[] serviceUrls) =>
+        StartAsync(store, responder, new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]));
+
+    /// <param name="pace">Requests a second that one client may make; 0 for no limit.</param>
+    public static Task<RunningServer> StartAtPaceAsync(int pace) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, [], pace));
+
+    private static async Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, ServerSettings settings)
     {
-        var settings = new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]);
         var inUse = new InUse(responder, TitleBook.Empty, "test");
         var app = ChatServer.Build(settings, store, () => inUse);
         await app.StartAsync();
