@@ -15,12 +15,11 @@ public static class DisplayPicture
     /// <summary>Draws a code of a series.</summary>
     public static Drawn Of(DisplayCode code, IPictureWords words)
     {
-        string[] look = code.Look.Split(' ');
-        bool isLamp = look.Length == 2 && int.TryParse(look[0], NumberStyles.None, CultureInfo.InvariantCulture, out _);
+        bool isLamp = LampPattern.TryRead(code.Look, out LampPattern? lamps);
         string phrase = isLamp ? "picture-lamp" : "picture-display";
         string text = words.Say(phrase, ("code", code.Display), ("look", code.Look));
         string svg = isLamp
-            ? Lamp(int.Parse(look[0], CultureInfo.InvariantCulture), text)
+            ? Lamps(lamps!, text)
             : Digits(code.Display, code.Look == "flashing", text);
         return new Drawn(isLamp ? "lamp" : "display", svg, phrase, text);
     }
@@ -42,22 +41,39 @@ public static class DisplayPicture
         return pen.Finish("display", text, text);
     }
 
-    private static string Lamp(int blinks, string text)
+    private static string Lamps(LampPattern lamps, string text)
     {
-        int rows = (int)Math.Ceiling(blinks / PulsesInARow);
-        var pen = new Pen(300, Math.Max(60, 24 + rows * 30));
-        pen.Box("glass", 6, 6, 54, 54, " rx=\"6\"").Circle("lit", 30, 30, 11, " fill=\"currentColor\"");
-        for (int row = 0; row < rows; row++)
-            Pulses(pen, row, (int)Math.Min(PulsesInARow, blinks - row * PulsesInARow));
+        var pen = new Pen(300, lamps.Lamps.Sum(High));
+        double top = 0;
+        foreach (LampCount lamp in lamps.Lamps)
+        {
+            Lamp(pen, top, lamp);
+            top += High(lamp);
+        }
+
         return pen.Finish("lamp", text, text);
     }
 
+    // Beside its colour a lamp bears its name.
+    private static void Lamp(Pen pen, double top, LampCount lamp)
+    {
+        pen.Box("glass", 6, top + 6, 54, top + 54, " rx=\"6\"")
+            .Circle("lit", 30, top + 30, 11, " fill=\"currentColor\"");
+        if (lamp.Lamp.Length > 0) pen.Text("ink", 64, top + 14, lamp.Lamp);
+        for (int row = 0; row < Rows(lamp); row++)
+            Pulses(pen, top, row, (int)Math.Min(PulsesInARow, lamp.Blinks - row * PulsesInARow));
+    }
+
+    private static int Rows(LampCount lamp) => (int)Math.Ceiling(lamp.Blinks / PulsesInARow);
+
+    private static double High(LampCount lamp) => Math.Max(60, 24 + Rows(lamp) * 30);
+
     // Time runs to the right: on, off, on, off; at the end of a row stands how many there were, so that nobody has to
     // count.
-    private static void Pulses(Pen pen, int row, int count)
+    private static void Pulses(Pen pen, double top, int row, int count)
     {
         const double Start = 68, Wide = 20.4;
-        double foot = 40 + row * 30;
+        double foot = top + 40 + row * 30;
         var corners = new List<(double X, double Y)> { (Start - 4, foot) };
         for (int pulse = 0; pulse < count; pulse++)
         {

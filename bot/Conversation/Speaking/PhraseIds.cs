@@ -206,6 +206,7 @@ public static class PhraseIds
         "understood-code",
         "understood-display",
         "understood-fault",
+        "understood-lamp",
         "understood-put-off",
         "understood-role",
         "understood-safe",

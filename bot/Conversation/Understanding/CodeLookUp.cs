@@ -15,6 +15,9 @@ internal static class CodeLookUp
     /// <summary>The display of a series that shows its codes by blinking.</summary>
     public const string Lamp = "lamp";
 
+    // As it stands on the page of a series where several lamps make a code.
+    private const string SeveralLamps = "lamps";
+
     /// <summary>The key of a code among the options; a code may be shown in two ways with two meanings.</summary>
     public static string KeyOf(DisplayCode code) => $"{code.Display}|{code.Look}";
 
@@ -26,14 +29,14 @@ internal static class CodeLookUp
 
     /// <summary>The one code that is meant; null when it can be several, or the series has none such.</summary>
     public static DisplayCode? Only(SeriesPage series, string code, string? look) =>
-        Fitting(series, code, look) is [var only] && CanBe(only.Display, code) ? only : null;
+        Fitting(series, code, look) is [var only] && CanBe(only.Display, code) && IsWhole(only, look) ? only : null;
 
     /// <summary>Reports the symptom of a code, asks which of several is shown, or says that the series has none such.</summary>
     public static void Resolve(TurnDraft turn, SeriesPage series, string code, string? look)
     {
         ImmutableArray<DisplayCode> fits = Fitting(series, code, look);
         if (Only(series, code, look) is { } only) Report(turn, only);
-        else if (fits.IsEmpty) Unknown(turn, series, code);
+        else if (fits.IsEmpty) Unknown(turn, series, IsLamp(code) ? look ?? code : code);
         else turn.Ask(QuestionKind.Code, code, "ask-code",
             [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),
                 turn.Option(SymptomAnswer.None, "option-none-of-these")]);
@@ -48,8 +51,10 @@ internal static class CodeLookUp
 
     public static void Report(TurnDraft turn, DisplayCode code)
     {
-        Segment understood = turn.Speaker.Say(SegmentKind.Understood, "understood-code",
-            Slot.Said("code", code.Display), Slot.Said("look", code.Look), Slot.Of("meaning", code.Means));
+        Slot look = Slot.Said("look", code.Look), meaning = Slot.Of("meaning", code.Means);
+        Segment understood = IsLamp(code.Display)
+            ? turn.Speaker.Say(SegmentKind.Understood, "understood-lamp", look, meaning)
+            : turn.Speaker.Say(SegmentKind.Understood, "understood-code", Slot.Said("code", code.Display), look, meaning);
         turn.Say(understood with { Pictures = [Drawn(turn, code)] });
         Symptoms.Report(turn, code.Symptom.Value, $"{code.Display} {code.Look}");
     }
@@ -67,15 +72,24 @@ internal static class CodeLookUp
     private static ImmutableArray<DisplayCode> Fitting(SeriesPage series, string code, string? look)
     {
         ImmutableArray<DisplayCode> same = [.. series.Codes.Where(known => CanBe(known.Display, code))];
-        ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look)];
+        ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look || CanBlink(known, look))];
         // A count of blinks is exact: another count is another code.
-        if (!alike.IsEmpty || code == Lamp) return alike;
+        if (!alike.IsEmpty || IsLamp(code)) return alike;
         return same.IsEmpty ? [.. series.Codes.Where(known => IsNear(known.Display, code))] : same;
     }
 
-    private static bool CanBe(string display, string code) =>
-        display == code || (display != Lamp && code != Lamp && GlyphShapes.Same(display, code));
+    private static bool CanBe(string display, string code) => IsLamp(display) || IsLamp(code)
+        ? IsLamp(display) && IsLamp(code) : display == code || GlyphShapes.Same(display, code);
 
     private static bool IsNear(string display, string code) =>
-        display != Lamp && code != Lamp && GlyphShapes.OneSegmentApart(display, code);
+        !IsLamp(display) && !IsLamp(code) && GlyphShapes.OneSegmentApart(display, code);
+
+    private static bool IsLamp(string display) => display is Lamp or SeveralLamps;
+
+    private static bool CanBlink(DisplayCode known, string look) => LampPattern.TryRead(look, out LampPattern? said)
+        && LampPattern.TryRead(known.Look, out LampPattern? shown) && said.CanBe(shown);
+
+    // "Red 3" fits green 2, red 3, but the other lamp was not told.
+    private static bool IsWhole(DisplayCode known, string? look) => !LampPattern.TryRead(known.Look, out LampPattern? shown)
+        || (LampPattern.TryRead(look, out LampPattern? said) && said.Tells(shown));
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -33,6 +32,5 @@ internal static class Codes
 
     // As series pages write it; null when the message does not say how the code is shown.
     public static string? Look(GlyphReading reading) =>
-        reading.Blinks is { } blinks ? string.Create(CultureInfo.InvariantCulture, $"{blinks} blinks")
-        : reading.Flashing switch { true => "flashing", false => "steady", null => null };
+        LampPattern.Of(reading) is { } lamps ? lamps.ToString() : reading.Flashing switch { true => "flashing", false => "steady", null => null };
 }

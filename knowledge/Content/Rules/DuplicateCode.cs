@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Glyphs;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 
@@ -29,9 +30,12 @@ internal sealed class DuplicateCode : IContentRule
         let table = page.Section("Codes")?.Table
         where table is not null
         from same in table.Rows.Where(row => row.Cells.Length >= 2)
-            .GroupBy(row => (row.Cells[0].Text, row.Cells[1].Text))
+            .GroupBy(row => (row.Cells[0].Text, Look(row.Cells[1].Text)))
         from row in same.Skip(1)
         select page.Error(Name, row.Cells[0].Span,
             $"`{row.Cells[0].Text}` ({row.Cells[1].Text}) stands twice in this series",
             "give the code one meaning, or the symptom all its causes");
+
+    // Which lamp is named first makes no other code.
+    private static string Look(string text) => LampPattern.TryRead(text, out LampPattern? lamps) ? lamps.ToString() : text;
 }

@@ -1,9 +1,9 @@
-using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Glyphs;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 
-/// <summary>A code that is neither steady, nor flashing, nor a number of blinks.</summary>
+/// <summary>A code that is neither steady, nor flashing, nor a number of blinks, nor one for each lamp.</summary>
 /// <example>Bad: <c>| F2 | blinking | …</c>. Good: <c>| F2 | flashing | …</c>.</example>
 internal sealed class UnknownLook : IContentRule
 {
@@ -25,8 +25,6 @@ internal sealed class UnknownLook : IContentRule
         | F2 | flashing | [Sensor](../symptoms/sensor-code.md) | Sensor out of range |
         """);
 
-    private const int MostBlinks = 99;
-
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from page in pages.OfKind(PageKind.Series)
         let table = page.Section("Codes")?.Table
@@ -35,13 +33,7 @@ internal sealed class UnknownLook : IContentRule
         let look = row.Cell(table.Column("Look"))
         where look is { IsEmpty: false } && !IsLook(look.Text)
         select page.Error(Name, look.Span, $"`{look.Text}` is not how a code looks",
-            "write `steady`, `flashing` or, for lamps, `3 blinks`");
+            "write `steady`, `flashing` or, for lamps, `3 blinks` or `green 3, red 1`");
 
-    private static bool IsLook(string text)
-    {
-        string[] words = text.Split(' ');
-        return text is "steady" or "flashing"
-            || (words is [_, "blink" or "blinks"] && Number.Read(words[0]) is >= 1 and <= MostBlinks and double count
-                && count % 1 == 0);
-    }
+    private static bool IsLook(string text) => text is "steady" or "flashing" || LampPattern.TryRead(text, out _);
 }

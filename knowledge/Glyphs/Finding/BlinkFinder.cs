@@ -14,11 +14,11 @@ internal static class BlinkFinder
         ["blink", "blinks", "blinking", "blinked", "flash", "flashes", "flashing", "flashed", "pulse", "pulses",
             "pulsing", "blip", "blips"];
 
-    private static readonly string[] Lamps =
+    public static readonly string[] Lamps =
         ["green", "red", "amber", "yellow", "orange", "blue", "white", "power", "timer", "operation", "run", "left",
             "right", "top", "bottom", "middle", "long", "short"];
 
-    private static readonly string[] Order = ["first", "second", "third", "fourth"];
+    public static readonly string[] Order = ["first", "second", "third", "fourth"];
 
     /// <summary>The counts outside a code; null if there are none.</summary>
     public static Blinks? In(TokenList tokens, CodeRun? code)

@@ -13,6 +13,7 @@ public sealed class OtherPictureTests
     [InlineData("E5", "flashing", "display-flashing", "Display E5, flashing")]
     [InlineData("lamp", "3 blinks", "display-lamp", "Lamp: 3 blinks, then a pause")]
     [InlineData("lamp", "13 blinks", "display-lamp-long", "Lamp: 13 blinks, then a pause")]
+    [InlineData("lamps", "green 3, red 12", "display-lamps", "Lamp: green 3, red 12, then a pause")]
     public void Display_OfACode_IsTheKeptPicture(string code, string look, string name, string text)
     {
         Drawn drawn = Display(code, look);

@@ -40,7 +40,7 @@ internal sealed class WholeReader
         if (SeriesNames.Find(turn.Library, text) is { } unit && unit.Id != turn.State.Series)
             found.Add(new ToldThing.Unit(unit.Id), unit.Title.Text);
         SeriesPage? series = SeriesNames.Find(turn.Library, text) ?? turn.View.Series;
-        ImmutableArray<string> pieces = Clauses.Cut(text);
+        ImmutableArray<string> pieces = LampPieces.Joined(Clauses.Cut(text));
         bool afterReplaced = false;
         for (int at = 0; at < pieces.Length; at++)
         {
