@@ -4,6 +4,7 @@ using System.Text.Json.Serialization;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Sheets;
 
 namespace DxAssistant.Conversation;
 
@@ -17,4 +18,7 @@ namespace DxAssistant.Conversation;
 [JsonSerializable(typeof(Message))]
 [JsonSerializable(typeof(MessageBody))]
 [JsonSerializable(typeof(Reply))]
+[JsonSerializable(typeof(CommandWord))]
+[JsonSerializable(typeof(string))]
+[JsonSerializable(typeof(AwayTurn))]
 public sealed partial class ConversationJson : JsonSerializerContext;

@@ -16,6 +16,20 @@ public static class ContentCompiler
         return new CompileResult(isClean ? LibraryBuilder.Build(folder, pages) : null, found);
     }
 
+    /// <summary>Makes a library of pages that were checked before, without checking them again.</summary>
+    /// <exception cref="InvalidOperationException">They were not clean after all.</exception>
+    public static Library Rebuild(ContentFolder folder)
+    {
+        try
+        {
+            return LibraryBuilder.Build(folder, Pages.Parse(folder));
+        }
+        catch (Exception error) when (error is KeyNotFoundException or ArgumentException or NullReferenceException or FormatException)
+        {
+            throw new InvalidOperationException("these pages were never checked", error);
+        }
+    }
+
     private static ImmutableArray<Diagnostic> Check(Pages pages)
     {
         ILookup<bool, IContentRule> rules = ContentRules.All.ToLookup(rule => rule.NeedsFrame);

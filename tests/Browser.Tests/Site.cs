@@ -1,6 +1,6 @@
 using System.Net;
 using DxAssistant.Cases;
-using DxAssistant.Server.Chat;
+using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
 

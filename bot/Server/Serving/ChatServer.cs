@@ -1,6 +1,7 @@
 using DxAssistant.Cases;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
 using Microsoft.AspNetCore.HostFiltering;
@@ -35,6 +36,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<CaseEndpoints>();
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
+        builder.Services.AddSingleton<OfflineEndpoints>();
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
         Pace.AddTo(builder.Services, settings.Pace);
@@ -54,6 +56,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
+        app.Services.GetRequiredService<OfflineEndpoints>().Map(app);
         BotFront.Map(app);
         Health.Map(app);
         return app;

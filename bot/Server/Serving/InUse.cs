@@ -3,16 +3,20 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Knowledge.Content;
-using DxAssistant.Server.Chat;
+using DxAssistant.Server.Offline;
 
 namespace DxAssistant.Server.Serving;
 
 /// <summary>The content that answers now. Replaced as a whole when the pages change.</summary>
+/// <param name="Packed">The pages for work without signal; null where there are none.</param>
 /// <param name="Library">The content itself; null where a core without one answers, as in tests.</param>
-internal sealed record InUse(IResponder Responder, TitleBook Titles, string Version, Library? Library = null)
+internal sealed record InUse(
+    IResponder Responder, TitleBook Titles, string Version, Library? Library = null, PackedPages? Packed = null)
 {
-    public static InUse Of(Library library) =>
-        new(new LibraryResponder(library), TitleBook.Of(library), library.Version, library);
+    /// <param name="pages">What the library was made of; null where nothing is handed out for work without signal.</param>
+    public static InUse Of(Library library, ContentFolder? pages = null) => new(
+        new LibraryResponder(library), TitleBook.Of(library), library.Version, library,
+        pages is null ? null : new PackedPages(pages));
 
     /// <summary>How the faults in question of a case narrowed; null while nothing has, or without content.</summary>
     public Picture? Narrowing(CaseState state) => Library is null ? null : BeliefStory.Of(Library, state);

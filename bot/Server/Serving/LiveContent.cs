@@ -83,14 +83,14 @@ internal sealed class LiveContent : IDisposable
         var result = ContentCompiler.Compile(pages);
         foreach (var diagnostic in result.Diagnostics) notes.Write(
             DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
-        return result.Library is { } library && result.IsClean ? Use(library, notes) : null;
+        return result.Library is { } library && result.IsClean ? Use(library, pages, notes) : null;
     }
 
-    private static InUse? Use(Library library, TextWriter notes)
+    private static InUse? Use(Library library, ContentFolder pages, TextWriter notes)
     {
         try
         {
-            return InUse.Of(library);
+            return InUse.Of(library, pages);
         }
         catch (ArgumentException error)
         {

@@ -3,7 +3,7 @@ using System.Text;
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Cases;
-using DxAssistant.Server.Chat;
+using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
 

@@ -3,7 +3,7 @@ using DxAssistant.Cases;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Server.Chat;
+using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Summary;
 
 namespace DxAssistant.Bot.Tests.Server;

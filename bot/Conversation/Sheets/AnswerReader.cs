@@ -3,13 +3,13 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using DxAssistant.Conversation.Messages;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>
 /// Reads what a person said or tapped from JSON: <c>{"text"}</c>, or <c>{"answer":{…}}</c> with <c>{"choice":key}</c>,
 /// <c>{"readings":{label:words}}</c> or <c>{"command":word}</c>; text and answer may name their <c>question</c>.
 /// </summary>
-internal static class AnswerReader
+public static class AnswerReader
 {
     private const string Forms =
         """send {"text":"…"} or {"answer":{"choice":"…"}}, {"answer":{"readings":{"…":"…"}}} or {"answer":{"command":"…"}}""";
@@ -88,7 +88,7 @@ internal static class AnswerReader
         string word, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
     {
         body = CommandNames.Find(word) is { } command ? new MessageBody.Command(command) : null;
-        problem = body is null ? $"no command {JsonSerializer.Serialize(word)}: send one of {CommandNames.List}" : null;
+        problem = body is null ? $"no command {JsonSerializer.Serialize(word, ConversationJson.Default.String)}: send one of {CommandNames.List}" : null;
         return body is not null;
     }
 

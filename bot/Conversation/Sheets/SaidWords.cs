@@ -3,10 +3,10 @@ using System.Globalization;
 using System.Text;
 using DxAssistant.Conversation.Messages;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>Words as they come in over a channel.</summary>
-internal static class SaidWords
+public static class SaidWords
 {
     /// <summary>The longest message taken, in characters.</summary>
     public const int Longest = 4000;

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>The titles of pages by their ids, for the head of a sheet and its summary.</summary>
 /// <remarks>An id that the content no longer has is shown as it stands in the log.</remarks>
-internal sealed record TitleBook(
+public sealed record TitleBook(
     ImmutableDictionary<string, string> Series,
     ImmutableDictionary<string, string> Symptoms,
     ImmutableDictionary<string, string> Faults,

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using DxAssistant.Conversation.Messages;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>The commands of the conversation as they are written in JSON and shown to people.</summary>
-internal static class CommandNames
+public static class CommandNames
 {
     private static readonly Dictionary<string, CommandWord> ByName =
         Enum.GetValues<CommandWord>().ToDictionary(Name, StringComparer.Ordinal);
@@ -14,7 +14,7 @@ internal static class CommandNames
 
     public static CommandWord? Find(string name) => ByName.TryGetValue(name, out var word) ? word : null;
 
-    public static string Name(CommandWord word) => JsonSerializer.SerializeToElement(word).GetString()!;
+    public static string Name(CommandWord word) => JsonSerializer.SerializeToElement(word, ConversationJson.Default.CommandWord).GetString()!;
 
     /// <summary>What stands on the button.</summary>
     public static string Label(CommandWord word) => word switch

@@ -1,10 +1,10 @@
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>A message as it is written on the sheet.</summary>
-internal static class SaidText
+public static class SaidText
 {
     /// <param name="asked">The question that was open when the message came in; null at the opening.</param>
     /// <returns>Null for the opening, which says nothing.</returns>

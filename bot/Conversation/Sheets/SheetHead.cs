@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.State;
 
-namespace DxAssistant.Server.Chat;
+namespace DxAssistant.Conversation.Sheets;
 
 /// <summary>The boxes at the top of a sheet; null while a box is still blank.</summary>
 /// <param name="Unit">The series.</param>
@@ -9,7 +9,7 @@ namespace DxAssistant.Server.Chat;
 /// <param name="Who">The role of the person at the unit.</param>
 /// <param name="Stands">The access state that was confirmed last.</param>
 /// <param name="Ended">How the case ended.</param>
-internal sealed record SheetHead(string? Unit, string? Shows, string? Who, string? Stands, string? Ended)
+public sealed record SheetHead(string? Unit, string? Shows, string? Who, string? Stands, string? Ended)
 {
     public static SheetHead Of(CaseState state, TitleBook titles) => new(
         state.Series is { } series ? TitleBook.Find(titles.Series, series) : null,

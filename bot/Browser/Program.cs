@@ -1,0 +1,2 @@
+// The page calls the engine; by itself it does nothing.
+return 0;

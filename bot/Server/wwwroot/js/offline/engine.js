@@ -1,0 +1,52 @@
+// The core of the conversation on this device, behind promises.
+export class Engine {
+  #worker = new Worker('/js/offline/engine-worker.js', { type: 'module' });
+  #asked = new Map();
+  #count = 0;
+
+  constructor() {
+    this.#worker.addEventListener('message', ({ data: { id, result, problem } }) => {
+      const { resolve, reject } = this.#asked.get(id);
+      this.#asked.delete(id);
+      if (problem === undefined) resolve(result);
+      else reject(new Error(problem));
+    });
+    this.#worker.addEventListener('error', event => this.#fail(event.message ?? 'the engine did not start'));
+  }
+
+  /** Starts the engine whose files lie below an address, and loads a pack of pages. @returns the version of the pages. */
+  async start(root, pack) {
+    await this.#ask('start', { root });
+    return this.#ask('load', { pack }, [pack]);
+  }
+
+  begin(log) {
+    return this.#ask('begin', { log });
+  }
+
+  async take(turn) {
+    return JSON.parse(await this.takeText(turn));
+  }
+
+  takeText(turn) {
+    return this.#ask('take', { turn: JSON.stringify(turn) });
+  }
+
+  stop() {
+    this.#worker.terminate();
+    this.#fail('the engine was stopped');
+  }
+
+  #ask(job, given, moved = []) {
+    return new Promise((resolve, reject) => {
+      const id = this.#count++;
+      this.#asked.set(id, { resolve, reject });
+      this.#worker.postMessage({ id, job, given }, moved);
+    });
+  }
+
+  #fail(line) {
+    for (const { reject } of this.#asked.values()) reject(new Error(line));
+    this.#asked.clear();
+  }
+}
