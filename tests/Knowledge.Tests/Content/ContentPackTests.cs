@@ -9,7 +9,7 @@ public sealed class ContentPackTests
     {
         ContentFolder read = ContentPack.Read(ContentPack.Write(TinyContent.Folder));
 
-        Assert.Equal(TinyContent.Folder.Files, read.Files);
+        Assert.Equal(TinyContent.Folder.Files.Select(file => (file.Path, file.Text)), read.Files.Select(file => (file.Path, file.Text)));
         Assert.Equal(ContentCompiler.Compile(TinyContent.Folder).Library!.Version, ContentCompiler.Rebuild(read).Version);
     }
 
