@@ -42,9 +42,8 @@ internal sealed class CaseEndpoints(LocalChatAdapter adapter, CaseDesk desk, ICa
         var done = await adapter.SendAsync(LocalActivity.Message(id, turn.TurnId, turn.Body), cancel);
         if (done.Answer is not DeskAnswer.Answered) return Refusal.Because(StatusCodes.Status404NotFound, UnknownCase);
 
-        var view = await ViewAsync(id, cancel);
-        return Results.Json(
-            new TurnTaken(view!.Turns.First(t => t.TurnId == turn.TurnId), view.Last, view.Head), ChatJson.Options);
+        var log = await desk.ReadAsync(id, cancel);
+        return Results.Json(TurnTaken.Of(CaseSheet.Of(id, log, inUse().Titles), log, turn.TurnId), ChatJson.Options);
     }
 
     private async Task<CaseSheet?> ViewAsync(string id, CancellationToken cancel)

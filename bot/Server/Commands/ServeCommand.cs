@@ -109,7 +109,7 @@ internal sealed class ServeCommand(Streams streams)
     {
         for (int tried = 0; ; tried++)
         {
-            await using var app = ChatServer.Build(settings, store, () => live.Current);
+            await using var app = ChatServer.Build(settings with { PageShelf = ShelfBeside(file) }, store, () => live.Current);
             try
             {
                 await app.StartAsync(cancel);
@@ -127,6 +127,9 @@ internal sealed class ServeCommand(Streams streams)
             return ExitCode.Done;
         }
     }
+
+    // Beside the cases that were walked on them.
+    private static string ShelfBeside(string file) => Path.ChangeExtension(Path.GetFullPath(file), null) + "-pages";
 
     private void Announce(WebApplication app, LiveContent live, string file)
     {

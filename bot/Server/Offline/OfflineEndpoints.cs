@@ -5,7 +5,7 @@ namespace DxAssistant.Server.Offline;
 
 /// <summary>Hands out what a browser keeps to work without signal: the engine and the pack of pages.</summary>
 /// <remarks>Both lie below their version, so that what is kept never changes under its name.</remarks>
-internal sealed class OfflineEndpoints(Func<InUse> inUse)
+internal sealed class OfflineEndpoints(Func<InUse> inUse, PageShelf shelf)
 {
     private const string Forever = "public, max-age=31536000, immutable";
     private const string Gone = "That version is not here any more. Load the page anew.";
@@ -43,6 +43,7 @@ internal sealed class OfflineEndpoints(Func<InUse> inUse)
         var now = inUse();
         if (now.Version != version || now.Packed is not { } packed) return Refusal.Because(StatusCodes.Status404NotFound, Gone);
         if (!TakesBrotli(context.Request)) return Refusal.Because(StatusCodes.Status406NotAcceptable, "Ask for it with Accept-Encoding: br.");
+        shelf.Keep(now);
         Keep(context.Response, isBrotli: true);
         return Results.Bytes(packed.Brotli, "application/octet-stream");
     }

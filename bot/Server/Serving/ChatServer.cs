@@ -36,7 +36,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<CaseEndpoints>();
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
-        builder.Services.AddSingleton<OfflineEndpoints>();
+        Away.AddTo(builder.Services, settings.PageShelf);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
         Pace.AddTo(builder.Services, settings.Pace);
@@ -56,7 +56,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
-        app.Services.GetRequiredService<OfflineEndpoints>().Map(app);
+        Away.Map(app);
         BotFront.Map(app);
         Health.Map(app);
         return app;
