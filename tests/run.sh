@@ -25,11 +25,9 @@ for set in match match-dev match-dev-2 match-judge-2 match-judge-3; do
   dotnet run --project bot/Server --no-build -- match --score "$sets/$set.jsonl" --figures
   [ $? -lt 2 ] || status=1
 done
-for kind in glyph read; do
-  file=$sets/glyphs.jsonl
-  [ "$kind" = glyph ] || file=$sets/readings.jsonl
-  echo "$(basename "$file" .jsonl):"
-  dotnet run --project bot/Server --no-build -- "$kind" --score "$file" --figures
+for set in glyph:glyphs glyph:glyphs-judge read:readings; do
+  echo "${set#*:}:"
+  dotnet run --project bot/Server --no-build -- "${set%%:*}" --score "$sets/${set#*:}.jsonl" --figures
   [ $? -lt 2 ] || status=1
 done
 

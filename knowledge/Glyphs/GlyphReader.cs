@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 using DxAssistant.Knowledge.Glyphs.Finding;
+using DxAssistant.Knowledge.Glyphs.Spelling;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Readings.Text;
 
@@ -13,17 +14,52 @@ public static class GlyphReader
 
     /// <summary>Reads a message that is about a code; an empty reading if no code can be made of it. Never
     /// throws.</summary>
-    public static GlyphReading Read(string text)
+    public static GlyphReading Read(string text) => Heard(text, guess: true) ?? new GlyphReading("", []);
+
+    /// <summary>Reads a message that may be about something else: what is plainly a code, spelled in any way, and no guesses.</summary>
+    public static bool TryRead(string text, [NotNullWhen(true)] out GlyphReading? reading) => (reading = Heard(text, guess: false)) is not null;
+
+    /// <summary>Reads a message that is nothing but one code, spelled in any way.</summary>
+    public static bool TrySpell(string text, [NotNullWhen(true)] out GlyphReading? reading)
     {
-        string mended = SpokenForms.Mend(DescribedShapes.Resolve(text));
-        if (TryFind(mended, out GlyphReading? found) || TryFind(text, out found))
-        {
-            return found;
-        }
+        TokenList tokens = Lexer.Cut(text);
+        SpelledRun? spelled = Speller.Read(text, out bool covered);
+        reading = covered && spelled is { Alone: true } && IsPlain(spelled) && BlinkFinder.In(tokens, null) is null
+            ? Of(spelled.Text, Steadiness.In(tokens), null) : null;
+        return reading is not null;
+    }
+
+    private static GlyphReading? Heard(string text, bool guess)
+    {
+        string described = DescribedShapes.Resolve(text);
+        // What was resolved already needs no turning.
+        return described != text || !TurnedCode.IsMeant(text) || Upright(text, guess) is not { Canonical.Length: > 1 } seen ? Upright(described, guess)
+            : Of(TurnedCode.Turn(seen.Canonical), seen.Flashing, null);
+    }
+
+    private static GlyphReading? Upright(string message, bool guess)
+    {
+        string text = LampForms.Mend(message);
+        TokenList tokens = Lexer.Cut(text);
+        SpelledRun? spelled = Speller.Read(text, out bool covered);
+        bool number = spelled?.Text.All(char.IsAsciiDigit) != false;
+        if (number && LampForms.TellsACount(text) && BlinkFinder.In(tokens, null) is { } counted) return Of("", null, counted);
+        if (covered && spelled is not null && (guess || IsPlain(spelled)) && !(number && BlinkFinder.In(tokens, null) is not null) && !FullDisplay.Says(text))
+            return Of(spelled.Text, Steadiness.In(tokens), null);
+        string mended = guess ? SpokenForms.Mend(text) : text;
+        if (TryFind(mended, out GlyphReading? found) || TryFind(text, out found)) return found;
+        return guess ? Guessed(text, mended, spelled, tokens) : null;
+    }
+
+    // Of dashes two or more; of other signs two, one of them no everyday word.
+    private static bool IsPlain(SpelledRun spelled) => spelled.Text.Length > 1 && spelled.Sure;
+
+    private static GlyphReading? Guessed(string text, string mended, SpelledRun? spelled, TokenList tokens)
+    {
+        if (FullDisplay.Says(text)) return Of("88", Steadiness.In(tokens), null);
+        if (spelled is not null && IsPlain(spelled)) return Of(spelled.Text, Steadiness.In(tokens), null);
         string plain = GlyphShapes.Plain(mended);
-        return plain.Length is > 0 and <= LongestCode && mended.Length <= 2 * LongestCode
-            && plain.All(c => c < 128)
-            ? Of(plain, null, null) : new GlyphReading("", []);
+        return plain.Length is > 0 and <= LongestCode && mended.Length <= 2 * LongestCode && plain.All(c => c < 128) ? Of(plain, null, null) : null;
     }
 
     /// <summary>Finds a code or a blink pattern in a sentence.</summary>
@@ -46,8 +82,12 @@ public static class GlyphReader
 
     /// <summary>The codes of a series that can be what was seen, the best fit first, then in ordinal order.</summary>
     public static ImmutableArray<FittingCode> Resolve(GlyphReading reading, IEnumerable<string> displayCodes) =>
+        Resolve(reading.Canonical, displayCodes);
+
+    /// <summary>The same for the canonical form of what was seen.</summary>
+    public static ImmutableArray<FittingCode> Resolve(string canonical, IEnumerable<string> displayCodes) =>
         [.. displayCodes.Distinct(StringComparer.Ordinal)
-            .Select(code => (code, fit: Fit(reading.Canonical, code)))
+            .Select(code => (code, fit: Fit(canonical, code)))
             .Where(pair => pair.fit is not null)
             .Select(pair => new FittingCode(pair.code, pair.fit!.Value))
             .OrderBy(fitting => fitting.Fit).ThenBy(fitting => fitting.Code, StringComparer.Ordinal)];

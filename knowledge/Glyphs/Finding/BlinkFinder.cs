@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 using DxAssistant.Knowledge.Readings.Text;
@@ -12,7 +13,19 @@ internal static class BlinkFinder
 
     private static readonly string[] Verbs =
         ["blink", "blinks", "blinking", "blinked", "flash", "flashes", "flashing", "flashed", "pulse", "pulses",
-            "pulsing", "blip", "blips"];
+            "pulsing", "blip", "blips", "wink", "winks", "winking", "winked", "strobes", "strobing", "flicker", "flickers"];
+
+    private static readonly string[] Goes = ["goes", "go", "going", "does", "is", "has", "was", "keeps", "comes", "blinks", "flashes", "winks", "blinking", "flashing"];
+
+    private static readonly string[] LampNouns = ["led", "leds", "lamp", "light", "lights", "diode", "indicator"];
+
+    private static readonly string[] NotLit = ["none", "nothing", "dark", "off", "zero", "0"];
+
+    private static readonly FrozenDictionary<string, string> ShortNames = new Dictionary<string, string>
+    {
+        ["grn"] = "green", ["greens"] = "green", ["reds"] = "red", ["yel"] = "yellow", ["yellows"] = "yellow", ["amb"] = "amber", ["org"] = "orange",
+        ["oranges"] = "orange", ["blu"] = "blue", ["blues"] = "blue", ["wht"] = "white", ["whites"] = "white",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
 
     public static readonly string[] Lamps =
         ["green", "red", "amber", "yellow", "orange", "blue", "white", "power", "timer", "operation", "run", "left",
@@ -28,7 +41,7 @@ internal static class BlinkFinder
         for (int at = 0; at < tokens.Count; at++)
         {
             bool inCode = code is not null && at >= code.First && at < code.End;
-            if (!inCode && CountAt(tokens, at, out int end) is { } count && count is > 0 and <= MostBlinks
+            if (!inCode && !IsPronoun(tokens, at) && CountAt(tokens, at, out int end) is { } count && count is > 0 and <= MostBlinks
                 && At(tokens, at, end, count, lampFirst) is { } lamp)
             {
                 lampFirst ??= LampNear(tokens, at - 1, forward: false) is not null;
@@ -36,8 +49,14 @@ internal static class BlinkFinder
                 at = end - 1;
             }
         }
-        bool named = counts.Count(count => count.Lamp.Lamp.Length > 0) >= 2;
-        bool said = named || Enumerable.Range(0, tokens.Count).Any(at => Verbs.Contains(tokens[at].Lower));
+        // The same count again is the pattern over again.
+        if (counts.Count > 1 && counts.TrueForAll(count => count.Lamp.Lamp.Length == 0 && count.Lamp.Blinks == counts[0].Lamp.Blinks))
+        {
+            counts.RemoveRange(1, counts.Count - 1);
+        }
+        bool named = counts.Count(count => count.Lamp.Lamp.Length > 0) + (IsDarkNamed(tokens) ? 1 : 0) >= 2;
+        bool said = named || Enumerable.Range(0, tokens.Count).Any(at => Verbs.Contains(tokens[at].Lower))
+            || (counts.Count == 1 && Enumerable.Range(0, tokens.Count).Any(at => LampNouns.Contains(tokens[at].Lower)));
         return counts.Count == 0 || !said ? null
             : new Blinks(counts[0].First, counts[^1].End, [.. Named([.. counts.Select(count => count.Lamp)])],
                 counts.Count == 1 ? counts[0].Lamp.Blinks : null);
@@ -48,6 +67,16 @@ internal static class BlinkFinder
         counts.Count > 1 && counts.TrueForAll(count => count.Lamp.Length == 0) && counts.Count <= Order.Length
             ? counts.Select((count, place) => count with { Lamp = Order[place] })
             : counts.Where(count => count.Lamp.Length > 0);
+
+    // "green 3, red none"
+    private static bool IsDarkNamed(TokenList tokens) => Enumerable.Range(1, Math.Max(0, tokens.Count - 1)).Any(at =>
+        NotLit.Contains(tokens[at].Lower) && (LampName(tokens[at - 1].Lower) is not null || (tokens[at - 1].Is("is") && LampName(tokens[at - 2].Lower) is not null)));
+
+    private static string? LampName(string word) => Lamps.Contains(word) ? word : ShortNames.GetValueOrDefault(word);
+
+    // "the orange one goes 4 times and the green one 2"
+    private static bool IsPronoun(TokenList tokens, int at) => tokens[at].Is("one") && LampName(tokens[at - 1].Lower) is not null
+        && (Goes.Contains(tokens[at + 1].Lower) || CountAt(tokens, at + 1, out _) is not null);
 
     private static int? CountAt(TokenList tokens, int at, out int end)
     {
@@ -80,9 +109,20 @@ internal static class BlinkFinder
         bool unit = tokens[end].IsOneOf("°%") || (tokens[end].IsWord && tokens[end].Glued)
             || tokens[end].Lower is "minutes" or "seconds" or "volts" or "amps" or "ohms"
                 or "psi" or "degrees" or "second";
+        // "lamp 4 times", "led: 6", "blink code 8"
+        plain |= (HasLampNoun(tokens) && (times || SpeaksOfPause(tokens))) || IsCountOf(tokens, first);
         return unit || !(plain || after is not null || before is not null) ? null
             : new LampCount(before ?? after ?? "", count);
     }
+
+    private static bool HasLampNoun(TokenList tokens) => Enumerable.Range(0, tokens.Count).Any(at => LampNouns.Contains(tokens[at].Lower));
+
+    private static bool SpeaksOfPause(TokenList tokens) =>
+        Enumerable.Range(0, tokens.Count).Any(at => tokens[at].Lower is "pause" or "pauses" or "gap" or "break" or "repeats");
+
+    private static bool IsCountOf(TokenList tokens, int first) =>
+        (tokens[first - 1].IsOneOf(":=") && LampNouns.Contains(tokens[first - 2].Lower))
+        || (tokens[first - 1].Lower is "code" or "count" && (Verbs.Contains(tokens[first - 2].Lower) || LampNouns.Contains(tokens[first - 2].Lower)));
 
     private static bool HasVerbBefore(TokenList tokens, int first)
     {
@@ -102,11 +142,11 @@ internal static class BlinkFinder
         for (int i = 0; i < 3; i++, at += step)
         {
             string word = tokens[at].Lower;
-            if (Lamps.Contains(word))
+            if (LampName(word) is { } lamp)
             {
-                return word;
+                return tokens[at + 1].Lower is "pause" or "gap" or "break" or "wait" ? null : lamp;
             }
-            if (!Verbs.Contains(word) && word is not ("led" or "light" or "lamp" or "is" or "on" or "the"))
+            if (!Verbs.Contains(word) && !tokens[at].IsOneOf(":=") && !IsPronoun(tokens, at) && word is not ("led" or "light" or "lamp" or "is" or "on" or "the" or "goes" or "does"))
             {
                 return null;
             }

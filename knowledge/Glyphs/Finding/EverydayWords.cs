@@ -13,6 +13,7 @@ internal static class EverydayWords
         + "psi gas hot ice leg off old oil sub sun tee ten ton top tub tap tag sad bad bus cab cap car day dog dry "
         + "ear eat eye fab fed fin fit fun gap hat hear hit hub job lab lag lap lay leg lid "
         + "lit log lug nut oh pad pal pan pay pen pet pit pop pot rag rat ray rid rig rob rod rot row rug sat say sea "
+        + "nah ugh huh bah hah aha ooh ahh argh "
         + "sip spa spy ten tie tip toe ton toy tug yes job ohm ohms unit ol eh um uh just then")
             .Split(' ').ToFrozenSet(StringComparer.Ordinal);
 

@@ -26,7 +26,7 @@ internal static class SpokenForms
             (@"\b(\d+)x\b", "$1 times"), (@"\bx ?(\d+)\b", "$1"),
             (@"\b(green|red|amber|yellow|orange|blue|white|run|timer|power|operation|left|right|top|bottom)s?(?: (?:led|lamp|light))? ?[:=] ?(\d+)", "$1 $2"),
             (@"\b(one|two|three|four|five|six|seven|eight|nine|\d+) (green|red|amber|yellow|orange|blue|white)s\b", "$1 $2"),
-            (@"\b(quick|short|slow|long|fast|rapid) (blinks?|flashes)\b", "$2"),
+            (@"\b(quick|slow|fast|rapid) (blinks?|flashes)\b", "$2"), (@"(?<!\b(?:long|short)\b.*)\b(short|long) (blinks?|flashes)\b(?!.*\b(?:long|short)\b)", "$2"),
             (@"\b((?:one|two|three|four|five|six|seven|eight|nine|ten|\d+) (?:flashes|blinks)),?(?: then)?(?: an?)? pause,?(?: then)? \1", "$1"),
             (@"\b(?:stays on|always on|on all the time|does not blink|doesn't blink|never blinks)\b", "steady"),
             (@"\bpulsing\b|\bpulses\b|\bwinking\b|\bstrobing\b", "flashing"),
