@@ -91,16 +91,19 @@ public sealed class Assistant
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
         ];
         return new Listener(
-            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole);
+            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
+            new Danger(new DangerWords(library), matcher));
     }
 
     private static ImmutableArray<IDecision> Deciding(StepChooser chooser)
     {
         var closed = new ClosedCase();
+        var role = new MissingRole();
+        var stop = new StopSign(closed);
         return
         [
-            closed, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
-            new NoCommonCause(), new MissingRole(), new StopSign(closed), new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
+            closed, new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            new NoCommonCause(), role, stop, new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, new EndOfWalk(closed, new ThingsToBring(chooser))),
         ];
     }

@@ -68,6 +68,9 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
         _segments.Insert(place, note);
     }
 
+    /// <summary>Whether this turn says a phrase already.</summary>
+    public bool Says(string phrase) => _segments.Any(segment => segment.From.Contains(new Provenance.Phrase(phrase)));
+
     public void Say(Segment segment) => _segments.Add(segment);
 
     public void Quote(SegmentKind kind, Passage passage) => _segments.Add(Speaker.Quote(kind, passage));

@@ -14,4 +14,8 @@ public sealed record MatchResult(
     ImmutableArray<MatchCandidate> Symptoms,
     string? RefusalId,
     ImmutableArray<string> Codes,
-    ImmutableArray<DeniedMention> Denied);
+    ImmutableArray<DeniedMention> Denied)
+{
+    /// <summary>Whether no page has anything to say to the message.</summary>
+    public bool TellsNothing => Candidates.IsEmpty && Symptoms.IsEmpty && RefusalId is null;
+}

@@ -11,12 +11,17 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
     {
         if (turn.View.Role.Rank > 0 || !turn.View.Results.Any(result => IsStop(turn, result))) return;
         turn.Say(SegmentKind.Caution, "closed-stop");
-        turn.Say(SegmentKind.Caution, "closed-stop-safe");
-        turn.Say(SegmentKind.Caution, "closed-stop-gas");
+        if (!turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas"))
+        {
+            turn.Say(SegmentKind.Caution, "closed-stop-safe");
+            turn.Say(SegmentKind.Caution, "closed-stop-gas");
+        }
+
         turn.Happen(new Closed("book"));
         closed.Decide(turn);
     }
 
-    private static bool IsStop(TurnDraft turn, State.SeenResult result) =>
+    /// <summary>Whether a result is a sign of danger.</summary>
+    public static bool IsStop(TurnDraft turn, State.SeenResult result) =>
         result.Outcome is { } outcome && turn.Library.Checks[new CheckId(result.Check)].Stop.Contains(new OutcomeId(outcome));
 }

@@ -80,12 +80,22 @@ internal sealed class Voices
     private bool Detect(TurnDraft turn, string text)
     {
         if (turn.State.Language is not null || !turn.State.Symptoms.IsEmpty || text.Length > Listener.Longest) return false;
+        if (InDanger(text) is { } theirs)
+        {
+            Speak(turn, theirs);
+            return false;
+        }
+
         if (_guess.Of(text) is not { } language) return false;
         if (_all.TryGetValue(language, out Voice? voice)) Ask(turn, voice, text);
         else if (_main.Library.Languages[language].Answer is { } answer) turn.Quote(SegmentKind.Notice, answer);
         else return false;
         return true;
     }
+
+    // Danger leaves no time to ask for the language.
+    private string? InDanger(string text) => _main.Listener.TellsDanger(text) ? null
+        : _all.Values.Where(voice => voice != _main && voice.Listener.TellsDanger(text)).Select(voice => voice.Library.Language!.Id).Order(StringComparer.Ordinal).FirstOrDefault();
 
     private void Ask(TurnDraft turn, Voice voice, string text)
     {

@@ -25,11 +25,15 @@ internal static class CodeLookUp
         series.Codes.FirstOrDefault(code => KeyOf(code) == key);
 
     /// <summary>Whether a series can show a code, or one that looks the same.</summary>
-    public static bool Has(SeriesPage series, string code) => series.Codes.Any(known => CanBe(known.Display, code));
+    public static bool Has(SeriesPage series, string code) =>
+        IsLamp(code) ? series.Codes.Any(known => IsLamp(known.Display)) : Near(series, code) is [{ Fit: <= GlyphFit.SameShape }, ..];
+
+    /// <summary>Whether a series can show a code, or one that can be taken for it with a segment misread or dark.</summary>
+    public static bool CanBe(SeriesPage series, string code) => IsLamp(code) ? series.Codes.Any(known => IsLamp(known.Display)) : !Near(series, code).IsEmpty;
 
     /// <summary>The one code that is meant; null when it can be several, or the series has none such.</summary>
     public static DisplayCode? Only(SeriesPage series, string code, string? look) =>
-        Fitting(series, code, look) is [var only] && CanBe(only.Display, code) && IsWhole(only, look) ? only : null;
+        Has(series, code) && Fitting(series, code, look) is [var only] && IsWhole(only, look) ? only : null;
 
     /// <summary>Reports the symptom of a code, asks which of several is shown, or says that the series has none such.</summary>
     public static void Resolve(TurnDraft turn, SeriesPage series, string code, string? look)
@@ -37,7 +41,14 @@ internal static class CodeLookUp
         ImmutableArray<DisplayCode> fits = Fitting(series, code, look);
         if (Only(series, code, look) is { } only) Report(turn, only);
         else if (fits.IsEmpty) Unknown(turn, series, IsLamp(code) ? look ?? code : code);
-        else turn.Ask(QuestionKind.Code, code, "ask-code",
+        else Ask(turn, series, code, fits);
+    }
+
+    // What is not of the same shape is said to be so: a segment may be misread, or dark.
+    private static void Ask(TurnDraft turn, SeriesPage series, string code, ImmutableArray<DisplayCode> fits)
+    {
+        if (!Has(series, code)) turn.Say(SegmentKind.Notice, "notice-code-near", Slot.Of("series", series.Title), Slot.Said("code", code));
+        turn.Ask(QuestionKind.Code, code, "ask-code",
             [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),
                 turn.Option(SymptomAnswer.None, "option-none-of-these")]);
     }
@@ -68,21 +79,26 @@ internal static class CodeLookUp
         GiveUp(turn);
     }
 
-    // Codes of the same shape first; only when there is none, those one segment away.
+    // Codes of the same shape first; only when there is none, those one segment away, and only then those with a broken digit.
     private static ImmutableArray<DisplayCode> Fitting(SeriesPage series, string code, string? look)
     {
-        ImmutableArray<DisplayCode> same = [.. series.Codes.Where(known => CanBe(known.Display, code))];
+        ImmutableArray<DisplayCode> same = Alike(series, code);
         ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look || CanBlink(known, look))];
         // A count of blinks is exact: another count is another code.
-        if (!alike.IsEmpty || IsLamp(code)) return alike;
-        return same.IsEmpty ? [.. series.Codes.Where(known => IsNear(known.Display, code))] : same;
+        return alike.IsEmpty && !IsLamp(code) ? same : alike;
     }
 
-    private static bool CanBe(string display, string code) => IsLamp(display) || IsLamp(code)
-        ? IsLamp(display) && IsLamp(code) : display == code || GlyphShapes.Same(display, code);
+    private static ImmutableArray<DisplayCode> Alike(SeriesPage series, string code)
+    {
+        if (IsLamp(code)) return [.. series.Codes.Where(known => IsLamp(known.Display))];
+        ImmutableArray<FittingCode> near = Near(series, code);
+        if (near.IsEmpty) return [];
+        GlyphFit worst = near[0].Fit <= GlyphFit.SameShape ? GlyphFit.SameShape : near[0].Fit;
+        return [.. series.Codes.Where(known => near.Any(fit => fit.Code == known.Display && fit.Fit <= worst))];
+    }
 
-    private static bool IsNear(string display, string code) =>
-        !IsLamp(display) && !IsLamp(code) && GlyphShapes.OneSegmentApart(display, code);
+    private static ImmutableArray<FittingCode> Near(SeriesPage series, string code) =>
+        GlyphReader.Resolve(code, series.Codes.Where(known => !IsLamp(known.Display)).Select(known => known.Display));
 
     private static bool IsLamp(string display) => display is Lamp or SeveralLamps;
 

@@ -8,16 +8,32 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Finds a display code or a blink pattern in a message.</summary>
 internal static class Codes
 {
+    private static readonly GlyphReading Nothing = new("", []);
+
     /// <returns>False when there is none, or when one is hardly meant: in the middle of a walk a code must be one of the series.</returns>
     public static bool Hear(TurnDraft turn, string text)
     {
-        if (!GlyphReader.TryFind(turn.Heard(SeriesNames.Blanked(turn.Library, text)), out GlyphReading? reading)) return false;
+        string heard = turn.Heard(SeriesNames.Blanked(turn.Library, text));
+        return GlyphReader.TryRead(heard, out GlyphReading? reading) && Take(turn, reading);
+    }
+
+    /// <summary>The same for words that nothing else could be made of, where a code or a complaint is asked for.</summary>
+    public static bool Guess(TurnDraft turn, string text)
+    {
+        if (turn.State.Question is not (null or { Kind: QuestionKind.Complaint or QuestionKind.Code })) return false;
+        GlyphReading reading = GlyphReader.Read(turn.Heard(SeriesNames.Blanked(turn.Library, text)));
+        bool known = turn.View.Series is { } series ? CodeLookUp.CanBe(series, Shown(reading)) : turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, Shown(reading)));
+        return reading != Nothing && known && Take(turn, reading);
+    }
+
+    private static bool Take(TurnDraft turn, GlyphReading reading)
+    {
         string code = Shown(reading);
         bool asked = turn.State.Question is null
             or { Kind: QuestionKind.Complaint or QuestionKind.Series or QuestionKind.Code or QuestionKind.Closed };
         if (!asked && turn.View.Series is { } known && !CodeLookUp.Has(known, code)) return false;
         if (turn.View.Series is { } series) CodeLookUp.Resolve(turn, series, code, Look(reading));
-        else if (turn.Library.Series.Values.Any(page => CodeLookUp.Has(page, code)))
+        else if (turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, code)))
         {
             turn.Say(SegmentKind.Understood, "understood-display", Slot.Said("code", $"{code} {Look(reading)}".TrimEnd()));
             turn.Happen(new CodeReported(code, Look(reading)));

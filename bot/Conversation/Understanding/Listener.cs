@@ -12,11 +12,11 @@ using DxAssistant.Knowledge.Search;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, unsafe requests, a whole message that tells more than the
-/// open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
+/// Takes a message, in this order: commands of the conversation, unsafe requests, signs of danger, a whole message that tells
+/// more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -48,7 +48,8 @@ internal sealed class Listener(
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
-        if (Refusals.Refuse(turn, match)) return;
+        bool refused = Refusals.Refuse(turn, match);
+        if (danger.Hear(turn, text) || refused) return;
         // Whole messages are read in the main language alone.
         WholeMessage told = turn.Voice.Tongue is null ? whole.Read(turn, text) : new WholeMessage([], [], []);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
@@ -56,6 +57,9 @@ internal sealed class Listener(
         if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
+
+    /// <summary>Whether words tell of danger.</summary>
+    public bool TellsDanger(string text) => danger.IsTold(text);
 
     // Where a step towards a safe state, a repair or a sign of danger is asked, the answer comes first: nothing else may be
     // heard into it.
@@ -80,7 +84,7 @@ internal sealed class Listener(
         }
 
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        if (!Codes.Hear(turn, text)) Complaints.Hear(turn, text, match, whole.MannerOf(text));
+        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text))) Complaints.Hear(turn, text, match, whole.MannerOf(text));
         if (!told.Unclear.IsEmpty) Telling.NoteUnclear(turn, told);
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));

@@ -30,7 +30,10 @@ internal static class CheckBuilder
             [.. page.List("stop").Select(id => new OutcomeId(id))],
             page.Series,
             page.Cautions,
-            page.Sources);
+            page.Sources)
+        {
+            StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],
+        };
     }
 
     private static ImmutableArray<ReadingField> ReadReadings(PageReader page, IJudge? judge)

@@ -11,15 +11,15 @@ internal static class TranslatedParts
     /// <summary>The parts of a kind, or null when the kind has no words that people are shown.</summary>
     public static ImmutableArray<TranslatedPart>? Of(PageKind kind) => kind switch
     {
-        PageKind.Roles => [Table("Roles", ["Role"], "Name", "May do")],
+        PageKind.Roles => [Table("Roles", ["Role"], "Name", "May do", TranslatedPart.SaidAs)],
         PageKind.Access => [Table("Steps", [], "Do", "Reading")],
         PageKind.Caution => [Words("Danger"), List("Do")],
-        PageKind.Series => [Words("Said as"), Table("Codes", ["Display", "Look"], "Means")],
-        PageKind.Symptom => [Words("Said as")],
-        PageKind.Fault => [Words("Said as"), Words("Seen"), Words("Measured"), Words("Proof"), List("Beware"), Words("Warranty")],
-        PageKind.Check => [Words("Ask"), List("How"), Table("Readings", ["Reading"], ShownAs, "Where"), Table("Outcomes", ["Outcome"], "Answer")],
-        PageKind.Repair => [List("Steps"), Words("Verify")],
-        PageKind.Refusal => [Words("Said as"), Words("Answer"), Words("Safe way")],
+        PageKind.Series => [Words(TranslatedPart.SaidAs), Table("Codes", ["Display", "Look"], "Means")],
+        PageKind.Symptom => [Words(TranslatedPart.SaidAs)],
+        PageKind.Fault => [Words(TranslatedPart.SaidAs), Words("Seen"), Words("Measured"), Words("Proof"), List("Beware"), Words("Warranty")],
+        PageKind.Check => [Words("Ask"), List("How"), Table("Readings", ["Reading"], ShownAs, "Where"), Table("Outcomes", ["Outcome"], "Answer", TranslatedPart.SaidAs), Words(TranslatedPart.SaidAs)],
+        PageKind.Repair => [List("Steps"), Words("Verify"), Words(TranslatedPart.SaidAs)],
+        PageKind.Refusal => [Words(TranslatedPart.SaidAs), Words("Answer"), Words("Safe way")],
         PageKind.Phrases or PageKind.Glossary => [],
         _ => null,
     };

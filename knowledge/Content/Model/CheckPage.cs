@@ -27,4 +27,8 @@ public sealed record CheckPage(
     ImmutableSortedSet<OutcomeId> Stop,
     ImmutableSortedSet<string> Series,
     ImmutableArray<CautionPage> Cautions,
-    ImmutableArray<Source> Sources);
+    ImmutableArray<Source> Sources)
+{
+    /// <summary>Those of <see cref="Stop"/> at which gas may be in the air: no switch is touched, no flame lit.</summary>
+    public ImmutableSortedSet<OutcomeId> StopGas { get; init; } = [];
+}

@@ -7,6 +7,8 @@ namespace DxAssistant.Knowledge.Content.Rules;
 /// <example>Bad: <c>stop: [lose]</c>. Good: <c>stop: [loose]</c>.</example>
 internal sealed class UnknownStop : IContentRule
 {
+    private static readonly string[] Named = ["stop", "stop-gas"];
+
     public string Name => "unknown-stop";
 
     public bool NeedsFrame => true;
@@ -37,13 +39,14 @@ internal sealed class UnknownStop : IContentRule
     {
         foreach (Page page in pages.OfKind(PageKind.Check))
         {
-            if (page.Front!.Field("stop") is not { } stop || OutcomeTable.Of(page) is not { } outcomes)
+            if (OutcomeTable.Of(page) is not { } outcomes)
             {
                 continue;
             }
 
             string[] known = [.. outcomes.Rows.Select(row => row.Id.Text)];
-            foreach (FrontMatterValue value in stop.Values.Where(value => !known.Contains(value.Text)))
+            IEnumerable<FrontMatterValue> written = Named.Select(page.Front!.Field).OfType<FrontMatterField>().SelectMany(field => field.Values);
+            foreach (FrontMatterValue value in written.Where(value => !known.Contains(value.Text)))
             {
                 yield return page.Error(Name, value.Span, $"`{value.Text}` is not an outcome of this check",
                     NearestWord.HintOrList(value.Text, known));

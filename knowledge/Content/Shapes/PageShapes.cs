@@ -82,7 +82,7 @@ internal static class PageShapes
         new(PageKind.Check, "checks",
             [
                 Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false),
-                new("stop", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
+                new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),

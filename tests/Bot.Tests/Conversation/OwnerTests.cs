@@ -7,7 +7,10 @@ namespace DxAssistant.Bot.Tests.Conversation;
 /// <summary>An owner on the telephone: danger first, then what an owner may look at, then a repair or a booking.</summary>
 public sealed class OwnerTests
 {
-    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value)];
+    // An owner who says the first words of this one is in danger already: DangerTests.
+    private const string Danger = "burning-smell";
+
+    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Where(id => id != Danger)];
 
     [Theory]
     [MemberData(nameof(Symptoms))]

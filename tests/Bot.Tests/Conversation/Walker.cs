@@ -44,7 +44,9 @@ internal sealed class Walker(Assistant assistant)
         Send(new MessageBody.Opening());
         Say(assistant.Library.Symptoms[new Graph.Model.SymptomId(symptom)].Title.Text);
         if (Question.Kind == QuestionKind.Symptom) Tap(symptom);
-        Tap(series);
+        // After a sign of danger the person is asked before the unit.
+        if (Question.Kind == QuestionKind.Role) Tap(role);
+        if (Question.Kind == QuestionKind.Series) Tap(series);
         if (Question.Kind == QuestionKind.Role) Tap(role);
         return this;
     }

@@ -40,6 +40,13 @@ internal sealed class WholeReader
         if (SeriesNames.Find(turn.Library, text) is { } unit && unit.Id != turn.State.Series)
             found.Add(new ToldThing.Unit(unit.Id), unit.Title.Text);
         SeriesPage? series = SeriesNames.Find(turn.Library, text) ?? turn.View.Series;
+        // "it was E5 but now it's b4": only the whole of it says which code is meant.
+        if (ToldCodes.Only(turn, series, text) is { } code)
+        {
+            found.Add(code, text);
+            return found.AsMessage();
+        }
+
         ImmutableArray<string> pieces = LampPieces.Joined(Clauses.Cut(text));
         bool afterReplaced = false;
         for (int at = 0; at < pieces.Length; at++)

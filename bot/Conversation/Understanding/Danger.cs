@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Takes a sign of danger before anything else, whoever tells it and whatever is asked.</summary>
+internal sealed class Danger(DangerWords words, IMatcher matcher)
+{
+    /// <summary>Whether a message tells of danger.</summary>
+    public bool IsTold(string text) => words.Find(text) is not null;
+
+    /// <summary>Says what to do at once, and keeps the sign as evidence.</summary>
+    /// <returns>False when no danger is told, or when it is the answer to what was asked.</returns>
+    public bool Hear(TurnDraft turn, string text)
+    {
+        if (words.Find(text) is not { } sign || IsAnswer(turn, sign, text) || IsKnown(turn, sign)) return false;
+        turn.Say(SegmentKind.Understood, "understood-answer", Slot.Of("check", sign.Check.Title), Slot.Of("answer", sign.Answer.Answer));
+        SayWhatToDo(turn, sign);
+        turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Certain(sign), null, sign.Answer.Answer.Text));
+        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
+        ReportTrouble(turn, sign, text);
+        return true;
+    }
+
+    // Where gas may be in the air, the switch that stops a fire would start one.
+    private static void SayWhatToDo(TurnDraft turn, DangerSign sign)
+    {
+        if (sign.IsGas) turn.Say(SegmentKind.Caution, "closed-stop-gas");
+        else
+        {
+            turn.Say(SegmentKind.Caution, "closed-stop-safe");
+            turn.Say(SegmentKind.Caution, "danger-shock");
+        }
+    }
+
+    // Without another trouble, the sign is the trouble.
+    private void ReportTrouble(TurnDraft turn, DangerSign sign, string text)
+    {
+        if (!turn.State.Symptoms.IsEmpty || turn.State.Code is not null) return;
+        string? symptom = Complaints.CertainSymptom(matcher.Match(text, turn.State.Series))
+            ?? Complaints.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
+        if (symptom is not null) Symptoms.Report(turn, symptom, text.Trim());
+    }
+
+    // The owner's question for signs of danger takes its answers itself; any other check takes an answer in its own words.
+    private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
+        && (open.Subject == sign.Check.Id.Value || OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
+
+    // Who works at the unit for a living is told once.
+    private static bool IsKnown(TurnDraft turn, DangerSign sign) => turn.View.Role.Rank > 0
+        && turn.State.Results.Any(result => result.Check == sign.Check.Id.Value && result.Outcome == sign.Outcome.Value);
+
+    private static ImmutableArray<double> Certain(DangerSign sign) =>
+        [.. sign.Check.Outcomes.Select(option => option.Id == sign.Outcome ? 1.0 : 0.0)];
+}

@@ -1,0 +1,15 @@
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>A sign of danger that a message tells of.</summary>
+/// <param name="Check">The check that asks for such signs.</param>
+internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
+{
+    /// <summary>Whether gas may be in the air.</summary>
+    public bool IsGas => Check.StopGas.Contains(Outcome);
+
+    public AnswerOption Answer => Check.Outcomes.First(option => option.Id == Outcome);
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Hears signs of danger in the middle of anything: what the pages say that people say who see one.</summary>
+/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them.</remarks>
+internal sealed class DangerWords
+{
+    // So many other words may stand between those of a wording.
+    private const int Between = 3;
+
+    // A single word tells of danger only in a clause this short: "fire, help!", but not "fire up the compressor".
+    private const int ShortClause = 2;
+
+    private static readonly ImmutableHashSet<string> Small = ["a", "an", "the", "is", "its", "it", "are", "was", "there", "theres", "i", "im", "just", "please", "my", "me", "help", "oh", "god"];
+
+    private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", "no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
+
+    private readonly LanguagePage? _language;
+    private readonly ImmutableArray<(ImmutableArray<string> Words, DangerSign Sign)> _wordings;
+
+    public DangerWords(Library library)
+    {
+        _language = library.Language is { IsMain: false } other ? other : null;
+        _wordings =
+        [
+            .. from page in library.Checks.Values
+               where !page.Stop.IsEmpty
+               from outcome in page.Outcomes
+               where page.Stop.Contains(outcome.Id)
+               from said in outcome.SaidAs
+               let words = Telling(said)
+               where words.Length > 0
+               orderby words.Length descending
+               select (words, new DangerSign(page, outcome.Id)),
+        ];
+    }
+
+    /// <summary>The sign of danger that a message tells of; null when it tells of none.</summary>
+    public DangerSign? Find(string text) => Clauses.Cut(text).Select(FindIn).FirstOrDefault(sign => sign is not null);
+
+    private DangerSign? FindIn(string clause)
+    {
+        ImmutableArray<string> said = Telling(clause);
+        if (said.Any(IsDenied)) return null;
+        foreach ((ImmutableArray<string> words, DangerSign sign) in _wordings)
+            if ((words.Length > 1 || said.Length <= ShortClause) && Holds(said, words)) return sign;
+        return null;
+    }
+
+    private bool IsDenied(string word) => Harmless.Contains(word) || _language?.Not.Contains(word) == true;
+
+    private ImmutableArray<string> Telling(string text) => _language is null
+        ? [.. PlainWords.Of(text).Where(word => !Small.Contains(word))]
+        : [.. PlainWords.Of(text).Where(word => _language.Not.Contains(word) || !_language.SmallWords.Contains(word))];
+
+    private static bool Holds(ImmutableArray<string> said, ImmutableArray<string> words)
+    {
+        for (int first = 0; first < said.Length; first++)
+            if (said[first] == words[0] && GoesOn(said, first, words)) return true;
+        return false;
+    }
+
+    private static bool GoesOn(ImmutableArray<string> said, int first, ImmutableArray<string> words)
+    {
+        int at = first;
+        for (int place = 1; place < words.Length; place++)
+        {
+            at = at + 1 < said.Length ? said.IndexOf(words[place], at + 1) : -1;
+            if (at < 0 || at - first > place + Between) return false;
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,118 @@
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>Danger is taken at once, whoever tells it, in whatever words and whatever is asked.</summary>
+public sealed class DangerTests
+{
+    private const string Fire = "At smoke or fire, go out first";
+    private const string Gas = "light no flame and touch no switch";
+
+    [Theory]
+    [InlineData("its on fire", Fire)]
+    [InlineData("help unit caught fire!!", Fire)]
+    [InlineData("smoke coming out", Fire)]
+    [InlineData("I got a shock off the unit", Fire)]
+    [InlineData("there is a burning smell and sparks from the outdoor unit", Fire)]
+    [InlineData("fan is noisy, filter is clean, and now theres smoke coming out of the outdoor unit", Fire)]
+    [InlineData("brenholt wall unit, the plug is melting", Fire)]
+    [InlineData("water is dripping onto the socket below", Fire)]
+    [InlineData("gas smell", Gas)]
+    [InlineData("i can smell gas in the bedroom", Gas)]
+    [InlineData("smells like rotten eggs near the unit", Gas)]
+    [InlineData("sale humo del equipo", "salga primero")]
+    [InlineData("fuego!! el split está en llamas", "salga primero")]
+    [InlineData("huele a gas en el cuarto", "no encienda ninguna llama")]
+    public void Danger_AsFirstWords_IsAnsweredAtOnceAndThePersonAsked(string words, string caution)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(caution, StringComparison.Ordinal));
+        Assert.Equal(QuestionKind.Role, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Gas_IsNeverToldToUseASwitch()
+    {
+        Walker walker = Opened();
+        walker.Say("gas smell");
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
+        walker.Tap("owner");
+        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
+    }
+
+    [Theory]
+    [InlineData("no smoke, but it does not cool")]
+    [InlineData("the smoke detector in the hall is new, unit wont heat")]
+    [InlineData("it fires up and then stops cooling")]
+    [InlineData("hot gas line is cold, no cooling")]
+    [InlineData("what do I do if smoke comes out")]
+    [InlineData("no burning smell, unit dead")]
+    public void NoDanger_IsNotTakenForIt(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains(Fire, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Owner_WhoTellsDangerFirst_IsDoneAfterTheRole()
+    {
+        Walker walker = Opened();
+        walker.Say("smoke coming out of the indoor unit");
+        walker.Tap("owner");
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("Stop here.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Technician_WhoTellsDangerFirst_GoesOnWithItAsTheTrouble()
+    {
+        Walker walker = Opened();
+        walker.Say("its on fire");
+        walker.Tap("technician");
+        Assert.Equal("burning-smell", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Equal(QuestionKind.Series, walker.Question.Kind);
+        walker.Tap("brenholt-ws");
+        Assert.NotEqual(QuestionKind.Closed, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Danger_WhileChoicesAreOpen_IsTakenBeforeThem()
+    {
+        Walker walker = Opened();
+        walker.Say("shows E6");
+        walker.Say("now there is smoke coming out");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Fire, StringComparison.Ordinal));
+        Assert.Equal(QuestionKind.Role, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Danger_InTheMiddleOfAnOwnersWalk_EndsIt()
+    {
+        Walker walker = Opened().Begin("brenholt-ws", "owner", "poor-cooling");
+        walker.Tap("none");
+        Assert.NotEqual("danger-signs", walker.Question.Subject);
+        walker.Say("oh no, smoke is coming out now");
+        Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    [Fact]
+    public void Danger_InTheMiddleOfATechniciansWalk_IsSaidOnceAndTheStepStands()
+    {
+        Walker walker = Opened().Begin("brenholt-ws", "technician", "poor-cooling");
+        string step = walker.Question.Subject;
+        walker.Say("there is smoke coming out of the board");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Fire, StringComparison.Ordinal));
+        Assert.NotEqual(QuestionKind.Closed, walker.Question.Kind);
+        Assert.NotEqual("", step);
+    }
+
+    private static Walker Opened()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        return walker;
+    }
+}

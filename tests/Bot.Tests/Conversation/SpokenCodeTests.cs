@@ -1,0 +1,53 @@
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>A case understands a code in every way in which the <c>glyph</c> command does.</summary>
+public sealed class SpokenCodeTests
+{
+    [Theory]
+    [InlineData("b as in bravo, then a four")]
+    [InlineData("be four")]
+    [InlineData("it was E5 but now its b4")]
+    [InlineData("a small b and a big 4, not b6")]
+    public void Code_SpelledAsTheFirstWords_IsItsSymptom(string words)
+    {
+        Walker walker = Chosen(words);
+        Assert.Equal("room-sensor-code", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Fact]
+    public void Code_OneSegmentFromOthers_IsAskedWithTheDisplaysDrawn()
+    {
+        Walker walker = Chosen("shows E6");
+        Assert.Equal(QuestionKind.Code, walker.Question.Kind);
+        Assert.Contains(walker.Question.Options, option => option.Label.StartsWith("E5, steady", StringComparison.Ordinal) && option.Picture is not null);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("one segment misread or dark", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Code_ThatNoCodeFits_CanBeADigitWithDarkSegments()
+    {
+        // U lights bcdef; the 8 of P8 lights a and g as well.
+        Walker walker = Chosen("P U");
+        Assert.Equal(QuestionKind.Code, walker.Question.Kind);
+        Assert.Contains(walker.Question.Options, option => option.Label.StartsWith("P8", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Lamps_ThatNoSeriesHas_AreSaidAsTheyWereSeen()
+    {
+        Walker walker = Chosen("green 3 red 1", "ostvik-lc");
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("green 3, red 1", StringComparison.Ordinal));
+    }
+
+    private static Walker Chosen(string words, string series = "brenholt-ws")
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say(words);
+        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
+        if (walker.Question.Kind == QuestionKind.Series) walker.Tap(series);
+        return walker;
+    }
+}
