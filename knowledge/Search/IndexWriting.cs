@@ -8,13 +8,12 @@ using Lucene.Net.Util;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Writes the index into memory: one document a phrase, one a page. No threads, no files, no clock.</summary>
+/// <summary>Writes the index into memory, one document a page. No threads, no files, no clock.</summary>
 internal static class IndexWriting
 {
     public static readonly Similarity Similarity = new BM25Similarity(1.2f, 0.5f);
 
-    public static IndexReader Write(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases,
-        TradeAnalyzer analyzer, Thesaurus thesaurus)
+    public static IndexReader Write(ImmutableArray<PageTerms> pages, Thesaurus thesaurus)
     {
         var directory = new RAMDirectory();
         var settings = new IndexWriterConfig(LuceneVersion.LUCENE_48, new KeywordAnalyzer())
@@ -25,38 +24,18 @@ internal static class IndexWriting
         };
         using (var writer = new IndexWriter(directory, settings))
         {
-            for (var i = 0; i < phrases.Length; i++)
-                writer.AddDocument(OfPhrase(phrases[i], entries[phrases[i].Page].Kind));
-            for (var i = 0; i < entries.Length; i++)
-                writer.AddDocument(OfEntry(entries[i], [.. phrases.Where(phrase => phrase.Page == i)], analyzer));
-            writer.AddDocument([Terms(Fields.Words, thesaurus.KnownWords.Order(StringComparer.Ordinal))]);
+            TermStream plain = new([]), words = new([]);
+            Document document = [new TextField(Fields.Plain, plain), new TextField(Fields.Words, words)];
+            foreach (var page in pages)
+            {
+                (plain.Terms, words.Terms) = (page.Plain, page.Words);
+                writer.AddDocument(document);
+            }
+            (plain.Terms, words.Terms) = ([], thesaurus.KnownWords.Order(StringComparer.Ordinal));
+            writer.AddDocument(document);
+            writer.ForceMerge(1);
             writer.Commit();
         }
         return DirectoryReader.Open(directory);
     }
-
-    private static Document OfPhrase(Phrase phrase, NodeKind kind) =>
-    [
-        new StringField(Fields.Kind, kind.ToString(), Field.Store.NO),
-        new StringField(Fields.Exact, phrase.Bag.Exact, Field.Store.NO),
-        Terms(Fields.Phrase, phrase.Bag.Terms.Keys),
-        Terms(Fields.Pairs, phrase.Bag.Pairs),
-    ];
-
-    private static Document OfEntry(SearchEntry entry, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer)
-    {
-        var body = TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Body)));
-        return
-        [
-                new StringField(Fields.Kind, entry.Kind.ToString(), Field.Store.NO),
-            Terms(Fields.Title, TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title))).Terms.Keys),
-            Terms(Fields.Everything, phrases.SelectMany(phrase => phrase.Bag.Terms.Keys).Concat(body.Terms.Keys)),
-            Terms(Fields.Plain, phrases.SelectMany(phrase => phrase.Bag.Plain).Concat(body.Plain)),
-            Terms(Fields.EveryPair, phrases.SelectMany(phrase => phrase.Bag.Pairs)),
-            Terms(Fields.Words, entry.Phrases.Prepend(entry.Title).Append(entry.Body)
-                .SelectMany(text => WordSplitter.Split(text)).Select(word => word.Text).Where(word => word.Length > 2)),
-        ];
-    }
-
-    private static TextField Terms(string field, IEnumerable<string> terms) => new(field, new TermStream(terms.ToArray()));
 }

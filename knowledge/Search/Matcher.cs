@@ -22,26 +22,27 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         var codes = CodeMentions.In(words);
         var tokens = index.Analyze(words);
         var reading = ClauseReader.Read(tokens);
-        var said = TermBag.Of(WithSubject(reading));
-        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), tokens, reading.RuledOut.IsEmpty);
+        var whole = index.Ask(tokens);
+        var said = reading.RuledOut.IsEmpty ? whole : index.Ask(WithSubject(reading));
+        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), whole, reading.RuledOut.IsEmpty);
         var best = faults.IsEmpty ? 0 : faults[0].Score;
         var symptoms = index.Find(said, NodeKind.Symptom);
         var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
-        var intention = index.IntentionOf(TermBag.Of(tokens));
+        var intention = index.IntentionOf(whole);
         var request = new RequestWords(words, tokens, text.TrimEnd().EndsWith('?'));
         var heard = Heard(request, tokens, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max());
-        if (unsafeRequests.Page(request, tokens, intention, heard) is { } unsafePage)
+        if (unsafeRequests.Page(request, whole, intention, heard) is { } unsafePage)
             return Refused(unsafePage, codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
-        if (shown.IsEmpty && OffTopicTalk.IsOffTopic(said, intention, heard))
+        if (shown.IsEmpty && OffTopicTalk.IsOffTopic(said.Said, intention, heard))
             return codes.IsEmpty || heard.NamesAnotherMachine
-                ? NothingRelevant(offTopic.Page(tokens))
+                ? NothingRelevant(offTopic.Page(whole))
                 : SeriesNeeded(codes);
         var denied = Denials.Of(reading, index);
-        var whole = new WholeMessage(
-            index.FindPlain(TermBag.Of(tokens), NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+        var message = new WholeMessage(
+            index.FindPlain(whole, NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
             denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal));
-        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, whole);
+        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, message);
     }
 
     private Hearing Heard(RequestWords request, ImmutableArray<Token> tokens, double best, double sureness) => new(
@@ -71,11 +72,11 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             ];
 
     /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
-    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, ImmutableArray<Token> tokens, bool everythingCounts)
+    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, Question question, bool everythingCounts)
     {
         if (everythingCounts)
             return faults;
-        var whole = index.Find(TermBag.Of(tokens), NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
+        var whole = index.Find(question, NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
         return whole is null || faults.Any(hit => hit.Entry == whole.Entry && hit.Score >= whole.Score)
             ? faults
             : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];

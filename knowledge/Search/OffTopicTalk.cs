@@ -22,9 +22,9 @@ internal sealed class OffTopicTalk(SearchIndex index)
         said.IsEmpty || TradeGate.OfOtherTalk(intention, heard) >= MatchThresholds.OtherTalk;
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
-    public string? Page(ImmutableArray<Token> tokens)
+    public string? Page(Question question)
     {
-        var talk = index.Find(TermBag.Of(tokens), NodeKind.OffTopic);
+        var talk = index.Find(question, NodeKind.OffTopic);
         return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestSymptom ? talk[0].Entry.Id : null;
     }
 

@@ -1,5 +1,8 @@
+using System.Collections.Immutable;
+
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>One wording of one entry, analyzed.</summary>
 /// <param name="Page">Place of the entry in the index.</param>
-internal sealed record Phrase(int Page, string Text, TermBag Bag);
+/// <param name="Words">Its words as written.</param>
+internal sealed record Phrase(int Page, ImmutableArray<Word> Words, TermBag Bag);

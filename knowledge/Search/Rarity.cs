@@ -1,6 +1,4 @@
-using Lucene.Net.Index;
-using Lucene.Net.Search;
-using Lucene.Net.Util;
+using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search;
 
@@ -12,13 +10,12 @@ internal sealed class Rarity
     private readonly Dictionary<string, double> plain;
     private readonly double unknown;
 
-    /// <param name="pages">How many pages the index holds; its other documents do not count.</param>
-    public Rarity(IndexReader reader, int pages)
+    public Rarity(ImmutableArray<PageTerms> pages)
     {
-        terms = Read(reader, Fields.Everything, pages);
-        plain = Read(reader, Fields.Plain, pages);
-        pairs = Read(reader, Fields.EveryPair, pages);
-        unknown = Of(0, pages);
+        terms = Count(pages.Select(page => page.Terms), pages.Length);
+        pairs = Count(pages.Select(page => page.Pairs), pages.Length);
+        plain = Count(pages.Select(page => page.Plain.Distinct(StringComparer.Ordinal)), pages.Length);
+        unknown = Of(0, pages.Length);
     }
 
     public double OfTerm(string term) => terms.GetValueOrDefault(term, unknown);
@@ -28,15 +25,14 @@ internal sealed class Rarity
 
     public double OfPair(string pair) => pairs.GetValueOrDefault(pair, unknown);
 
-    private static Dictionary<string, double> Read(IndexReader reader, string field, int pages)
+    private static Dictionary<string, double> Count(IEnumerable<IEnumerable<string>> pages, int all)
     {
-        var rarity = new Dictionary<string, double>(StringComparer.Ordinal);
-        if (MultiFields.GetTerms(reader, field) is not { } all)
-            return rarity;
-        var each = all.GetEnumerator();
-        while (each.MoveNext())
-            rarity[each.Term.Utf8ToString()] = Of(each.DocFreq, pages);
-        return rarity;
+        var having = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var term in pages.SelectMany(page => page))
+            having[term] = having.GetValueOrDefault(term) + 1;
+        foreach (var term in having.Keys)
+            having[term] = Of(having[term], all);
+        return having;
     }
 
     private static double Of(double having, int pages) => Math.Log(1 + ((pages - having + 0.5) / (having + 0.5)));

@@ -7,44 +7,46 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>The pages as the search sees them. Immutable once built; may be asked by many at once.</summary>
 public sealed class SearchIndex
 {
-    /// <summary>How many documents are looked at closely for one question.</summary>
+    /// <summary>How many pages are looked at closely for one question.</summary>
     private const int Looked = 400;
 
     /// <summary>How many pages are told apart by the plain words of a message.</summary>
     private const int Rivals = 8;
 
-    /// <summary>How many wordings of one page count.</summary>
-    private const int Crowd = 3;
+    /// <summary>A page that shares no word is found from this probability on.</summary>
+    private const double FaintestProbability = 0.02;
 
     private readonly IndexSearcher searcher;
-    // Documents stand in the order they were written: first the phrases, then the pages.
-    private readonly ImmutableArray<Phrase> phrases;
-    private readonly ImmutableArray<double> totals;
+    private readonly Wordings wordings;
     private readonly TradeAnalyzer analyzer;
     private readonly Closeness closeness;
     private readonly Subjects subjects;
     private readonly Dictionary<NodeKind, WordingModel> models;
     private readonly WordingModel intentions;
-    private readonly FeatureNumbers features;
+    private readonly Features features = new();
     private readonly Vocabulary vocabulary;
-    private readonly ILookup<string, Phrase> wordings;
+    private readonly ILookup<string, int> pagesHolding;
     private readonly HashSet<string> tradeWords;
+    /// <summary>Where the entries of each kind begin and end.</summary>
+    private readonly Dictionary<NodeKind, (int First, int End)> kinds;
 
-    private SearchIndex(IndexReader reader, ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases,
-        TradeAnalyzer analyzer, Thesaurus thesaurus)
+    private SearchIndex(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer, Thesaurus thesaurus)
     {
-        (Entries, this.phrases, this.analyzer) = (entries, phrases, analyzer);
+        (Entries, this.analyzer) = (entries, analyzer);
+        var pages = PagesOf(phrases);
+        var reader = IndexWriting.Write(pages, thesaurus);
         searcher = new IndexSearcher(reader) { Similarity = IndexWriting.Similarity };
         vocabulary = new Vocabulary(reader, thesaurus);
-        closeness = new Closeness(new Rarity(reader, entries.Length));
-        totals = [.. phrases.Select(phrase => closeness.Total(phrase.Bag))];
-        wordings = phrases.ToLookup(phrase => Row(Negation.Normalize(WordSplitter.Split(phrase.Text))), StringComparer.Ordinal);
+        closeness = new Closeness(new Rarity(pages));
+        wordings = new Wordings(phrases, entries.Length, closeness);
+        kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind).ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
+        pagesHolding = phrases.ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
         tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
         subjects = new Subjects(entries, phrases, analyzer);
-        features = new FeatureNumbers(phrases);
-        models = features.All.GroupBy(wording => entries[wording.Wording.Page].Kind)
+        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt = [.. phrases.Select(phrase => (phrase, features.Learn(phrase.Bag)))];
+        models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Refusal)
             .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
-        intentions = new WordingModel(features.All, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
+        intentions = new WordingModel(learnt, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
     }
 
     /// <summary>By kind and id.</summary>
@@ -58,8 +60,7 @@ public sealed class SearchIndex
         ImmutableArray<SearchEntry> entries =
             [.. pages.OrderBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal)];
         ImmutableArray<Phrase> phrases = [.. entries.SelectMany((entry, page) => PhrasesOf(entry, page, analyzer))];
-        var reader = IndexWriting.Write(entries, phrases, analyzer, thesaurus);
-        return new SearchIndex(reader, entries, phrases, analyzer, thesaurus);
+        return new SearchIndex(entries, phrases, analyzer, thesaurus);
     }
 
     /// <summary>The words of a text, misspellings mended and every way of saying "not" brought down to "not".</summary>
@@ -69,38 +70,38 @@ public sealed class SearchIndex
     /// <summary>What words say, with synonyms brought to the glossary's words.</summary>
     internal ImmutableArray<Token> Analyze(ImmutableArray<Word> words) => analyzer.Analyze(words);
 
-    /// <summary>The entries of a kind that fit, best first; ties by id.</summary>
-    internal ImmutableArray<SearchHit> Find(TermBag said, NodeKind kind)
+    /// <summary>Asks the index what it knows of all that was said, for the questions below.</summary>
+    internal Question Ask(ImmutableArray<Token> tokens)
     {
-        if (said.IsEmpty || !models.TryGetValue(kind, out var model))
+        var said = TermBag.Of(tokens);
+        return new Question(said, closeness.Total(said), wordings.Shared(said), features.Known(said), Plain(said));
+    }
+
+    /// <summary>The entries of a kind that fit, best first; ties by id.</summary>
+    internal ImmutableArray<SearchHit> Find(Question question, NodeKind kind)
+    {
+        if (question.Said.IsEmpty || !kinds.TryGetValue(kind, out var range))
             return [];
-        var all = closeness.Total(said);
-        var found = searcher.Search(Queries.Phrases(said, kind), Looked).ScoreDocs
-            .Select(document => (Phrase: phrases[document.Doc], Total: totals[document.Doc]))
-            .GroupBy(at => at.Phrase.Page, at => (Score: closeness.Of(said, all, at.Phrase.Bag, at.Total), at.Phrase.Text))
-            .ToDictionary(page => page.Key, page => ClosestOf([.. page.OrderByDescending(phrase => phrase.Score).Take(Crowd)]));
-        var whole = Pages(Queries.Pages(said, kind), closeness.BestPossible(said));
-        var plain = Pages(Queries.Plain(said, kind), closeness.BestPlain(said));
-        var judged = model.Judge(features.Known(said));
-        return
-        [
-            .. found.Keys.Union(whole.Keys).Union(judged.Keys.Where(page => judged[page] > 0.02)).Order()
-                .Select(page => Hit(page, found.GetValueOrDefault(page, ClosestWording.None), whole.GetValueOrDefault(page), plain.GetValueOrDefault(page), judged.GetValueOrDefault(page)))
-                .OrderByDescending(hit => hit.Score),
-        ];
+        var judged = models.TryGetValue(kind, out var model) ? model.Judge(question.Features) : [];
+        var hits = ImmutableArray.CreateBuilder<SearchHit>();
+        for (var page = range.First; page < range.End; page++)
+        {
+            var closest = wordings.Closest(page, question.Shared, question.Total);
+            var probability = judged.Length == 0 ? 0 : judged[page - range.First];
+            if (closest.Score > 0 || probability > FaintestProbability)
+                hits.Add(Hit(page, closest, question.Plain.GetValueOrDefault(page), probability));
+        }
+        return [.. hits.OrderByDescending(hit => hit.Score).Take(Looked)];
     }
 
     /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
-    internal IReadOnlyDictionary<string, double> FindPlain(TermBag said, NodeKind kind)
-    {
-        var best = closeness.BestPlain(said);
-        return searcher.Search(Queries.Plain(said, kind), Rivals).ScoreDocs.ToDictionary(
-            document => Entries[document.Doc - phrases.Length].Id, document => Math.Min(1.0, document.Score / best), StringComparer.Ordinal);
-    }
+    internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind) =>
+        question.Plain.Where(page => Entries[page.Key].Kind == kind).OrderByDescending(page => page.Value).ThenBy(page => page.Key).Take(Rivals)
+            .ToDictionary(page => Entries[page.Key].Id, page => page.Value, StringComparer.Ordinal);
 
     /// <summary>The entries of a kind that hold the very words.</summary>
     internal IEnumerable<string> Holding(ImmutableArray<Word> words, NodeKind kind) =>
-        wordings[Row(words)].Select(phrase => Entries[phrase.Page]).Where(entry => entry.Kind == kind).Select(entry => entry.Id);
+        pagesHolding[Row(words)].Select(page => Entries[page]).Where(entry => entry.Kind == kind).Select(entry => entry.Id);
 
     /// <summary>Of the words of meaning, the share that the pages of faults and symptoms know.</summary>
     internal double KnownShare(ImmutableArray<Token> tokens)
@@ -112,19 +113,13 @@ public sealed class SearchIndex
     private static string Row(ImmutableArray<Word> words) => string.Join(' ', words.Select(word => word.Text));
 
     /// <summary>What all the words of a message make it.</summary>
-    internal Intention IntentionOf(TermBag said)
+    internal Intention IntentionOf(Question question)
     {
-        var judged = intentions.Judge(features.Known(said));
+        var judged = intentions.JudgeByGroup(question.Features);
         return new Intention(judged.GetValueOrDefault((int)NodeKind.Fault), judged.GetValueOrDefault((int)NodeKind.OffTopic), judged.GetValueOrDefault((int)NodeKind.Refusal));
     }
 
     private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
-
-    /// <summary>The closest wording's score, drawn a little towards the mean of the best few.</summary>
-    private static ClosestWording ClosestOf(ImmutableArray<(double Score, string Text)> best) => new(
-        best[0].Text,
-        ((1 - Weights.Crowd) * best[0].Score) + (Weights.Crowd * best.Sum(phrase => phrase.Score) / Crowd),
-        best[0].Score >= 1);
 
     /// <summary>The faults and checks about what a mention names.</summary>
     /// <param name="complaint">The terms of what the message complains of.</param>
@@ -139,20 +134,30 @@ public sealed class SearchIndex
         || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
         || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
 
-    /// <summary>Pages by a query, each score as a share of the best one possible.</summary>
-    private Dictionary<int, double> Pages(Query query, float best) =>
-        searcher.Search(query, Looked).ScoreDocs.ToDictionary(document => document.Doc - phrases.Length, document => Math.Min(1.0, document.Score / best));
+    /// <summary>Pages by the plain words, each score as a share of the best one possible.</summary>
+    private Dictionary<int, double> Plain(TermBag said)
+    {
+        var best = closeness.BestPlain(said);
+        return searcher.Search(Queries.Plain(said), Looked).ScoreDocs.ToDictionary(document => document.Doc, document => Math.Min(1.0, document.Score / best));
+    }
 
     /// <param name="judged">How probable the model holds the page to be.</param>
-    private SearchHit Hit(int page, ClosestWording closest, double whole, double plain, double judged)
+    private SearchHit Hit(int page, ClosestWording closest, double plain, double judged)
     {
-        var fit = (Weights.Phrase * closest.Score) + (Weights.Page * whole) + (Weights.Plain * plain);
+        var fit = (Weights.Phrase * closest.Score) + (Weights.Plain * plain);
         var score = closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
-        return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9), closest.Text);
+        return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9));
+    }
+
+    private ImmutableArray<PageTerms> PagesOf(ImmutableArray<Phrase> phrases)
+    {
+        var byPage = phrases.ToLookup(phrase => phrase.Page);
+        return [.. Entries.Select((entry, page) => PageTerms.Of([.. byPage[page]], WordSplitter.Split(entry.Body), analyzer))];
     }
 
     private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>
         entry.Phrases.Prepend(entry.Title)
-            .Select(text => new Phrase(page, text, TermBag.Of(analyzer.Analyze(WordSplitter.Split(text)))))
+            .Select(text => WordSplitter.Split(text))
+            .Select(words => new Phrase(page, words, TermBag.Of(analyzer.Analyze(words))))
             .Where(phrase => !phrase.Bag.IsEmpty);
 }

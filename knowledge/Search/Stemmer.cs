@@ -7,15 +7,27 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Words to their stems, by Porter's algorithm.</summary>
 internal static class Stemmer
 {
+    // A stream costs far more to make than to use, and serves one caller at a time: each thread keeps its own.
+    [ThreadStatic]
+    private static TermStream? row;
+    [ThreadStatic]
+    private static PorterStemFilter? stemming;
+
     public static ImmutableArray<string> StemAll(IReadOnlyList<string> words)
     {
-        using var stream = new PorterStemFilter(new TermStream(words));
-        var term = stream.GetAttribute<ICharTermAttribute>();
+        row ??= new TermStream([]);
+        stemming ??= new PorterStemFilter(row);
+        row.Terms = words;
+        var term = stemming.GetAttribute<ICharTermAttribute>();
         var stems = ImmutableArray.CreateBuilder<string>(words.Count);
-        stream.Reset();
-        while (stream.IncrementToken())
-            stems.Add(term.ToString());
-        stream.End();
+        stemming.Reset();
+        while (stemming.IncrementToken())
+            stems.Add(SameOr(words[stems.Count], term));
+        row.Terms = [];
         return stems.MoveToImmutable();
     }
+
+    /// <summary>Most words are their own stems: no need to keep them twice.</summary>
+    private static string SameOr(string word, ICharTermAttribute stem) =>
+        word.AsSpan().SequenceEqual(stem.Buffer.AsSpan(0, stem.Length)) ? word : stem.ToString();
 }

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search;
@@ -8,7 +7,7 @@ namespace DxAssistant.Knowledge.Search;
 /// <param name="Exact">All main terms in order: equal for wordings that differ in nothing but synonyms.</param>
 /// <param name="Row">The stems of all words as said, the small ones too, in their order.</param>
 internal sealed record TermBag(
-    IReadOnlyDictionary<string, double> Terms, IReadOnlySet<string> Pairs, string Exact, ImmutableArray<string> Row)
+    Dictionary<string, double> Terms, HashSet<string> Pairs, string Exact, ImmutableArray<string> Row)
 {
     /// <summary>How many words apart two terms still make a pair.</summary>
     private const int PairReach = 5;
@@ -18,7 +17,7 @@ internal sealed record TermBag(
     private const double AsideWeight = 0.3;
 
     /// <summary>The stems of <see cref="Row"/>, each once.</summary>
-    public IReadOnlySet<string> Plain { get; } = Row.ToFrozenSet(StringComparer.Ordinal);
+    public HashSet<string> Plain { get; } = new(Row, StringComparer.Ordinal);
 
     public bool IsEmpty => Terms.Count == 0;
 
@@ -28,7 +27,7 @@ internal sealed record TermBag(
         foreach (var token in tokens.Where(HasMeaning))
             terms[token.Term] = Math.Max(terms.GetValueOrDefault(token.Term), token.Role == TokenRole.Main ? 1 : AsideWeight);
         ImmutableArray<Token> main = [.. tokens.Where(token => token.Role == TokenRole.Main && HasMeaning(token))];
-        return new TermBag(terms.ToFrozenDictionary(StringComparer.Ordinal), PairsOf(main), string.Join(' ', main.Select(token => token.Term)), RowOf(tokens));
+        return new TermBag(terms, PairsOf(main), string.Join(' ', main.Select(token => token.Term)), RowOf(tokens));
     }
 
     private static ImmutableArray<string> RowOf(ImmutableArray<Token> tokens)
@@ -41,7 +40,7 @@ internal sealed record TermBag(
     private static bool HasMeaning(Token token) =>
         token.Role is TokenRole.Main or TokenRole.Aside && (token.IsNegated || token.Term is not ("good" or "fine" or "ok"));
 
-    private static FrozenSet<string> PairsOf(ImmutableArray<Token> main)
+    private static HashSet<string> PairsOf(ImmutableArray<Token> main)
     {
         var pairs = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < main.Length; i++)
@@ -51,7 +50,7 @@ internal sealed record TermBag(
             if (i + 1 < main.Length)
                 pairs.Add(main[i].Term + ShingleMark + main[i + 1].Term);
         }
-        return pairs.ToFrozenSet(StringComparer.Ordinal);
+        return pairs;
     }
 
     private static string Pair(string one, string other) =>

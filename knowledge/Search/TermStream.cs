@@ -6,20 +6,21 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Hands ready terms to Lucene, one position each.</summary>
 internal sealed class TermStream : TokenStream
 {
-    private readonly IEnumerable<string> terms;
     private readonly ICharTermAttribute term;
-    private IEnumerator<string> next;
+    private IEnumerator<string>? next;
 
     public TermStream(IEnumerable<string> terms)
     {
-        this.terms = terms;
-        next = terms.GetEnumerator();
+        Terms = terms;
         term = AddAttribute<ICharTermAttribute>();
     }
 
+    /// <summary>What is handed out from the next <see cref="Reset"/> on.</summary>
+    public IEnumerable<string> Terms { get; set; }
+
     public override bool IncrementToken()
     {
-        if (!next.MoveNext())
+        if (next is null || !next.MoveNext())
             return false;
         ClearAttributes();
         term.SetEmpty().Append(next.Current);
@@ -29,13 +30,14 @@ internal sealed class TermStream : TokenStream
     public override void Reset()
     {
         base.Reset();
-        next = terms.GetEnumerator();
+        next?.Dispose();
+        next = Terms.GetEnumerator();
     }
 
     protected override void Dispose(bool disposing)
     {
         if (disposing)
-            next.Dispose();
+            next?.Dispose();
         base.Dispose(disposing);
     }
 }

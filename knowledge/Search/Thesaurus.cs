@@ -8,7 +8,8 @@ internal sealed class Thesaurus
     private readonly Dictionary<string, ImmutableArray<string>> bySaid = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ImmutableArray<string>> byStem = new(StringComparer.Ordinal);
     private readonly HashSet<string> words = new(StringComparer.Ordinal);
-    private int longest = 1;
+    /// <summary>For the first word of each wording, and for its stem, how long the longest of them is.</summary>
+    private readonly Dictionary<string, int> reach = new(StringComparer.Ordinal);
 
     public Thesaurus(IEnumerable<SynonymGroup> groups)
     {
@@ -37,6 +38,7 @@ internal sealed class Thesaurus
     public (ImmutableArray<string> Concept, int Length) Find(
         ImmutableArray<string> said, ImmutableArray<string> stems, int at)
     {
+        var longest = Math.Max(reach.GetValueOrDefault(said[at]), reach.GetValueOrDefault(stems[at]));
         for (var length = Math.Min(longest, said.Length - at); length > 0; length--)
         {
             if (bySaid.TryGetValue(Key(said, at, length), out var concept)
@@ -50,9 +52,11 @@ internal sealed class Thesaurus
     {
         if (way.IsEmpty)
             return;
-        longest = Math.Max(longest, way.Length);
+        var stems = Stemmer.StemAll(way);
+        foreach (var first in new[] { way[0], stems[0] })
+            reach[first] = Math.Max(reach.GetValueOrDefault(first), way.Length);
         bySaid.TryAdd(Key(way, 0, way.Length), concept);
-        var stem = Key(Stemmer.StemAll(way), 0, way.Length);
+        var stem = Key(stems, 0, way.Length);
         if (byStem.TryGetValue(stem, out var other) && !other.SequenceEqual(concept))
             ambiguous.Add(stem);
         else

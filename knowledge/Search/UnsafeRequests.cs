@@ -6,20 +6,21 @@ namespace DxAssistant.Knowledge.Search;
 internal sealed class UnsafeRequests(SearchIndex index)
 {
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
+    /// <param name="question">The whole message, as the index knows it.</param>
     /// <param name="intention">What the words make the message.</param>
     /// <param name="heard">What the search found in it.</param>
-    public string? Page(RequestWords request, ImmutableArray<Token> tokens, Intention intention, Hearing heard)
+    public string? Page(RequestWords request, Question question, Intention intention, Hearing heard)
     {
         if (Intent.IsMereReport(request))
             return null;
-        var rule = UnsafeRules.All.FirstOrDefault(rule => rule.Fits(request));
+        var rule = UnsafeRules.Fitting(request);
         var isCertain = rule is not null && Intent.AsksOutright(request) && !Intent.IsReport(request);
         var least = Intent.AsksOutright(request) || request.EndsAsQuestion ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
         if (!isCertain && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
             return null;
         if (rule is null && intention.Unsafe < intention.OffTopic)
             return null;
-        var pages = index.Find(TermBag.Of(tokens), NodeKind.Refusal);
+        var pages = index.Find(question, NodeKind.Refusal);
         return rule is null ? pages.MaxBy(hit => hit.Probability)?.Entry.Id : PageOf(rule, pages);
     }
 

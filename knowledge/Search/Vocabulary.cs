@@ -1,11 +1,9 @@
 using Lucene.Net.Index;
-using Lucene.Net.Search;
-using Lucene.Net.Util;
 
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>The words of the index, and the nearest of them to a word that is not there.</summary>
-internal sealed class Vocabulary(IndexReader reader, Thesaurus thesaurus)
+internal sealed class Vocabulary
 {
     /// <summary>Shorter words are left as they are: too many others are one letter away.</summary>
     private const int ShortestCorrected = 4;
@@ -16,24 +14,34 @@ internal sealed class Vocabulary(IndexReader reader, Thesaurus thesaurus)
     /// <summary>Most that two words may differ, in <see cref="EditCost"/>, for each letter of the longer.</summary>
     private const double MostCostPerLetter = 0.2;
 
-    private readonly Terms? terms = MultiFields.GetTerms(reader, Fields.Words);
+    private readonly Thesaurus thesaurus;
+    private readonly Dictionary<string, int> pagesWith = new(StringComparer.Ordinal);
+    // The first letter of a word is seldom wrong.
+    private readonly ILookup<(char First, int Length), string> byShape;
+
+    public Vocabulary(IndexReader reader, Thesaurus thesaurus)
+    {
+        this.thesaurus = thesaurus;
+        var each = MultiFields.GetTerms(reader, Fields.Words)?.GetEnumerator();
+        while (each is not null && each.MoveNext())
+            pagesWith.Add(each.Term.Utf8ToString(), each.DocFreq);
+        byShape = pagesWith.Keys.ToLookup(word => (word[0], word.Length));
+    }
 
     public bool Knows(string word) =>
-        thesaurus.KnowsWord(word) || Fillers.Contains(word) || EverydayWords.Contains(word)
-        || UnsafeRules.Words.Contains(word)         || reader.DocFreq(new Term(Fields.Words, word)) > 0;
+        pagesWith.ContainsKey(word) || thesaurus.KnowsWord(word) || Fillers.Contains(word) || EverydayWords.Contains(word)
+        || UnsafeRules.Words.Contains(word);
 
     /// <summary>The nearest known word, or null if none is near enough.</summary>
     public string? Nearest(string word)
     {
-        if (word.Length < ShortestCorrected || terms is null || word.Any(char.IsDigit))
+        if (word.Length < ShortestCorrected || word.Any(char.IsDigit))
             return null;
         var edits = word.Length >= LongWord ? 2 : 1;
-        var near = new FuzzyTermsEnum(terms, new AttributeSource(), new Term(Fields.Words, word), edits, 1, true);
         string? best = null;
         var least = MostCostPerLetter * word.Length;
-        while (near.MoveNext())
+        foreach (var candidate in Near(word, edits))
         {
-            var candidate = near.Term.Utf8ToString();
             var cost = EditCost.Between(word, candidate) - Frequency(candidate);
             if (cost < least || (cost == least && string.CompareOrdinal(candidate, best) < 0))
                 (best, least) = (candidate, cost);
@@ -41,6 +49,12 @@ internal sealed class Vocabulary(IndexReader reader, Thesaurus thesaurus)
         return best;
     }
 
+    /// <summary>Words that so many letters put in, left out, replaced or swapped with the next make of a word.</summary>
+    private IEnumerable<string> Near(string word, int edits) =>
+        Enumerable.Range(word.Length - edits, (2 * edits) + 1)
+            .SelectMany(length => byShape[(word[0], length)])
+            .Where(candidate => EditDistance.IsWithin(word, candidate, edits));
+
     /// <summary>A small bonus for words that many pages use.</summary>
-    private double Frequency(string word) => 0.1 * Math.Min(1, reader.DocFreq(new Term(Fields.Words, word)) / 20.0);
+    private double Frequency(string word) => 0.1 * Math.Min(1, pagesWith[word] / 20.0);
 }

@@ -4,11 +4,9 @@ namespace DxAssistant.Knowledge.Search;
 internal static class Weights
 {
     /// <summary>The closest single wording of an entry.</summary>
-    public const double Phrase = 0.5;
-    /// <summary>An entry's page as a whole.</summary>
-    public const double Page = 0.22;
+    public const double Phrase = 0.62;
     /// <summary>An entry's page by the words as said, without the glossary.</summary>
-    public const double Plain = 0.28;
+    public const double Plain = 0.38;
     /// <summary>Two words that stand together, against one alone.</summary>
     public const double Pair = 0.2;
     /// <summary>Words that were said but are not in the wording, against shared ones.</summary>
@@ -35,7 +33,4 @@ internal static class Weights
     public const double Floor = 1e-4;
     /// <summary>The least score of a page that has the very wording said.</summary>
     public const double Own = 0.85;
-    public const float TitleBoost = 0.5f;
-    public const float PageBoost = 1;
-    public const float PairBoost = 0.5f;
 }

@@ -5,26 +5,37 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Wordings to look for: alternatives separated by commas, each of one or more words; "_" stands for any one word, "#" for a number.</summary>
 internal sealed class WordPattern
 {
-    private const string Any = "_";
-    private const string Number = "#";
+    public const string Any = "_";
+    public const string Number = "#";
     private readonly ImmutableArray<ImmutableArray<string>> alternatives;
+    private readonly Dictionary<string, ImmutableArray<string>[]> byFirst;
 
-    public WordPattern(string alternatives) =>
+    public WordPattern(string alternatives)
+    {
         this.alternatives =
         [
             .. alternatives.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
                 .Select(way => way.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).ToImmutableArray()),
         ];
+        byFirst = this.alternatives.GroupBy(way => way[0], StringComparer.Ordinal)
+            .ToDictionary(first => first.Key, first => first.ToArray(), StringComparer.Ordinal);
+    }
+
+    /// <summary>The words that the alternatives begin with, as <see cref="RequestWords.KeysAt"/> names them.</summary>
+    public IEnumerable<string> Firsts => byFirst.Keys;
 
     /// <summary>Where the wordings stand: first and last word of each.</summary>
     public IEnumerable<(int First, int Last)> In(RequestWords request)
     {
         for (var at = 0; at < request.Count; at++)
         {
-            foreach (var way in alternatives)
+            foreach (var key in request.KeysAt(at))
             {
-                if (Stands(way, request, at))
-                    yield return (at, at + way.Length - 1);
+                foreach (var way in byFirst.GetValueOrDefault(key, []))
+                {
+                    if (Stands(way, request, at))
+                        yield return (at, at + way.Length - 1);
+                }
             }
         }
     }
@@ -40,7 +51,7 @@ internal sealed class WordPattern
             return false;
         for (var i = 0; i < way.Length; i++)
         {
-            if (way[i] != Any && !(way[i] == Number ? request.IsNumber(at + i) : request.Is(at + i, way[i])))
+            if (!request.Is(at + i, way[i]))
                 return false;
         }
         return true;

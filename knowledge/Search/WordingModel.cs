@@ -24,13 +24,14 @@ internal sealed class WordingModel
             weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features)))], features, groups.Length);
     }
 
-    /// <summary>For each group the probability that a wording is one of its own; empty if nothing was learnt.</summary>
-    public IReadOnlyDictionary<int, double> Judge((int Number, float Weight)[] said)
+    /// <summary>For each group, in their order, the probability that a wording is one of its own; empty if nothing was learnt.</summary>
+    public float[] Judge((int Number, float Weight)[] said) => weights is null ? [] : weights.Judge(Shares(said));
+
+    /// <summary>The same, by group.</summary>
+    public IReadOnlyDictionary<int, double> JudgeByGroup((int Number, float Weight)[] said)
     {
-        if (weights is null)
-            return ImmutableDictionary<int, double>.Empty;
-        var judged = weights.Judge(Shares(said));
-        return Enumerable.Range(0, groups.Length).ToDictionary(at => groups[at], at => (double)judged[at]);
+        var judged = Judge(said);
+        return Enumerable.Range(0, judged.Length).ToDictionary(at => groups[at], at => (double)judged[at]);
     }
 
     /// <summary>The features of these wordings with their shares of the meaning, as the sides of a vector of length 1.</summary>
