@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>e to a power by additions and multiplications alone, so that every system learns the same weights to the last bit.</summary>
@@ -7,6 +9,7 @@ internal static class Exponential
     private const int Halvings = 8;
 
     /// <param name="power">0 or less; under −80 the answer is 0.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static float Of(float power)
     {
         if (power < Least)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace DxAssistant.Knowledge.Search;
 
@@ -18,14 +19,14 @@ internal sealed class LearntWeights
 
     private const float Shrinking = 1e-5f;
 
-    /// <summary>The wordings are gone through in strides of about this length, so that those of one page do not follow each other.</summary>
-    private const int Stride = 7919;
+    /// <summary>Learning is over before the runtime would find it worth compiling well.</summary>
+    private const MethodImplOptions Hot = MethodImplOptions.AggressiveOptimization;
 
     private static readonly int Lanes = Vector<float>.Count;
     private readonly int pages;
     private readonly float[][] weights;
 
-    /// <param name="wordings">The features of each wording with their shares, and the page it belongs to.</param>
+    /// <param name="wordings">The features of each wording with their shares, and the page it belongs to, in the order of learning.</param>
     public LearntWeights(ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings, int features, int pages)
     {
         this.pages = pages;
@@ -33,12 +34,11 @@ internal sealed class LearntWeights
         weights = new float[features][];
         foreach (var feature in wordings.SelectMany(wording => wording.Features).Select(feature => feature.Feature))
             weights[feature] ??= new float[width];
-        var stride = StrideOver(wordings.Length);
+        var error = new float[width];
         for (var pass = 0; pass < Passes; pass++)
         {
-            var step = FirstStep / (1 + (pass * StepDecay));
-            for (long i = 0; i < wordings.Length; i++)
-                Learn(wordings[(int)(i * stride % wordings.Length)], step, width);
+            foreach (var wording in wordings)
+                Learn(wording, FirstStep / (1 + (pass * StepDecay)), error);
         }
     }
 
@@ -52,33 +52,35 @@ internal sealed class LearntWeights
         return scores[..pages];
     }
 
-    private void Learn((int Page, (int Feature, float Share)[] Features) wording, float step, int width)
+    [MethodImpl(Hot)]
+    private void Learn((int Page, (int Feature, float Share)[] Features) wording, float step, float[] error)
     {
-        var error = new float[width];
+        Array.Clear(error);
         foreach (var (feature, share) in wording.Features)
             Add(error, weights[feature], share);
         ToProbabilities(error);
         error[wording.Page] -= 1;
-        for (var page = 0; page < width; page++)
+        for (var page = 0; page < error.Length; page++)
             error[page] = Math.Abs(error[page]) < LeastError ? 0 : error[page];
         foreach (var (feature, share) in wording.Features)
-        {
             Move(weights[feature], error, -step * share, 1 - (step * Shrinking));
-        }
     }
 
+    [MethodImpl(Hot)]
     private static void Add(float[] sum, float[] what, float times)
     {
         for (var at = 0; at < sum.Length; at += Lanes)
             (new Vector<float>(sum, at) + (new Vector<float>(what, at) * times)).CopyTo(sum, at);
     }
 
+    [MethodImpl(Hot)]
     private static void Move(float[] row, float[] error, float times, float shrunk)
     {
         for (var at = 0; at < row.Length; at += Lanes)
             ((new Vector<float>(row, at) * shrunk) + (new Vector<float>(error, at) * times)).CopyTo(row, at);
     }
 
+    [MethodImpl(Hot)]
     private void ToProbabilities(float[] scores)
     {
         var most = float.MinValue;
@@ -89,13 +91,5 @@ internal sealed class LearntWeights
             all += scores[page] = Exponential.Of(scores[page] - most);
         for (var page = 0; page < scores.Length; page++)
             scores[page] = page < pages ? scores[page] / all : 0;
-    }
-
-    private static int StrideOver(int count)
-    {
-        var stride = Stride;
-        while (BigInteger.GreatestCommonDivisor(stride, count) > 1)
-            stride++;
-        return stride;
     }
 }

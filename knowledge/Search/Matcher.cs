@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 
@@ -10,8 +11,13 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     private readonly OffTopicTalk offTopic = new(index);
     private readonly UnsafeRequests unsafeRequests = new(index);
 
-    /// <summary>Makes a matcher for a library. Costs about as much as reading its pages: keep it.</summary>
-    public static Matcher For(Library library) =>
+    // Learning costs about as much as reading the pages: one matcher serves all who ask about the same library.
+    private static readonly ConditionalWeakTable<Library, Matcher> Made = [];
+
+    /// <summary>The matcher of a library, made at the first call.</summary>
+    public static Matcher For(Library library) => Made.GetValue(library, Make);
+
+    private static Matcher Make(Library library) =>
         new(SearchIndex.Build(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
 
     /// <summary>Finds what a message is about. Never throws for anything that people type.</summary>

@@ -43,7 +43,8 @@ public sealed class SearchIndex
         pagesHolding = phrases.ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
         tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
         subjects = new Subjects(entries, phrases, analyzer);
-        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt = [.. phrases.Select(phrase => (phrase, features.Learn(phrase.Bag)))];
+        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt =
+            [.. phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words)).Select(phrase => (phrase, features.Learn(phrase.Bag)))];
         models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Refusal)
             .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
         intentions = new WordingModel(learnt, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
@@ -87,7 +88,7 @@ public sealed class SearchIndex
         for (var page = range.First; page < range.End; page++)
         {
             var closest = wordings.Closest(page, question.Shared, question.Total);
-            var probability = judged.Length == 0 ? 0 : judged[page - range.First];
+            var probability = judged.GetValueOrDefault(page);
             if (closest.Score > 0 || probability > FaintestProbability)
                 hits.Add(Hit(page, closest, question.Plain.GetValueOrDefault(page), probability));
         }
@@ -115,7 +116,7 @@ public sealed class SearchIndex
     /// <summary>What all the words of a message make it.</summary>
     internal Intention IntentionOf(Question question)
     {
-        var judged = intentions.JudgeByGroup(question.Features);
+        var judged = intentions.Judge(question.Features);
         return new Intention(judged.GetValueOrDefault((int)NodeKind.Fault), judged.GetValueOrDefault((int)NodeKind.OffTopic), judged.GetValueOrDefault((int)NodeKind.Refusal));
     }
 

@@ -4,9 +4,9 @@ namespace DxAssistant.Knowledge.Search;
 internal static class Weights
 {
     /// <summary>The closest single wording of an entry.</summary>
-    public const double Phrase = 0.62;
+    public const double Phrase = 0.72;
     /// <summary>An entry's page by the words as said, without the glossary.</summary>
-    public const double Plain = 0.38;
+    public const double Plain = 0.28;
     /// <summary>Two words that stand together, against one alone.</summary>
     public const double Pair = 0.2;
     /// <summary>Words that were said but are not in the wording, against shared ones.</summary>

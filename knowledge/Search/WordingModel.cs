@@ -12,7 +12,7 @@ internal sealed class WordingModel
     private readonly float[] rarity;
     private readonly LearntWeights? weights;
 
-    /// <param name="wordings">The wordings to learn from.</param>
+    /// <param name="wordings">The wordings to learn from, in the order of learning.</param>
     /// <param name="features">How many features there are in all.</param>
     /// <param name="groupOf">The group of a wording: a page, or a kind of message.</param>
     public WordingModel(
@@ -24,14 +24,14 @@ internal sealed class WordingModel
             weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features)))], features, groups.Length);
     }
 
-    /// <summary>For each group, in their order, the probability that a wording is one of its own; empty if nothing was learnt.</summary>
-    public float[] Judge((int Number, float Weight)[] said) => weights is null ? [] : weights.Judge(Shares(said));
-
-    /// <summary>The same, by group.</summary>
-    public IReadOnlyDictionary<int, double> JudgeByGroup((int Number, float Weight)[] said)
+    /// <summary>By group the probability that a wording is one of its own; empty if nothing was learnt.</summary>
+    public Dictionary<int, double> Judge((int Number, float Weight)[] said)
     {
-        var judged = Judge(said);
-        return Enumerable.Range(0, judged.Length).ToDictionary(at => groups[at], at => (double)judged[at]);
+        var judged = weights?.Judge(Shares(said)) ?? [];
+        var byGroup = new Dictionary<int, double>(judged.Length);
+        for (var at = 0; at < judged.Length; at++)
+            byGroup.Add(groups[at], judged[at]);
+        return byGroup;
     }
 
     /// <summary>The features of these wordings with their shares of the meaning, as the sides of a vector of length 1.</summary>

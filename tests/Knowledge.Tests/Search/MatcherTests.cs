@@ -64,7 +64,7 @@ public sealed class MatcherTests
     [InlineData("can I jumper out the high pressure switch", "defeat-protection")]
     [InlineData("how do I vent the gas", "vent-refrigerant")]
     [InlineData("I'll work on it hot", "work-live")]
-    [InlineData("can i charge it with propane", "top-up-leak")]
+    [InlineData("can i charge it with propane", "mix-refrigerants")]
     public void Match_DangerousRequest_IsRefusedWithItsPage(string text, string page)
     {
         var result = ShippedMatcher.Match(text);

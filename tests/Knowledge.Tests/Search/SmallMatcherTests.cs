@@ -8,7 +8,7 @@ public sealed class SmallMatcherTests
 {
     private static readonly ImmutableArray<SearchEntry> Pages =
     [
-        new(NodeKind.Fault, "hose-blocked", "Hose blocked", ["gunk in the hose"], ""),
+        new(NodeKind.Fault, "hose-blocked", "Hose blocked", ["gunk in a hose"], ""),
         new(NodeKind.Fault, "pump-dead", "Pump dead", ["pump has died"], ""),
         new(NodeKind.Symptom, "puddle", "Puddle on the floor", ["water under the unit"], ""),
         new(NodeKind.Check, "pump-look", "Pump", [], "Does the pump run?"),
@@ -50,7 +50,7 @@ public sealed class SmallMatcherTests
     [Fact]
     public void Match_OwnWordsOfAFault_IsCertain()
     {
-        var result = With().Match("gunk in the hose");
+        var result = With().Match("gunk in a hose");
         Assert.Equal(MatchDecision.Fault, result.Decision);
         Assert.Equal("hose-blocked", result.Candidates[0].Id);
     }
