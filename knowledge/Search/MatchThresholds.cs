@@ -5,6 +5,10 @@ internal static class MatchThresholds
 {
     /// <summary>From this probability on one fault alone is the answer: of such answers 97 in 100 must be right.</summary>
     public const double Certain = 0.94;
+    /// <summary>The share of the best symptom's fit that the fit of a certain fault must reach.</summary>
+    public const double OverSymptom = 1.1;
+    /// <summary>Pages of talk that fit less than this do not answer.</summary>
+    public const double FaintestTalk = 0.3;
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
     /// <summary>From this probability on a message is talk of something else.</summary>
@@ -17,7 +21,7 @@ internal static class MatchThresholds
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>
     public const double FavorPerDoubling = 0.02;
-    /// <summary>Symptoms and pages of talk that fit less than this do not count.</summary>
+    /// <summary>Symptoms that fit less than this do not count.</summary>
     public const double FaintestSymptom = 0.15;
     /// <summary>How many candidates are given.</summary>
     public const int MostCandidates = 5;

@@ -60,6 +60,8 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     {
         var ranked = FaultRanking.Rank(faults, symptoms, causes, whole);
         var decision = Decide(ranked);
+        if (decision == MatchDecision.Fault && ReadsAsSymptom(faults, ranked[0].Id, symptoms))
+            decision = MatchDecision.Choices;
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
         return new MatchResult(decision, decision == MatchDecision.None ? [] : [.. ranked.Take(MatchThresholds.MostCandidates)],
@@ -87,6 +89,11 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             ? faults
             : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];
     }
+
+    /// <summary>What reads more like a complaint than like its likeliest cause leaves the cause open.</summary>
+    private static bool ReadsAsSymptom(ImmutableArray<SearchHit> faults, string likeliest, ImmutableArray<MatchCandidate> symptoms) =>
+        symptoms.Select(symptom => symptom.Score).DefaultIfEmpty().Max() * MatchThresholds.OverSymptom
+            > faults.Where(hit => hit.Entry.Id == likeliest).Select(hit => hit.Score).DefaultIfEmpty().Max();
 
     private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked) => ranked switch
     {

@@ -25,7 +25,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
     public string? Page(Question question)
     {
         var talk = index.Find(question, NodeKind.OffTopic);
-        return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestSymptom ? talk[0].Entry.Id : null;
+        return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestTalk ? talk[0].Entry.Id : null;
     }
 
     /// <summary>Whether a machine of another trade is what the message is about.</summary>

@@ -16,7 +16,7 @@ internal static class Complaints
     private const int MostChoices = 5;
 
     // A symptom is taken without asking back when it fits this well and no other comes near; both are of the matcher's scale.
-    private const double Certain = 0.7;
+    private const double Certain = 0.65;
     private const double Lead = 0.15;
 
     // Below this share of the best fit a symptom is not worth offering.
