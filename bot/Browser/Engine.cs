@@ -2,7 +2,9 @@ using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using System.Text.Json;
 using DxAssistant.Conversation;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Sheets;
+using DxAssistant.Conversation.State;
 using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Browser;
@@ -21,9 +23,14 @@ public static partial class Engine
     internal static string Load(byte[] pack)
     {
         Library library = ContentCompiler.Rebuild(ContentPack.Read(pack));
-        (assistant, titles, open) = (new Assistant(library), TitleBook.Of(library), null);
+        (assistant, titles, open) = (new Assistant(library, late: true), TitleBook.Of(library), null);
         return library.Version;
     }
+
+    /// <summary>Makes the understanding of free words, so that the first of them are answered at once.</summary>
+    [JSExport]
+    internal static void Warm() =>
+        Loaded().Take(CaseState.New, new Message("warm", new MessageBody.Words("the unit does not cool")));
 
     /// <summary>Takes a case up where its log ends.</summary>
     /// <param name="log">All its events, as JSON; an empty list for a new case.</param>

@@ -22,12 +22,15 @@ public sealed class Assistant
     private readonly Voices _voices;
     private readonly ImmutableArray<IDecision> _decisions;
 
+    /// <param name="library">The content.</param>
+    /// <param name="late">Whether the understanding of free words is made when it is first needed: quick to begin, and
+    /// then not for many threads.</param>
     /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
-    public Assistant(Library library)
+    public Assistant(Library library, bool late = false)
     {
         Library = library;
         var chooser = new StepChooser(library);
-        _voices = new Voices(Speaking(library, library, chooser), library.Translations.Values.Select(other => Speaking(other, library, chooser)));
+        _voices = new Voices(Speaking(library, library, chooser, late), library.Translations.Values.Select(other => Speaking(other, library, chooser, late)));
         _decisions = Deciding(chooser);
     }
 
@@ -73,16 +76,16 @@ public sealed class Assistant
         turn.Say(SegmentKind.Notice, "notice-content-changed");
     }
 
-    private static Voice Speaking(Library library, Library main, StepChooser chooser)
+    private static Voice Speaking(Library library, Library main, StepChooser chooser, bool late)
     {
         RequirePhrases(library);
-        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser));
+        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser, late));
     }
 
-    private static Listener Listening(Library library, StepChooser chooser)
+    private static Listener Listening(Library library, StepChooser chooser, bool late)
     {
         var words = new CommandWords(library.Phrases);
-        IMatcher matcher = library.Language is { IsMain: false } ? new TongueMatcher(library) : Matcher.For(library);
+        IMatcher matcher = late ? new LateMatcher(() => MatcherOf(library)) : MatcherOf(library);
         var whole = new WholeReader(library);
         Answer[] answers =
         [
@@ -94,6 +97,9 @@ public sealed class Assistant
             new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
             new Danger(new DangerWords(library), matcher));
     }
+
+    private static IMatcher MatcherOf(Library library) =>
+        library.Language is { IsMain: false } ? new TongueMatcher(library) : Matcher.For(library);
 
     private static ImmutableArray<IDecision> Deciding(StepChooser chooser)
     {

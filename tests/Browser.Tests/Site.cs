@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.Net;
 using DxAssistant.Cases;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
@@ -38,6 +40,12 @@ internal sealed class Site : IAsyncDisposable
         await app.StartAsync();
         port = new Uri(app.Urls.First()).Port;
     }
+
+    /// <summary>Somebody else says something in a case.</summary>
+    public Task SayAsync(string id, string words) => new CaseDesk(store, () => inUse().Responder)
+        .TakeAsync(id, new Message(Guid.NewGuid().ToString("N"), new MessageBody.Words(words)));
+
+    public Task<ImmutableArray<StoredEvent>> ReadAsync(string id) => store.ReadAsync(id);
 
     public async Task StopAsync() => await app.DisposeAsync();
 

@@ -21,5 +21,6 @@ internal static class Away
     {
         app.Services.GetRequiredService<OfflineEndpoints>().Map(app);
         app.Services.GetRequiredService<BroughtEndpoints>().Map(app);
+        PageKeeper.Map(app);
     }
 }

@@ -14,6 +14,7 @@ internal static class Pages
         app.MapGet("/case/{id}", (string id) => Page("case.html"));
         app.MapGet("/case/{id}/sheet", (string id) => Page("sheet.html"));
         app.MapGet("/cases", () => Page("cases.html"));
+        app.MapGet("/device", () => Page("device.html"));
     }
 
     private static IResult Page(string name) => Results.File(Path.Combine(Folder, name), "text/html; charset=utf-8");

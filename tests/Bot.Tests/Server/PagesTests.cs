@@ -7,6 +7,7 @@ public sealed class PagesTests
     [Theory]
     [InlineData("/")]
     [InlineData("/cases")]
+    [InlineData("/device")]
     [InlineData("/case/abc")]
     [InlineData("/case/abc/sheet")]
     public async Task Get_Page_IsHtmlWithAStrictPolicy(string path)

@@ -1,6 +1,8 @@
 // One case: reads it, shows it, sends answers, and keeps up with other windows.
+import { keepPages } from './offline/install.js';
+import { Link } from './offline/link.js';
 import { Outbox } from './outbox.js';
-import { openCase, readCase, Refused } from './post.js';
+import { Refused } from './post.js';
 import { cautionsOf, rowsOf } from './rows.js';
 import { drawBoxes, drawRow, drawWaiting, headingOf, number } from './sheet.js';
 import { drawSlip, setBusy } from './slip.js';
@@ -12,8 +14,14 @@ const rows = at('rows');
 let view = null;
 let outbox = null;
 let channel = null;
+const link = new Link(at('signal'), now => {
+  brought(now);
+  channel?.postMessage(now.last);
+});
 
 const last = () => view.turns.at(-1).reply;
+// What is kept for work without signal is fetched once the page has settled.
+const quiet = 8_000;
 const calm = matchMedia('(prefers-reduced-motion: reduce)');
 
 function say(line) {
@@ -58,11 +66,13 @@ function send(body, shown) {
   say('Saving…');
 }
 
-async function taken({ turn, last: now, head }) {
+async function taken(answer) {
+  const { turn, last: now, head } = answer;
   const known = view.last;
   at('words').value = '';
-  if (turn.before !== known || now !== turn.last) view = await readCase(view.id);
+  if (turn.before !== known || now !== turn.last) view = await link.current();
   else view = { ...view, head, last: now, turns: [...view.turns, turn] };
+  link.taken(answer, view);
   show();
   speak(turn.reply.segments);
   slip.classList.remove('folded');
@@ -86,18 +96,23 @@ function waitingAgain(line, seconds) {
 async function catchUp() {
   if (!view || outbox.waiting) return;
   try {
-    const now = await readCase(view.id);
-    if (now.last === view.last) return;
-    view = now;
-    show();
+    const now = await link.current();
+    if (now.last === view.last && now.turns.every((turn, i) => turn.away === view.turns[i].away)) return;
+    brought(now);
     speak([{ kind: 'notice', text: 'The sheet was filled in from another window.' }]);
   } catch { /* shown when the next answer is sent */ }
+}
+
+// What waited here is with the server now, or another window was faster.
+function brought(now) {
+  view = now;
+  show();
 }
 
 async function begin() {
   const id = location.pathname.match(/^\/case\/([^/]+)/)?.[1];
   try {
-    view = id ? await readCase(decodeURIComponent(id)) : await openCase();
+    view = await link.open(id && decodeURIComponent(id));
   } catch (problem) {
     trouble(problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.');
     return;
@@ -107,7 +122,7 @@ async function begin() {
   at('number').textContent = `No. ${number(view.id)}`;
   at('summary').href = `/case/${encodeURIComponent(view.id)}/sheet`;
   at('summary').hidden = false;
-  outbox = new Outbox(view.id, { onWaiting: waitingAgain, onTaken: taken, onRefused: refused });
+  outbox = new Outbox(view.id, { deliver: turn => link.deliver(turn), onWaiting: waitingAgain, onTaken: taken, onRefused: refused });
   show();
   if (view.turns.length > 1) toNewest();
   outbox.flush();
@@ -117,6 +132,9 @@ async function begin() {
   }
   document.addEventListener('visibilitychange', () => { if (!document.hidden) catchUp(); });
   document.body.dataset.ready = 'yes';
+  keepPages(!id);
+  if (id) link.prepare(view);
+  else setTimeout(() => link.prepare(view), quiet);
 }
 
 // The second half of a double tap would answer the question that has just taken the place of the first.

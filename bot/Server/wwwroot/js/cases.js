@@ -1,13 +1,28 @@
-// The list of earlier cases.
+// The list of earlier cases; without signal, of those that this device knows.
 import { day, draw } from './draw.js';
-import { listCases } from './post.js';
+import { keepPages } from './offline/install.js';
+import { listKept } from './offline/list.js';
+import { listCases, Refused } from './post.js';
 
 const trouble = document.getElementById('trouble');
+
+const entry = line => draw('li', {},
+  draw('a', { href: `/case/${encodeURIComponent(line.id)}` }, draw('span', { class: 'index-title' }, line.title),
+    line.waiting ? draw('span', { class: 'unsaved' }, `${line.waiting} not sent yet`) : null, day(line.lastAt)));
+
+function show(cases, line) {
+  document.getElementById('index').replaceChildren(...cases.map(entry));
+  trouble.textContent = line;
+}
+
 try {
   const cases = await listCases();
-  document.getElementById('index').replaceChildren(...cases.map(line => draw('li', {},
-    draw('a', { href: `/case/${encodeURIComponent(line.id)}` }, draw('span', { class: 'index-title' }, line.title), day(line.lastAt)))));
-  trouble.textContent = cases.length === 0 ? 'No sheet has been filled in yet.' : '';
+  const waiting = new Map((await listKept()).map(kept => [kept.id, kept]));
+  const unsent = [...waiting.values()].filter(kept => kept.waiting > 0 && !cases.some(line => line.id === kept.id));
+  show([...unsent, ...cases.map(line => ({ ...line, waiting: waiting.get(line.id)?.waiting }))],
+    cases.length + unsent.length === 0 ? 'No sheet has been filled in yet.' : '');
 } catch (problem) {
-  trouble.textContent = problem.message;
+  if (problem instanceof Refused) trouble.textContent = problem.message;
+  else show(await listKept(), 'No signal: these are the sheets that this device knows.');
 }
+keepPages(true);

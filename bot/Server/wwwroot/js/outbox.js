@@ -1,12 +1,12 @@
 // One turn that is on its way. It is kept in the browser until the server has acknowledged it, and sent again under the
 // same id, so that a lost answer is never a second turn.
-import { Refused, sendTurn } from './post.js';
+import { Refused } from './post.js';
 
 const pauses = [1, 2, 4, 8, 15, 30];
 
 export class Outbox {
-  constructor(caseId, { onWaiting, onTaken, onRefused }) {
-    Object.assign(this, { caseId, onWaiting, onTaken, onRefused, tries: 0, timer: 0, busy: false });
+  constructor(caseId, { deliver, onWaiting, onTaken, onRefused }) {
+    Object.assign(this, { caseId, deliver, onWaiting, onTaken, onRefused, tries: 0, timer: 0, busy: false });
     this.key = `turn of ${caseId}`;
     addEventListener('online', () => this.flush());
   }
@@ -34,7 +34,7 @@ export class Outbox {
     if (!waiting || this.busy) return;
     this.busy = true;
     try {
-      const taken = await sendTurn(this.caseId, waiting.turn);
+      const taken = await this.deliver(waiting.turn);
       this.drop();
       this.onTaken(taken);
     } catch (trouble) {

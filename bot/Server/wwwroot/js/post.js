@@ -6,8 +6,8 @@ export class Refused extends Error {
   }
 }
 
-async function ask(path, options = {}) {
-  const response = await fetch(path, { ...options, signal: AbortSignal.timeout(20_000) });
+async function ask(path, options = {}, patience = 20_000) {
+  const response = await fetch(path, { ...options, signal: AbortSignal.timeout(patience) });
   if (response.ok) return response.json();
   let line = `The server answered ${response.status}.`;
   try { line = (await response.json()).error ?? line; } catch { /* no line of its own */ }
@@ -17,7 +17,9 @@ async function ask(path, options = {}) {
 const json = body => ({ method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
 
 export const openCase = () => ask('/api/cases', { method: 'POST' });
-export const readCase = id => ask(`/api/cases/${encodeURIComponent(id)}`);
+export const readCase = (id, patience) => ask(`/api/cases/${encodeURIComponent(id)}`, {}, patience);
+export const readLog = id => ask(`/api/cases/${encodeURIComponent(id)}/log`);
+export const bringTurns = (id, basis, turns) => ask(`/api/cases/${encodeURIComponent(id)}/brought`, json({ basis, turns }), 60_000);
 export const readSummary = id => ask(`/api/cases/${encodeURIComponent(id)}/summary`);
 export const listCases = () => ask('/api/cases');
 export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));

@@ -6,6 +6,7 @@
   const shade = () => kept() ?? (dark.matches ? 'dark' : 'light');
   const show = () => {
     root.dataset.shade = shade();
+    try { root.toggleAttribute('data-sun', localStorage.getItem('setting sun') === 'on'); } catch { /* off */ }
     const button = document.getElementById('shade');
     if (button) button.textContent = shade() === 'dark' ? 'Light paper' : 'Dark paper';
   };

@@ -20,7 +20,8 @@ export function drawBoxes(element, view) {
 
 function exchange({ turn, said, results }) {
   return draw('div', { class: 'exchange', 'data-last': turn.last },
-    draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''), time(turn.at)),
+    draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''),
+      turn.away ? draw('span', { class: 'unsaved' }, 'kept here, not sent yet') : null, time(turn.at)),
     draw('div', { class: 'results' }, blocks(results)));
 }
 

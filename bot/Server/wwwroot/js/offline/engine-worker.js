@@ -10,6 +10,7 @@ const jobs = {
     engine = exports.DxAssistant.Browser.Engine;
   },
   load: ({ pack }) => engine.Load(new Uint8Array(pack)),
+  warm: () => engine.Warm(),
   begin: ({ log }) => engine.Begin(log),
   take: ({ turn }) => engine.Take(turn),
 };

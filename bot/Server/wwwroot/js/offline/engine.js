@@ -20,6 +20,11 @@ export class Engine {
     return this.#ask('load', { pack }, [pack]);
   }
 
+  /** Makes it ready for free words, which takes a while. */
+  warm() {
+    return this.#ask('warm');
+  }
+
   begin(log) {
     return this.#ask('begin', { log });
   }

@@ -1,0 +1,138 @@
+// A case while there is no signal: it goes on here, its answers wait here, and they are brought home in order.
+import { bringTurns, readCase, readLog, Refused } from '../post.js';
+import * as core from './core.js';
+import * as notebook from './notebook.js';
+import { answerOf, sent, shown, versionOf } from './turns.js';
+
+const speaker = 'technician';
+
+export class Away {
+  crossed = null;
+  safe = true;
+
+  constructor(id) {
+    this.id = id;
+    this.waiting = 0;
+  }
+
+  /** Writes down what the server has of the case. */
+  follow(view) {
+    return this.#change(async record => {
+      if (record.away.length > 0 || record.basis >= view.last) return;
+      const log = await readLog(this.id);
+      if (log.last === view.last) Object.assign(record, { basis: log.last, log: log.turns, view });
+    });
+  }
+
+  /** Writes down a turn that the server took. */
+  add({ turn, last, events }, view) {
+    return this.#change(record => {
+      if (record.away.length > 0 || record.basis !== turn.before || last !== turn.last) return;
+      record.log.push({ turnId: turn.turnId, events });
+      Object.assign(record, { basis: last, view });
+    });
+  }
+
+  /** The case as this device knows it; null when it does not. */
+  async known() {
+    const record = await notebook.read(this.id);
+    this.waiting = record?.away.length ?? 0;
+    return record?.view ?? null;
+  }
+
+  /** Begins a case that the server has not heard of. */
+  async begin() {
+    const record = { id: this.id, basis: 0, log: [], away: [], left: [], view: null };
+    const taken = await core.take(record, { turnId: 'opening', by: speaker, opening: true });
+    const turn = shown(taken, 0);
+    record.view = { id: this.id, openedAt: turn.at, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [turn] };
+    record.away = [{ turnId: 'opening', events: taken.events }];
+    await this.#write(record);
+    return record.view;
+  }
+
+  /** Whether a turn can be taken here: the engine is kept, and the case is known. */
+  async canTake() {
+    return Boolean(await notebook.read(this.id)) && core.ready(null).then(ready => ready, () => false);
+  }
+
+  /** Takes a turn here. Taken again, it is the same turn. */
+  take(request) {
+    return notebook.alone(this.id, async () => {
+      const record = await notebook.read(this.id);
+      const before = record.view.turns.find(turn => turn.turnId === request.turnId);
+      if (before) return { turn: before, last: record.view.last, head: record.view.head, events: [] };
+      const taken = await core.take(record, { ...request, by: record.view.turns[0].by });
+      const turn = { ...shown(taken, record.view.last), request };
+      record.away.push({ turnId: turn.turnId, events: taken.events, request });
+      record.view = { ...record.view, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [...record.view.turns, turn] };
+      await this.#write(record);
+      return answerOf(turn, taken);
+    });
+  }
+
+  /** Brings the waiting answers home. @returns the case as the server has it now; null while some wait. */
+  bring() {
+    return notebook.alone(this.id, async () => {
+      const record = await notebook.read(this.id);
+      if (!record || this.crossed) return null;
+      if (record.away.length === 0) return this.#broughtElsewhere(record);
+      try {
+        await bringTurns(this.id, record.basis, record.away.map(sent));
+      } catch (problem) {
+        if (problem instanceof Refused && [409, 410, 422].includes(problem.status)) this.crossed = problem.status;
+        return null;
+      }
+      const view = await readCase(this.id);
+      const log = await readLog(this.id);
+      await this.#write({ ...record, basis: log.last, log: log.turns, away: [], view });
+      return view;
+    });
+  }
+
+  /** What was answered here and waits. */
+  async answers() {
+    const record = await notebook.read(this.id);
+    return record ? record.view.turns.filter(turn => turn.away) : [];
+  }
+
+  /** The whole case as it stands here, to be put on a sheet of its own. */
+  async whole() {
+    const record = await notebook.read(this.id);
+    return [...record.log, ...record.away].map(sent);
+  }
+
+  /** Goes on from what the server has; the answers that waited are given up. */
+  async yield(view, left = []) {
+    const log = await readLog(this.id);
+    const record = await notebook.read(this.id);
+    await this.#write({ ...record, basis: log.last, log: log.turns, away: [], left, view });
+    this.crossed = null;
+  }
+
+  /** The version of the pages that this case stands on. */
+  async version() {
+    const record = await notebook.read(this.id);
+    return record ? versionOf([...record.log, ...record.away]) : null;
+  }
+
+  // Another window of this device was faster.
+  #broughtElsewhere(record) {
+    const had = this.waiting;
+    this.waiting = 0;
+    return had > 0 ? record.view : null;
+  }
+
+  #change(how) {
+    return notebook.alone(this.id, async () => {
+      const record = (await notebook.read(this.id)) ?? { id: this.id, basis: 0, log: [], away: [], left: [], view: null };
+      await how(record);
+      if (record.view) await this.#write(record);
+    });
+  }
+
+  async #write(record) {
+    this.safe = await notebook.write(record);
+    this.waiting = record.away.length;
+  }
+}

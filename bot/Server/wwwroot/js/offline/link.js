@@ -1,0 +1,157 @@
+// Between the page, the server and this device: where an answer goes, and what is said about the signal.
+import { draw } from '../draw.js';
+import { openCase, readCase, Refused, sendTurn } from '../post.js';
+import { Away } from './away.js';
+import * as core from './core.js';
+import { crossing } from './crossing.js';
+import { newId } from './name.js';
+import * as notebook from './notebook.js';
+import { clearOld, fetchKit, kitFor } from './shelf.js';
+import { versionOf } from './turns.js';
+
+const tryEvery = 8_000;
+const patience = 5_000;
+const lost = problem => !(problem instanceof Refused) || [502, 503, 504].includes(problem.status);
+const many = count => count === 1 ? '1 answer waits' : `${count} answers wait`;
+
+export class Link {
+  #away = null;
+  #timer = 0;
+  #prepared = null;
+  #crossing = false;
+
+  /** @param onView gets the case whenever it was brought up to date. */
+  constructor(box, onView) {
+    Object.assign(this, { box, onView });
+    addEventListener('online', () => this.home());
+  }
+
+  /** Opens a case: from the server, or from this device while there is no signal. */
+  async open(id) {
+    const view = id ? await this.#openKnown(id) : await this.#openNew();
+    this.#away ??= new Away(view.id);
+    await this.#away.known();
+    this.#show();
+    return view;
+  }
+
+  async #openNew() {
+    try {
+      return await openCase();
+    } catch (problem) {
+      if (!lost(problem) || !await core.ready(null).catch(() => false)) throw problem;
+      this.#away = new Away(newId());
+      return this.#away.begin();
+    }
+  }
+
+  async #openKnown(id) {
+    this.#away = new Away(id);
+    const known = await this.#away.known();
+    if (this.#away.waiting > 0) return (await this.#away.bring()) ?? known;
+    try {
+      return await readCase(id, known ? patience : undefined);
+    } catch (problem) {
+      if (!known || !lost(problem)) throw problem;
+      return known;
+    }
+  }
+
+  /** Sends an answer; while there is no signal it is taken here. */
+  async deliver(turn) {
+    if (this.#away.waiting > 0 && !await this.home()) return this.#here(turn);
+    try {
+      return await sendTurn(this.#away.id, turn);
+    } catch (problem) {
+      if (!lost(problem) || !await this.#away.canTake()) throw problem;
+      return this.#here(turn);
+    }
+  }
+
+  async #here(turn) {
+    const taken = await this.#away.take(turn);
+    this.#show();
+    return taken;
+  }
+
+  /** The case as it stands: what waits here comes after what the server has. */
+  async current() {
+    const known = await this.#away.known();
+    if (this.#away.waiting > 0) return known;
+    try { return await readCase(this.#away.id); } catch (problem) { if (!known) throw problem; return known; }
+  }
+
+  /** Writes down a turn that was taken. */
+  async taken(answer, view) {
+    if (!answer.turn.away) await this.#away.add(answer, view);
+    if (answer.events?.some(happened => happened.event === 'content-changed')) this.#prepared = null;
+    this.prepare(view);
+    this.#show();
+  }
+
+  /** Brings waiting answers home. @returns whether none waits any more. */
+  async home() {
+    if (this.#away.waiting === 0) return true;
+    const count = this.#away.waiting;
+    const view = await this.#away.bring();
+    if (view) this.#arrived(view, `Signal is back: ${count === 1 ? '1 answer was' : `${count} answers were`} sent and saved.`);
+    else this.#show();
+    return this.#away.waiting === 0;
+  }
+
+  /** Keeps on this device what is needed to go on without signal. */
+  prepare(view) {
+    if (!('caches' in globalThis)) return;
+    this.#prepared ??= this.#prepare(view).catch(problem => {
+      this.#prepared = null;
+      document.body.dataset.away = 'not';
+      if (problem.name === 'QuotaExceededError') this.box.replaceChildren(draw('p', {}, 'This device has no room to keep what work without signal needs. With signal all goes on as before.'));
+    });
+  }
+
+  async #prepare(view) {
+    if (navigator.connection?.saveData && !await kitFor(null)) return;
+    if (!await fetchKit()) return;
+    await this.#away.follow(view);
+    if (!await core.ready(await this.#away.version())) return;
+    document.body.dataset.away = 'ready';
+    core.warm();
+    navigator.storage?.persist?.();
+    await notebook.tidy(this.#away.id);
+    await clearOld((await notebook.list()).map(record => versionOf([...record.log, ...record.away])));
+  }
+
+  #arrived(view, line) {
+    this.onView(view);
+    this.#show();
+    this.box.replaceChildren(draw('p', {}, line));
+  }
+
+  #show() {
+    clearTimeout(this.#timer);
+    const { waiting, safe, crossed } = this.#away;
+    document.body.dataset.waiting = String(waiting);
+    if (crossed) this.#decide();
+    else if (waiting > 0) {
+      this.box.replaceChildren(draw('p', {}, draw('strong', {}, 'No signal. '), `The walk goes on on this device; ${many(waiting)} here to be sent.`),
+        safe ? '' : draw('p', {}, draw('strong', {}, 'No room on this device: '), 'these answers are on this page only. Keep it open until signal is back.'));
+      this.#timer = setTimeout(() => this.home(), tryEvery);
+    } else this.box.replaceChildren();
+  }
+
+  async #decide() {
+    if (this.#crossing) return;
+    this.#crossing = true;
+    this.box.replaceChildren(await crossing(this.#away, async view => {
+      this.#crossing = false;
+      this.#arrived(view, await this.#leftLine());
+    }));
+  }
+
+  async #leftLine() {
+    const left = (await notebook.read(this.#away.id))?.left ?? [];
+    return left.length === 0
+      ? 'The sheet is as the server has it.'
+      : `Not written, because something else is asked now: ${left.map(words => `“${words}”`).join(', ')}.`;
+  }
+}

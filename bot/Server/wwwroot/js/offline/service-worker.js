@@ -1,0 +1,42 @@
+// Keeps the pages of the program on this device. The server puts `shell` before this text: its version and its files.
+const name = `page ${shell.version}`;
+const pages = [
+  [/^\/(case\/[^/]+)?$/, '/case.html'], [/^\/case\/[^/]+\/sheet$/, '/sheet.html'], [/^\/cases$/, '/cases.html'],
+  [/^\/device$/, '/device.html'],
+];
+
+async function fill() {
+  const cache = await caches.open(name);
+  await cache.addAll(shell.files.map(file => new Request(file, { cache: 'reload' })));
+}
+
+async function clear() {
+  for (const other of await caches.keys()) if (other.startsWith('page ') && other !== name) await caches.delete(other);
+  await clients.claim();
+}
+
+async function ofShell(path, request) {
+  return (await (await caches.open(name)).match(path)) ?? fetch(request);
+}
+
+// The engine and the packs of pages lie below their version, so what is kept never changes.
+async function ofShelf(request) {
+  return (await caches.match(request, { ignoreVary: true })) ?? fetch(request);
+}
+
+addEventListener('install', event => event.waitUntil(fill()));
+addEventListener('activate', event => event.waitUntil(clear()));
+
+// New pages take over between cases: the page says when.
+addEventListener('message', ({ data }) => { if (data === 'take over') skipWaiting(); });
+
+addEventListener('fetch', event => {
+  const { request } = event;
+  const { origin, pathname } = new URL(request.url);
+  if (request.method !== 'GET' || origin !== location.origin) return;
+  if (/^\/offline\/(engine|pages)\//.test(pathname)) event.respondWith(ofShelf(request));
+  else if (request.mode === 'navigate') {
+    const page = pages.find(([address]) => address.test(pathname))?.[1];
+    if (page && shell.files.includes(page)) event.respondWith(ofShell(page, request));
+  } else if (shell.files.includes(pathname)) event.respondWith(ofShell(pathname, request));
+});

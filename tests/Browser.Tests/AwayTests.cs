@@ -1,0 +1,158 @@
+using DxAssistant.Cases;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Server.Serving;
+using Microsoft.Playwright;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>A case goes on without signal, and its answers come home: each once, none lost.</summary>
+public sealed class AwayTests : IAsyncLifetime
+{
+    private static readonly Lazy<LiveContent> Content = new(() => LiveContent.Open(ContentPlace.Find()!, TextWriter.Null)!);
+
+    private Site site = null!;
+    private Visit visit = null!;
+
+    public async Task InitializeAsync()
+    {
+        site = await Site.StartAsync(() => Content.Value.Current);
+        visit = await Visit.StartAsync("Pixel 7");
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync("b4");
+        await ReadyAsync(visit.Page);
+    }
+
+    public async Task DisposeAsync()
+    {
+        await visit.DisposeAsync();
+        await site.DisposeAsync();
+    }
+
+    [ChromiumFact]
+    public async Task SignalLostAndReloadedAtEveryStep_TheWalkGoesOnAndComesHomeOnce()
+    {
+        await visit.Context.SetOfflineAsync(true);
+        string[] taps = ["Brenholt WS single-zone wall unit", "Technician", "Why this?", "Done", "Done"];
+        foreach (string tap in taps)
+        {
+            await visit.TapAsync(tap);
+            await visit.Page.ReloadAsync();
+            await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
+        }
+
+        Assert.Equal(taps.Length, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
+        Assert.Contains("5 answers wait", await visit.Page.InnerTextAsync("#signal"), StringComparison.Ordinal);
+        string sheet = await LinesAsync();
+        await visit.PictureAsync("away-waiting");
+        await visit.Context.SetOfflineAsync(false);
+        await WaitingAsync(0);
+
+        Assert.Equal(taps.Length + 1, await TurnsAsync());
+        Assert.Equal(sheet, await LinesAsync());
+        Assert.Equal(0, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
+    }
+
+    [ChromiumFact]
+    public async Task SignalComesAndGoesAtEveryStep_EachAnswerIsThereOnce()
+    {
+        string[] taps = ["Brenholt WS single-zone wall unit", "Technician", "Done", "Why this?", "Done"];
+        foreach (string tap in taps)
+        {
+            await visit.Context.SetOfflineAsync(true);
+            await visit.TapAsync(tap);
+            await visit.Context.SetOfflineAsync(false);
+            await WaitingAsync(0);
+        }
+
+        Assert.Equal(taps.Length + 1, await TurnsAsync());
+    }
+
+    [ChromiumFact]
+    public async Task SheetBegunWithoutSignal_IsOnTheServerLater()
+    {
+        await visit.Context.SetOfflineAsync(true);
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync("indoor fan does not turn");
+        string id = new Uri(visit.Page.Url).Segments[^1];
+        await visit.Context.SetOfflineAsync(false);
+        await WaitingAsync(0);
+
+        Assert.Equal(["indoor fan does not turn"], await SaidAsync(id));
+    }
+
+    [ChromiumFact]
+    public async Task SomebodyElseAnswered_ThePersonDecidesAndNothingIsLost()
+    {
+        await visit.Context.SetOfflineAsync(true);
+        await visit.WriteAsync("Brenholt WS");
+        await visit.WriteAsync("technician");
+        await site.SayAsync(Id(), "Tarn");
+        await visit.Context.SetOfflineAsync(false);
+        var box = visit.Page.Locator(".crossing");
+        await box.WaitForAsync();
+        await visit.PictureAsync("away-crossed");
+        Assert.Equal(["b4", "Tarn"], await SaidAsync());
+        Assert.Contains("Tarn", await box.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("Brenholt WS", await box.InnerTextAsync(), StringComparison.Ordinal);
+
+        await box.GetByText("Put mine on a sheet of their own").ClickAsync();
+        string first = Id();
+        await visit.Page.WaitForURLAsync(url => !url.EndsWith(first, StringComparison.Ordinal));
+        await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
+
+        Assert.Equal(["b4", "Brenholt WS", "technician"], await SaidAsync());
+        Assert.Equal(["b4", "Tarn"], await SaidAsync(first));
+    }
+
+    [ChromiumFact]
+    public async Task SomebodyElseAnswered_WritingBelowHandsBackWhatNoLongerFits()
+    {
+        await visit.Context.SetOfflineAsync(true);
+        await visit.WriteAsync("Brenholt WS");
+        await visit.WriteAsync("technician");
+        await site.SayAsync(Id(), "Brenholt WS");
+        await visit.Context.SetOfflineAsync(false);
+        await visit.Page.Locator(".crossing").GetByText("Write mine below").ClickAsync();
+        await WaitingAsync(0);
+
+        Assert.Equal(["b4", "Brenholt WS"], await SaidAsync());
+        string line = await visit.Page.InnerTextAsync("#signal");
+        Assert.Contains("“Brenholt WS”, “technician”", line, StringComparison.Ordinal);
+    }
+
+    [ChromiumFact]
+    public async Task TwoWindowsWithoutSignal_ShareOneCourse()
+    {
+        var other = await visit.Context.NewPageAsync();
+        await other.GotoAsync(visit.Page.Url);
+        await ReadyAsync(other);
+        await visit.Context.SetOfflineAsync(true);
+        await visit.WriteAsync("Brenholt WS");
+        await other.Locator("text=kept here, not sent yet").WaitForAsync();
+        await other.FillAsync("#words", "technician");
+        await other.PressAsync("#words", "Enter");
+        await other.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 3");
+        await visit.Context.SetOfflineAsync(false);
+        await WaitingAsync(0);
+        await other.WaitForSelectorAsync("body[data-waiting='0']");
+
+        Assert.Equal(["b4", "Brenholt WS", "technician"], await SaidAsync());
+    }
+
+    private string Id() => new Uri(visit.Page.Url).Segments[^1];
+
+    private async Task WaitingAsync(int count) =>
+        await visit.Page.WaitForSelectorAsync($"body[data-waiting='{count}']:has(.slip:not(.busy))");
+
+    private static async Task ReadyAsync(IPage page) => await page.WaitForSelectorAsync(
+        "body[data-away=ready][data-kept=yes]", new() { State = WaitForSelectorState.Attached, Timeout = 120_000 });
+
+    private async Task<int> TurnsAsync() => (await site.ReadAsync(Id())).Select(stored => stored.Event).OfType<Said>()
+        .Select(said => said.TurnId).Distinct().Count() - 1;
+
+    private async Task<string> LinesAsync() => string.Join('\n', await visit.Page.Locator(".asked, .pen").AllInnerTextsAsync());
+
+    private async Task<string[]> SaidAsync(string? id = null) =>
+        [.. (await site.ReadAsync(id ?? Id())).Select(stored => stored.Event).OfType<Said>()
+            .Select(said => said.Body).OfType<DxAssistant.Conversation.Messages.MessageBody.Words>().Select(words => words.Text)];
+}
