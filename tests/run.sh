@@ -12,6 +12,13 @@ if ! command -v chromium >/dev/null 2>&1 && [ "$(id -u)" = 0 ] && command -v apt
     echo "Chromium could not be installed: the browser tests will be skipped"
 fi
 command -v chromium >/dev/null 2>&1 || echo "No Chromium: the browser tests will be skipped"
+# The tests start a server of their own from these programs, or use the one that DX_POSTGRES names.
+if ! ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1 && [ -z "${DX_POSTGRES:-}" ] &&
+  [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
+  echo "Installing PostgreSQL for the tests of its store"
+  { apt-get update -qq && apt-get install -y -qq --no-install-recommends postgresql; } >/dev/null 2>&1 ||
+    echo "PostgreSQL could not be installed: the tests of its store will be skipped"
+fi
 
 status=0
 dotnet build DxAssistant.sln --nologo -v quiet || exit 1

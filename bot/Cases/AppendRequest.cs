@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Cases.Log;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases;
@@ -6,7 +7,7 @@ namespace DxAssistant.Cases;
 /// <summary>One turn waiting to be written.</summary>
 internal sealed record AppendRequest(
     string CaseId, long ExpectedSequence, string TurnId, ImmutableArray<CaseEvent> Events,
-    ImmutableArray<string> Bodies)
+    ImmutableArray<EntryText> Entries)
 {
     /// <summary>Completed once the transaction that holds it is on disk.</summary>
     public TaskCompletionSource<AppendResult> Done { get; } = new(TaskCreationOptions.RunContinuationsAsynchronously);

@@ -13,8 +13,13 @@ public static class CaseTitle
     public static string? Of(IEnumerable<CaseEvent> events)
     {
         string? words = events.Select(WordsOf).FirstOrDefault(found => !string.IsNullOrWhiteSpace(found));
-        return words is null ? null : Shorten(words.Trim());
+        return words is null ? null : Shorten(words.Replace('\0', ' ').Trim());
     }
+
+    /// <summary>The title of a whole log: the first that one of its turns gives.</summary>
+    internal static string? OfAll(IEnumerable<StoredEvent> log) =>
+        log.GroupBy(e => e.TurnId, StringComparer.Ordinal).Select(turn => Of(turn.Select(e => e.Event)))
+            .FirstOrDefault(title => title is not null);
 
     private static string? WordsOf(CaseEvent happened) => happened switch
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Cases.Log;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases;
@@ -18,8 +19,10 @@ public interface ICaseStore : IAsyncDisposable
         string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
         CancellationToken cancel = default);
 
-    /// <summary>All events of one case in order; empty when there is no such case.</summary>
-    /// <exception cref="CaseFileException">The case cannot be read.</exception>
+    /// <summary>All events of one case in order, with their chain of hashes checked; empty when there is no such
+    /// case.</summary>
+    /// <exception cref="CaseFileException">The case cannot be read, or was altered outside this
+    /// program.</exception>
     Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default);
 
     /// <summary>The cases last added to, newest first; those in which nothing was said yet are left out.</summary>
@@ -27,4 +30,24 @@ public interface ICaseStore : IAsyncDisposable
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is below 1.</exception>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default);
+
+    /// <summary>One case as it is kept, not checked.</summary>
+    /// <exception cref="CaseFileException">The case cannot be read.</exception>
+    Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default);
+
+    /// <summary>The names of all cases, in ordinal order.</summary>
+    /// <exception cref="CaseFileException">The cases cannot be read.</exception>
+    Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default);
+
+    /// <summary>Takes a whole case over from elsewhere, row for row.</summary>
+    /// <returns>False, and nothing is changed, when a case of this name is here already.</returns>
+    /// <exception cref="CaseFileException">The rows are not a sound log of this case, or could not be
+    /// saved.</exception>
+    Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default);
+
+    /// <summary>Removes people's own words from a case for good: what they said, typed and were called. Readings,
+    /// results and the chain of hashes stay.</summary>
+    /// <returns>How many entries lost words; 0 also when there is no such case.</returns>
+    /// <exception cref="CaseFileException">The words could not be removed.</exception>
+    Task<int> BlankAsync(string caseId, CancellationToken cancel = default);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Cases.Log;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases;
@@ -10,7 +11,12 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
     private readonly Dictionary<string, Kept> cases = new(StringComparer.Ordinal);
     private long appends;
 
-    private sealed record Kept(ImmutableArray<StoredEvent> Log, string? Title, long Order);
+    private sealed record Kept(ImmutableArray<LogRow> Rows, string? Title, long Order)
+    {
+        public static Kept None { get; } = new([], null, 0);
+
+        public string LastHash => Rows.IsEmpty ? Chain.Beginning : Rows[^1].Hash;
+    }
 
     public Task<AppendResult> AppendAsync(
         string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
@@ -20,9 +26,16 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         lock (gate) return Task.FromResult(Append(caseId, expectedSequence, turnId, events));
     }
 
-    public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default)
+    public async Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
+        (await ReadRowsAsync(caseId, cancel)).Open(caseId);
+
+    public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default)
     {
-        lock (gate) return Task.FromResult(Find(caseId).Log);
+        lock (gate)
+        {
+            var rows = Find(caseId).Rows;
+            return Task.FromResult(new KeptLog(rows, rows.Length));
+        }
     }
 
     public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
@@ -32,8 +45,32 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         {
             return Task.FromResult(
                 cases.Where(c => c.Value.Title is not null).OrderByDescending(c => c.Value.Order).Take(limit)
-                .Select(c => new CaseLine(c.Key, c.Value.Title!, c.Value.Log[0].At, c.Value.Log[^1].At))
+                .Select(c => new CaseLine(c.Key, c.Value.Title!, c.Value.Rows[0].At, c.Value.Rows[^1].At))
                 .ToImmutableArray());
+        }
+    }
+
+    public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default)
+    {
+        lock (gate) return Task.FromResult(cases.Keys.Order(StringComparer.Ordinal).ToImmutableArray());
+    }
+
+    public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default)
+    {
+        string? title = CaseTitle.OfAll(new KeptLog(rows, rows.Length).Open(caseId));
+        lock (gate) return Task.FromResult(cases.TryAdd(caseId, new Kept(rows, title, ++appends)));
+    }
+
+    public Task<int> BlankAsync(string caseId, CancellationToken cancel = default)
+    {
+        lock (gate)
+        {
+            var kept = Find(caseId);
+            if (kept.Rows.IsEmpty) return Task.FromResult(0);
+            int blanked = kept.Rows.Count(row => row.Aside is not null);
+            string? title = kept.Title is null ? null : Veil.Removed;
+            cases[caseId] = kept with { Rows = [.. kept.Rows.Select(Veil.Blank)], Title = title };
+            return Task.FromResult(blanked);
         }
     }
 
@@ -42,15 +79,16 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
     private AppendResult Append(string caseId, long expected, string turnId, ImmutableArray<CaseEvent> events)
     {
         var kept = Find(caseId);
-        var earlier = kept.Log.Where(e => e.TurnId == turnId).ToImmutableArray();
+        var log = Chain.Open(caseId, kept.Rows);
+        var earlier = log.Where(e => e.TurnId == turnId).ToImmutableArray();
         if (!earlier.IsEmpty) return new AppendResult.DuplicateTurn(earlier);
-        if (kept.Log.Length != expected) return new AppendResult.Conflict(kept.Log.Length);
+        if (log.Length != expected) return new AppendResult.Conflict(log.Length);
 
-        var at = StoreClock.Now(clock);
-        var added = events.Select((e, i) => new StoredEvent(expected + 1 + i, turnId, at, e)).ToImmutableArray();
-        cases[caseId] = new Kept(kept.Log.AddRange(added), kept.Title ?? CaseTitle.Of(events), ++appends);
-        return new AppendResult.Appended(added);
+        var added = Chain.Seal(
+            caseId, expected, kept.LastHash, turnId, StoreClock.Now(clock), [.. events.Select(Veil.Draw)]);
+        cases[caseId] = new Kept(kept.Rows.AddRange(added), kept.Title ?? CaseTitle.Of(events), ++appends);
+        return new AppendResult.Appended(StoredEvent.Of(added, events));
     }
 
-    private Kept Find(string caseId) => cases.GetValueOrDefault(caseId) ?? new Kept([], null, 0);
+    private Kept Find(string caseId) => cases.GetValueOrDefault(caseId) ?? Kept.None;
 }

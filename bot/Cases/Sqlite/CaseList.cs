@@ -22,6 +22,17 @@ internal static class CaseList
         return cases.ToImmutable();
     }
 
+    /// <summary>The names of all cases, in ordinal order.</summary>
+    public static ImmutableArray<string> Names(SqliteConnection connection)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT DISTINCT case_id FROM event ORDER BY case_id";
+        using var rows = command.ExecuteReader();
+        var names = ImmutableArray.CreateBuilder<string>();
+        while (rows.Read()) names.Add(rows.GetString(0));
+        return names.ToImmutable();
+    }
+
     private static DateTimeOffset Time(SqliteDataReader row, int column) =>
         DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));
 }

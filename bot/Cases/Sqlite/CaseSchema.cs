@@ -3,27 +3,16 @@ using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
 
-/// <summary>The tables of a case file.</summary>
+/// <summary>The tables of a case file, brought to the present version step by step.</summary>
 internal static class CaseSchema
 {
+    // A step that was ever shipped is never changed; what comes later is a new step.
+    private static readonly Action<SqliteConnection>[] Steps = [FirstTables.Make, ChainedLog.Make];
+
     /// <summary>The version this program writes. A file of a later one is left alone.</summary>
-    public const int Version = 1;
+    public static int Version => Steps.Length;
 
-    private const string Tables = """
-        CREATE TABLE schema_version (version INTEGER NOT NULL);
-        CREATE TABLE job (
-            id TEXT PRIMARY KEY, title TEXT, opened_at INTEGER NOT NULL, last_at INTEGER NOT NULL, last_event INTEGER NOT NULL);
-        CREATE INDEX job_by_last_event ON job (last_event DESC);
-        CREATE TABLE turn (
-            case_id TEXT NOT NULL, turn_id TEXT NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL,
-            UNIQUE (case_id, turn_id));
-        CREATE TABLE event (
-            number INTEGER PRIMARY KEY, case_id TEXT NOT NULL, sequence INTEGER NOT NULL,
-            turn_id TEXT NOT NULL, at INTEGER NOT NULL, body TEXT NOT NULL,
-            UNIQUE (case_id, sequence));
-        """;
-
-    /// <summary>Makes the tables in an empty file; does nothing to a file that has them.</summary>
+    /// <summary>Makes the tables in an empty file and brings an older one up to date; all of it or nothing.</summary>
     /// <exception cref="CaseFileException">The file was written by a later version of the program.</exception>
     public static void Ensure(SqliteConnection connection)
     {
@@ -35,11 +24,14 @@ internal static class CaseSchema
                 $"{connection.DataSource} has schema version {version}, this program knows {Version}: use a newer program, or another --data file");
         }
 
-        if (version == 0) Run(connection, Tables + $"INSERT INTO schema_version VALUES ({Version});");
+        for (int step = version; step < Version; step++) Steps[step](connection);
+        if (version < Version)
+            Run(connection, $"DELETE FROM schema_version; INSERT INTO schema_version VALUES ({Version});");
         transaction.Commit();
     }
 
-    private static int Read(SqliteConnection connection)
+    /// <summary>The version of a file; 0 when it has no tables of cases.</summary>
+    public static int Read(SqliteConnection connection)
     {
         bool any = Scalar(connection, "SELECT count(*) FROM sqlite_master WHERE name = 'schema_version'") > 0;
         return any ? Scalar(connection, "SELECT version FROM schema_version") : 0;

@@ -1,45 +1,56 @@
 using System.Collections.Immutable;
-using System.Text.Json;
-using DxAssistant.Conversation;
+using System.Globalization;
+using DxAssistant.Cases.Log;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
 
-/// <summary>Reads events back.</summary>
+/// <summary>Reads rows of a log back.</summary>
 internal static class LogReader
 {
-    /// <summary>The events of a case from one sequence number to another, both included.</summary>
-    /// <exception cref="CaseFileException">An entry is not an event this program knows.</exception>
-    public static ImmutableArray<StoredEvent> Read(
+    /// <summary>A whole case.</summary>
+    /// <exception cref="CaseFileException">A row has another form than this program gives it.</exception>
+    public static KeptLog Read(SqliteConnection connection, string caseId) =>
+        new(Rows(connection, caseId), Last(connection, caseId));
+
+    /// <summary>The rows of a case from one sequence number to another, both included.</summary>
+    /// <exception cref="CaseFileException">A row has another form than this program gives it.</exception>
+    public static ImmutableArray<LogRow> Rows(
         SqliteConnection connection, string caseId, long first = 1, long last = long.MaxValue)
     {
         using var command = connection.CreateCommand();
         command.CommandText =
-            "SELECT sequence, turn_id, at, body FROM event WHERE case_id = $case AND sequence BETWEEN $first AND $last ORDER BY sequence";
+            "SELECT sequence, turn_id, at, body, aside, hash FROM event WHERE case_id = $case AND sequence BETWEEN $first AND $last ORDER BY sequence";
         command.Parameters.AddWithValue("$case", caseId);
         command.Parameters.AddWithValue("$first", first);
         command.Parameters.AddWithValue("$last", last);
         using var rows = command.ExecuteReader();
-        var events = ImmutableArray.CreateBuilder<StoredEvent>();
-        while (rows.Read()) events.Add(Parse(rows, caseId));
-        return events.ToImmutable();
+        var log = ImmutableArray.CreateBuilder<LogRow>();
+        while (rows.Read()) log.Add(Row(rows, caseId));
+        return log.ToImmutable();
     }
 
-    private static StoredEvent Parse(SqliteDataReader row, string caseId)
+    private static long Last(SqliteConnection connection, string caseId)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT coalesce(max(last), 0) FROM turn WHERE case_id = $case";
+        command.Parameters.AddWithValue("$case", caseId);
+        return Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture);
+    }
+
+    private static LogRow Row(SqliteDataReader row, string caseId)
     {
         long sequence = row.GetInt64(0);
         try
         {
-            var entry = JsonSerializer.Deserialize(row.GetString(3), ConversationJson.Default.CaseEvent)
-                ?? throw new JsonException("the entry is null");
-            return new StoredEvent(
-                sequence, row.GetString(1), DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(2)), entry);
+            return new LogRow(
+                sequence, row.GetString(1), DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(2)),
+                row.GetString(3), row.IsDBNull(4) ? null : row.GetString(4), row.GetString(5));
         }
-        catch (Exception error) when (error is JsonException or NotSupportedException
-            or InvalidOperationException or InvalidCastException or ArgumentOutOfRangeException)
+        catch (Exception error) when (error is InvalidOperationException or InvalidCastException
+            or ArgumentOutOfRangeException)
         {
-            throw new CaseFileException(
-                $"entry {sequence} of case {caseId} cannot be read: use the program that wrote it", error);
+            throw Chain.Altered(caseId, sequence, error.Message);
         }
     }
 }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using System.Threading.Channels;
-using DxAssistant.Conversation;
+using DxAssistant.Cases.Log;
 using DxAssistant.Conversation.Events;
 using Microsoft.Data.Sqlite;
 
@@ -21,12 +20,14 @@ public sealed class SqliteCaseStore : ICaseStore
     private readonly TurnWriter writer;
     private readonly TimeProvider clock;
     private readonly string readerSource;
+    private readonly string writerSource;
     private readonly Task writing;
 
-    private SqliteCaseStore(SqliteConnection connection, string readerSource, TimeProvider clock)
+    private SqliteCaseStore(SqliteConnection connection, string file, TimeProvider clock)
     {
         this.connection = connection;
-        this.readerSource = readerSource;
+        readerSource = Source(file, SqliteOpenMode.ReadOnly, pooling: true);
+        writerSource = Source(file, SqliteOpenMode.ReadWrite, pooling: false);
         this.clock = clock;
         writer = new TurnWriter(connection);
         writing = Task.Run(WriteAllAsync);
@@ -44,7 +45,7 @@ public sealed class SqliteCaseStore : ICaseStore
             connection.Open();
             CaseSchema.Run(connection, "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
             CaseSchema.Ensure(connection);
-            return new SqliteCaseStore(connection, Source(file, SqliteOpenMode.ReadOnly, pooling: true), clock);
+            return new SqliteCaseStore(connection, file, clock);
         }
         catch (Exception error) when (
             error is SqliteException or IOException or UnauthorizedAccessException or CaseFileException)
@@ -61,9 +62,7 @@ public sealed class SqliteCaseStore : ICaseStore
         CancellationToken cancel = default)
     {
         AppendRequest.Check(caseId, expectedSequence, turnId, events);
-        var bodies = events.Select(e => JsonSerializer.Serialize(e, ConversationJson.Default.CaseEvent))
-            .ToImmutableArray();
-        var request = new AppendRequest(caseId, expectedSequence, turnId, events, bodies);
+        var request = new AppendRequest(caseId, expectedSequence, turnId, events, [.. events.Select(Veil.Draw)]);
         await waiting.Writer.WriteAsync(request, cancel);
 
         // Not given up on cancel: it may be written all the same, and the caller must hear so.
@@ -71,7 +70,19 @@ public sealed class SqliteCaseStore : ICaseStore
     }
 
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => LogReader.Read(reader, caseId)).Open(caseId));
+
+    public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
+
+    public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
+        Task.FromResult(Read(CaseList.Names));
+
+    public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default) =>
+        Task.FromResult(Change(wholeCase => wholeCase.TakeOver(caseId, rows)));
+
+    public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) =>
+        Task.FromResult(Change(wholeCase => wholeCase.Blank(caseId)));
 
     public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
     {
@@ -117,6 +128,20 @@ public sealed class SqliteCaseStore : ICaseStore
         catch (SqliteException error)
         {
             throw new CaseFileException($"the file of cases cannot be read: {error.Message}", error);
+        }
+    }
+
+    private T Change<T>(Func<WholeCase, T> change)
+    {
+        try
+        {
+            using var own = new SqliteConnection(writerSource);
+            own.Open();
+            return WholeCase.Change(own, change);
+        }
+        catch (SqliteException error)
+        {
+            throw new CaseFileException($"the file of cases cannot be changed: {error.Message}", error);
         }
     }
 

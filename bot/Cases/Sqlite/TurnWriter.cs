@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using DxAssistant.Cases.Log;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
@@ -9,7 +9,7 @@ internal sealed class TurnWriter : IDisposable
 {
     private readonly SqliteConnection connection;
     private readonly PreparedCommand findTurn;
-    private readonly PreparedCommand lastSequence;
+    private readonly PreparedCommand lastEntry;
     private readonly PreparedCommand addEvent;
     private readonly PreparedCommand addTurn;
     private readonly PreparedCommand addJob;
@@ -19,10 +19,11 @@ internal sealed class TurnWriter : IDisposable
         this.connection = connection;
         findTurn = new(
             connection, "SELECT first, last FROM turn WHERE case_id = $case AND turn_id = $turn", "$case", "$turn");
-        lastSequence = new(connection, "SELECT coalesce(max(sequence), 0) FROM event WHERE case_id = $case", "$case");
+        lastEntry = new(connection,
+            "SELECT sequence, hash FROM event WHERE case_id = $case ORDER BY sequence DESC LIMIT 1", "$case");
         addEvent = new(connection,
-            "INSERT INTO event (case_id, sequence, turn_id, at, body) VALUES ($case, $sequence, $turn, $at, $body)",
-            "$case", "$sequence", "$turn", "$at", "$body");
+            "INSERT INTO event (case_id, sequence, turn_id, at, body, aside, hash) VALUES ($case, $sequence, $turn, $at, $body, $aside, $hash)",
+            "$case", "$sequence", "$turn", "$at", "$body", "$aside", "$hash");
         addTurn = new(
             connection, "INSERT INTO turn VALUES ($case, $turn, $first, $last)", "$case", "$turn", "$first", "$last");
         addJob = new(connection, """
@@ -35,21 +36,34 @@ internal sealed class TurnWriter : IDisposable
     public AppendResult Write(AppendRequest request, DateTimeOffset at)
     {
         if (FindTurn(request) is { } earlier) return new AppendResult.DuplicateTurn(earlier);
-        long last = Convert.ToInt64(lastSequence.Scalar(request.CaseId), CultureInfo.InvariantCulture);
+        var (last, hash) = LastEntry(request.CaseId);
         if (last != request.ExpectedSequence) return new AppendResult.Conflict(last);
 
-        var added = ImmutableArray.CreateBuilder<StoredEvent>(request.Events.Length);
-        long milliseconds = at.ToUnixTimeMilliseconds();
-        addTurn.Run(request.CaseId, request.TurnId, last + 1, last + request.Events.Length);
-        for (int i = 0; i < request.Events.Length; i++)
+        var rows = Chain.Seal(request.CaseId, last, hash, request.TurnId, at, request.Entries);
+        Add(request.CaseId, rows, CaseTitle.Of(request.Events));
+        return new AppendResult.Appended(StoredEvent.Of(rows, request.Events));
+    }
+
+    /// <summary>Adds the rows of one turn as they are. Durable only once the caller commits.</summary>
+    /// <param name="title">The title the case gets if it has none yet.</param>
+    public void Add(string caseId, ImmutableArray<LogRow> rows, string? title)
+    {
+        addTurn.Run(caseId, rows[0].TurnId, rows[0].Sequence, rows[^1].Sequence);
+        foreach (var row in rows)
         {
-            addEvent.Run(request.CaseId, last + 1 + i, request.TurnId, milliseconds, request.Bodies[i]);
-            added.Add(new StoredEvent(last + 1 + i, request.TurnId, at, request.Events[i]));
+            addEvent.Run(caseId, row.Sequence, row.TurnId, Time(row), row.Body, row.Aside, row.Hash);
         }
 
         // Last, because it stores the number of the event just added: the order of the list.
-        addJob.Run(request.CaseId, CaseTitle.Of(request.Events), milliseconds);
-        return new AppendResult.Appended(added.MoveToImmutable());
+        addJob.Run(caseId, title, Time(rows[^1]));
+    }
+
+    private static long Time(LogRow row) => row.At.ToUnixTimeMilliseconds();
+
+    private (long Sequence, string Hash) LastEntry(string caseId)
+    {
+        using var found = lastEntry.Read(caseId);
+        return found.Read() ? (found.GetInt64(0), found.GetString(1)) : (0, Chain.Beginning);
     }
 
     private ImmutableArray<StoredEvent>? FindTurn(AppendRequest request)
@@ -61,13 +75,13 @@ internal sealed class TurnWriter : IDisposable
             (first, last) = (found.GetInt64(0), found.GetInt64(1));
         }
 
-        return LogReader.Read(connection, request.CaseId, first, last);
+        return LogReader.Read(connection, request.CaseId).Open(request.CaseId)[(int)(first - 1)..(int)last];
     }
 
     public void Dispose()
     {
         findTurn.Dispose();
-        lastSequence.Dispose();
+        lastEntry.Dispose();
         addEvent.Dispose();
         addTurn.Dispose();
         addJob.Dispose();

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using DxAssistant.Cases;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Serving;
 
@@ -20,9 +19,11 @@ internal sealed class TalkCommand(Streams streams)
     private readonly Option<string?> data = CommonOptions.Data(
         "cases.db in your own program folder; with --json cases are not kept");
 
+    private readonly Option<string?> store = StoreOption.Make();
+
     public Command Make()
     {
-        var talk = new Command("talk", "Walk through one case in the terminal.") { json, caseName, content, data };
+        var talk = new Command("talk", "Walk through one case in the terminal.") { json, caseName, content, data, store };
         talk.SetAction((call, cancel) => RunAsync(call, cancel));
         return talk;
     }
@@ -35,8 +36,8 @@ internal sealed class TalkCommand(Streams streams)
         {
             try
             {
-                await using var store = OpenStore(call);
-                return await TalkAsync(call, store, live.Current, cancel);
+                await using var cases = await OpenStoreAsync(call, cancel);
+                return await TalkAsync(call, cases, live.Current, cancel);
             }
             catch (CaseFileException error)
             {
@@ -45,13 +46,14 @@ internal sealed class TalkCommand(Streams streams)
         }
     }
 
-    private ICaseStore OpenStore(ParseResult call) => call.GetValue(json) && call.GetValue(data) is null
-        ? new MemoryCaseStore(TimeProvider.System)
-        : SqliteCaseStore.Open(call.GetValue(data) ?? CaseFile.Default, TimeProvider.System);
+    private async Task<ICaseStore> OpenStoreAsync(ParseResult call, CancellationToken cancel) =>
+        call.GetValue(json) && call.GetValue(data) is null && call.GetValue(store) is null
+            ? new MemoryCaseStore(TimeProvider.System)
+            : await CasePlace.Of(call.GetValue(store), call.GetValue(data)).OpenAsync(TimeProvider.System, cancel);
 
-    private async Task<int> TalkAsync(ParseResult call, ICaseStore store, InUse inUse, CancellationToken cancel)
+    private async Task<int> TalkAsync(ParseResult call, ICaseStore cases, InUse inUse, CancellationToken cancel)
     {
-        var desk = new CaseDesk(store, () => inUse.Responder);
+        var desk = new CaseDesk(cases, () => inUse.Responder);
         var line = new CaseConversation(
             new LocalChatAdapter(new AssistantBot(desk)), call.GetValue(caseName) ?? CaseId.New());
         if (call.GetValue(caseName) is { } name && (await desk.ReadAsync(name, cancel)).IsEmpty)

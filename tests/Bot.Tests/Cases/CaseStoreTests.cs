@@ -13,20 +13,18 @@ public abstract class CaseStoreTests : IAsyncLifetime
     private readonly SetClock clock = new(Noon);
     private ICaseStore store = null!;
 
-    protected abstract ICaseStore Make(TimeProvider clock);
+    protected ICaseStore Store => store;
 
-    public Task InitializeAsync()
-    {
-        store = Make(clock);
-        return Task.CompletedTask;
-    }
+    protected abstract Task<ICaseStore> MakeAsync(TimeProvider clock);
+
+    public async Task InitializeAsync() => store = await MakeAsync(clock);
 
     public async Task DisposeAsync() => await store.DisposeAsync();
 
-    [Fact]
+    [StoreFact]
     public async Task ReadAsync_UnknownCase_IsEmpty() => Assert.Empty(await store.ReadAsync("none"));
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_FirstTurn_NumbersFromOneAndStampsTheTime()
     {
         var result = await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
@@ -37,7 +35,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal<StoredEvent>(appended.Events, await store.ReadAsync("a"));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_SecondTurn_GoesOnCounting()
     {
         await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
@@ -51,7 +49,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal("t2", log[2].TurnId);
     }
 
-    [Theory]
+    [StoreTheory]
     [InlineData(0)]
     [InlineData(1)]
     [InlineData(3)]
@@ -65,7 +63,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal(2, (await store.ReadAsync("a")).Length);
     }
 
-    [Theory]
+    [StoreTheory]
     [InlineData(0)]
     [InlineData(2)]
     public async Task AppendAsync_TurnThatIsThere_GivesTheStoredEvents(long expected)
@@ -79,7 +77,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal<CaseEvent>(Events("b4", "b5"), duplicate.Events.Select(e => e.Event));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_SameTurnIdInAnotherCase_IsAnotherTurn()
     {
         await store.AppendAsync("a", 0, "t1", Events("b4"));
@@ -87,7 +85,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.IsType<AppendResult.Appended>(await store.AppendAsync("b", 0, "t1", Events("b5")));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_ManyAtOnce_ExactlyOneTurnTakesEachPlace()
     {
         var attempts = Enumerable.Range(0, 200).Select(i => store.AppendAsync("a", 0, $"t{i}", Events($"code {i}")));
@@ -98,7 +96,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Single(await store.ReadAsync("a"));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_ManyCasesAtOnce_AllAreThere()
     {
         var attempts = Enumerable.Range(0, 300).Select(i => store.AppendAsync($"case{i}", 0, "t", Events($"code {i}")));
@@ -112,7 +110,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         }
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_TextOfAnyKind_ReadsBackTheSame()
     {
         const string text = "'; DROP TABLE event; -- \u0000 \"quoted\" \n Ω → 🔧 \u202e end";
@@ -122,7 +120,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal(said, (await store.ReadAsync("a"))[0].Event);
     }
 
-    [Fact]
+    [StoreFact]
     public async Task ListAsync_SeveralCases_NewestFirstWithTitlesAndNoneWithoutWords()
     {
         await store.AppendAsync("a", 0, "t1", [new Opened("v1")]);
@@ -139,7 +137,7 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal("a", Assert.Single(await store.ListAsync(1)).Id);
     }
 
-    [Fact]
+    [StoreFact]
     public async Task ListAsync_TwoTitles_KeepsTheFirst()
     {
         await store.AppendAsync("a", 0, "t1", Events("b4"));
@@ -148,24 +146,99 @@ public abstract class CaseStoreTests : IAsyncLifetime
         Assert.Equal("b4", Assert.Single(await store.ListAsync(5)).Title);
     }
 
-    [Fact]
+    [StoreFact]
     public async Task ListAsync_LimitBelowOne_Throws() =>
         await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.ListAsync(0));
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_NoEvent_Throws() =>
         await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("a", 0, "t", []));
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_EmptyId_Throws()
     {
         await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("", 0, "t", Events("b4")));
         await Assert.ThrowsAsync<ArgumentException>(() => store.AppendAsync("a", 0, "", Events("b4")));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task AppendAsync_SequenceBelowZero_Throws() =>
         await Assert.ThrowsAsync<ArgumentOutOfRangeException>(() => store.AppendAsync("a", -1, "t", Events("b4")));
+
+    [StoreFact]
+    public async Task AppendAsync_TwoTurns_HashesDependOnAllBefore()
+    {
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        await store.AppendAsync("b", 0, "t1", Events("b4", "b6"));
+
+        var (one, other) = (await store.ReadAsync("a"), await store.ReadAsync("b"));
+
+        Assert.All(one, e => Assert.Matches("^[0-9a-f]{64}$", e.Hash));
+        Assert.Equal(4, one.Concat(other).Select(e => e.Hash).Distinct().Count());
+    }
+
+    [StoreFact]
+    public async Task BlankAsync_OwnWords_AreGoneAndTheChainStillHolds()
+    {
+        var readings = new ReadingsGiven("plug", [new GivenReading("R", "number", 2100, "kΩ", "2.1k")]);
+        await store.AppendAsync("a", 0, "t1", [Words("Ann Ottery of 5 Mill Lane calls, fan dead"), readings]);
+        string hash = (await store.ReadAsync("a"))[^1].Hash;
+
+        Assert.Equal(1, await store.BlankAsync("a"));
+        Assert.Equal(0, await store.BlankAsync("nobody"));
+
+        var log = await store.ReadAsync("a");
+        Assert.Equal(Words("[removed]"), log[0].Event);
+        Assert.Equal("2.1k", ((ReadingsGiven)log[1].Event).Readings[0].Words);
+        Assert.Equal(hash, log[^1].Hash);
+        Assert.Equal("[removed]", Assert.Single(await store.ListAsync(5)).Title);
+        Assert.DoesNotContain("Ottery", string.Concat((await store.ReadRowsAsync("a")).Rows), StringComparison.Ordinal);
+        Assert.IsType<AppendResult.Appended>(await store.AppendAsync("a", 2, "t2", Events("b4")));
+    }
+
+    [StoreFact]
+    public async Task ReadRowsAsync_OwnWords_StandBesideTheHashedText()
+    {
+        await store.AppendAsync("a", 0, "t1", [Words("Ann Ottery calls")]);
+
+        var row = Assert.Single((await store.ReadRowsAsync("a")).Rows);
+
+        Assert.DoesNotContain("Ottery", row.Body, StringComparison.Ordinal);
+        Assert.Contains("Ottery", row.Aside, StringComparison.Ordinal);
+    }
+
+    [StoreFact]
+    public async Task TakeOverAsync_RowsOfAnotherStore_AreTheSameCase()
+    {
+        await using var elsewhere = new MemoryCaseStore(clock);
+        await elsewhere.AppendAsync("a", 0, "t1", [Words("fan dead")]);
+        await elsewhere.AppendAsync("a", 1, "t2", Events("b4", "b5"));
+        var rows = (await elsewhere.ReadRowsAsync("a")).Rows;
+
+        Assert.True(await store.TakeOverAsync("a", rows));
+        Assert.False(await store.TakeOverAsync("a", rows));
+
+        Assert.Equal<StoredEvent>(await elsewhere.ReadAsync("a"), await store.ReadAsync("a"));
+        Assert.Equal("fan dead", Assert.Single(await store.ListAsync(5)).Title);
+        Assert.IsType<AppendResult.DuplicateTurn>(await store.AppendAsync("a", 3, "t2", Events("b6")));
+        Assert.Equal<string>(["a"], await store.NamesAsync());
+    }
+
+    [StoreFact]
+    public async Task TakeOverAsync_AlteredRows_AreRefused()
+    {
+        await using var elsewhere = new MemoryCaseStore(clock);
+        await elsewhere.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        var rows = (await elsewhere.ReadRowsAsync("a")).Rows;
+
+        await Assert.ThrowsAsync<CaseFileException>(() => store.TakeOverAsync("other", rows));
+        await Assert.ThrowsAsync<CaseFileException>(
+            () => store.TakeOverAsync("a", rows.SetItem(0, rows[0] with { At = Noon.AddDays(1) })));
+
+        Assert.Empty(await store.NamesAsync());
+    }
+
+    protected static Said Words(string text) => new("t", "technician", new MessageBody.Words(text));
 
     protected static ImmutableArray<CaseEvent> Events(params string[] codes) =>
         [.. codes.Select(code => new CodeReported(code, code))];

@@ -1,6 +1,5 @@
 using System.Globalization;
 using DxAssistant.Cases;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Bot.Tests.Cases;
@@ -9,17 +8,21 @@ namespace DxAssistant.Bot.Tests.Cases;
 /// killed.</summary>
 internal static class Child
 {
-    /// <param name="arguments">The file of cases, and the number of turns under way at a time.</param>
+    /// <param name="arguments">The file of cases or how to reach the database, and the number of turns under way at a time.</param>
     public static async Task<int> Main(string[] arguments)
     {
         if (arguments.Length != 2) return 2;
-        await using var store = SqliteCaseStore.Open(arguments[0], TimeProvider.System);
+        await using var store = await PlaceOf(arguments[0]).OpenAsync(TimeProvider.System);
         int workers = int.Parse(arguments[1], CultureInfo.InvariantCulture);
         await Task.WhenAll(Enumerable.Range(0, workers).Select(worker => AppendForeverAsync(store, worker)));
         return 0;
     }
 
-    private static async Task AppendForeverAsync(SqliteCaseStore store, int worker)
+    /// <summary>The place a test names.</summary>
+    public static CasePlace PlaceOf(string place) => place.StartsWith("Host=", StringComparison.Ordinal)
+        ? CasePlace.Of(place, null) : CasePlace.Of(null, place);
+
+    private static async Task AppendForeverAsync(ICaseStore store, int worker)
     {
         for (int turn = 0; ; turn++)
         {

@@ -4,5 +4,6 @@ namespace DxAssistant.Bot.Tests.Cases;
 
 public sealed class MemoryCaseStoreTests : CaseStoreTests
 {
-    protected override ICaseStore Make(TimeProvider clock) => new MemoryCaseStore(clock);
+    protected override Task<ICaseStore> MakeAsync(TimeProvider clock) =>
+        Task.FromResult<ICaseStore>(new MemoryCaseStore(clock));
 }

@@ -1,14 +1,23 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Sqlite;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Bot.Tests.Cases;
 
-public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
+public sealed class SqliteCaseStoreTests : LastingCaseStoreTests, IDisposable
 {
     private readonly TemporaryFolder folder = new();
 
-    protected override ICaseStore Make(TimeProvider clock) => SqliteCaseStore.Open(folder.File("cases.db"), clock);
+    protected override Task<ICaseStore> MakeAsync(TimeProvider clock) =>
+        Task.FromResult<ICaseStore>(SqliteCaseStore.Open(folder.File("cases.db"), clock));
+
+    protected override Task AlterAsync(string sql)
+    {
+        Run(folder.File("cases.db"), sql);
+        return Task.CompletedTask;
+    }
 
     public void Dispose() => folder.Dispose();
 
@@ -96,7 +105,7 @@ public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
         string file = folder.File("broken.db");
         await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
         await store.AppendAsync("a", 0, "t", Events("b4"));
-        Run(file, "DROP TABLE turn");
+        Run(file, "DROP TABLE job");
 
         await Assert.ThrowsAsync<CaseFileException>(() => store.AppendAsync("a", 1, "t2", Events("b5")));
 
@@ -147,6 +156,44 @@ public sealed class SqliteCaseStoreTests : CaseStoreTests, IDisposable
         await Assert.ThrowsAsync<CaseFileException>(() => retry);
         Assert.All(await Task.WhenAll([first, .. sound]), end => Assert.IsType<AppendResult.Appended>(end));
     }
+
+    [Fact]
+    public async Task Open_FileOfTheFirstVersion_KeepsItsCasesAndSealsThem()
+    {
+        string file = folder.File("old.db");
+        Run(file, FirstVersion);
+
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        var log = await store.ReadAsync("a");
+
+        Assert.Equal(new Said("t", "technician", new MessageBody.Words("fan dead")), log[0].Event);
+        Assert.Equal(64, log[1].Hash.Length);
+        Assert.Equal(2, await store.BlankAsync("a"));
+        Assert.IsType<AppendResult.Appended>(await store.AppendAsync("a", 2, "t2", Events("b5")));
+        Assert.Equal(3, (await store.ReadAsync("a")).Length);
+    }
+
+    // As the first version of the program wrote it.
+    private const string FirstVersion = """
+        CREATE TABLE schema_version (version INTEGER NOT NULL);
+        CREATE TABLE job (
+            id TEXT PRIMARY KEY, title TEXT, opened_at INTEGER NOT NULL, last_at INTEGER NOT NULL, last_event INTEGER NOT NULL);
+        CREATE INDEX job_by_last_event ON job (last_event DESC);
+        CREATE TABLE turn (
+            case_id TEXT NOT NULL, turn_id TEXT NOT NULL, first INTEGER NOT NULL, last INTEGER NOT NULL,
+            UNIQUE (case_id, turn_id));
+        CREATE TABLE event (
+            number INTEGER PRIMARY KEY, case_id TEXT NOT NULL, sequence INTEGER NOT NULL,
+            turn_id TEXT NOT NULL, at INTEGER NOT NULL, body TEXT NOT NULL,
+            UNIQUE (case_id, sequence));
+        INSERT INTO schema_version VALUES (1);
+        INSERT INTO job VALUES ('a', 'fan dead', 1000, 1000, 2);
+        INSERT INTO turn VALUES ('a', 't', 1, 2);
+        INSERT INTO event VALUES (1, 'a', 1, 't', 1000,
+            '{"event":"said","turnId":"t","by":"technician","body":{"form":"words","text":"fan dead"}}');
+        INSERT INTO event VALUES (2, 'a', 2, 't', 1000,
+            '{"event":"symptom-reported","symptom":"fan","confidence":1,"words":"fan dead","comesAndGoes":false}');
+        """;
 
     private static void Run(string file, string sql)
     {

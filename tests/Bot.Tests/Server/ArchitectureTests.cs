@@ -33,6 +33,7 @@ public sealed class ArchitectureTests
     [InlineData("Microsoft.AspNetCore", "DxAssistant.Server")]
     [InlineData("Microsoft.Bot", "DxAssistant.Server")]
     [InlineData("Microsoft.Data.Sqlite", "DxAssistant.Cases")]
+    [InlineData("Npgsql", "DxAssistant.Cases")]
     public void References_Library_OnlyWhereItBelongs(string library, string home)
     {
         var users = new[] { Graph, Knowledge, Conversation, Cases, Server }

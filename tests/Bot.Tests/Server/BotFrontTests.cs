@@ -187,7 +187,7 @@ public sealed class BotFrontTests
             $$$"""{"channelId":"{{{channel}}}","conversation":{"id":"{{{id}}}"}}"""));
 
         Assert.Equal(HttpStatusCode.Forbidden, status);
-        Assert.Equal<StoredEvent>(before, await server.Store.ReadAsync(id));
+        Assert.Equal(before.Select(e => e.Hash), (await server.Store.ReadAsync(id)).Select(e => e.Hash));
     }
 
     /// <summary>A usual message with some parts put in place of its own.</summary>

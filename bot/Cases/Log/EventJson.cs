@@ -1,0 +1,17 @@
+using System.Text.Json;
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Events;
+
+namespace DxAssistant.Cases.Log;
+
+/// <summary>Events to JSON and back.</summary>
+internal static class EventJson
+{
+    public static string Write(CaseEvent happened) =>
+        JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent);
+
+    /// <exception cref="JsonException">That is not an event this program knows.</exception>
+    public static CaseEvent Read(string json) =>
+        JsonSerializer.Deserialize(json, ConversationJson.Default.CaseEvent)
+            ?? throw new JsonException("the entry is null");
+}

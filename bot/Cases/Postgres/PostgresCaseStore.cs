@@ -1,0 +1,165 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases.Log;
+using DxAssistant.Conversation.Events;
+using Npgsql;
+
+namespace DxAssistant.Cases.Postgres;
+
+/// <summary>Cases in a PostgreSQL database, which several servers may share.</summary>
+/// <remarks>A turn is worked out from the end of the log and put there with ON CONFLICT DO NOTHING: when no row came
+/// in, another turn was first.</remarks>
+public sealed class PostgresCaseStore : ICaseStore
+{
+    // Each attempt fails only because another turn of the same case was stored meanwhile.
+    private const int MostAttempts = 100;
+
+    // A server of the usual size takes 100 connections in all, and there may be several of us.
+    private const int MostConnections = 30;
+
+    private readonly NpgsqlDataSource source;
+    private readonly TimeProvider clock;
+
+    private PostgresCaseStore(NpgsqlDataSource source, TimeProvider clock) => (this.source, this.clock) = (source, clock);
+
+    /// <summary>Opens a database of cases; makes the tables when they are not there.</summary>
+    /// <param name="connection">In the form <c>Host=…;Username=…;Database=…</c>.</param>
+    /// <exception cref="CaseFileException">The database cannot be used.</exception>
+    public static async Task<PostgresCaseStore> OpenAsync(
+        string connection, TimeProvider clock, CancellationToken cancel = default)
+    {
+        NpgsqlDataSource? source = null;
+        try
+        {
+            source = NpgsqlDataSource.Create(Bounded(connection));
+            await PostgresSchema.EnsureAsync(source, cancel);
+            return new PostgresCaseStore(source, clock);
+        }
+        catch (Exception error) when (error is NpgsqlException or ArgumentException or CaseFileException)
+        {
+            if (source is not null) await source.DisposeAsync();
+            throw error as CaseFileException ?? new CaseFileException(
+                $"the database cannot be used for cases ({error.Message}): give --store as \"Host=…;Username=…;Database=…\", the password in PGPASSWORD",
+                error);
+        }
+    }
+
+    /// <inheritdoc/>
+    public async Task<AppendResult> AppendAsync(
+        string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events,
+        CancellationToken cancel = default)
+    {
+        AppendRequest.Check(caseId, expectedSequence, turnId, events);
+        var request = new AppendRequest(caseId, expectedSequence, turnId, events, [.. events.Select(Veil.Draw)]);
+        for (int attempt = 0; attempt < MostAttempts; attempt++)
+        {
+            var end = await UseAsync(
+                "the turn could not be saved", (log, transaction) => TryAsync(request, log, transaction, cancel), cancel);
+            if (end is not null) return end;
+        }
+
+        throw new CaseFileException($"case {caseId} changed {MostAttempts} times while one turn was saved");
+    }
+
+    public async Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
+        (await ReadRowsAsync(caseId, cancel)).Open(caseId);
+
+    public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
+        UseAsync("the cases cannot be read", (log, _) => log.ReadAsync(caseId), cancel);
+
+    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        const string Newest =
+            "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $1";
+        return ReadEachAsync(
+            Newest, row => new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), [limit], cancel);
+    }
+
+    public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
+        ReadEachAsync("SELECT DISTINCT case_id FROM event ORDER BY case_id", row => row.GetString(0), [], cancel);
+
+    public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default)
+    {
+        var whole = new KeptLog(rows, rows.Length);
+        string? title = CaseTitle.OfAll(whole.Open(caseId));
+        return UseAsync("the case could not be saved", async (log, transaction) =>
+        {
+            foreach (var turn in whole.Turns())
+                if (!await log.AddAsync(caseId, turn, title)) return false;
+            await transaction.CommitAsync(CancellationToken.None);
+            return true;
+        }, cancel);
+    }
+
+    public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) =>
+        UseAsync("the words could not be removed", async (log, transaction) =>
+        {
+            var spoken = (await log.ReadAsync(caseId)).Rows.Where(row => row.Aside is not null).ToImmutableArray();
+            foreach (var row in spoken)
+            {
+                await log.RunAsync("UPDATE event SET aside = $1 WHERE case_id = $2 AND sequence = $3",
+                    Veil.Blank(row).Aside, caseId, row.Sequence);
+            }
+
+            await log.RunAsync("UPDATE job SET title = $1 WHERE id = $2 AND title IS NOT NULL", Veil.Removed, caseId);
+            await transaction.CommitAsync(CancellationToken.None);
+            return spoken.Length;
+        }, cancel);
+
+    public ValueTask DisposeAsync() => source.DisposeAsync();
+
+    private static NpgsqlConnectionStringBuilder Bounded(string connection)
+    {
+        var parts = new NpgsqlConnectionStringBuilder(connection);
+        if (parts.MaxPoolSize == new NpgsqlConnectionStringBuilder().MaxPoolSize) parts.MaxPoolSize = MostConnections;
+        return parts;
+    }
+
+    private async Task<AppendResult?> TryAsync(
+        AppendRequest request, PostgresLog log, NpgsqlTransaction transaction, CancellationToken cancel)
+    {
+        string caseId = request.CaseId;
+        if (await log.FindTurnAsync(caseId, request.TurnId) is { } place)
+            return new AppendResult.DuplicateTurn((await log.ReadAsync(caseId)).Open(caseId)[(place.First - 1)..place.Last]);
+        var (last, hash) = await log.LastEntryAsync(caseId);
+        if (last != request.ExpectedSequence) return new AppendResult.Conflict(last);
+
+        var rows = Chain.Seal(caseId, last, hash, request.TurnId, StoreClock.Now(clock), request.Entries);
+        if (!await log.AddAsync(caseId, rows, CaseTitle.Of(request.Events))) return null;
+
+        // Not given up on cancel from here on: it may be written all the same, and the caller must hear so.
+        cancel.ThrowIfCancellationRequested();
+        await transaction.CommitAsync(CancellationToken.None);
+        return new AppendResult.Appended(StoredEvent.Of(rows, request.Events));
+    }
+
+    private Task<ImmutableArray<T>> ReadEachAsync<T>(
+        string sql, Func<NpgsqlDataReader, T> read, object?[] values, CancellationToken cancel) =>
+        UseAsync("the cases cannot be read", async (log, _) =>
+        {
+            await using var command = log.Command(sql, values);
+            await using var rows = await command.ExecuteReaderAsync(cancel);
+            var found = ImmutableArray.CreateBuilder<T>();
+            while (await rows.ReadAsync(cancel)) found.Add(read(rows));
+            return found.ToImmutable();
+        }, cancel);
+
+    private static DateTimeOffset Time(NpgsqlDataReader row, int column) =>
+        DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));
+
+    // A transaction that is not committed is rolled back when it is disposed.
+    private async Task<T> UseAsync<T>(
+        string failed, Func<PostgresLog, NpgsqlTransaction, Task<T>> use, CancellationToken cancel)
+    {
+        try
+        {
+            await using var connection = await source.OpenConnectionAsync(cancel);
+            await using var transaction = await connection.BeginTransactionAsync(cancel);
+            return await use(new PostgresLog(connection, cancel), transaction);
+        }
+        catch (NpgsqlException error)
+        {
+            throw new CaseFileException($"{failed}: {error.Message}", error);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using Npgsql;
+
+namespace DxAssistant.Cases.Postgres;
+
+/// <summary>The tables in PostgreSQL, brought to the present version step by step.</summary>
+internal static class PostgresSchema
+{
+    // Several servers may start at once; one of them makes the tables. The number is this program's own.
+    private const string OneAtATime = "SELECT pg_advisory_xact_lock(7305812)";
+
+    // Bodies are text, not jsonb: their bytes are hashed, and jsonb would write them anew.
+    private const string FirstTables = """
+        CREATE TABLE schema_version (version integer NOT NULL);
+        CREATE TABLE job (
+            id text PRIMARY KEY, title text, opened_at bigint NOT NULL, last_at bigint NOT NULL, last_event bigint NOT NULL);
+        CREATE INDEX job_by_last_event ON job (last_event DESC);
+        CREATE TABLE turn (
+            case_id text NOT NULL, turn_id text NOT NULL, first bigint NOT NULL, last bigint NOT NULL,
+            PRIMARY KEY (case_id, turn_id));
+        CREATE TABLE event (
+            number bigint GENERATED ALWAYS AS IDENTITY, case_id text COLLATE "C" NOT NULL, sequence bigint NOT NULL,
+            turn_id text NOT NULL, at bigint NOT NULL, body text NOT NULL, aside text, hash text NOT NULL,
+            PRIMARY KEY (case_id, sequence));
+        """;
+
+    // A step that was ever shipped is never changed; what comes later is a new step.
+    private static readonly string[] Steps = [FirstTables];
+
+    /// <summary>The version this program writes. A database of a later one is left alone.</summary>
+    public static int Version => Steps.Length;
+
+    /// <summary>Makes the tables and brings older ones up to date; all of it or nothing.</summary>
+    /// <exception cref="CaseFileException">The tables are of a later version of the program.</exception>
+    public static async Task EnsureAsync(NpgsqlDataSource source, CancellationToken cancel)
+    {
+        await using var connection = await source.OpenConnectionAsync(cancel);
+        await using var transaction = await connection.BeginTransactionAsync(cancel);
+        await RunAsync(connection, OneAtATime, cancel);
+        int version = await ReadAsync(connection, cancel);
+        if (version > Version)
+        {
+            throw new CaseFileException(
+                $"the database {connection.Database} has schema version {version}, this program knows {Version}: use a newer program, or another --store database");
+        }
+
+        foreach (string step in Steps.Skip(version)) await RunAsync(connection, step, cancel);
+        if (version < Version)
+            await RunAsync(connection, $"DELETE FROM schema_version; INSERT INTO schema_version VALUES ({Version})", cancel);
+        await transaction.CommitAsync(cancel);
+    }
+
+    private static async Task<int> ReadAsync(NpgsqlConnection connection, CancellationToken cancel)
+    {
+        await using var any = new NpgsqlCommand("SELECT to_regclass('schema_version') IS NOT NULL", connection);
+        if (!(bool)(await any.ExecuteScalarAsync(cancel))!) return 0;
+        await using var version = new NpgsqlCommand("SELECT version FROM schema_version", connection);
+        return (int)(await version.ExecuteScalarAsync(cancel) ?? 0);
+    }
+
+    private static async Task RunAsync(NpgsqlConnection connection, string sql, CancellationToken cancel)
+    {
+        await using var command = new NpgsqlCommand(sql, connection);
+        await command.ExecuteNonQueryAsync(cancel);
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases.Log;
+using Microsoft.Data.Sqlite;
+
+namespace DxAssistant.Cases.Sqlite;
+
+/// <summary>Changes that concern a whole case at once, each a transaction of its own.</summary>
+internal sealed class WholeCase(SqliteConnection connection)
+{
+    public static T Change<T>(SqliteConnection connection, Func<WholeCase, T> change)
+    {
+        CaseSchema.Run(connection, "PRAGMA synchronous = FULL; PRAGMA secure_delete = ON; BEGIN IMMEDIATE");
+        T done = change(new WholeCase(connection));
+        CaseSchema.Run(connection, "COMMIT");
+
+        // What was removed is not to linger in the journal.
+        CaseSchema.Run(connection, "PRAGMA wal_checkpoint(TRUNCATE)");
+        return done;
+    }
+
+    /// <summary>Adds a case from elsewhere; false when its name is taken.</summary>
+    public bool TakeOver(string caseId, ImmutableArray<LogRow> rows)
+    {
+        var log = new KeptLog(rows, rows.Length);
+        string? title = CaseTitle.OfAll(log.Open(caseId));
+        if (!LogReader.Rows(connection, caseId, last: 1).IsEmpty) return false;
+        using var writer = new TurnWriter(connection);
+        foreach (var turn in log.Turns()) writer.Add(caseId, turn, title);
+        return true;
+    }
+
+    /// <summary>Removes people's own words.</summary>
+    /// <returns>How many entries lost some.</returns>
+    public int Blank(string caseId)
+    {
+        var spoken = LogReader.Rows(connection, caseId).Where(row => row.Aside is not null).ToImmutableArray();
+        using var write = new PreparedCommand(connection,
+            "UPDATE event SET aside = $aside WHERE case_id = $case AND sequence = $sequence",
+            "$aside", "$case", "$sequence");
+        foreach (var row in spoken) write.Run(Veil.Blank(row).Aside, caseId, row.Sequence);
+        using var rename = new PreparedCommand(
+            connection, "UPDATE job SET title = $title WHERE id = $case AND title IS NOT NULL", "$title", "$case");
+        rename.Run(Veil.Removed, caseId);
+        return spoken.Length;
+    }
+}

@@ -1,0 +1,13 @@
+using System.CommandLine;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary>The option that keeps cases in a database.</summary>
+internal static class StoreOption
+{
+    public static Option<string?> Make() => new("--store")
+    {
+        Description = "Keep cases in PostgreSQL instead of a file. The password belongs in PGPASSWORD.",
+        HelpName = "\"Host=…;Username=…;Database=…\"",
+    };
+}
