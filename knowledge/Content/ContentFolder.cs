@@ -22,6 +22,23 @@ public sealed class ContentFolder
     /// <summary>The pictures, sorted by path.</summary>
     public ImmutableArray<ContentFile> Pictures { get; }
 
+    /// <summary>The file at a path, or null.</summary>
+    public ContentFile? File(string path)
+    {
+        int low = 0;
+        int high = Files.Length - 1;
+        while (low <= high)
+        {
+            int middle = (low + high) / 2;
+            int order = string.CompareOrdinal(Files[middle].Path, path);
+            if (order == 0) return Files[middle];
+            if (order < 0) low = middle + 1;
+            else high = middle - 1;
+        }
+
+        return null;
+    }
+
     /// <summary>Makes a folder of pages and pictures.</summary>
     /// <exception cref="ArgumentException">Two files have the same path.</exception>
     public static ContentFolder Of(IEnumerable<ContentFile> files)

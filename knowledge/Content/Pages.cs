@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Incremental;
 using DxAssistant.Knowledge.Content.Languages;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
@@ -14,13 +15,27 @@ internal sealed class Pages
     private readonly Dictionary<PageKind, ImmutableArray<Page>> byKind;
     private readonly Dictionary<PageKind, HashSet<string>> ids = [];
     private readonly Dictionary<string, HashSet<string>> anchors = [];
+    private readonly ImmutableArray<PictureFile> pictures = [];
+    private readonly ImmutableSortedDictionary<string, double> likelihoods = ImmutableSortedDictionary<string, double>.Empty;
+    private readonly ImmutableSortedDictionary<string, double> frequencies = ImmutableSortedDictionary<string, double>.Empty;
+    private readonly Pages? whole;
+    private readonly PageNeeds? needs;
     private HashSet<Page>? meant;
+
+    private Pages(Pages whole, Page page, PageNeeds needs)
+    {
+        (this.whole, this.needs) = (whole, needs);
+        All = [page];
+        Translations = [];
+        byPath = whole.byPath;
+        byKind = page.Kind is { } kind ? new() { [kind] = All } : [];
+    }
 
     private Pages(ImmutableArray<Page> all, ImmutableArray<Page> translations, ImmutableArray<PictureFile> pictures)
     {
         Translations = translations;
         All = all;
-        Pictures = pictures;
+        this.pictures = pictures;
         byPath = all.ToDictionary(page => page.Path, StringComparer.Ordinal);
         byKind = all.Where(page => page.Kind is not null).GroupBy(page => page.Kind!.Value)
             .ToDictionary(same => same.Key, same => same.ToImmutableArray());
@@ -31,8 +46,8 @@ internal sealed class Pages
             byId.TryAdd((page.Kind!.Value, page.Id), page);
         }
 
-        Likelihoods = WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
-        Frequencies = WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
+        likelihoods = WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
+        frequencies = WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
         Prices = WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
     }
 
@@ -40,25 +55,36 @@ internal sealed class Pages
     public ImmutableArray<Page> All { get; }
 
     /// <summary>The pictures of the folder, sorted by path.</summary>
-    public ImmutableArray<PictureFile> Pictures { get; }
+    public ImmutableArray<PictureFile> Pictures => whole is null ? pictures : Look(needs!.Pictures, whole.pictures);
 
     /// <summary>Pages that say another page in another language.</summary>
     public ImmutableArray<Page> Translations { get; }
 
     /// <summary>What the likelihood words mean; empty when there is no such table.</summary>
-    public ImmutableSortedDictionary<string, double> Likelihoods { get; }
+    public ImmutableSortedDictionary<string, double> Likelihoods =>
+        whole is null ? likelihoods : Look(() => needs!.Kind(PageKind.Words), whole.likelihoods);
 
     /// <summary>What the frequency words mean; empty when there is no such table.</summary>
-    public ImmutableSortedDictionary<string, double> Frequencies { get; }
+    public ImmutableSortedDictionary<string, double> Frequencies =>
+        whole is null ? frequencies : Look(() => needs!.Kind(PageKind.Words), whole.frequencies);
 
     /// <summary>What is priced in minutes although it takes none; empty when there is no such table.</summary>
-    public ImmutableSortedDictionary<string, double> Prices { get; }
+    public ImmutableSortedDictionary<string, double> Prices { get; } = ImmutableSortedDictionary<string, double>.Empty;
 
     public static Pages Parse(ContentFolder folder)
     {
-        ILookup<bool, Page> parsed = folder.Pages.Select(PageParser.Parse).ToLookup(page => page.Language is null);
-        return new Pages([.. parsed[true]], [.. parsed[false]], [.. folder.Pictures.Select(PictureParser.Parse)]);
+        return Of(folder.Pages.Select(PageParser.Parse), [.. folder.Pictures.Select(PictureParser.Parse)]);
     }
+
+    /// <summary>The pages and pictures of a folder that were parsed already, sorted by path.</summary>
+    public static Pages Of(IEnumerable<Page> parsed, ImmutableArray<PictureFile> pictures)
+    {
+        ILookup<bool, Page> byLanguage = parsed.ToLookup(page => page.Language is null);
+        return new Pages([.. byLanguage[true]], [.. byLanguage[false]], pictures);
+    }
+
+    /// <summary>One page as if it were the only one; the others can only be looked up, which is noted.</summary>
+    public Pages Focus(Page page, PageNeeds noted) => new(this, page, noted);
 
     /// <summary>The pages as they read in another language; what has no text in it stands as it is.</summary>
     public Pages In(string language)
@@ -72,12 +98,18 @@ internal sealed class Pages
 
     public ImmutableArray<Page> OfKind(PageKind kind) => byKind.GetValueOrDefault(kind, []);
 
+    /// <summary>All pages of a kind, whatever page is looked at.</summary>
+    public ImmutableArray<Page> EveryOfKind(PageKind kind) =>
+        whole is null ? OfKind(kind) : Look(() => needs!.Kind(kind), whole.OfKind(kind));
+
     /// <summary>The page of a kind that has only one.</summary>
-    public Page? Single(PageKind kind) => OfKind(kind).FirstOrDefault();
+    public Page? Single(PageKind kind) => EveryOfKind(kind).FirstOrDefault();
 
-    public Page? AtPath(string path) => byPath.GetValueOrDefault(path);
+    public Page? AtPath(string path) =>
+        whole is null ? byPath.GetValueOrDefault(path) : Look(() => needs!.Path(path), whole.AtPath(path));
 
-    public Page? WithId(PageKind kind, string id) => byId.GetValueOrDefault((kind, id));
+    public Page? WithId(PageKind kind, string id) =>
+        whole is null ? byId.GetValueOrDefault((kind, id)) : Look(needs!.Ids, whole.WithId(kind, id));
 
     /// <summary>The page that a link on <paramref name="from"/> means, or null.</summary>
     public Page? Target(Page from, PageLink? link) =>
@@ -95,11 +127,12 @@ internal sealed class Pages
 
     /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind
     /// says.</summary>
-    public bool Lacks(PageKind kind, Func<Page, bool> hasPart) => UnreadIds(kind).Any() || !OfKind(kind).All(hasPart);
+    public bool Lacks(PageKind kind, Func<Page, bool> hasPart) => UnreadIds(kind).Any() || !EveryOfKind(kind).All(hasPart);
 
     /// <summary>The page that a broken link was probably meant for, or null.</summary>
     public Page? Meant(Page from, PageLink link)
     {
+        needs?.Ids();
         if (link.LeadsOutside || link.PathFrom(from.Path) is not { } path || path.Length == 0)
         {
             return null;
@@ -110,6 +143,16 @@ internal sealed class Pages
             .Min(StringComparer.Ordinal)
             ?? NearestWord.Find(path, byPath.Keys);
         return near is null ? null : byPath[near];
+    }
+
+    /// <summary>True when the page is the only one of its file name, or the only one whose path is near.</summary>
+    public bool IsSurelyMeant(Page from, PageLink link, Page meant)
+    {
+        needs?.Ids();
+        string path = link.PathFrom(from.Path) ?? "";
+        string file = "/" + path.Split('/')[^1];
+        int named = byPath.Keys.Count(known => ("/" + known).EndsWith(file, StringComparison.Ordinal));
+        return named == 1 || (named == 0 && NearestWord.Sure(path, byPath.Keys) == meant.Path);
     }
 
     /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from
@@ -125,6 +168,13 @@ internal sealed class Pages
     /// only.</summary>
     public IReadOnlySet<string> Ids(PageKind kind)
     {
+        if (whole is not null)
+        {
+            needs!.Ids();
+            if (kind == PageKind.Roles) needs.Kind(kind);
+            return whole.Ids(kind);
+        }
+
         if (!ids.TryGetValue(kind, out HashSet<string>? known))
         {
             known = [.. kind == PageKind.Roles ? RoleIds : OfKind(kind).Select(page => page.Id)
@@ -144,6 +194,7 @@ internal sealed class Pages
     /// <summary>True when the page has a heading with this anchor.</summary>
     public bool HasAnchor(Page page, string anchor)
     {
+        if (whole is not null) return whole.HasAnchor(page, anchor);
         if (!anchors.TryGetValue(page.Path, out HashSet<string>? known))
         {
             known = [.. Anchors(page)];
@@ -162,7 +213,13 @@ internal sealed class Pages
             : [];
 
     private IEnumerable<string> UnreadIds(PageKind kind) => PageShapes.Of(kind).Folder is { } folder
-        ? All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
+        ? (whole ?? this).All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
             .Select(page => page.FileId)
         : [];
+
+    private static T Look<T>(Action note, T found)
+    {
+        note();
+        return found;
+    }
 }

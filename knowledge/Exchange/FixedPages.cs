@@ -38,6 +38,35 @@ internal static class FixedPages
 
         """;
 
+    public const string AllWords =
+        """
+        ---
+        kind: words
+        id: words
+        ---
+        # Words
+
+        ## Likelihoods
+        | Word | Value | Source |
+        |---|---|---|
+        | always | 0.98 | [Common practice](sources.md#common-practice) |
+        | usually | 0.9 | [Common practice](sources.md#common-practice) |
+        | often | 0.7 | [Common practice](sources.md#common-practice) |
+        | sometimes | 0.3 | [Common practice](sources.md#common-practice) |
+        | seldom | 0.1 | [Common practice](sources.md#common-practice) |
+        | never | 0.01 | [Common practice](sources.md#common-practice) |
+
+        ## Frequencies
+        | Word | Value | Source |
+        |---|---|---|
+        | common | 8 | [Common practice](sources.md#common-practice) |
+        | regular | 4 | [Common practice](sources.md#common-practice) |
+        | occasional | 2 | [Common practice](sources.md#common-practice) |
+        | rare | 1 | [Common practice](sources.md#common-practice) |
+        | exceptional | 0.3 | [Common practice](sources.md#common-practice) |
+
+        """;
+
     public static ImmutableSortedDictionary<string, string> All { get; } = ImmutableSortedDictionary.CreateRange(
         StringComparer.Ordinal,
         [

@@ -1,6 +1,8 @@
+using System.CommandLine;
 using System.Globalization;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Content;
+using DxAssistant.Server.Workbench.Forms;
 
 namespace DxAssistant.Server.Commands;
 
@@ -10,9 +12,24 @@ internal static class ContentCheck
     /// <summary>The folder taken when none is named.</summary>
     public const string UsualFolder = "content";
 
+    public static Command Make(Streams streams)
+    {
+        Argument<string?> folder = ContentCommand.Folder();
+        var form = new Option<string>("--form")
+        {
+            Description = "text for people, json or sarif (SARIF 2.1.0, for code hosts and editors).",
+            HelpName = "FORM",
+            DefaultValueFactory = _ => "text",
+        };
+        form.AcceptOnlyFromAmong("text", "json", "sarif");
+        var check = new Command("check", "Say everything that is wrong with the pages.") { folder, form };
+        check.SetAction(call => Run(call.GetValue(folder), streams.Out, streams.Error, call.GetValue(form)!));
+        return check;
+    }
+
     /// <summary>Checks a folder and writes what it finds, then one line of counts.</summary>
     /// <returns>0 clean, 1 something found, 2 no such folder.</returns>
-    public static int Run(string? folder, TextWriter output, TextWriter error)
+    public static int Run(string? folder, TextWriter output, TextWriter error, string form = "text")
     {
         string root = (folder ?? UsualFolder).Replace('\\', '/').TrimEnd('/');
         if (!Directory.Exists(root))
@@ -23,14 +40,18 @@ internal static class ContentCheck
 
         ContentFolder pages = ContentFolderReader.Read(root);
         CompileResult result = ContentCompiler.Compile(pages);
-        foreach (Diagnostic diagnostic in result.Diagnostics)
+        output.Write(form switch
         {
-            output.Write(DiagnosticText.Render(diagnostic, pages, root + "/") + "\n");
-        }
-
-        output.Write(Counts(pages, result) + "\n");
+            "json" => DiagnosticsJson.Of(result, pages, root + "/").ToJsonString(JsonLines.Plain) + "\n",
+            "sarif" => SarifLog.Of(result, pages, root).ToJsonString(JsonLines.Plain) + "\n",
+            _ => Text(result, pages, root + "/"),
+        });
         return result.IsClean ? 0 : 1;
     }
+
+    private static string Text(CompileResult result, ContentFolder pages, string root) =>
+        string.Concat(result.Diagnostics.Select(found => DiagnosticText.Render(found, pages, root) + "\n"))
+        + Counts(pages, result) + "\n";
 
     private static string Counts(ContentFolder pages, CompileResult result)
     {

@@ -7,12 +7,11 @@ internal static class ContentCommand
 {
     public static Command Make(Streams streams)
     {
-        var folder = Folder();
-        var check = new Command("check", "Say everything that is wrong with the pages.") { folder };
-        check.SetAction(call => ContentCheck.Run(call.GetValue(folder), streams.Out, streams.Error));
         return new Command("content", "Work on the pages.")
         {
-            check, ContentSimulate.Make(streams), new ContentStats(streams).Make(), ContentExport.Make(streams),
+            ContentStart.Make(streams), ContentNew.Make(streams), ContentCheck.Make(streams), ContentExplain.Make(streams), ContentMend.Make(streams),
+            new ContentCompare(streams).Make(), ContentServeEditor.Make(streams),
+            ContentSimulate.Make(streams), new ContentStats(streams).Make(), ContentExport.Make(streams),
             ContentImport.Make(streams),
         };
     }

@@ -7,19 +7,20 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Building;
 
 /// <summary>Makes the fault graph from pages that all rules have passed.</summary>
-internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReader> read)
+internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReader> read, KeptParts parts)
 {
     // The row of the table of prices that says what a wrong part costs.
     private const string PartForNothing = "part changed for nothing";
 
-    private readonly ILookup<Page, FaultId> cured = pages.OfKind(PageKind.Fault)
-        .SelectMany(fault => read(fault).Targets("Repair", PageKind.Repair).Select(repair => (repair, fault)))
+    private readonly ILookup<string, FaultId> cured = pages.OfKind(PageKind.Fault)
+        .SelectMany(fault => parts.Node(fault, "cures", () => read(fault).Targets("Repair", PageKind.Repair).Select(repair => repair.Path).ToArray())
+            .Select(repair => (repair, fault)))
         .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id));
 
     public FaultGraph Write() => FaultGraph.Build(
-        pages.OfKind(PageKind.Fault).Select(Fault),
-        pages.OfKind(PageKind.Symptom).Select(Symptom),
-        pages.OfKind(PageKind.Check).Select(Check),
+        pages.OfKind(PageKind.Fault).Select(page => parts.Node(page, "node", () => Fault(page))),
+        pages.OfKind(PageKind.Symptom).Select(page => parts.Node(page, "node", () => Symptom(page))),
+        pages.OfKind(PageKind.Check).Select(page => parts.Node(page, "node", () => Check(page))),
         pages.OfKind(PageKind.Repair).Select(Repair),
         Access());
 
@@ -58,7 +59,7 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
     {
         PageReader reader = read(page);
         return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"),
-            States(reader), Who(reader), [.. cured[page]])
+            States(reader), Who(reader), [.. cured[page.Path]])
         {
             WrongMinutes = reader.List("parts").IsEmpty ? 0 : pages.Prices.GetValueOrDefault(PartForNothing),
         };

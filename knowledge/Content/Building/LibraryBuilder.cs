@@ -16,9 +16,12 @@ internal sealed class LibraryBuilder
     private readonly Pages pages;
     private readonly Shelf shelf;
 
-    private LibraryBuilder(Pages pages)
+    private readonly KeptParts parts;
+    private readonly string language;
+
+    private LibraryBuilder(Pages pages, KeptParts parts, string language)
     {
-        this.pages = pages;
+        (this.pages, this.parts, this.language) = (pages, parts, language);
         shelf = Shelf.Empty with { Sources = SourcesOf(Single(PageKind.Sources)) };
         shelf = shelf with { Cautions = All(PageKind.Caution, PageBuilders.Caution, page => page.Id,
             StringComparer.Ordinal) };
@@ -29,20 +32,23 @@ internal sealed class LibraryBuilder
         };
     }
 
-    public static Library Build(ContentFolder folder, Pages pages)
+    /// <param name="parts">What was made last time; null to make everything.</param>
+    public static Library Build(ContentFolder folder, Pages pages, KeptParts? parts = null)
     {
+        parts ??= new KeptParts();
+        parts.Begin(pages);
         ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
             .Select(LanguageBuilder.Build).ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
-        var builder = new LibraryBuilder(pages);
+        var builder = new LibraryBuilder(pages, parts, "");
         string version = VersionOf(folder);
-        Library main = builder.Build(version, new GraphWriter(pages, builder.shelf, builder.Read).Write());
+        Library main = builder.Build(version, new GraphWriter(pages, builder.shelf, builder.Read, parts).Write());
         return main with
         {
             Languages = languages,
             Language = languages.Values.FirstOrDefault(page => page.IsMain),
             Translations = languages.Values.Where(page => page.Analyzer is not null).ToImmutableSortedDictionary(
                 page => page.Id,
-                page => new LibraryBuilder(pages.In(page.Id)).Build(version, main.Graph)
+                page => new LibraryBuilder(pages.In(page.Id), parts, page.Id).Build(version, main.Graph)
                     with { Languages = languages, Language = page },
                 StringComparer.Ordinal),
         };
@@ -81,7 +87,7 @@ internal sealed class LibraryBuilder
 
     private ImmutableSortedDictionary<TId, T> All<TId, T>(
         PageKind kind, Func<PageReader, T> build, Func<T, TId> id, IComparer<TId>? order = null) where TId : notnull =>
-        pages.OfKind(kind).Select(page => build(Read(page))).ToImmutableSortedDictionary(id, page => page, order);
+        parts.Of(language, kind.ToString(), pages.OfKind(kind), page => build(Read(page)), id, order);
 
     private ImmutableArray<RolePage> RolePages()
     {

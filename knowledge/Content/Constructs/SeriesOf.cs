@@ -18,5 +18,5 @@ internal static class SeriesOf
 
     /// <summary>The pages of the series that a fault or check is for.</summary>
     public static IEnumerable<Page> Pages(Pages pages, Page page) =>
-        pages.OfKind(PageKind.Series).Where(series => Includes(page, series.Id));
+        pages.EveryOfKind(PageKind.Series).Where(series => Includes(page, series.Id));
 }

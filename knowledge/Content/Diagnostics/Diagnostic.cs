@@ -9,6 +9,9 @@ namespace DxAssistant.Knowledge.Content;
 public sealed record Diagnostic(string Name, Severity Severity, SourceSpan At, string Message, string? Help = null)
     : IComparable<Diagnostic>
 {
+    /// <summary>The one obvious way to put it right; null when an author has to choose.</summary>
+    public Mend? Mend { get; init; }
+
     /// <summary>Order of a report: path, line, column, then name and message.</summary>
     public int CompareTo(Diagnostic? other)
     {

@@ -36,7 +36,6 @@ public static class DiagnosticText
 
     private static string? LineOf(ContentFolder folder, SourceSpan at)
     {
-        ContentFile? file = folder.Files.FirstOrDefault(file => file.Path == at.Path);
-        return file?.Text.Split('\n').ElementAtOrDefault(at.Line - 1)?.Replace('\t', ' ');
+        return folder.File(at.Path)?.Text.Split('\n').ElementAtOrDefault(at.Line - 1)?.Replace('\t', ' ');
     }
 }

@@ -3,12 +3,18 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>Finds the known word that somebody probably meant.</summary>
 internal static class NearestWord
 {
+    // Farther than this nobody is sure what was meant.
+    private const int SureEdits = 2;
+
     /// <summary>"did you mean `x`?", or null when nothing known is near.</summary>
-    public static string? Hint(string word, IEnumerable<string> known) =>
-        Find(word, known) is { } near ? $"did you mean `{near}`?" : null;
+    public static Remedy? Hint(string word, IEnumerable<string> known)
+    {
+        string[] sorted = [.. known.Distinct().Order(StringComparer.Ordinal)];
+        return Find(word, sorted) is { } near ? Meant(word, near, Sure(word, sorted)) : null;
+    }
 
     /// <summary>The hint, or else the list of everything known.</summary>
-    public static string HintOrList(string word, IEnumerable<string> known)
+    public static Remedy HintOrList(string word, IEnumerable<string> known)
     {
         string[] sorted = [.. known.Distinct().Order(StringComparer.Ordinal)];
         return Hint(word, sorted)
@@ -16,22 +22,29 @@ internal static class NearestWord
                 : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")));
     }
 
+    /// <summary>"did you mean `x`?", with the replacement when it is sure.</summary>
+    public static Remedy Meant(string wrong, string near, string? sure) =>
+        new($"did you mean `{near}`?") { Wrong = wrong, Instead = sure };
+
     /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by
     /// ordinal.</summary>
-    public static string? Find(string word, IEnumerable<string> known)
+    public static string? Find(string word, IEnumerable<string> known) => Nearest(word, known).Best;
+
+    /// <summary>The nearest, when it is one or two edits away and every other known word is farther.</summary>
+    public static string? Sure(string word, IEnumerable<string> known) =>
+        Nearest(word, known) is { IsAlone: true, Edits: <= SureEdits, Best: { } best } ? best : null;
+
+    private static (string? Best, int Edits, bool IsAlone) Nearest(string word, IEnumerable<string> known)
     {
-        string? best = null;
-        int least = Math.Max(1, word.Length / 3) + 1;
-        foreach (string candidate in known.Order(StringComparer.Ordinal))
+        (string? Best, int Edits, bool IsAlone) nearest = (null, Math.Max(1, word.Length / 3) + 1, false);
+        foreach (string candidate in known.Distinct().Order(StringComparer.Ordinal))
         {
-            int edits = Edits(word, candidate, least);
-            if (edits < least)
-            {
-                (best, least) = (candidate, edits);
-            }
+            int edits = Edits(word, candidate, nearest.Edits + 1);
+            if (edits < nearest.Edits) nearest = (candidate, edits, true);
+            else if (edits == nearest.Edits && nearest.Best is not null) nearest.IsAlone = false;
         }
 
-        return best;
+        return nearest;
     }
 
     // Optimal string alignment: insert, delete, replace, swap of neighbours.

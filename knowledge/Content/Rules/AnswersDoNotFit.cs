@@ -9,6 +9,11 @@ internal sealed class AnswersDoNotFit : IContentRule
 {
     public string Name => "answers-do-not-fit";
 
+    public string Meaning =>
+        "A row in another language whose id or sign is not that of the row on the page itself, or a head that is none.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("checks/fan-plug.es.md", """
         ---
         kind: check

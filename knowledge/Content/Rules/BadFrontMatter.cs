@@ -8,6 +8,8 @@ internal sealed class BadFrontMatter : IContentRule
 {
     public string Name => "bad-front-matter";
 
+    public string Meaning => "Front matter that is missing, not YAML, or more than a flat list of fields.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

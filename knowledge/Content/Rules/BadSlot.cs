@@ -9,6 +9,8 @@ internal sealed class BadSlot : IContentRule
 {
     public string Name => "bad-slot";
 
+    public string Meaning => "A phrase with an unpaired brace or a slot whose name is not an id.";
+
     public RuleExample Bad { get; } = new("phrases.md", """
         ## greeting
         Hello ⟦{⟧name, tell me.

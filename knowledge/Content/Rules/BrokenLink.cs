@@ -8,6 +8,8 @@ internal sealed class BrokenLink : IContentRule
 {
     public string Name => "broken-link";
 
+    public string Meaning => "A link to a page or a heading that does not exist.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Cautions
         - [Live mains](⟦../cautions/live-main.md⟧)
@@ -40,11 +42,21 @@ internal sealed class BrokenLink : IContentRule
         bool broken = link.Anchor is { } anchor && target.Kind is not null && !pages.HasAnchor(target, anchor);
         return broken
             ? page.Error(Name, link.TargetSpan, $"`{target.Path}` has no heading `#{link.Anchor}`",
-                NearestWord.HintOrList(link.Anchor!, Pages.Anchors(target)))
+                HelpForAnchor(link, target))
             : null;
     }
 
-    private static string? HelpFor(Pages pages, Page page, PageLink link) => pages.Meant(page, link) is { } meant
-        ? $"did you mean `{PageLink.Between(page.Path, meant.Path)}`?"
-        : null;
+    private static Remedy HelpForAnchor(PageLink link, Page target)
+    {
+        Remedy help = NearestWord.HintOrList(link.Anchor!, Pages.Anchors(target));
+        return help with { Wrong = link.Target, Instead = help.Instead is { } anchor ? $"{link.Target.Split('#')[0]}#{anchor}" : null };
+    }
+
+    private static Remedy? HelpFor(Pages pages, Page page, PageLink link)
+    {
+        if (pages.Meant(page, link) is not { } meant) return null;
+        string near = PageLink.Between(page.Path, meant.Path);
+        // The anchor has to be looked at too: such a link is left to the author.
+        return NearestWord.Meant(link.Target, near, link.Anchor is null && pages.IsSurelyMeant(page, link, meant) ? near : null);
+    }
 }

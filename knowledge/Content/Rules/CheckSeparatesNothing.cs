@@ -9,6 +9,8 @@ internal sealed class CheckSeparatesNothing : IContentRule
 {
     public string Name => "check-separates-nothing";
 
+    public string Meaning => "A check each of whose outcomes is as likely under one fault as under any other.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## ⟦Likelihoods⟧
         | Fault | home | loose |

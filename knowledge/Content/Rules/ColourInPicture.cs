@@ -9,6 +9,10 @@ internal sealed class ColourInPicture : IContentRule
 {
     public string Name => "colour-in-picture";
 
+    public string Meaning => "A colour of its own, which would not be seen on dark paper, or not on light.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

@@ -9,6 +9,8 @@ internal sealed class DuplicateCode : IContentRule
 {
     public string Name => "duplicate-code";
 
+    public string Meaning => "A display code twice in a series with the same look.";
+
     public RuleExample Bad { get; } = new("series/alder-one.md", """
         ## Codes
         | Display | Look | Symptom | Means |

@@ -6,6 +6,10 @@ internal sealed class DuplicateId : IContentRule
 {
     public string Name => "duplicate-id";
 
+    public string Meaning => "Two pages of one kind with the same id.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("cautions/again/live-mains.md", """
         ---
         kind: caution

@@ -9,6 +9,8 @@ internal sealed class EmptyCell : IContentRule
 {
     public string Name => "empty-cell";
 
+    public string Meaning => "An empty table cell where something must stand.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("access/isolated-open.md", """

@@ -8,6 +8,8 @@ internal sealed class FaultWithoutRepair : IContentRule
 {
     public string Name => "fault-without-repair";
 
+    public string Meaning => "A fault that no repair cures.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("faults/fan-plug-loose.md", """

@@ -8,6 +8,10 @@ internal sealed class FaultWithoutSymptom : IContentRule
 {
     public string Name => "fault-without-symptom";
 
+    public string Meaning => "A fault that no symptom lists, so that no conversation can arrive at it.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("symptoms/fan-not-turning.md", """
         ## Causes
         | Fault | How often |

@@ -6,6 +6,8 @@ internal sealed class HtmlInPage : IContentRule
 {
     public string Name => "html-in-page";
 
+    public string Meaning => "HTML, which no page may hold.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask
         Is the plug ⟦<b>⟧home?

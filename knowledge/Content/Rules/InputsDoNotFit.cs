@@ -9,6 +9,8 @@ internal sealed class InputsDoNotFit : IContentRule
 {
     public string Name => "inputs-do-not-fit";
 
+    public string Meaning => "Inputs that are each right and do not fit together, such as a low limit above the high one.";
+
     public RuleExample Bad { get; } = new("checks/board-supply.md", """
         ## ⟦Expected⟧
         | Input | Value | Source |

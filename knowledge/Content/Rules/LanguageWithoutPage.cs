@@ -8,6 +8,10 @@ internal sealed class LanguageWithoutPage : IContentRule
 {
     public string Name => "language-without-page";
 
+    public string Meaning => "A page in a language that has no page in `languages/`.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("repairs/seat-plug.xx.md", """
         ---
         kind: repair

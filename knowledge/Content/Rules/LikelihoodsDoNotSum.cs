@@ -10,6 +10,8 @@ internal sealed class LikelihoodsDoNotSum : IContentRule
 {
     public string Name => "likelihoods-do-not-sum";
 
+    public string Meaning => "A row of likelihoods that does not sum to 1, give or take 0.05.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Likelihoods
         | Fault | home | loose |

@@ -9,6 +9,8 @@ internal sealed class LongPhrase : IContentRule
 {
     public string Name => "long-phrase";
 
+    public string Meaning => "A phrase that is more than one paragraph, or whose name is not an id.";
+
     public RuleExample Bad { get; } = new("phrases.md", """
         ## greeting
         Hello.

@@ -10,6 +10,9 @@ internal sealed class MisplacedPicture : IContentRule
 {
     public string Name => "misplaced-picture";
 
+    public string Meaning =>
+        "A picture where nothing shows it: under another heading than How, or in the middle of a text.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """

@@ -9,6 +9,8 @@ internal sealed class MissingEveryOtherFaultRow : IContentRule
 {
     public string Name => "missing-every-other-fault-row";
 
+    public string Meaning => "Likelihoods that leave open what the faults do that they do not list.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

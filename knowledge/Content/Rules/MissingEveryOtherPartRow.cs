@@ -9,6 +9,8 @@ internal sealed class MissingEveryOtherPartRow : IContentRule
 {
     public string Name => "missing-every-other-part-row";
 
+    public string Meaning => "Terms of coverage that say nothing of parts in no class.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("coverage/alder-one.md", """

@@ -9,6 +9,8 @@ internal sealed class MissingField : IContentRule
 {
     public string Name => "missing-field";
 
+    public string Meaning => "A field that the front matter of the kind must have.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: check

@@ -9,6 +9,8 @@ internal sealed class MissingHeading : IContentRule
 {
     public string Name => "missing-heading";
 
+    public string Meaning => "A section that the kind of page must have.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("refusals/defeat-protection.md", """

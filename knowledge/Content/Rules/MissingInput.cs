@@ -10,6 +10,8 @@ internal sealed class MissingInput : IContentRule
 {
     public string Name => "missing-input";
 
+    public string Meaning => "An input that the calculation cannot do without.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## ⟦Expected⟧
         | Input | Value | Source |

@@ -9,6 +9,10 @@ internal sealed class MissingPage : IContentRule
 {
     public string Name => "missing-page";
 
+    public string Meaning => "A page without which no content works is not in the folder.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("words.md", "");
 
     public RuleExample Good { get; } = new("words.md", "# Words");

@@ -8,6 +8,10 @@ internal sealed class MissingPicture : IContentRule
 {
     public string Name => "missing-picture";
 
+    public string Meaning => "A picture whose file does not exist.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## How
         1. Pull the plug.

@@ -9,6 +9,8 @@ internal sealed class MissingRating : IContentRule
 {
     public string Name => "missing-rating";
 
+    public string Meaning => "A check that takes a value of the series which a series of the check does not give.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Expected
         | Input | Value | Source |
@@ -45,7 +47,7 @@ internal sealed class MissingRating : IContentRule
             $"no rating `{rating}` in " + string.Join(", ", without.Select(series => $"`{series.Id}`")),
             Help(rating, without[0]));
 
-    private static string Help(string rating, Page series) =>
+    private static Remedy Help(string rating, Page series) =>
         NearestWord.Hint(rating, series.Section("Ratings")?.Table?.Rows.Select(row => row.Cell(0)?.Text ?? "") ?? [])
         ?? "add it under `## Ratings`, or name in the check's `series` those that have it";
 }

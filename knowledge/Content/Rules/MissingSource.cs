@@ -9,6 +9,8 @@ internal sealed class MissingSource : IContentRule
 {
     public string Name => "missing-source";
 
+    public string Meaning => "A number without a source.";
+
     public RuleExample Bad { get; } = new("series/alder-one.md", """
         ## Ratings
         | Rating | Value | Source |

@@ -8,6 +8,8 @@ internal sealed class MissingSummary : IContentRule
 {
     public string Name => "missing-summary";
 
+    public string Meaning => "A fault, symptom or series without a sentence under its title.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("faults/fan-plug-loose.md", """

@@ -8,6 +8,8 @@ internal sealed class MissingTitle : IContentRule
 {
     public string Name => "missing-title";
 
+    public string Meaning => "A page that does not begin with a title.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("cautions/live-mains.md", """

@@ -8,6 +8,10 @@ internal sealed class NoWayBetweenStates : IContentRule
 {
     public string Name => "no-way-between-states";
 
+    public string Meaning => "Two access states without minutes from one to the other, directly or through others.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("access/isolated-open.md", """
         ## ⟦Ways here⟧
         | From | Minutes |

@@ -9,6 +9,8 @@ internal sealed class NotOneQuestion : IContentRule
 {
     public string Name => "not-one-question";
 
+    public string Meaning => "A check or a verification that does not ask exactly one question.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

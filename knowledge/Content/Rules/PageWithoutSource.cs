@@ -8,6 +8,8 @@ internal sealed class PageWithoutSource : IContentRule
 {
     public string Name => "page-without-source";
 
+    public string Meaning => "A page whose numbers (minutes, likelihoods, a curve, safe limits) have no source.";
+
     public RuleExample Bad { get; } = new("curves/room-10k.md", """
         ---
         kind: curve

@@ -8,6 +8,8 @@ internal sealed class PartAndSite : IContentRule
 {
     public string Name => "part-and-site";
 
+    public string Meaning => "A fault that is neither a part nor the site, or both.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("faults/fan-plug-loose.md", """

@@ -9,6 +9,11 @@ internal sealed class PictureWithoutWords : IContentRule
 {
     public string Name => "picture-without-words";
 
+    public string Meaning =>
+        "A picture that says nothing to people who cannot see it: no words on the page, or no title in its file.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## How
         1. Pull the plug.

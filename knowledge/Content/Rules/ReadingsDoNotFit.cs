@@ -11,6 +11,8 @@ internal sealed class ReadingsDoNotFit : IContentRule
 {
     public string Name => "readings-do-not-fit";
 
+    public string Meaning => "Readings of another number or kind than the calculation takes.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """

@@ -8,6 +8,10 @@ internal sealed class RepairWithoutFault : IContentRule
 {
     public string Name => "repair-without-fault";
 
+    public string Meaning => "A repair that no fault asks for.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("repairs/paint-it.md", """
         ---
         kind: repair

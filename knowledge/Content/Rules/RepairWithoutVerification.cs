@@ -8,6 +8,8 @@ internal sealed class RepairWithoutVerification : IContentRule
 {
     public string Name => "repair-without-verification";
 
+    public string Meaning => "A repair that does not say how to see that it worked.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("repairs/seat-plug.md", """

@@ -6,6 +6,8 @@ internal sealed class RepeatedHeading : IContentRule
 {
     public string Name => "repeated-heading";
 
+    public string Meaning => "Two headings of one page with the same anchor.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

@@ -8,6 +8,8 @@ internal sealed class RepeatedItem : IContentRule
 {
     public string Name => "repeated-item";
 
+    public string Meaning => "A list that says the same twice, or a section that shows the same picture twice.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
         1. Find the plug.

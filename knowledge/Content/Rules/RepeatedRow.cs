@@ -8,6 +8,8 @@ internal sealed class RepeatedRow : IContentRule
 {
     public string Name => "repeated-row";
 
+    public string Meaning => "Two rows of a table with the same first cell.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Likelihoods
         | Fault | home | loose |

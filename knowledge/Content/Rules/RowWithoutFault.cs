@@ -9,6 +9,8 @@ internal sealed class RowWithoutFault : IContentRule
 {
     public string Name => "row-without-fault";
 
+    public string Meaning => "A row of likelihoods that is not of a fault.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Likelihoods
         | Fault | home | loose |

@@ -8,6 +8,10 @@ internal sealed class ScriptInPicture : IContentRule
 {
     public string Name => "script-in-picture";
 
+    public string Meaning => "Something in a picture that can run.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

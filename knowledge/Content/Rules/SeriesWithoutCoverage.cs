@@ -8,6 +8,8 @@ internal sealed class SeriesWithoutCoverage : IContentRule
 {
     public string Name => "series-without-coverage";
 
+    public string Meaning => "A series whose coverage terms nobody can look up.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("series/alder-one.md", """

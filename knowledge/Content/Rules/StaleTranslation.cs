@@ -9,6 +9,11 @@ internal sealed class StaleTranslation : IContentRule
 {
     public string Name => "stale-translation";
 
+    public string Meaning =>
+        "A page in another language that says an older wording of the page. A warning: the words may still be right.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("repairs/seat-plug.es.md", """
         ---
         kind: repair

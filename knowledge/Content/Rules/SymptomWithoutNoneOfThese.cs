@@ -8,6 +8,8 @@ internal sealed class SymptomWithoutNoneOfThese : IContentRule
 {
     public string Name => "symptom-without-none-of-these";
 
+    public string Meaning => "A symptom that leaves no room for a cause that the pages do not know.";
+
     public RuleExample Bad { get; } = new("symptoms/fan-not-turning.md", """
         ## ⟦Causes⟧
         | Fault | How often |

@@ -9,6 +9,10 @@ internal sealed class TranslationWithoutPage : IContentRule
 {
     public string Name => "translation-without-page";
 
+    public string Meaning => "A page in another language beside no page of that kind and id, or without a title.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("repairs/seat-plgu.es.md", """
         ---
         kind: repair

@@ -8,6 +8,8 @@ internal sealed class UnevenRow : IContentRule
 {
     public string Name => "uneven-row";
 
+    public string Meaning => "A table row with more or fewer cells than the head.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("access/isolated-open.md", """

@@ -8,6 +8,8 @@ internal sealed class UnknownCalculation : IContentRule
 {
     public string Name => "unknown-calculation";
 
+    public string Meaning => "A check whose calculation does not exist.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ---
         kind: check

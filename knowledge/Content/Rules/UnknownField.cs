@@ -9,6 +9,8 @@ internal sealed class UnknownField : IContentRule
 {
     public string Name => "unknown-field";
 
+    public string Meaning => "A field that the kind of page does not have.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

@@ -9,6 +9,8 @@ internal sealed class UnknownHeading : IContentRule
 {
     public string Name => "unknown-heading";
 
+    public string Meaning => "A section that the kind of page does not have, so that nobody would ever see it.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

@@ -9,6 +9,8 @@ internal sealed class UnknownId : IContentRule
 {
     public string Name => "unknown-id";
 
+    public string Meaning => "A front matter that names a role, access state or series that does not exist.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: check
@@ -61,5 +63,6 @@ internal sealed class UnknownId : IContentRule
     private static readonly Dictionary<PageKind, string> Words = new()
     {
         [PageKind.Roles] = "a role", [PageKind.Access] = "an access state", [PageKind.Series] = "a series",
+        [PageKind.Fault] = "a fault",
     };
 }

@@ -9,6 +9,8 @@ internal sealed class UnknownInput : IContentRule
 {
     public string Name => "unknown-input";
 
+    public string Meaning => "An expected input that the calculation does not have.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Expected
         | Input | Value | Source |

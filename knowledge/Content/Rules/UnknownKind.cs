@@ -9,6 +9,8 @@ internal sealed class UnknownKind : IContentRule
 {
     public string Name => "unknown-kind";
 
+    public string Meaning => "A front matter without a kind, or with one that does not exist.";
+
     public bool IsAboutFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

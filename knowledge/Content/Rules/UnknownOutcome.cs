@@ -1,13 +1,18 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 
-/// <summary>Likelihoods of an outcome that the check does not have, or an outcome without likelihoods.</summary>
+/// <summary>An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without likelihoods.</summary>
 /// <example>Bad: <c>| Fault | home | lose |</c>. Good: <c>| Fault | home | loose |</c>.</example>
 internal sealed class UnknownOutcome : IContentRule
 {
+    private static readonly string[] SignsOfDanger = ["stop", "stop-gas"];
+
     public string Name => "unknown-outcome";
+
+    public string Meaning => "An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without likelihoods.";
 
     public bool NeedsFrame => true;
 
@@ -29,7 +34,34 @@ internal sealed class UnknownOutcome : IContentRule
         | every other fault | always | never |
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages)
+    public ImmutableArray<ExamplePair> More { get; } =
+    [
+        new ExamplePair(
+            new RuleExample("checks/fan-plug.md", """
+            ---
+            kind: check
+            id: fan-plug
+            minutes: 3
+            access: [isolated-open]
+            who: technician
+            stop: [⟦lose⟧]
+            ---
+            """),
+            new RuleExample("checks/fan-plug.md", """
+            ---
+            kind: check
+            id: fan-plug
+            minutes: 3
+            access: [isolated-open]
+            who: technician
+            stop: [loose]
+            ---
+            """)),
+    ];
+
+    public IEnumerable<Diagnostic> Check(Pages pages) => InLikelihoods(pages).Concat(InStop(pages));
+
+    private IEnumerable<Diagnostic> InLikelihoods(Pages pages)
     {
         foreach (Page page in pages.OfKind(PageKind.Check))
         {
@@ -55,4 +87,15 @@ internal sealed class UnknownOutcome : IContentRule
             }
         }
     }
+
+    private IEnumerable<Diagnostic> InStop(Pages pages) =>
+        from page in pages.OfKind(PageKind.Check)
+        let outcomes = OutcomeTable.Of(page)
+        where outcomes is not null
+        let known = outcomes.Rows.Select(row => row.Id.Text).ToArray()
+        from stop in SignsOfDanger.Select(page.Front!.Field).OfType<FrontMatterField>()
+        from value in stop.Values
+        where !known.Contains(value.Text)
+        select page.Error(Name, value.Span, $"`{value.Text}` is not an outcome of this check",
+            NearestWord.HintOrList(value.Text, known));
 }

@@ -10,6 +10,10 @@ internal sealed class UnknownPart : IContentRule
 {
     public string Name => "unknown-part";
 
+    public string Meaning => "A covered part that no fault and no repair has.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("coverage/alder-one.md", """
         ## Classes
         | Part class | Parts |

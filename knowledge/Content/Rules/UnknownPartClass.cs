@@ -8,6 +8,8 @@ internal sealed class UnknownPartClass : IContentRule
 {
     public string Name => "unknown-part-class";
 
+    public string Meaning => "Parts in a class that has no term of coverage.";
+
     public RuleExample Bad { get; } = new("coverage/alder-one.md", """
         ## Classes
         | Part class | Parts |

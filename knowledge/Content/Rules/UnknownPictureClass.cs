@@ -8,6 +8,10 @@ internal sealed class UnknownPictureClass : IContentRule
 {
     public string Name => "unknown-picture-class";
 
+    public string Meaning => "A class that no paper colours.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

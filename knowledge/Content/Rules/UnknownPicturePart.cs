@@ -10,6 +10,11 @@ internal sealed class UnknownPicturePart : IContentRule
 {
     public string Name => "unknown-picture-part";
 
+    public string Meaning =>
+        "An element or attribute that no picture may have: styles, animations, pixels, an editor's own marks.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

@@ -10,6 +10,8 @@ internal sealed class UnknownUnit : IContentRule
 {
     public string Name => "unknown-unit";
 
+    public string Meaning => "A unit of a reading that no page may use.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Readings
         | Reading | Unit | Possible | Where |
@@ -37,7 +39,7 @@ internal sealed class UnknownUnit : IContentRule
                 : $"`{pair.Cell.Text}` is not a unit",
             Help(pair.Cell.Text, pair.Need.Kind));
 
-    private static string? Help(string text, QuantityKind? kind) => kind is { } wanted
+    private static Remedy? Help(string text, QuantityKind? kind) => kind is { } wanted
         ? "write " + KindWords.UnitsOf(wanted)
         : NearestWord.Hint(text, Unit.All.Select(unit => unit.Symbol));
 }

@@ -8,6 +8,8 @@ internal sealed class UnknownVerdict : IContentRule
 {
     public string Name => "unknown-verdict";
 
+    public string Meaning => "A verdict that the calculation never gives.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Outcomes
         | Outcome | Answer | Verdict |

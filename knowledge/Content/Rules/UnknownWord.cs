@@ -9,6 +9,8 @@ internal sealed class UnknownWord : IContentRule
 {
     public string Name => "unknown-word";
 
+    public string Meaning => "A likelihood or frequency that is neither a known word nor a number.";
+
     public RuleExample Bad { get; } = new("symptoms/fan-not-turning.md", """
         ## Causes
         | Fault | How often |
@@ -52,7 +54,7 @@ internal sealed class UnknownWord : IContentRule
             ? table.Rows.SelectMany(row => row.Cells.Skip(1))
             : [];
 
-    private static string Help(Pages pages, string text) => Number.Read(text) is not null
+    private static Remedy Help(Pages pages, string text) => Number.Read(text) is not null
         ? "a number must be above 0 and below 1"
         : NearestWord.HintOrList(text, pages.Likelihoods.Keys);
 }

@@ -8,6 +8,10 @@ internal sealed class UnreachablePage : IContentRule
 {
     public string Name => "unreachable-page";
 
+    public string Meaning => "A page that no chain of links from the index leads to.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("cautions/hot-pipe.md", """
         ---
         kind: caution

@@ -10,6 +10,8 @@ internal sealed class UnreadText : IContentRule
 {
     public string Name => "unread-text";
 
+    public string Meaning => "Text in a place where nothing reads it, so that nobody would ever see it.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

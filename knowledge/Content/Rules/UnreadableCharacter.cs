@@ -14,6 +14,8 @@ internal sealed class UnreadableCharacter : IContentRule
 
     public string Name => "unreadable-character";
 
+    public string Meaning => "A control character, or bytes that are no UTF-8 text.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", "## Ask\nIs the ⟦\u0007⟧plug home?\n");
 
     public RuleExample Good { get; } = new("checks/fan-plug.md", "## Ask\nIs the plug home?\n");

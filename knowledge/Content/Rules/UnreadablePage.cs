@@ -8,6 +8,8 @@ internal sealed class UnreadablePage : IContentRule
 {
     public string Name => "unreadable-page";
 
+    public string Meaning => "A page too long or too deeply nested to be parsed.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", "⟦⟧---\n" + new string('x', PageParser.LongestPage));
 
     public RuleExample Good { get; } = new("checks/fan-plug.md", """

@@ -6,6 +6,10 @@ internal sealed class UnreadablePicture : IContentRule
 {
     public string Name => "unreadable-picture";
 
+    public string Meaning => "A picture that is not an SVG drawing, or too long to be sent.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

@@ -9,6 +9,10 @@ internal sealed class UnseenFault : IContentRule
 {
     public string Name => "unseen-fault";
 
+    public string Meaning => "A fault that no check can see, so that nobody could prove it.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Likelihoods
         | Fault | on-curve | off-curve | open | short |

@@ -8,6 +8,10 @@ internal sealed class UnusedPicture : IContentRule
 {
     public string Name => "unused-picture";
 
+    public string Meaning => "A picture that no page shows.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/fan-seen.svg", """
         <⟦svg⟧ xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The fan</title>

@@ -8,6 +8,8 @@ internal sealed class VerdictTwice : IContentRule
 {
     public string Name => "verdict-twice";
 
+    public string Meaning => "A verdict that two outcomes take.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Outcomes
         | Outcome | Answer | Verdict |

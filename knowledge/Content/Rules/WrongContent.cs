@@ -9,6 +9,8 @@ internal sealed class WrongContent : IContentRule
 {
     public string Name => "wrong-content";
 
+    public string Meaning => "A section without the list, table or sentence that belongs there.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

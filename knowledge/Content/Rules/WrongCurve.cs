@@ -9,6 +9,8 @@ internal sealed class WrongCurve : IContentRule
 {
     public string Name => "wrong-curve";
 
+    public string Meaning => "A sensor curve that cannot be read, or turns back on itself.";
+
     public RuleExample Bad { get; } = new("curves/room-10k.md", """
         ## Table
         | °C | kΩ |

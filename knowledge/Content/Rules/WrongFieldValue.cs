@@ -11,6 +11,8 @@ internal sealed class WrongFieldValue : IContentRule
 {
     public string Name => "wrong-field-value";
 
+    public string Meaning => "A field whose value is not of the right sort.";
+
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
         kind: check

@@ -10,6 +10,8 @@ internal sealed class WrongInput : IContentRule
 {
     public string Name => "wrong-input";
 
+    public string Meaning => "An input that is not of the form or kind that the calculation takes.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Expected
         | Input | Value | Source |

@@ -9,6 +9,8 @@ internal sealed class WrongLink : IContentRule
 {
     public string Name => "wrong-link";
 
+    public string Meaning => "A list item or cell that must link to a page of a certain kind and does not.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

@@ -9,6 +9,8 @@ internal sealed class WrongMeter : IContentRule
 {
     public string Name => "wrong-meter";
 
+    public string Meaning => "A class of meters whose ranges cannot be read, do not rise, or promise another quantity.";
+
     public RuleExample Bad { get; } = new("meters/multimeter.md", """
         ## Ranges
         | Up to | Limit of error | Source |

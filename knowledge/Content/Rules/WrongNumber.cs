@@ -9,6 +9,8 @@ internal sealed class WrongNumber : IContentRule
 {
     public string Name => "wrong-number";
 
+    public string Meaning => "A table cell that must be a number and is not, or is out of its range.";
+
     public RuleExample Bad { get; } = new("access/isolated-open.md", """
         ## Ways here
         | From | Minutes |

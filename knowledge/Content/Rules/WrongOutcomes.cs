@@ -10,6 +10,9 @@ internal sealed class WrongOutcomes : IContentRule
 {
     public string Name => "wrong-outcomes";
 
+    public string Meaning =>
+        "Outcomes without the right heads, with an empty cell, with an id that is none, or fewer than two.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """

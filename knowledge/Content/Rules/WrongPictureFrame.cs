@@ -9,6 +9,10 @@ internal sealed class WrongPictureFrame : IContentRule
 {
     public string Name => "wrong-picture-frame";
 
+    public string Meaning => "A picture of another size than all others.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="⟦0 0 24 24⟧">
           <title>The plug</title>

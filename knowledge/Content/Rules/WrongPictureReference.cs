@@ -8,6 +8,10 @@ internal sealed class WrongPictureReference : IContentRule
 {
     public string Name => "wrong-picture-reference";
 
+    public string Meaning => "A reference that leaves the picture, or points to nothing in it.";
+
+    public bool LooksAtAll => true;
+
     public RuleExample Bad { get; } = new("pictures/room-sensor.svg", """
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 320 200">
           <title>The plug</title>

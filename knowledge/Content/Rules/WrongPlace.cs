@@ -9,6 +9,8 @@ internal sealed class WrongPlace : IContentRule
 {
     public string Name => "wrong-place";
 
+    public string Meaning => "A page whose file is not named and placed after its id and kind.";
+
     public RuleExample Bad { get; } = new("cautions/live-mains.md", """
         ---
         kind: caution

@@ -9,6 +9,8 @@ internal sealed class WrongRange : IContentRule
 {
     public string Name => "wrong-range";
 
+    public string Meaning => "A range of possible readings that cannot be read, or is of another kind than its unit.";
+
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Readings
         | Reading | Unit | Possible | Where |

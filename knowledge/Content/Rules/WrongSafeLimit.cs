@@ -9,6 +9,8 @@ internal sealed class WrongSafeLimit : IContentRule
 {
     public string Name => "wrong-safe-limit";
 
+    public string Meaning => "A safety step whose reading or limit cannot be read, or has one without the other.";
+
     public RuleExample Bad { get; } = new("access/isolated-open.md", """
         ## Steps
         | Do | Reading | Safe when |

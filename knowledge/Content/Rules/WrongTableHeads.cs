@@ -9,6 +9,8 @@ internal sealed class WrongTableHeads : IContentRule
 {
     public string Name => "wrong-table-heads";
 
+    public string Meaning => "A table whose heads are not those of its section.";
+
     public bool NeedsFrame => true;
 
     public RuleExample Bad { get; } = new("series/alder-one.md", """

@@ -60,6 +60,6 @@ internal sealed class Page
     public Section? Section(string heading) => Sections.FirstOrDefault(section => section.Name == heading);
 
     /// <summary>An error at a place of this page.</summary>
-    public Diagnostic Error(string name, TextSpan at, string message, string? help = null) =>
-        new(name, Severity.Error, Source.At(at), message, help);
+    public Diagnostic Error(string name, TextSpan at, string message, Remedy? remedy = null) =>
+        Source.Error(name, at, message, remedy);
 }

@@ -46,6 +46,6 @@ internal sealed record PictureFile(SourceText Source, XElement? Root, string? Pr
     }
 
     /// <summary>An error at a place of this picture.</summary>
-    public Diagnostic Error(string name, TextSpan at, string message, string? help = null) =>
-        new(name, Severity.Error, Source.At(at), message, help);
+    public Diagnostic Error(string name, TextSpan at, string message, Remedy? remedy = null) =>
+        Source.Error(name, at, message, remedy);
 }

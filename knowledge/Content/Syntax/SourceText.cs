@@ -40,6 +40,16 @@ internal sealed class SourceText
         return new SourceSpan(Path, index + 1, before + 1, CharactersBefore(index, end) - before);
     }
 
+    /// <summary>An error at a place of the text.</summary>
+    public Diagnostic Error(string name, TextSpan at, string message, Remedy? remedy)
+    {
+        SourceSpan place = At(at);
+        return new Diagnostic(name, Severity.Error, place, message, remedy?.Help)
+        {
+            Mend = remedy?.Instead is null ? null : remedy.For(Slice(at), place),
+        };
+    }
+
     /// <summary>The offset of a line and column that count from 1; the nearest one there is.</summary>
     public int Offset(int line, int column)
     {

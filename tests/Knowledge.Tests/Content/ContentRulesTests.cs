@@ -36,6 +36,36 @@ public class ContentRulesTests
     }
 
     [Fact]
+    public void Check_FurtherExamples_BadGivesItsDiagnosticAloneAndGoodNone() => Assert.All(
+        ContentRules.All.SelectMany(rule => rule.More.Select(pair => (rule.Name, Pair: pair))), more =>
+        {
+            (ContentFolder folder, SourceSpan? mark) = TinyContent.With(more.Pair.Bad);
+            Diagnostic found = Assert.Single(ContentCompiler.Compile(folder).Diagnostics);
+            Assert.Equal((more.Name, mark ?? found.At), (found.Name, found.At));
+            Assert.Empty(ContentCompiler.Compile(TinyContent.With(more.Pair.Good).Folder).Diagnostics);
+        });
+
+    [Fact]
+    public void Check_VarietyOfAnUnknownFault_IsADiagnostic()
+    {
+        string text = TinyContent.Texts["faults/fan-plug-loose.md"]
+            .Replace("kind: fault\n", "kind: fault\nvariety-of: fan-motor-faild\n");
+        Diagnostic found = Assert.Single(ContentCompiler.Compile(TinyContent.With("faults/fan-plug-loose.md", text)).Diagnostics);
+        Assert.Equal("`fan-motor-faild` is not the id of a fault", found.Message);
+        Assert.Equal("fan-motor-failed", found.Mend?.Text);
+    }
+
+    [Fact]
+    public void Meaning_EveryRule_IsTheSummaryOfItsFile() => Assert.All(ContentRules.All, rule =>
+    {
+        string source = File.ReadAllText(Path.Combine(RepositoryFolder.Root(),
+            $"knowledge/Content/Rules/{rule.GetType().Name}.cs"));
+        string summary = source.Split("/// <summary>")[1].Split("</summary>")[0].Replace("\n/// ", " ")
+            .Replace("<c>", "`").Replace("</c>", "`").Replace("&lt;", "<").Replace("&gt;", ">").Replace("&amp;", "&");
+        Assert.Equal(rule.Meaning, summary);
+    });
+
+    [Fact]
     public void All_Names_AreKebabCaseAndSorted()
     {
         string[] names = [.. ContentRules.All.Select(rule => rule.Name)];

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Content.Drafting;
+
+/// <summary>One thing to know before a page can be begun.</summary>
+/// <param name="Key">The name of the answer.</param>
+/// <param name="Text">What is asked.</param>
+/// <param name="Usual">Taken when nothing is said; null when an answer is needed, empty when none is.</param>
+/// <param name="Choices">What may be said; empty when anything may.</param>
+public sealed record DraftQuestion(string Key, string Text, string? Usual, ImmutableArray<string> Choices)
+{
+    /// <summary>True when several choices may be named, commas between.</summary>
+    public bool TakesSeveral { get; init; }
+
+    /// <summary>True when the answer must be a new id.</summary>
+    public bool IsNewId { get; init; }
+
+    /// <summary>What is wrong with an answer; null when it will do.</summary>
+    public string? ProblemWith(string answer)
+    {
+        if (answer.Length == 0) return Usual is null ? "an answer is needed" : null;
+        if (answer.Any(c => c is '|' or '\n' or '[' or ']')) return "no bars, brackets or line ends, please";
+        if (IsNewId)
+            return !Constructs.Id.IsId(answer) ? Constructs.Id.Help : Choices.Contains(answer) ? $"{answer} is there already" : null;
+        if (Choices.IsEmpty) return null;
+        string[] said = TakesSeveral ? answer.Split(',', StringSplitOptions.TrimEntries) : [answer];
+        return said.FirstOrDefault(word => !Choices.Contains(word)) is { } strange
+            ? $"{strange} is not known: {NearestWord.HintOrList(strange, Choices).Help}"
+            : null;
+    }
+}

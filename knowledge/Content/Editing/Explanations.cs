@@ -1,0 +1,71 @@
+using System.Globalization;
+using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Syntax;
+using DxAssistant.Knowledge.Judging;
+
+namespace DxAssistant.Knowledge.Content.Editing;
+
+/// <summary>Says what numbers, words and links mean.</summary>
+internal sealed class Explanations(Pages pages)
+{
+    public EditorText? Of(Spot spot)
+    {
+        if (spot.Link is { } link)
+            return pages.Target(spot.Page, link) is { } target ? Text(spot, link.Span, About(target)) : null;
+        if (spot.Field is { } field) return OfField(spot, field);
+        return spot.CellText is { } cell && OfCell(spot, cell) is { } said ? Text(spot, cell.Span, said) : null;
+    }
+
+    private EditorText? OfField(Spot spot, FrontMatterField field)
+    {
+        string? said = field.Name switch
+        {
+            "minutes" => "Minutes at the unit once it stands in its access state. The planner weighs them against what the step tells.",
+            "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
+            "frequency" when field.Text is { } word => Frequency(word),
+            "calculation" when Judges.Find(field.Text) is { } judge => About(judge),
+            _ when spot.Value is not null && new Definitions(pages).PageNamed(spot) is { } page => About(page),
+            _ => null,
+        };
+        return said is null ? null : Text(spot, field.Span, said);
+    }
+
+    private string? OfCell(Spot spot, RichText cell) => spot.Section!.Name switch
+    {
+        "Likelihoods" when spot.Page.Kind == PageKind.Check && spot.Cell > 0 => Likelihood(cell.Text,
+            $"Of 100 units with this fault, {{0}} show the outcome `{spot.Head}`."),
+        "Causes" when spot.Cell > 0 => Likelihood(cell.Text, "Of 100 units with this fault, {0} show this symptom."),
+        "Expected" when Judges.Find(spot.Page.Front?.Field("calculation")?.Text) is { } judge
+            && judge.Inputs.FirstOrDefault(input => input.Name == spot.Row!.Cell(0)?.Text) is { } need =>
+            $"`{need.Name}`: {need.Meaning}{(need.Required ? "" : " (may be left out)")}",
+        _ => null,
+    };
+
+    private string? Likelihood(string text, string sentence)
+    {
+        if (text.Length == 0) return "An even share of what the other cells of the row leave to 1.";
+        if (pages.Likelihood(text) is not { } value) return null;
+        string hundred = Number(value * 100);
+        return $"`{text}` = {Number(value)}. " + string.Format(CultureInfo.InvariantCulture, sentence, hundred);
+    }
+
+    private string? Frequency(string word)
+    {
+        double? weight = pages.Frequencies.TryGetValue(word, out double known) ? known : Constructs.Number.Read(word);
+        return weight is null ? null
+            : $"`{word}` = {Number(weight.Value)}: how often the fault is met against others. "
+                + string.Join(", ", pages.Frequencies.OrderByDescending(pair => pair.Value).Select(pair => $"{pair.Key} {Number(pair.Value)}"));
+    }
+
+    private static string About(Page page) => $"**{page.Title?.Name ?? page.Id}** ({page.Path})\n\n{page.Summary?.Text}";
+
+    private static string About(IJudge judge) =>
+        $"**{judge.Name}**\n\nReadings: {string.Join(", ", judge.Readings.Select(reading => reading.Name))}\n\n"
+        + string.Concat(judge.Inputs.Select(input => $"- `{input.Name}`: {input.Meaning}{(input.Required ? "" : " (may be left out)")}\n"))
+        + $"\nVerdicts: {string.Join(", ", judge.Verdicts.Select(VerdictWords.Of))}";
+
+    private static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);
+
+    private static EditorText Text(Spot spot, TextSpan span, string markdown) =>
+        new(EditorRange.Of(spot.Page.Source.Text, span), markdown);
+}
