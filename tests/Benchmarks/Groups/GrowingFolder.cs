@@ -1,0 +1,52 @@
+using DxAssistant.Knowledge.Content;
+
+namespace DxAssistant.Benchmarks.Groups;
+
+/// <summary>A folder of pages of any size without a diagnostic: the small folder of the tests, with more faults, each with
+/// a symptom, a check and a repair of its own.</summary>
+internal static class GrowingFolder
+{
+    private static readonly string[] Grown =
+        ["faults/fan-plug-loose.md", "checks/fan-plug.md", "repairs/seat-plug.md", "symptoms/fan-not-turning.md"];
+
+    public static ContentFolder Of(int pages)
+    {
+        Dictionary<string, string> texts = Tiny();
+        int copies = (pages - texts.Count) / Grown.Length;
+        for (int i = 0; i < copies; i++)
+            foreach (string path in Grown) texts[path.Replace(".md", $"-{i}.md", StringComparison.Ordinal)] = Copy(texts[path], i);
+        texts["index.md"] += string.Concat(Enumerable.Range(0, copies).Select(i =>
+            $"- [Fan plug](checks/fan-plug-{i}.md), [not turning](symptoms/fan-not-turning-{i}.md)\n"));
+        return ContentFolder.Of(texts.Select(page => new ContentFile(page.Key, page.Value)));
+    }
+
+    /// <summary>The folder with one page edited: a sentence, a number of minutes, a likelihood, a title, in turn.</summary>
+    public static ContentFolder Edited(ContentFolder folder, int edit)
+    {
+        string path = $"checks/fan-plug-{edit}.md";
+        return ContentFolder.Of(folder.Files.Select(file => file.Path != path ? file : file with { Text = Edited(file.Text, edit) }));
+    }
+
+    private static string Edited(string text, int edit) => (edit % 4) switch
+    {
+        0 => text.Replace("Press it home.", "Push it home.", StringComparison.Ordinal),
+        1 => text.Replace("minutes: 3", "minutes: 4", StringComparison.Ordinal),
+        2 => text.Replace("0.97 | 0.03", "0.96 | 0.04", StringComparison.Ordinal),
+        _ => text.Replace("# Indoor fan plug", "# Plug of the indoor fan", StringComparison.Ordinal),
+    };
+
+    private static string Copy(string text, int i) => text
+        .Replace("fan-plug-loose", $"fan-plug-loose-{i}", StringComparison.Ordinal)
+        .Replace("id: fan-plug\n", $"id: fan-plug-{i}\n", StringComparison.Ordinal)
+        .Replace("seat-plug", $"seat-plug-{i}", StringComparison.Ordinal)
+        .Replace("fan-not-turning", $"fan-not-turning-{i}", StringComparison.Ordinal);
+
+    private static Dictionary<string, string> Tiny()
+    {
+        var root = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(root.FullName, "DxAssistant.sln"))) root = root.Parent!;
+        string tiny = Path.Combine(root.FullName, "tests", "Knowledge.Tests", "Content", "Tiny");
+        return Directory.EnumerateFiles(tiny, "*", SearchOption.AllDirectories)
+            .ToDictionary(file => Path.GetRelativePath(tiny, file).Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
+    }
+}
