@@ -40,7 +40,7 @@ public sealed class SqliteCaseStore : ICaseStore
         SqliteConnection? connection = null;
         try
         {
-            MakeFolder(Path.GetDirectoryName(Path.GetFullPath(file))!);
+            PrivateFolder.Make(Path.GetDirectoryName(Path.GetFullPath(file))!);
             connection = new SqliteConnection(Source(file, SqliteOpenMode.ReadWriteCreate, pooling: false));
             connection.Open();
             CaseSchema.Run(connection, "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
@@ -98,14 +98,6 @@ public sealed class SqliteCaseStore : ICaseStore
         await connection.DisposeAsync();
         using var pooled = new SqliteConnection(readerSource);
         SqliteConnection.ClearPool(pooled);
-    }
-
-    // What customers said is nobody else's business, also not another account's on this machine.
-    private static void MakeFolder(string folder)
-    {
-        if (OperatingSystem.IsWindows()) Directory.CreateDirectory(folder);
-        else Directory.CreateDirectory(
-            folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
     }
 
     private static string Source(string file, SqliteOpenMode mode, bool pooling) =>

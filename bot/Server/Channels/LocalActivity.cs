@@ -7,18 +7,19 @@ namespace DxAssistant.Server.Channels;
 /// <summary>Activities of the local channel.</summary>
 internal static class LocalActivity
 {
-    public static Activity Opening(string caseId) => new(ActivityTypes.ConversationUpdate)
+    public static Activity Opening(string caseId, string by = ActivityReader.Nameless) => new(ActivityTypes.ConversationUpdate)
     {
         Id = CaseDesk.OpeningTurn,
         Conversation = new ConversationAccount(id: caseId),
-        MembersAdded = [new ChannelAccount("user", ActivityReader.Nameless)],
+        MembersAdded = [new ChannelAccount("user", by)],
     };
 
-    public static Activity Message(string caseId, string turnId, MessageBody body) => new(ActivityTypes.Message)
+    public static Activity Message(
+        string caseId, string turnId, MessageBody body, string by = ActivityReader.Nameless) => new(ActivityTypes.Message)
     {
         Id = turnId,
         Value = body,
         Conversation = new ConversationAccount(id: caseId),
-        From = new ChannelAccount("user", ActivityReader.Nameless),
+        From = new ChannelAccount("user", by),
     };
 }

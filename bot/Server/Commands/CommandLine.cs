@@ -33,6 +33,7 @@ internal static class CommandLine
         root.Add(ReadCommand.Make(streams));
         root.Add(CalcCommand.Make(streams));
         root.Add(ContentCommand.Make(streams));
+        root.Add(new AccountsCommand(streams).Make());
         return root;
     }
 }

@@ -16,4 +16,10 @@ internal static class CommonOptions
         Description = $"The file in which cases are kept. Default: {otherwise}.",
         HelpName = "FILE",
     };
+
+    public static Option<string?> Accounts() => new("--accounts")
+    {
+        Description = "The file in which accounts are kept. Default: accounts.db beside the file of cases.",
+        HelpName = "FILE",
+    };
 }

@@ -1,11 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Net;
 using System.Net.Sockets;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Channels;
-using DxAssistant.Server.Operations;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Connections;
 
@@ -14,47 +13,23 @@ namespace DxAssistant.Server.Commands;
 /// <summary>What the program does without a command: serve the web chat and the bot's front on this machine.</summary>
 internal sealed class ServeCommand(Streams streams)
 {
-    private const int UsualPort = 5180;
     private const int PortsTried = 20;
 
-    private readonly Option<int?> port = new("--port")
-    {
-        Description = $"The port. Default: {UsualPort}, or the next free one.",
-        HelpName = "NUMBER",
-    };
-
-    private readonly Option<string> listen = new("--listen")
-    {
-        Description = "The address of this machine to listen on.",
-        HelpName = "ADDRESS",
-        DefaultValueFactory = _ => "127.0.0.1",
-    };
-
-    private readonly Option<string[]> serviceUrl = new("--service-url")
-    {
-        Description = "A channel, besides this machine, to which replies may be posted. May be given several times.",
-        HelpName = "URL",
-    };
-
-    private readonly Option<int> pace = new("--pace")
-    {
-        Description = $"Requests a second that one client may make; 0 for no limit. Default: {Pace.Usual}.",
-        HelpName = "NUMBER",
-        DefaultValueFactory = _ => Pace.Usual,
-    };
-
+    private readonly ListenOptions listening = new();
+    private readonly Option<string?> accounts = CommonOptions.Accounts();
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
 
     public void AddTo(Command root)
     {
-        foreach (Option option in new Option[] { port, listen, serviceUrl, pace, content, data }) root.Add(option);
+        listening.AddTo(root);
+        foreach (Option option in new Option[] { content, data, accounts }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
 
     private async Task<int> RunAsync(ParseResult call, CancellationToken cancel)
     {
-        if (ReadSettings(call, out var settings) is { } wrong) return streams.Refuse(wrong);
+        if (listening.Read(call, out var settings) is { } wrong) return streams.Refuse(wrong);
         int opened = OpenedContent.Open(call.GetValue(content), streams, out var live);
         if (live is null) return opened;
         using (live)
@@ -63,8 +38,11 @@ internal sealed class ServeCommand(Streams streams)
             try
             {
                 await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+                var book = SqliteAccounts.Open(
+                    call.GetValue(accounts) ?? SqliteAccounts.BesideCases(file), TimeProvider.System);
+                if (settings.RefuseWithout(book.HasAccounts) is { } refusal) return streams.Refuse(refusal);
                 live.Watch(TimeProvider.System);
-                return await ServeAsync(settings, call.GetValue(port) is null, store, live, file, cancel);
+                return await ServeAsync(settings, listening.MayMove(call), store, book, live, file, cancel);
             }
             catch (CaseFileException error)
             {
@@ -73,43 +51,13 @@ internal sealed class ServeCommand(Streams streams)
         }
     }
 
-    private string? ReadSettings(ParseResult call, out ServerSettings settings)
-    {
-        settings = new ServerSettings(IPAddress.Loopback, call.GetValue(port) ?? UsualPort, []);
-        string name = call.GetValue(listen)!;
-        var address = name == "localhost"
-            ? IPAddress.Loopback : IPAddress.TryParse(name, out var parsed) ? parsed : null;
-        if (address is null) return $"{name} is not an address: leave --listen out to listen on 127.0.0.1";
-        if (!IPAddress.IsLoopback(address))
-        {
-            return $"{name} can be reached by others, and there are no accounts yet, so anybody could read the cases: "
-                + "leave --listen out, and reach this machine through a tunnel or a proxy that asks who you are";
-        }
-
-        settings = settings with { Pace = call.GetValue(pace) };
-        if (settings.Pace < 0) return $"{settings.Pace} is not a pace: give requests a second, or 0 for no limit";
-        if (settings.Port is < 0 or > 65535) return $"{settings.Port} is not a port: give one from 0 to 65535";
-        foreach (string text in call.GetValue(serviceUrl) ?? [])
-        {
-            if (!Uri.TryCreate(text, UriKind.Absolute, out var url) || url.Scheme is not ("http" or "https"))
-            {
-                return $"{text} is not an address of a channel: give it as https://host/";
-            }
-
-            settings = settings with { ServiceUrls = settings.ServiceUrls.Add(url) };
-        }
-
-        settings = settings with { Address = address };
-        return null;
-    }
-
     private async Task<int> ServeAsync(
-        ServerSettings settings, bool mayMove, ICaseStore store, LiveContent live, string file,
+        ServerSettings settings, bool mayMove, ICaseStore store, AccountBook book, LiveContent live, string file,
         CancellationToken cancel)
     {
         for (int tried = 0; ; tried++)
         {
-            await using var app = ChatServer.Build(settings with { PageShelf = ShelfBeside(file) }, store, () => live.Current);
+            await using var app = ChatServer.Build(settings with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book);
             try
             {
                 await app.StartAsync(cancel);
@@ -122,7 +70,7 @@ internal sealed class ServeCommand(Streams streams)
                 continue;
             }
 
-            Announce(app, live, file);
+            Announce(app, live, book, file);
             await app.WaitForShutdownAsync(cancel);
             return ExitCode.Done;
         }
@@ -131,14 +79,18 @@ internal sealed class ServeCommand(Streams streams)
     // Beside the cases that were walked on them.
     private static string ShelfBeside(string file) => Path.ChangeExtension(Path.GetFullPath(file), null) + "-pages";
 
-    private void Announce(WebApplication app, LiveContent live, string file)
+    private void Announce(WebApplication app, LiveContent live, AccountBook book, string file)
     {
         streams.Out.WriteLine(
             string.Create(CultureInfo.InvariantCulture, $"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it."));
         streams.Out.WriteLine($"Content version {live.Current.Version}; cases in {file}");
+        streams.Out.WriteLine(book.HasAccounts
+            ? "People sign in."
+            : "No accounts: this program is for whoever sits at this machine. The command accounts makes some.");
         streams.Out.WriteLine(BotFront.HasAppId(app.Configuration)
             ? $"Bot channels: {BotFront.Path}, callers sign in."
-            : $"Bot channels: {BotFront.Path} has no app id, so callers are NOT asked who they are; it answers on this machine only.");
+            : $"Bot channels: {BotFront.Path} has no app id, so callers "
+                + (book.HasAccounts ? "need a token." : "are NOT asked who they are; it answers on this machine only."));
         streams.Out.Flush();
     }
 }

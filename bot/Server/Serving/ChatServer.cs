@@ -1,10 +1,14 @@
 using DxAssistant.Cases;
+using DxAssistant.Cases.Accounts;
+using DxAssistant.Cases.Sqlite;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
 using Microsoft.AspNetCore.HostFiltering;
+using Microsoft.AspNetCore.HttpOverrides;
 using Microsoft.Bot.Builder;
 
 namespace DxAssistant.Server.Serving;
@@ -12,8 +16,11 @@ namespace DxAssistant.Server.Serving;
 /// <summary>Puts the parts together: pages, the web chat's requests, the bot's front.</summary>
 internal static class ChatServer
 {
-    public static WebApplication Build(ServerSettings settings, ICaseStore store, Func<InUse> inUse)
+    /// <param name="book">Who may sign in; null for nobody, so that the program is this machine's own.</param>
+    public static WebApplication Build(
+        ServerSettings settings, ICaseStore store, Func<InUse> inUse, AccountBook? book = null)
     {
+        book ??= SqliteAccounts.InMemory(TimeProvider.System);
         var builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
@@ -23,14 +30,24 @@ internal static class ChatServer
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Listen(settings.Address, settings.Port);
+            kestrel.Listen(settings.Address, settings.Port, listen =>
+            {
+                if (settings.Certificate is { } file)
+                    listen.UseHttps(file, Environment.GetEnvironmentVariable("DX_CERTIFICATE_PASSWORD"));
+            });
         });
 
         // A page elsewhere that points its own name at this machine is turned away.
-        builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts = ["localhost", "127.0.0.1", "[::1]"]);
+        builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts =
+            ["localhost", "127.0.0.1", "[::1]", .. settings.Hosts]);
+        builder.Services.Configure<ForwardedHeadersOptions>(o => o.ForwardedHeaders =
+            settings.BehindProxy ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto : ForwardedHeaders.None);
         builder.Services.AddSingleton(store);
         builder.Services.AddSingleton(inUse);
         builder.Services.AddSingleton(new CaseDesk(store, () => inUse().Responder));
+        builder.Services.AddSingleton(TimeProvider.System);
+        Schemes.AddTo(builder.Services, book);
+        builder.Services.AddSingleton<AccountDesk>().AddSingleton<AccountEndpoints>().AddSingleton<SessionEndpoints>();
         builder.Services.AddSingleton<IBot, AssistantBot>();
         builder.Services.AddSingleton<LocalChatAdapter>();
         builder.Services.AddSingleton<CaseEndpoints>();
@@ -46,13 +63,19 @@ internal static class ChatServer
 
     private static WebApplication Map(WebApplication app)
     {
+        app.UseForwardedHeaders();
         app.UseMiddleware<OneLineErrors>();
         app.UseHostFiltering();
         app.UseMiddleware<SafeHeaders>();
         app.UseMiddleware<SameOrigin>();
         app.UseRouting();
+        Pages.MapFiles(app);
+        app.UseAuthentication();
         app.UseRateLimiter();
+        app.UseMiddleware<DoorKeeper>();
         Pages.Map(app);
+        app.Services.GetRequiredService<SessionEndpoints>().Map(app);
+        app.Services.GetRequiredService<AccountEndpoints>().Map(app);
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);

@@ -7,14 +7,20 @@ internal static class Pages
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "wwwroot");
 
+    /// <summary>What every page is made of; nothing of any case, so nobody is asked who they are.</summary>
+    public static void MapFiles(WebApplication app) =>
+        app.UseStaticFiles(new StaticFileOptions { FileProvider = new PhysicalFileProvider(Folder) });
+
+    /// <summary>The pages by their addresses.</summary>
     public static void Map(WebApplication app)
     {
-        app.UseStaticFiles(new StaticFileOptions { FileProvider = new PhysicalFileProvider(Folder) });
         app.MapGet("/", () => Page("case.html"));
         app.MapGet("/case/{id}", (string id) => Page("case.html"));
         app.MapGet("/case/{id}/sheet", (string id) => Page("sheet.html"));
         app.MapGet("/cases", () => Page("cases.html"));
         app.MapGet("/device", () => Page("device.html"));
+        app.MapGet("/sign-in", () => Page("sign-in.html"));
+        app.MapGet("/accounts", () => Page("accounts.html"));
     }
 
     private static IResult Page(string name) => Results.File(Path.Combine(Folder, name), "text/html; charset=utf-8");

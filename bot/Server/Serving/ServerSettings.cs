@@ -4,11 +4,40 @@ using System.Net;
 namespace DxAssistant.Server.Serving;
 
 /// <summary>How the program listens.</summary>
-/// <param name="Address">A loopback address.</param>
+/// <param name="Address">An address of this machine.</param>
 /// <param name="Port">0 takes any free one.</param>
 /// <param name="ServiceUrls">Addresses of channels, besides this machine, to which replies may be posted.</param>
 /// <param name="Pace">Requests a second that one client may make; 0 for no limit.</param>
 /// <param name="PageShelf">Folder for the pages that were taken along; null keeps them while the program runs.</param>
 internal sealed record ServerSettings(
     IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls, int Pace = Operations.Pace.Usual,
-    string? PageShelf = null);
+    string? PageShelf = null)
+{
+    /// <summary>Names under which others reach the server, besides those of this machine.</summary>
+    public ImmutableArray<string> Hosts { get; init; } = [];
+
+    /// <summary>The file of the server's certificate; null to listen without.</summary>
+    public string? Certificate { get; init; }
+
+    /// <summary>Whether a proxy in front of the server keeps others from reading along.</summary>
+    public bool BehindProxy { get; init; }
+
+    /// <summary>Whether others than this machine's own users may reach the server.</summary>
+    public bool IsReachable => !IPAddress.IsLoopback(Address) || BehindProxy || !Hosts.IsEmpty;
+
+    /// <summary>Why the server may not listen like this; null when it may.</summary>
+    /// <param name="hasAccounts">Whether people sign in.</param>
+    public string? RefuseWithout(bool hasAccounts)
+    {
+        if (!IsReachable) return null;
+        if (!hasAccounts)
+        {
+            return "others could reach the server, and there are no accounts, so anybody could read the cases: "
+                + "make an account (accounts add NAME --role administrator), or leave --listen, --host and --behind-proxy out";
+        }
+
+        return IPAddress.IsLoopback(Address) || Certificate is not null || BehindProxy
+            ? null
+            : "passwords would go over the network for anybody to read: give --certificate FILE, or --behind-proxy where a proxy has one";
+    }
+}

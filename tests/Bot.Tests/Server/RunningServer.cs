@@ -3,9 +3,12 @@ using System.Text;
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Accounts;
 using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace DxAssistant.Bot.Tests.Server;
 
@@ -25,6 +28,10 @@ internal sealed class RunningServer : IAsyncDisposable
 
     public ICaseStore Store { get; }
 
+    /// <summary>Everything that has an address.</summary>
+    public IEnumerable<RouteEndpoint> Endpoints =>
+        app.Services.GetRequiredService<IEnumerable<EndpointDataSource>>().SelectMany(s => s.Endpoints).OfType<RouteEndpoint>();
+
     public static Task<RunningServer> StartAsync(IResponder? responder = null, params string[] serviceUrls) =>
         StartAsync(new MemoryCaseStore(TimeProvider.System), responder ?? new EchoResponder(), serviceUrls);
 
@@ -35,10 +42,15 @@ internal sealed class RunningServer : IAsyncDisposable
     public static Task<RunningServer> StartAtPaceAsync(int pace) => StartAsync(
         new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, [], pace));
 
-    private static async Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, ServerSettings settings)
+    /// <summary>With accounts: see <see cref="Book"/>.</summary>
+    public static Task<RunningServer> StartAsync(AccountBook book) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []), book);
+
+    private static async Task<RunningServer> StartAsync(
+        ICaseStore store, IResponder responder, ServerSettings settings, AccountBook? book = null)
     {
         var inUse = new InUse(responder, TitleBook.Empty, "test");
-        var app = ChatServer.Build(settings, store, () => inUse);
+        var app = ChatServer.Build(settings, store, () => inUse, book);
         await app.StartAsync();
         return new RunningServer(app, store);
     }

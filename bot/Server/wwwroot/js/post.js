@@ -8,13 +8,15 @@ export class Refused extends Error {
 
 async function ask(path, options = {}, patience = 20_000) {
   const response = await fetch(path, { ...options, signal: AbortSignal.timeout(patience) });
+  if (response.status === 204) return undefined;
   if (response.ok) return response.json();
+  if (response.status === 401 && location.pathname !== '/sign-in') location.assign(`/sign-in?then=${encodeURIComponent(location.pathname)}`);
   let line = `The server answered ${response.status}.`;
   try { line = (await response.json()).error ?? line; } catch { /* no line of its own */ }
   throw new Refused(response.status, line);
 }
 
-const json = body => ({ method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
+const json = (body, method = 'POST') => ({ method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
 
 export const openCase = () => ask('/api/cases', { method: 'POST' });
 export const readCase = (id, patience) => ask(`/api/cases/${encodeURIComponent(id)}`, {}, patience);
@@ -23,3 +25,14 @@ export const bringTurns = (id, basis, turns) => ask(`/api/cases/${encodeURICompo
 export const readSummary = id => ask(`/api/cases/${encodeURIComponent(id)}/summary`);
 export const listCases = () => ask('/api/cases');
 export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));
+
+export const readSession = () => ask('/api/session');
+export const signIn = (name, password) => ask('/api/session', json({ name, password }));
+export const signOut = () => ask('/api/session', { method: 'DELETE' });
+export const listAccounts = () => ask('/api/accounts');
+export const addAccount = account => ask('/api/accounts', json(account));
+export const changeAccount = (name, change) => ask(`/api/accounts/${encodeURIComponent(name)}`, json(change, 'PATCH'));
+export const listTokens = () => ask('/api/tokens');
+export const makeToken = token => ask('/api/tokens', json(token));
+export const revokeToken = id => ask(`/api/tokens/${encodeURIComponent(id)}`, { method: 'DELETE' });
+export const listAudit = before => ask(before ? `/api/audit?before=${before}` : '/api/audit');

@@ -1,0 +1,24 @@
+using DxAssistant.Cases.Accounts;
+
+namespace DxAssistant.Server.Accounts;
+
+/// <summary>Who may see which case.</summary>
+internal sealed class CaseGrants(AccountBook book)
+{
+    /// <summary>Lets a person into a case, as when they open it or were handed it.</summary>
+    public void Let(Person person, string caseId)
+    {
+        if (book.HasAccounts && !person.SeesAllCases) book.Grant(caseId, person.Name);
+    }
+
+    /// <summary>Whether a person may see and work on a case.</summary>
+    public bool MaySee(Person person, string caseId) => person.SeesAllCases || book.MaySee(caseId, person.Name);
+
+    /// <summary>Which cases of a list a person may see.</summary>
+    public Func<string, bool> Seen(Person person)
+    {
+        if (person.SeesAllCases) return _ => true;
+        var own = book.CasesOf(person.Name);
+        return own.Contains;
+    }
+}

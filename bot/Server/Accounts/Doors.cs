@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases.Accounts;
+
+namespace DxAssistant.Server.Accounts;
+
+/// <summary>All doors of the server: the one place that says who may do what. What has no door is for administrators.</summary>
+internal static class Doors
+{
+    private const AccountRoles Work = AccountRoles.Technician | AccountRoles.Desk;
+
+    private static readonly Door Otherwise = new("", AccountRoles.Administrator);
+
+    /// <summary>Looked through from the top; the first that stands before an address counts.</summary>
+    public static readonly ImmutableArray<Door> All =
+    [
+        new("/sign-in", null),
+        new("/api/session", null),
+        new("/api/health", null),
+        new("/api/messages", AccountRoles.Administrator, Writes: TokenScopes.Channel),
+        new("/api/cases", Work, TokenScopes.ReadCases, TokenScopes.WriteCases),
+        new("/", Work | AccountRoles.Author),
+        new("/case", Work),
+        new("/cases", Work),
+        new("/device", Work | AccountRoles.Author),
+        new("/accounts", AccountRoles.Administrator),
+        new("/api/accounts", AccountRoles.Administrator),
+        new("/api/tokens", AccountRoles.Administrator),
+        new("/api/audit", AccountRoles.Administrator),
+    ];
+
+    /// <summary>The door before an address.</summary>
+    public static Door Before(PathString address) =>
+        All.FirstOrDefault(door => door.StandsBefore(address)) ?? Otherwise;
+}

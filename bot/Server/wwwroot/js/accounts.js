@@ -1,0 +1,76 @@
+// Accounts, tokens and the audit lines, for administrators.
+import { day, draw } from './draw.js';
+import {
+  addAccount, changeAccount, listAccounts, listAudit, listTokens, makeToken, revokeToken,
+} from './post.js';
+
+const at = id => document.getElementById(id);
+const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
+const button = (text, about, onclick) => draw('button', { type: 'button', 'aria-label': `${text} ${about}`, onclick }, text);
+const words = names => names.map(name => name.replace('-', ' ')).join(', ');
+
+async function act(work) {
+  at('trouble').textContent = '';
+  try {
+    await work();
+    await show();
+  } catch (problem) {
+    at('trouble').textContent = problem.message;
+    at('trouble').scrollIntoView({ block: 'nearest' });
+  }
+}
+
+function person(account) {
+  const state = account.open ? (account.locked ? 'Resting after wrong passwords' : 'Open') : 'Closed';
+  const turn = account.open ? 'Close' : 'Open';
+  return draw('tr', {}, draw('th', { scope: 'row' }, account.name), cell('May', words(account.roles)), cell('State', state),
+    draw('td', { class: 'acts' }, button(turn, account.name, () => act(() => changeAccount(account.name, { open: !account.open })))));
+}
+
+function token(line) {
+  return draw('tr', {}, draw('th', { scope: 'row' }, line.label), cell('May', words(line.scopes)), cell('Made', day(line.madeAt)),
+    draw('td', { class: 'acts' }, line.revokedAt ? 'Ended' : button('End', line.label, () => act(() => revokeToken(line.id)))));
+}
+
+const audit = line => draw('tr', {}, cell('When', day(line.at)), cell('Who', line.who), cell('Did', line.did), cell('To', line.to));
+
+let oldest;
+
+async function showAudit(before) {
+  const lines = await listAudit(before);
+  oldest = lines.at(-1)?.number;
+  const rows = lines.map(audit);
+  if (before) at('audit').append(...rows);
+  else at('audit').replaceChildren(...rows);
+  at('older').hidden = !(oldest > 1);
+}
+
+async function show() {
+  const [accounts, tokens] = await Promise.all([listAccounts(), listTokens()]);
+  at('people').replaceChildren(...accounts.map(person));
+  at('tokens').replaceChildren(...tokens.map(token));
+  await showAudit();
+}
+
+at('add').addEventListener('submit', event => {
+  event.preventDefault();
+  const fields = new FormData(event.target);
+  act(async () => {
+    await addAccount({ name: fields.get('name'), password: fields.get('password'), roles: fields.getAll('role') });
+    event.target.reset();
+  });
+});
+
+at('make').addEventListener('submit', event => {
+  event.preventDefault();
+  const fields = new FormData(event.target);
+  act(async () => {
+    const made = await makeToken({ label: fields.get('label'), scopes: fields.getAll('scope') });
+    at('secret').textContent = made.secret;
+    at('secret').hidden = false;
+    event.target.reset();
+  });
+});
+
+at('older').addEventListener('click', () => showAudit(oldest));
+await act(async () => {});

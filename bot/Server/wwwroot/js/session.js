@@ -1,0 +1,18 @@
+// Who is signed in, at the head of every page; nothing while there are no accounts.
+import { draw } from './draw.js';
+import { readSession, signOut } from './post.js';
+
+const links = document.querySelector('.frame-links');
+
+async function leave() {
+  await signOut();
+  location.assign('/sign-in');
+}
+
+try {
+  const session = await readSession();
+  if (session.accounts && session.name) {
+    if (session.roles.includes('administrator')) links.append(draw('a', { href: '/accounts' }, 'Accounts'));
+    links.append(draw('button', { type: 'button', onclick: leave }, `Sign out ${session.name}`));
+  }
+} catch { /* offline: the page goes on without */ }
