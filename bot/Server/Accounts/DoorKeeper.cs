@@ -1,3 +1,4 @@
+using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
@@ -5,7 +6,7 @@ using DxAssistant.Server.Chat;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Lets a request pass its door, or says why not: sign in first, or not with these rights.</summary>
-internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, AccountBook book, IConfiguration configuration)
+internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, AccountBook book, ICaseStore store, IConfiguration configuration)
 {
     private const string CasesPath = "/api/cases";
 
@@ -14,12 +15,18 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
         var door = Doors.Before(http.Request.Path);
         if (door.Roles is null || ChannelSignsIn(http.Request)) return next(http);
         if (Person.Of(http.User) is not { } person) return AskWhoAsync(http);
-        if (!door.Opens(person, Changes(http.Request.Method))) return RefuseAsync(http);
+        return door.Opens(person, Changes(http.Request.Method)) ? PassAsync(http, person) : RefuseAsync(http);
+    }
+
+    private async Task PassAsync(HttpContext http, Person person)
+    {
 
         // Our own token is no secret of the channel's, and its adapter would try to read it.
         if (IsChannel(http.Request)) http.Request.Headers.Authorization = default;
-        if (CaseOf(http.Request.Path) is not { } id) return next(http);
-        return grants.MaySee(person, id) ? SeeAsync(http, person, id) : UnknownAsync(http);
+        if (CaseOf(http.Request.Path) is not { } id) await next(http);
+        else if (grants.MaySee(person, id)) await SeeAsync(http, person, id);
+        else if ((await store.ReadAsync(id, http.RequestAborted)).IsEmpty) await next(http); // nobody's yet
+        else await UnknownAsync(http);
     }
 
     // The Bot Framework's own sign-in takes over where it is configured.

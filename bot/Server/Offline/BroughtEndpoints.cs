@@ -1,6 +1,7 @@
 using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Brought;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
 using Microsoft.AspNetCore.Http.Features;
@@ -8,7 +9,7 @@ using Microsoft.AspNetCore.Http.Features;
 namespace DxAssistant.Server.Offline;
 
 /// <summary>A case's log to take along, and the turns that come back.</summary>
-internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk)
+internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseGrants grants)
 {
     private const long MostBytes = 16 * 1024 * 1024;
     private const string NotTurns = """Send {"basis":0,"turns":[{"turnId":"…","events":[…]}]}, as the engine made them.""";
@@ -36,11 +37,18 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk)
         if (await ReadAsync(context, cancel) is not { IsWhole: true } brought) return Refusal.Because(StatusCodes.Status400BadRequest, NotTurns);
         return await desk.TakeAsync(id, brought.Basis, brought.Turns, ActivityReader.Nameless, cancel) switch
         {
-            BroughtAnswer.Taken taken => Results.Json(taken, ChatJson.Options),
+            BroughtAnswer.Taken taken => Take(context, id, brought.Basis, taken),
             BroughtAnswer.UnknownContent => Refusal.Because(StatusCodes.Status410Gone, Unknown),
             BroughtAnswer.DoesNotFollow => Refusal.Because(StatusCodes.Status422UnprocessableEntity, Odd),
             _ => Refusal.Because(StatusCodes.Status409Conflict, Crossed),
         };
+    }
+
+    // A case that began without signal is now somebody's.
+    private IResult Take(HttpContext context, string id, long basis, BroughtAnswer.Taken taken)
+    {
+        if (basis == 0) grants.Let(Person.Of(context.User)!, id);
+        return Results.Json(taken, ChatJson.Options);
     }
 
     private static async Task<BroughtRequest?> ReadAsync(HttpContext context, CancellationToken cancel)
