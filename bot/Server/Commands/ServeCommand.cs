@@ -30,24 +30,31 @@ internal sealed class ServeCommand(Streams streams)
     private async Task<int> RunAsync(ParseResult call, CancellationToken cancel)
     {
         if (listening.Read(call, out var settings) is { } wrong) return streams.Refuse(wrong);
+        string file = call.GetValue(data) ?? CaseFile.Default;
+        try
+        {
+            var book = SqliteAccounts.Open(
+                call.GetValue(accounts) ?? SqliteAccounts.BesideCases(file), TimeProvider.System);
+            return settings.RefuseWithout(book.HasAccounts) is { } refusal
+                ? streams.Refuse(refusal)
+                : await OpenAsync(call, settings, book, file, cancel);
+        }
+        catch (CaseFileException error)
+        {
+            return streams.Refuse(error.Message);
+        }
+    }
+
+    private async Task<int> OpenAsync(
+        ParseResult call, ServerSettings settings, AccountBook book, string file, CancellationToken cancel)
+    {
         int opened = OpenedContent.Open(call.GetValue(content), streams, out var live);
         if (live is null) return opened;
         using (live)
         {
-            string file = call.GetValue(data) ?? CaseFile.Default;
-            try
-            {
-                await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
-                var book = SqliteAccounts.Open(
-                    call.GetValue(accounts) ?? SqliteAccounts.BesideCases(file), TimeProvider.System);
-                if (settings.RefuseWithout(book.HasAccounts) is { } refusal) return streams.Refuse(refusal);
-                live.Watch(TimeProvider.System);
-                return await ServeAsync(settings, listening.MayMove(call), store, book, live, file, cancel);
-            }
-            catch (CaseFileException error)
-            {
-                return streams.Refuse(error.Message);
-            }
+            await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+            live.Watch(TimeProvider.System);
+            return await ServeAsync(settings, listening.MayMove(call), store, book, live, file, cancel);
         }
     }
 

@@ -32,7 +32,7 @@ internal sealed record ServerSettings(
         if (!IsReachable) return null;
         if (!hasAccounts)
         {
-            return "others could reach the server, and there are no accounts, so anybody could read the cases: "
+            return "others could reach the server, and there are no accounts yet, so anybody could read the cases: "
                 + "make an account (accounts add NAME --role administrator), or leave --listen, --host and --behind-proxy out";
         }
 
