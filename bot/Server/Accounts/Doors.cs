@@ -16,6 +16,7 @@ internal static class Doors
         new("/sign-in", null),
         new("/api/session", null),
         new("/api/health", null),
+        new("/sw.js", null),
         new("/offline/kit", null),
         new("/offline/engine", null),
         new("/offline/pages", Work | AccountRoles.Author, TokenScopes.ReadContent),
