@@ -55,7 +55,11 @@ public sealed class ContentFolder
         return new ContentFolder([.. sorted]);
     }
 
-    private static ContentFile Normalized(ContentFile file) => new(
-        file.Path.Replace('\\', '/'),
-        file.Text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'));
+    // A file that needs nothing stays the same object, so that it is seen at once that it did not change.
+    private static ContentFile Normalized(ContentFile file) =>
+        file.Path.Contains('\\') || file.Text.StartsWith('\uFEFF') || file.Text.Contains('\r')
+            ? new ContentFile(
+                file.Path.Replace('\\', '/'),
+                file.Text.TrimStart('\uFEFF').Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'))
+            : file;
 }

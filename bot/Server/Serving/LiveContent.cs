@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Incremental;
 using DxAssistant.Server.Content;
 
 namespace DxAssistant.Server.Serving;
@@ -16,10 +17,12 @@ internal sealed class LiveContent : IDisposable
     private readonly Lock gate = new();
     private PageWatch? watch;
     private ITimer? settled;
+    private readonly IncrementalCompiler compiler;
     private volatile InUse current;
 
-    private LiveContent(string folder, Func<string, ContentFolder> read, TextWriter notes, InUse current)
+    private LiveContent(string folder, Func<string, ContentFolder> read, TextWriter notes, IncrementalCompiler compiler, InUse current)
     {
+        this.compiler = compiler;
         this.folder = folder;
         this.read = read;
         this.notes = notes;
@@ -32,11 +35,14 @@ internal sealed class LiveContent : IDisposable
     /// <summary>Compiles a folder; says what is wrong with it on <paramref name="notes"/>.</summary>
     /// <returns>Null when the content has errors.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
-    public static LiveContent? Open(string folder, TextWriter notes) => Open(folder, notes, ContentFolderReader.Read);
+    public static LiveContent? Open(string folder, TextWriter notes) => Open(folder, notes, new PageShelf().Read);
 
     /// <inheritdoc cref="Open(string, TextWriter)"/>
-    internal static LiveContent? Open(string folder, TextWriter notes, Func<string, ContentFolder> read) =>
-        Compile(folder, read, notes) is { } first ? new LiveContent(folder, read, notes, first) : null;
+    internal static LiveContent? Open(string folder, TextWriter notes, Func<string, ContentFolder> read)
+    {
+        var compiler = new IncrementalCompiler();
+        return Compile(folder, read, notes, compiler) is { } first ? new LiveContent(folder, read, notes, compiler, first) : null;
+    }
 
     /// <summary>Compiles again whenever a page changes.</summary>
     public void Watch(TimeProvider clock)
@@ -53,7 +59,7 @@ internal sealed class LiveContent : IDisposable
         {
             try
             {
-                if (Compile(folder, read, notes) is not { } next)
+                if (Compile(folder, read, notes, compiler) is not { } next)
                 {
                     notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
                 }
@@ -77,10 +83,10 @@ internal sealed class LiveContent : IDisposable
         settled?.Dispose();
     }
 
-    private static InUse? Compile(string folder, Func<string, ContentFolder> read, TextWriter notes)
+    private static InUse? Compile(string folder, Func<string, ContentFolder> read, TextWriter notes, IncrementalCompiler compiler)
     {
         var pages = read(folder);
-        var result = ContentCompiler.Compile(pages);
+        var result = compiler.Compile(pages);
         foreach (var diagnostic in result.Diagnostics) notes.Write(
             DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
         return result.Library is { } library && result.IsClean ? Use(library, pages, notes) : null;

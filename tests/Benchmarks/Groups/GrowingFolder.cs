@@ -14,9 +14,9 @@ internal static class GrowingFolder
         Dictionary<string, string> texts = Tiny();
         int copies = (pages - texts.Count) / Grown.Length;
         for (int i = 0; i < copies; i++)
-            foreach (string path in Grown) texts[path.Replace(".md", $"-{i}.md", StringComparison.Ordinal)] = Copy(texts[path], i);
-        texts["index.md"] += string.Concat(Enumerable.Range(0, copies).Select(i =>
-            $"- [Fan plug](checks/fan-plug-{i}.md), [not turning](symptoms/fan-not-turning-{i}.md)\n"));
+            foreach (string path in Grown) texts[path.Replace(".md", $"-{i}.md", StringComparison.Ordinal)] = Copy(texts[path], i, copies);
+        texts["index.md"] += string.Concat(Enumerable.Range(0, copies).Where(IsFirst).Select(i =>
+            $"- [Not turning](symptoms/fan-not-turning-{i}.md)\n"));
         return ContentFolder.Of(texts.Select(page => new ContentFile(page.Key, page.Value)));
     }
 
@@ -35,7 +35,12 @@ internal static class GrowingFolder
         _ => text.Replace("# Indoor fan plug", "# Plug of the indoor fan", StringComparison.Ordinal),
     };
 
-    private static string Copy(string text, int i) => text
+    // The index would be longer than a page may be: it links to each fiftieth symptom, and that on to the next.
+    private static bool IsFirst(int i) => i % 50 == 0;
+
+    private static string Copy(string text, int i, int copies) => text
+        .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
+            + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal)
         .Replace("fan-plug-loose", $"fan-plug-loose-{i}", StringComparison.Ordinal)
         .Replace("id: fan-plug\n", $"id: fan-plug-{i}\n", StringComparison.Ordinal)
         .Replace("seat-plug", $"seat-plug-{i}", StringComparison.Ordinal)

@@ -1,0 +1,61 @@
+using System.CommandLine;
+using System.Net.Sockets;
+using DxAssistant.Server.Serving;
+using DxAssistant.Server.Workbench.Preview;
+using Microsoft.AspNetCore.Connections;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>content preview [folder]</c>: the pages as they will be seen, anew at each save, on this machine only.</summary>
+internal static class ContentPreview
+{
+    private const int UsualPort = 5190;
+
+    // Editors write a file in several steps.
+    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(50);
+
+    public static Command Make(Streams streams)
+    {
+        Argument<string?> folder = ContentCommand.Folder();
+        var port = new Option<int>("--port") { Description = "The port.", HelpName = "NUMBER", DefaultValueFactory = _ => UsualPort };
+        var preview = new Command("preview", "Show the pages as they will be seen, with what is wrong, and play walks; follows each save.") { folder, port };
+        preview.SetAction((call, cancel) => RunAsync(call.GetValue(folder), call.GetValue(port), streams, cancel));
+        return preview;
+    }
+
+    private static async Task<int> RunAsync(string? folder, int port, Streams streams, CancellationToken cancel)
+    {
+        string root = folder ?? ContentCheck.UsualFolder;
+        if (!Directory.Exists(root)) return streams.Refuse($"there is no folder {root}; name the folder of the pages");
+        var pages = new PreviewPages(root);
+        pages.Reload();
+        using ITimer settled = TimeProvider.System.CreateTimer(_ => Reload(pages, streams), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        using var watch = new PageWatch(root, () => settled.Change(Settle, Timeout.InfiniteTimeSpan), streams.Error);
+        watch.Begin();
+        await using WebApplication app = PreviewServer.Build(pages, port);
+        try
+        {
+            await app.StartAsync(cancel);
+        }
+        catch (IOException error) when (error.InnerException is AddressInUseException or SocketException)
+        {
+            return streams.Refuse($"port {port} is taken: name another with --port");
+        }
+
+        streams.Out.WriteLine($"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it.");
+        await app.WaitForShutdownAsync(cancel);
+        return ExitCode.Done;
+    }
+
+    private static void Reload(PreviewPages pages, Streams streams)
+    {
+        try
+        {
+            pages.Reload();
+        }
+        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
+        {
+            streams.Error.WriteLine($"The pages could not be read ({error.Message}).");
+        }
+    }
+}

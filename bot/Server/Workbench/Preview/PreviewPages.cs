@@ -1,0 +1,58 @@
+using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Editing;
+using DxAssistant.Knowledge.Content.Incremental;
+using DxAssistant.Server.Content;
+using DxAssistant.Server.Workbench.Forms;
+
+namespace DxAssistant.Server.Workbench.Preview;
+
+/// <summary>The pages that are previewed: compiled again at each change, whether or not they are right.</summary>
+internal sealed class PreviewPages(string root)
+{
+    private readonly PageShelf shelf = new();
+    private readonly IncrementalCompiler compiler = new();
+    private readonly Lock gate = new();
+    private volatile TaskCompletionSource changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private volatile Compiled current = new(ContentFolder.Of([]), new CompileResult(null, []), null, 0);
+
+    public Compiled Current => current;
+
+    /// <summary>Ends at the next change.</summary>
+    public Task Changed => changed.Task;
+
+    public void Reload()
+    {
+        lock (gate)
+        {
+            ContentFolder folder = shelf.Read(root);
+            CompileResult result = compiler.Compile(folder);
+            current = new Compiled(folder, result, result.Library ?? current.LastGood, current.Number + 1);
+            TaskCompletionSource before = changed;
+            changed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+            before.SetResult();
+        }
+    }
+
+    /// <summary>All pages by path, and what is wrong with them.</summary>
+    public JsonObject All()
+    {
+        Compiled now = current;
+        JsonObject all = DiagnosticsJson.Of(now.Result, now.Folder, "");
+        all["number"] = now.Number;
+        all["paths"] = new JsonArray([.. now.Folder.Pages.Select(page => JsonValue.Create(page.Path))]);
+        all["usesLastGood"] = now.Result.Library is null && now.LastGood is not null;
+        all["series"] = new JsonArray([.. (now.LastGood?.Series.Values ?? []).Select(page => (JsonNode)new JsonObject { ["id"] = page.Id, ["title"] = page.Title.Text })]);
+        all["symptoms"] = new JsonArray([.. (now.LastGood?.Symptoms.Values ?? []).Select(page => (JsonNode)new JsonObject { ["id"] = page.Id.Value, ["title"] = page.Title.Text })]);
+        return all;
+    }
+
+    /// <summary>One page as it will be seen; null when there is none.</summary>
+    public JsonObject? One(string path) => current.Folder.File(path) is { IsPicture: false } page
+        ? new JsonObject { ["path"] = path, ["html"] = PageHtml.Of(page.Text) }
+        : null;
+
+    /// <param name="LastGood">The library of this version, or else of the last one that had one.</param>
+    /// <param name="Number">Counts the compiles.</param>
+    internal sealed record Compiled(ContentFolder Folder, CompileResult Result, Library? LastGood, int Number);
+}

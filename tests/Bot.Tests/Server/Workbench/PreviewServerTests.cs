@@ -1,0 +1,111 @@
+using System.Net;
+using System.Net.Http.Json;
+using System.Text.Json.Nodes;
+using DxAssistant.Server.Workbench.Preview;
+using Microsoft.AspNetCore.Builder;
+
+namespace DxAssistant.Bot.Tests.Server.Workbench;
+
+public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
+{
+    private readonly TinyPages files = new();
+    private readonly PreviewPages pages;
+    private readonly WebApplication app;
+    private readonly HttpClient http = new();
+
+    public PreviewServerTests()
+    {
+        pages = new PreviewPages(files.Folder);
+        pages.Reload();
+        app = PreviewServer.Build(pages, 0);
+    }
+
+    public async Task InitializeAsync()
+    {
+        await app.StartAsync();
+        http.BaseAddress = new Uri(app.Urls.First());
+    }
+
+    public async Task DisposeAsync() => await app.DisposeAsync();
+
+    public void Dispose()
+    {
+        http.Dispose();
+        files.Dispose();
+    }
+
+    [Fact]
+    public void Urls_OfThePreview_AreOfThisMachine() => Assert.All(app.Urls, url => Assert.True(IPAddress.IsLoopback(IPAddress.Parse(new Uri(url).Host))));
+
+    [Fact]
+    public async Task Page_WithHtmlInIt_ShowsItAndObeysItNot()
+    {
+        files.Change("cautions/live-mains.md", text => text + "\n<script>go()</script>\n");
+        pages.Reload();
+        JsonNode page = (await http.GetFromJsonAsync<JsonNode>("/api/preview/page?path=cautions/live-mains.md"))!;
+        Assert.DoesNotContain("<script", (string?)page["html"], StringComparison.Ordinal);
+        Assert.Contains("data-line=\"5\"", (string?)page["html"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Pages_AfterASlip_SayItAndKeepTheLastGoodWalk()
+    {
+        files.Change("checks/fan-plug.md", text => text.Replace("who: technician", "who: technican"));
+        pages.Reload();
+        JsonNode all = (await http.GetFromJsonAsync<JsonNode>("/api/preview/pages"))!;
+        Assert.Equal(("unknown-id", true), ((string?)all["found"]![0]!["rule"], (bool)all["usesLastGood"]!));
+        Assert.Equal(HttpStatusCode.OK, (await Walk()).Status);
+    }
+
+    [Fact]
+    public async Task Changes_AfterASave_AreSent()
+    {
+        using Stream stream = await http.GetStreamAsync("/api/preview/changes");
+        using var reader = new StreamReader(stream);
+        Assert.Equal("1", await Next(reader));
+        pages.Reload();
+        Assert.Equal("2", await Next(reader));
+    }
+
+    // P(plug | fan not turning) falls from its prior to next to nothing when the plug was found home.
+    [Fact]
+    public async Task Walk_StartedWithAnAnswer_ShowsBeliefAndPlanFromThere()
+    {
+        (_, JsonNode before) = await Walk();
+        (_, JsonNode after) = await Walk(new AnswerGiven("fan-plug", "home"));
+        Assert.True(Belief(before, "fan-plug-loose") > 10 * Belief(after, "fan-plug-loose"));
+        Assert.Equal(1, after["belief"]!.AsArray().Sum(fault => (double)fault!["probability"]!), 9);
+        Assert.DoesNotContain(after["options"]!.AsArray(), option => (string?)option!["check"] == "fan-plug");
+        Assert.Equal((double)after["minutes"]!, after["options"]!.AsArray().Min(option => (double)option!["minutes"]!), 9);
+    }
+
+    [Theory]
+    [InlineData("fan-plug", "lose")]
+    [InlineData("no-check", "home")]
+    public async Task Walk_AnswerThatCannotBe_IsRefused(string check, string outcome) =>
+        Assert.Equal(HttpStatusCode.BadRequest, (await Walk(new AnswerGiven(check, outcome))).Status);
+
+    [Fact]
+    public async Task Page_OutsideTheFolder_IsNotThere() =>
+        Assert.Equal(HttpStatusCode.NotFound, (await http.GetAsync("/api/preview/page?path=../secret.md")).StatusCode);
+
+    [Fact]
+    public async Task Start_Address_IsTheProof() =>
+        Assert.Contains("Proof of the pages", await http.GetStringAsync("/"), StringComparison.Ordinal);
+
+    private static double Belief(JsonNode walk, string fault) =>
+        (double)walk["belief"]!.AsArray().Single(each => (string?)each!["id"] == fault)!["probability"]!;
+
+    private async Task<(HttpStatusCode Status, JsonNode Json)> Walk(params AnswerGiven[] seen)
+    {
+        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen, []));
+        return (answer.StatusCode, JsonNode.Parse(await answer.Content.ReadAsStringAsync())!);
+    }
+
+    private static async Task<string> Next(StreamReader reader)
+    {
+        while (await reader.ReadLineAsync() is { } line)
+            if (line.StartsWith("data: ", StringComparison.Ordinal)) return line["data: ".Length..];
+        return "";
+    }
+}
