@@ -26,7 +26,7 @@ internal static class Veil
         var aside = OwnWords.In(entry).Select(at => Take(entry, at)).OfType<AsideWords>().ToImmutableArray();
         return aside.IsEmpty
             ? new EntryText(CanonicalJson.Of(json), null)
-            : new EntryText(CanonicalJson.Of(entry.ToJsonString()), JsonSerializer.Serialize(aside));
+            : new EntryText(CanonicalJson.Of(entry.ToJsonString()), JsonSerializer.Serialize(aside, JsonSerializerOptions.Web));
     }
 
     /// <summary>Reads an event back, with its words where they still are.</summary>
@@ -42,7 +42,7 @@ internal static class Veil
 
     /// <summary>The same without the words: they cannot be read or guessed any more.</summary>
     public static EntryText Blank(EntryText text) => text.Aside is null ? text
-        : text with { Aside = JsonSerializer.Serialize(Words(text.Aside).Select(words => new AsideWords(words.At))) };
+        : text with { Aside = JsonSerializer.Serialize(Words(text.Aside).Select(words => new AsideWords(words.At)), JsonSerializerOptions.Web) };
 
     /// <inheritdoc cref="Blank(EntryText)" />
     public static LogRow Blank(LogRow row) => row with { Aside = Blank(new EntryText(row.Body, row.Aside)).Aside };
@@ -70,7 +70,7 @@ internal static class Veil
     }
 
     private static ImmutableArray<AsideWords> Words(string aside) =>
-        JsonSerializer.Deserialize<ImmutableArray<AsideWords>>(aside);
+        JsonSerializer.Deserialize<ImmutableArray<AsideWords>>(aside, JsonSerializerOptions.Web);
 
     private static string Digest(string salt, string value) => Mark + Convert.ToHexStringLower(
         SHA256.HashData([.. Convert.FromBase64String(salt), .. Encoding.UTF8.GetBytes(value)]));

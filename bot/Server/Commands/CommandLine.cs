@@ -27,6 +27,7 @@ internal static class CommandLine
             "Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this machine.");
         new ServeCommand(streams).AddTo(root);
         root.Add(new TalkCommand(streams).Make());
+        root.Add(new CasesCommand(streams).Make());
         root.Add(MatchCommand.Make(streams));
         root.Add(GlyphCommand.Make(streams));
         root.Add(PlanCommand.Make(streams));
