@@ -68,6 +68,23 @@ public sealed class AwayTests : IAsyncLifetime
     }
 
     [ChromiumFact]
+    public async Task AnswersGivenWhileAllIsFetched_AreKnownHereToo()
+    {
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync("b4");
+        await visit.TapAsync("Brenholt WS single-zone wall unit");
+        await visit.TapAsync("Technician");
+        await ReadyAsync(visit.Page);
+        await visit.Context.SetOfflineAsync(true);
+        await visit.TapAsync("Done");
+        Assert.Equal(1, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
+        await visit.Context.SetOfflineAsync(false);
+        await WaitingAsync(0);
+
+        Assert.Equal(4, await TurnsAsync());
+    }
+
+    [ChromiumFact]
     public async Task SheetBegunWithoutSignal_IsOnTheServerLater()
     {
         await visit.Context.SetOfflineAsync(true);

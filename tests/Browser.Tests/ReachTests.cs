@@ -164,7 +164,7 @@ public sealed class ReachTests
     public async Task Keys_MinusAndOpenCircuit_FillTheField()
     {
         await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync("Pixel 7");
+        await using var visit = await Visit.StartAsync();
         await WalkToReadingsAsync(visit, site);
 
         await visit.Page.FillAsync("#reading-0", "5");
@@ -175,6 +175,64 @@ public sealed class ReachTests
         Assert.Equal("OL", await visit.Page.InputValueAsync("#reading-1"));
         Assert.Equal("decimal", await visit.Page.GetAttributeAsync("#reading-0", "inputmode"));
     }
+
+    [ChromiumFact]
+    public async Task Pad_UnderTheThumb_FillsTheFieldsWithoutAKeyboard()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync("Pixel 7");
+        await WalkToReadingsAsync(visit, site);
+        Assert.Equal("none", await visit.Page.GetAttributeAsync("#reading-0", "inputmode"));
+
+        foreach (string key in new[] { "1", ".", "2", "5", "clear", "kΩ", "minus", "minus" }) await PadAsync(visit, key);
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Next", Exact = true }).ClickAsync();
+        await PadAsync(visit, "OL");
+        await visit.PictureAsync("pad-phone");
+
+        Assert.Equal("1.2 kΩ", await visit.Page.InputValueAsync("#reading-0"));
+        Assert.Equal("OL", await visit.Page.InputValueAsync("#reading-1"));
+        Assert.Empty((await visit.Page.RunAxe()).Violations);
+    }
+
+    [ChromiumFact]
+    public async Task Question_Focused_RingCoversNeitherItsNumberNorItsAnswers()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync("Pixel 7");
+        await WalkToReadingsAsync(visit, site);
+
+        var ring = await BoxAsync(visit, "#slip-question");
+        var number = await BoxAsync(visit, ".slip-head .label");
+        float offset = await visit.Page.EvaluateAsync<float>(
+            "parseFloat(getComputedStyle(document.getElementById('slip-question')).outlineOffset)");
+
+        Assert.True(ring.Y >= number.Y + number.Height, $"the question begins at {ring.Y}, its number ends at {number.Y + number.Height}");
+        Assert.True(offset < 0, "the ring is drawn outside the question's own box");
+    }
+
+    [ChromiumTheory]
+    [InlineData("/device")]
+    [InlineData("/cases")]
+    [InlineData("/")]
+    public async Task Page_InSunlight_IsBlackOnWhiteAndAccessible(string path)
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync("Pixel 7", ColorScheme.Dark);
+        await visit.Page.GotoAsync(site.Address + path);
+        await visit.Page.EvaluateAsync("localStorage.setItem('setting sun', 'on')");
+        await visit.Page.ReloadAsync();
+        await visit.Page.WaitForTimeoutAsync(300);
+        await visit.PictureAsync($"sun-{path.Trim('/')}");
+
+        Assert.Equal("rgb(255, 255, 255)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
+        Assert.Equal("rgb(0, 0, 0)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).color"));
+        Assert.Empty((await visit.Page.RunAxe()).Violations);
+    }
+
+    private static Task PadAsync(Visit visit, string key) => visit.Page.ClickAsync($"[data-pad='{key}']");
+
+    private static async Task<LocatorBoundingBoxResult> BoxAsync(Visit visit, string selector) =>
+        (await visit.Page.Locator(selector).BoundingBoxAsync())!;
 
     [ChromiumTheory]
     [InlineData(ColorScheme.Light)]

@@ -5,6 +5,7 @@ import { Outbox } from './outbox.js';
 import { Refused } from './post.js';
 import { cautionsOf, rowsOf } from './rows.js';
 import { drawBoxes, drawRow, drawWaiting, headingOf, number } from './sheet.js';
+import { aloud, stop } from './speech.js';
 import { drawSlip, setBusy } from './slip.js';
 import { speak } from './voice.js';
 
@@ -60,6 +61,7 @@ function send(body, shown) {
     say('The last answer is still being saved.');
     return;
   }
+  stop();
   outbox.put(body, shown);
   drawWaiting(rows, shown);
   setBusy(slip, true);
@@ -75,10 +77,17 @@ async function taken(answer) {
   link.taken(answer, view);
   show();
   speak(turn.reply.segments);
+  hear(turn);
   slip.classList.remove('folded');
   at('slip-question').focus({ preventScroll: true });
   toNewest();
   channel?.postMessage(view.last);
+}
+
+// Read aloud where that is switched on; what is heard after it waits in the field to be written.
+async function hear(turn) {
+  const heard = await aloud(turn.reply);
+  if (heard && view.turns.at(-1) === turn) at('words').value = heard;
 }
 
 function refused(line, waiting) {
@@ -133,8 +142,8 @@ async function begin() {
   document.addEventListener('visibilitychange', () => { if (!document.hidden) catchUp(); });
   document.body.dataset.ready = 'yes';
   keepPages(!id);
-  if (id) link.prepare(view);
-  else setTimeout(() => link.prepare(view), quiet);
+  if (id) link.prepare();
+  else setTimeout(() => link.prepare(), quiet);
 }
 
 // The second half of a double tap would answer the question that has just taken the place of the first.

@@ -1,5 +1,9 @@
 // A form for a set of readings: all of them at once, the unit beside each, keys for minus and open circuit.
 import { draw } from './draw.js';
+import { pad } from './pad.js';
+
+// Where a finger points, the keys of the page are better than a keyboard over half of it.
+const thumb = matchMedia('(pointer: coarse)');
 
 function keys(input, label) {
   const minus = () => { input.value = input.value.startsWith('-') ? input.value.slice(1) : `-${input.value}`; input.focus(); };
@@ -12,24 +16,36 @@ function keys(input, label) {
 
 function fieldRow(field, place) {
   const input = draw('input', {
-    id: `reading-${place}`, class: 'reading-input', inputmode: 'decimal', autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
+    id: `reading-${place}`, class: 'reading-input', inputmode: thumb.matches ? 'none' : 'decimal', 'data-unit': field.unit, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
     maxlength: '40', enterkeyhint: 'next', value: field.given ?? '', 'data-label': field.label, 'aria-describedby': `where-${place}`,
   });
   return draw('div', { class: 'field' },
     draw('label', { for: input.id }, field.label, draw('span', { class: 'unseen' }, ` in ${field.unit}`)),
     input,
     draw('span', { class: 'unit', 'aria-hidden': 'true' }, field.unit),
-    keys(input, field.label),
+    thumb.matches ? null : keys(input, field.label),
     draw('p', { class: 'where', id: `where-${place}` }, field.where));
+}
+
+// Units or words that have no key are typed.
+function keyboard(inputs) {
+  const button = draw('button', { type: 'button', class: 'quiet', 'aria-pressed': 'false', onclick: () => {
+    const typed = inputs[0].inputMode === 'none';
+    for (const input of inputs) input.inputMode = typed ? 'text' : 'none';
+    button.setAttribute('aria-pressed', String(typed));
+    (inputs.find(input => input.classList.contains('pad-target')) ?? inputs[0]).focus();
+  } }, 'Keyboard');
+  return button;
 }
 
 export function readingsForm(question, send, complain) {
   const fields = question.fields.map(fieldRow);
+  const inputs = fields.map(row => row.querySelector('.reading-input'));
+  const write = draw('button', { class: 'main', type: 'submit' }, question.fields.length > 1 ? 'Write the readings down' : 'Write the reading down');
   const form = draw('form', { class: 'readings', autocomplete: 'off', novalidate: true }, fields,
-    draw('button', { class: 'main', type: 'submit' }, question.fields.length > 1 ? 'Write the readings down' : 'Write the reading down'));
+    thumb.matches ? [pad(inputs, () => write.focus()), keyboard(inputs)] : null, write);
   form.addEventListener('submit', event => {
     event.preventDefault();
-    const inputs = [...form.querySelectorAll('.reading-input')];
     const filled = inputs.filter(input => input.value.trim() !== '');
     if (filled.length === 0) {
       complain('No reading is filled in yet.');

@@ -5,6 +5,7 @@ import { draw } from './draw.js';
 import { mark } from './marks.js';
 import { hidden } from './picture.js';
 import { readingsForm } from './readings.js';
+import { canListen, listen } from './speech.js';
 
 function options(question, send) {
   if (question.options.length === 0) return null;
@@ -17,10 +18,22 @@ function options(question, send) {
   return question.fields.length === 0 ? list : draw('details', { class: 'instead' }, draw('summary', {}, 'Or tap what you saw'), list);
 }
 
+// What is heard goes into the field, to be read before it is written.
+function dictation(input, complain) {
+  if (!canListen) return null;
+  return draw('button', { type: 'button', class: 'command dictate', onclick: async () => {
+    complain('Listening…');
+    const heard = await listen();
+    complain(heard ? '' : 'Nothing was heard.');
+    if (heard) input.value = heard;
+    input.focus();
+  } }, 'Dictate');
+}
+
 function ownWords(question, send, complain) {
   const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, readings or plain words' });
   const form = draw('form', { class: 'own-words' },
-    draw('label', { for: 'words' }, 'In your own words'), input, draw('button', { type: 'submit', class: 'command' }, 'Write'));
+    draw('label', { for: 'words' }, 'In your own words'), input, draw('button', { type: 'submit', class: 'command' }, 'Write'), dictation(input, complain));
   form.addEventListener('submit', event => {
     event.preventDefault();
     const text = input.value.trim();

@@ -5,6 +5,7 @@ import * as notebook from './notebook.js';
 import { answerOf, sent, shown, versionOf } from './turns.js';
 
 const speaker = 'technician';
+const attempts = 5;
 
 export class Away {
   crossed = null;
@@ -15,22 +16,28 @@ export class Away {
     this.waiting = 0;
   }
 
-  /** Writes down what the server has of the case. */
-  follow(view) {
+  /** Writes down what the server has of the case. Read again when it went on between view and log. */
+  follow() {
     return this.#change(async record => {
-      if (record.away.length > 0 || record.basis >= view.last) return;
-      const log = await readLog(this.id);
-      if (log.last === view.last) Object.assign(record, { basis: log.last, log: log.turns, view });
+      for (let attempt = 0; attempt < attempts && record.away.length === 0; attempt++) {
+        const [view, log] = [await readCase(this.id), await readLog(this.id)];
+        if (log.last !== view.last) continue;
+        Object.assign(record, { basis: log.last, log: log.turns, view });
+        return;
+      }
     });
   }
 
-  /** Writes down a turn that the server took. */
-  add({ turn, last, events }, view) {
-    return this.#change(record => {
-      if (record.away.length > 0 || record.basis !== turn.before || last !== turn.last) return;
+  /** Writes down a turn that the server took. @returns whether it follows what is known here. */
+  async add({ turn, last, events }, view) {
+    let follows = false;
+    await this.#change(record => {
+      follows = record.away.length === 0 && record.view !== null && record.basis === turn.before && last === turn.last;
+      if (!follows) return;
       record.log.push({ turnId: turn.turnId, events });
       Object.assign(record, { basis: last, view });
     });
+    return follows;
   }
 
   /** The case as this device knows it; null when it does not. */

@@ -83,9 +83,9 @@ export class Link {
 
   /** Writes down a turn that was taken. */
   async taken(answer, view) {
-    if (!answer.turn.away) await this.#away.add(answer, view);
+    if (!answer.turn.away && !await this.#away.add(answer, view) && document.body.dataset.away === 'ready') await this.#away.follow().catch(() => {});
     if (answer.events?.some(happened => happened.event === 'content-changed')) this.#prepared = null;
-    this.prepare(view);
+    this.prepare();
     this.#show();
   }
 
@@ -100,19 +100,19 @@ export class Link {
   }
 
   /** Keeps on this device what is needed to go on without signal. */
-  prepare(view) {
+  prepare() {
     if (!('caches' in globalThis)) return;
-    this.#prepared ??= this.#prepare(view).catch(problem => {
+    this.#prepared ??= this.#prepare().catch(problem => {
       this.#prepared = null;
       document.body.dataset.away = 'not';
       if (problem.name === 'QuotaExceededError') this.box.replaceChildren(draw('p', {}, 'This device has no room to keep what work without signal needs. With signal all goes on as before.'));
     });
   }
 
-  async #prepare(view) {
+  async #prepare() {
     if (navigator.connection?.saveData && !await kitFor(null)) return;
     if (!await fetchKit()) return;
-    await this.#away.follow(view);
+    await this.#away.follow();
     if (!await core.ready(await this.#away.version())) return;
     document.body.dataset.away = 'ready';
     core.warm();

@@ -1,0 +1,45 @@
+// The page reads aloud and listens, by what the browser has for it. Both are off until they are switched on.
+import { settings } from './settings.js';
+
+const Recognition = globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition;
+
+export const canListen = Boolean(Recognition);
+export const canRead = 'speechSynthesis' in globalThis;
+
+let listening = null;
+
+/** Listens once. @returns what was heard; empty when nothing was. */
+export function listen() {
+  listening?.abort();
+  return new Promise(resolve => {
+    let heard = '';
+    listening = new Recognition();
+    Object.assign(listening, { lang: document.documentElement.lang || 'en', interimResults: false, maxAlternatives: 1 });
+    listening.onresult = event => { heard = event.results[0][0].transcript; };
+    listening.onerror = () => resolve('');
+    listening.onend = () => resolve(heard);
+    listening.start();
+  });
+}
+
+export function stop() {
+  listening?.abort();
+  if (canRead) speechSynthesis.cancel();
+}
+
+function read(text) {
+  return new Promise(resolve => {
+    const spoken = new SpeechSynthesisUtterance(text);
+    Object.assign(spoken, { lang: document.documentElement.lang || 'en', onend: resolve, onerror: resolve });
+    speechSynthesis.speak(spoken);
+  });
+}
+
+/** Reads a reply aloud where that is switched on. @returns what was said to it after; empty when nothing was, or none was asked for. */
+export async function aloud(reply) {
+  if (!canRead || !settings.get('aloud')) return '';
+  speechSynthesis.cancel();
+  const of = segment => segment.kind === 'caution' ? `Caution: ${segment.text}` : segment.text;
+  await read(reply.segments.map(of).join(' '));
+  return canListen && settings.get('listen') ? listen() : '';
+}
