@@ -48,6 +48,7 @@ public sealed class AwayTests : IAsyncLifetime
         await WaitingAsync(0);
 
         Assert.Equal(taps.Length + 1, await TurnsAsync());
+        Assert.StartsWith("Step 3 of", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
         Assert.Equal(sheet, await LinesAsync());
         Assert.Equal(0, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
     }

@@ -26,7 +26,10 @@ export function rowsOf(turns) {
     const question = turn.reply.question ?? null;
     const { results, ask } = split(turn.reply);
     if (row) row.exchanges.push({ turn, said: turn.said, results });
-    if (asksAgain(row, question, ask)) continue;
+    if (asksAgain(row, question, ask)) {
+      row.question = question;
+      continue;
+    }
     rows.push({ question, lead: row ? [] : results, ask, exchanges: [] });
   }
   return rows;
