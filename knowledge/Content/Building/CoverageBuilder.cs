@@ -27,7 +27,10 @@ internal static class CoverageBuilder
                     Reason: page.Passage(row.Cells[1], section)))
                 .ToImmutableSortedDictionary(row => new FaultId(row.Fault), row => row.Reason),
             page.Passages("Claim"),
-            page.Sources);
+            page.Sources)
+        {
+            ClaimBelief = Whole(page.Field("claim-belief")) / 100.0,
+        };
     }
 
     private static ImmutableSortedDictionary<string, PartTerm> TermOfPart(

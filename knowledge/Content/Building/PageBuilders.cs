@@ -17,9 +17,10 @@ internal static class PageBuilders
 
     public static FaultPage Fault(PageReader page) => new(
         new FaultId(page.Id), page.Title, page.Summary, page.Field("part"), page.Series, page.Passages("Said as"),
-        page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), Demanded(page),
+        page.Passages("Seen"), page.Passages("Measured"), Alike(page), page.Joined("Proof"), Linked(page, "Proof"),
         page.Passages("Beware"), page.Joined("Warranty"))
     {
+        ClaimDemands = [.. Linked(page, "Proof").Concat(Linked(page, "Warranty")).Distinct()],
         VarietyOf = page.Field("variety-of") is { } fault ? new FaultId(fault) : null,
     };
 
@@ -38,9 +39,9 @@ internal static class PageBuilders
     public static GlossaryEntry Glossary(TableRow row) =>
         new(row.Cells[0].Text, SaidAs.Split(row.Cells[1]), SaidAs.Split(row.Cells[2]));
 
-    private static ImmutableArray<CheckId> Demanded(PageReader page) =>
+    private static ImmutableArray<CheckId> Linked(PageReader page, string heading) =>
     [
-        .. page.Section("Proof").SelectMany(section => section.Paragraphs).SelectMany(text => text.Links)
+        .. page.Section(heading).SelectMany(section => section.Paragraphs).SelectMany(text => text.Links)
             .Select(link => page.Target(link, PageKind.Check)).OfType<Page>()
             .Select(check => new CheckId(check.Id)).Distinct(),
     ];

@@ -22,6 +22,10 @@ public sealed record FaultPage(
     ImmutableArray<Passage> Beware,
     Passage Warranty)
 {
+    /// <summary>The checks a warranty claim has to show: those of the proof, then those that the warranty words link
+    /// to.</summary>
+    public ImmutableArray<CheckId> ClaimDemands { get; init; } = Demanded;
+
     /// <summary>The fault whose words are also told of this one: checks tell the two apart, words do not.</summary>
     public FaultId? VarietyOf { get; init; }
 }

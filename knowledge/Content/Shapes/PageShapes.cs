@@ -102,6 +102,7 @@ internal static class PageShapes
             [
                 Kind, Id, new("start", FieldType.Choice, true, ["installation", "purchase"]),
                 new("register-days", FieldType.Count, true), new("labour-months", FieldType.Count, true),
+                new("claim-belief", FieldType.Count, true),
             ],
             [
                 Table("Parts", true, new("Part class"), new("Months"), new("Registered"), Source),
