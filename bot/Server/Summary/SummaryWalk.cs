@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Claims;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
@@ -13,11 +14,9 @@ namespace DxAssistant.Server.Summary;
 internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> narrowing)
 {
     private readonly List<SummaryPart> earlier = [];
-    private readonly Dictionary<string, DateTimeOffset> seenAt = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Segment?> figures = new(StringComparer.Ordinal);
+    private readonly SeenFigures figures = new();
     private readonly Dictionary<string, DateTimeOffset> triedAt = new(StringComparer.Ordinal);
     private readonly List<string> versions = [];
-    private readonly List<string> seenThisTurn = [];
 
     public CaseState State { get; private set; } = CaseState.New;
 
@@ -30,6 +29,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         bool turnsOver = stored.Event is SecondFaultBegun or StartedOver;
         if (turnsOver && !State.Symptoms.IsEmpty) earlier.Add(Part());
         State = Fold.Apply(State, stored.Event);
+        figures.Take(stored);
         Note(stored);
     }
 
@@ -43,30 +43,13 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
             case ContentChanged changed:
                 versions.Add(changed.Version);
                 break;
-            case Said:
-                seenThisTurn.Clear();
-                break;
-            case OutcomeSeen seen:
-                if (seen.Verdict is not null) seenThisTurn.Add(seen.Check);
-                seenAt[seen.Check] = stored.At;
-                break;
             case RepairTriedBefore tried:
                 triedAt[tried.Repair] = stored.At;
                 break;
             case RepairVerified verified:
                 triedAt[verified.Repair] = stored.At;
                 break;
-            case Replied replied:
-                NoteFigures(replied.Reply);
-                break;
         }
-    }
-
-    // The verdicts of a reply are in the order of the results it took.
-    private void NoteFigures(Reply reply)
-    {
-        var verdicts = reply.Segments.Where(s => s.Verdict is not null).ToList();
-        for (int i = 0; i < seenThisTurn.Count; i++) figures[seenThisTurn[i]] = verdicts.ElementAtOrDefault(i);
     }
 
     private SummaryPart Part() => new(
@@ -83,8 +66,8 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
 
     private SummaryCheck Check(SeenResult result)
     {
-        var verdict = result.Readings.IsEmpty ? null : figures.GetValueOrDefault(result.Check);
-        return new SummaryCheck(TitleBook.Find(titles.Checks, result.Check), seenAt[result.Check], result.Words,
+        var verdict = result.Readings.IsEmpty ? null : figures.Of(result.Check);
+        return new SummaryCheck(TitleBook.Find(titles.Checks, result.Check), figures.At(result.Check), result.Words,
             verdict?.Verdict, verdict?.Pictures ?? []);
     }
 

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Warranty;
+
+namespace DxAssistant.Cases.Claims;
+
+/// <summary>Builds the sheet of a claim from the log of its case. Pure: the same log, unit and pages give the same
+/// sheet.</summary>
+public sealed class SheetBuilder(Library library)
+{
+    /// <param name="log">The whole log of the case, or its beginning.</param>
+    public SheetAnswer Build(string caseId, ImmutableArray<StoredEvent> log, ClaimUnit unit)
+    {
+        if (log.IsEmpty) return new SheetAnswer.None("there is no such case");
+        var walk = ClaimedWalk.Of(log);
+        if (walk.State.Series is not { } series || !library.Series.ContainsKey(series))
+            return new SheetAnswer.None("the case does not say which series the unit is of");
+        if (FaultOf(walk) is not { } fault)
+            return new SheetAnswer.None("the case has no fault in question: nothing was reported yet");
+        return fault.Part is { } part
+            ? new SheetAnswer.Built(Sheet(caseId, log, unit, walk, series, fault, part))
+            : new SheetAnswer.None($"“{fault.Title.Text}” is a condition of the site: there is no part to claim");
+    }
+
+    private ClaimSheet Sheet(
+        string caseId, ImmutableArray<StoredEvent> log, ClaimUnit unit, ClaimedWalk walk, string series,
+        FaultPage fault, string part)
+    {
+        var evidence = Evidence(walk, fault);
+        var repair = RepairOf(walk, fault);
+        var failed = DateOnly.FromDateTime(log[0].At.UtcDateTime);
+        return new ClaimSheet(
+            caseId, log[^1].Sequence, log[^1].Hash, library.Version, series,
+            library.Series[series].Title.Text, unit, failed, fault.Id.Value, fault.Title.Text, part, repair?.Value,
+            repair is { } made ? library.Repairs[made].Title.Text : null, Works(walk),
+            Math.Round(Standing.BeliefIn(library, walk.BeforeRepair, fault.Id), 4), Terms(series).ClaimBelief,
+            fault.Warranty.Text, evidence, Missing(fault, evidence),
+            ClaimCoverage.Of(CoverageDesk.Assess(library, new CoverageQuery(
+                series, unit.Installed, unit.Bought, unit.Registered, failed, fault.Id, repair ?? default))));
+    }
+
+    private CoveragePage Terms(string series) => library.Coverage[library.Series[series].Coverage];
+
+    private FaultPage? FaultOf(ClaimedWalk walk)
+    {
+        var fault = walk.Cured is { } cured
+            ? new FaultId(cured.Fault) : Standing.Likeliest(library, walk.BeforeRepair);
+        return fault is { } id ? library.Faults.GetValueOrDefault(id) : null;
+    }
+
+    private RepairId? RepairOf(ClaimedWalk walk, FaultPage fault) => (walk.Cured?.Repair ?? walk.State.Unverified) is { } made
+        && library.Repairs.ContainsKey(new RepairId(made))
+            ? new RepairId(made)
+            : library.Graph.Repairs.FirstOrDefault(repair => repair.Fixes.Contains(fault.Id))?.Id;
+
+    private static bool? Works(ClaimedWalk walk) => walk.Cured is null ? null : true;
+
+    private ImmutableArray<ClaimEvidence> Evidence(ClaimedWalk walk, FaultPage fault) =>
+        [.. walk.BeforeRepair.Results.Select(result => Shown(result, walk.Figures, fault))];
+
+    private ClaimEvidence Shown(SeenResult result, SeenFigures figures, FaultPage fault)
+    {
+        var check = new CheckId(result.Check);
+        var verdict = result.Readings.IsEmpty ? null : figures.Of(result.Check)?.Verdict;
+        string title = library.Checks.TryGetValue(check, out var page) ? page.Title.Text : result.Check;
+        return new ClaimEvidence(
+            result.Check, title, fault.ClaimDemands.Contains(check), result.Outcome is not null,
+            figures.At(result.Check), result.Words, verdict?.Verdict ?? result.Verdict, verdict?.Healthy,
+            verdict?.Readings ?? [], verdict?.Expected ?? [], verdict?.Source);
+    }
+
+    private ImmutableArray<string> Missing(FaultPage fault, ImmutableArray<ClaimEvidence> evidence) =>
+    [
+        .. fault.ClaimDemands.Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
+            .Select(check => library.Checks[check].Title.Text),
+    ];
+}

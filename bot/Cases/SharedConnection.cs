@@ -1,0 +1,113 @@
+using System.Collections.Immutable;
+using System.Data;
+using System.Data.Common;
+using Microsoft.Data.Sqlite;
+
+namespace DxAssistant.Cases;
+
+/// <summary>One connection to SQLite or PostgreSQL with one user at a time, for records that change seldom.</summary>
+internal sealed class SharedConnection : IAsyncDisposable
+{
+    private readonly SemaphoreSlim turn = new(1);
+    private readonly DbConnection connection;
+    private readonly string what;
+
+    /// <param name="connection">Not open yet.</param>
+    /// <param name="first">Run once, such as what makes the tables.</param>
+    /// <param name="what">What is kept in it, for messages.</param>
+    /// <exception cref="CaseFileException">The database cannot be used.</exception>
+    public SharedConnection(DbConnection connection, string first, string what)
+    {
+        (this.connection, this.what) = (connection, what);
+        try
+        {
+            connection.Open();
+            using var command = Command(null, first, []);
+            command.ExecuteNonQuery();
+        }
+        catch (DbException error)
+        {
+            connection.Dispose();
+            throw Unusable(error);
+        }
+    }
+
+    /// <summary>Beside the cases of a SQLite file, as safe on disk as they are.</summary>
+    public static SharedConnection ToFile(string file, string tables, string what) => new(
+        new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false, DefaultTimeout = 10 }.ToString()),
+        "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;" + tables, what);
+
+    /// <summary>Lasts as long as the program.</summary>
+    public static SharedConnection ToMemory(string tables, string what) =>
+        new(new SqliteConnection("Data Source=:memory:"), tables, what);
+
+    /// <summary>Does several things, or none of them when false is returned or something is thrown.</summary>
+    /// <param name="work">Given what runs a statement with its values and says how many rows it changed.</param>
+    public Task<bool> WholeAsync(Func<Func<string, object[], Task<int>>, Task<bool>> work, CancellationToken cancel) => InTurnAsync(async () =>
+    {
+        await using var whole = await connection.BeginTransactionAsync(cancel);
+        if (!await work((sql, values) => RunAsync(whole, sql, values))) return false;
+        await whole.CommitAsync(cancel);
+        return true;
+    }, cancel);
+
+    public Task<int> RunAsync(string sql, CancellationToken cancel, params object[] values) =>
+        InTurnAsync(() => RunAsync(null, sql, values), cancel);
+
+    public Task<ImmutableArray<T>> RowsAsync<T>(
+        string sql, Func<DbDataReader, T> read, CancellationToken cancel, params object[] values) => InTurnAsync(async () =>
+    {
+        await using var command = Command(null, sql, values);
+        await using var rows = await command.ExecuteReaderAsync(cancel);
+        var all = ImmutableArray.CreateBuilder<T>();
+        while (await rows.ReadAsync(cancel)) all.Add(read(rows));
+        return all.ToImmutable();
+    }, cancel);
+
+    public async ValueTask DisposeAsync()
+    {
+        await connection.DisposeAsync();
+        turn.Dispose();
+    }
+
+    private async Task<int> RunAsync(DbTransaction? whole, string sql, object[] values)
+    {
+        await using var command = Command(whole, sql, values);
+        return await command.ExecuteNonQueryAsync();
+    }
+
+    private DbCommand Command(DbTransaction? whole, string sql, object[] values)
+    {
+        var command = connection.CreateCommand();
+        command.Transaction = whole;
+        command.CommandText = sql;
+        for (int i = 0; i < values.Length; i++)
+        {
+            var parameter = command.CreateParameter();
+            (parameter.ParameterName, parameter.Value) = (FormattableString.Invariant($"p{i}"), values[i]);
+            command.Parameters.Add(parameter);
+        }
+
+        return command;
+    }
+
+    private async Task<T> InTurnAsync<T>(Func<Task<T>> work, CancellationToken cancel)
+    {
+        await turn.WaitAsync(cancel);
+        try
+        {
+            if (connection.State != ConnectionState.Open) await connection.OpenAsync(cancel);
+            return await work();
+        }
+        catch (DbException error)
+        {
+            throw Unusable(error);
+        }
+        finally
+        {
+            turn.Release();
+        }
+    }
+
+    private CaseFileException Unusable(DbException error) => new($"the {what} cannot be used: {error.Message}", error);
+}
