@@ -1,14 +1,16 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases;
 
 /// <summary>Cases that last as long as the program, for a walk that is not to be kept.</summary>
-public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
+public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, Kept> cases = new(StringComparer.Ordinal);
+    private readonly MemoryWorkList work = new();
     private long appends;
 
     private sealed record Kept(ImmutableArray<LogRow> Rows, string? Title, long Order)
@@ -50,6 +52,12 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         }
     }
 
+    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
+        lock (gate) return Task.FromResult(work.Search(query));
+    }
+
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default)
     {
         lock (gate) return Task.FromResult(cases.Keys.Order(StringComparer.Ordinal).ToImmutableArray());
@@ -57,8 +65,13 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
 
     public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default)
     {
-        string? title = CaseTitle.OfAll(new KeptLog(rows, rows.Length).Open(caseId));
-        lock (gate) return Task.FromResult(cases.TryAdd(caseId, new Kept(rows, title, ++appends)));
+        var log = new KeptLog(rows, rows.Length).Open(caseId);
+        lock (gate)
+        {
+            bool added = cases.TryAdd(caseId, new Kept(rows, CaseTitle.OfAll(log), ++appends));
+            if (added) work.Replace(caseId, log);
+            return Task.FromResult(added);
+        }
     }
 
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default)
@@ -70,6 +83,7 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
             int blanked = kept.Rows.Count(row => row.Aside is not null);
             string? title = kept.Title is null ? null : Veil.Removed;
             cases[caseId] = kept with { Rows = [.. kept.Rows.Select(Veil.Blank)], Title = title };
+            work.Replace(caseId, Chain.Open(caseId, cases[caseId].Rows), title);
             return Task.FromResult(blanked);
         }
     }
@@ -84,9 +98,10 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         if (!earlier.IsEmpty) return new AppendResult.DuplicateTurn(earlier);
         if (log.Length != expected) return new AppendResult.Conflict(log.Length);
 
-        var added = Chain.Seal(
-            caseId, expected, kept.LastHash, turnId, StoreClock.Now(clock), [.. events.Select(Veil.Draw)]);
+        var at = StoreClock.Now(clock);
+        var added = Chain.Seal(caseId, expected, kept.LastHash, turnId, at, [.. events.Select(Veil.Draw)]);
         cases[caseId] = new Kept(kept.Rows.AddRange(added), kept.Title ?? CaseTitle.Of(events), ++appends);
+        work.Add(caseId, at, events);
         return new AppendResult.Appended(StoredEvent.Of(added, events));
     }
 

@@ -7,5 +7,5 @@ namespace DxAssistant.Benchmarks;
 internal static class BenchmarkGroups
 {
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
-        [new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup()];
+        [new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new DeskGroup()];
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Threading.Channels;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 using Microsoft.Data.Sqlite;
 
@@ -10,7 +11,7 @@ namespace DxAssistant.Cases.Sqlite;
 /// acknowledged.</summary>
 /// <remarks>WAL with synchronous FULL: what was acknowledged survives a kill of the program and a loss of
 /// power.</remarks>
-public sealed class SqliteCaseStore : ICaseStore
+public sealed class SqliteCaseStore : ICaseStore, IWorkList
 {
     // A flush costs the same for one turn as for many; the bound keeps one transaction short.
     private const int MostInOneTransaction = 256;
@@ -45,6 +46,7 @@ public sealed class SqliteCaseStore : ICaseStore
             connection.Open();
             CaseSchema.Run(connection, "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;");
             CaseSchema.Ensure(connection);
+            WorkTables.Ensure(connection);
             return new SqliteCaseStore(connection, file, clock);
         }
         catch (Exception error) when (
@@ -88,6 +90,12 @@ public sealed class SqliteCaseStore : ICaseStore
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         return Task.FromResult(Read(reader => CaseList.Read(reader, limit)));
+    }
+
+    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
+        return Task.FromResult(Read(reader => WorkSearch.Read(reader, query)));
     }
 
     public async ValueTask DisposeAsync()

@@ -13,6 +13,7 @@ internal sealed class TurnWriter : IDisposable
     private readonly PreparedCommand addEvent;
     private readonly PreparedCommand addTurn;
     private readonly PreparedCommand addJob;
+    private readonly WorkIndex index;
 
     public TurnWriter(SqliteConnection connection)
     {
@@ -30,6 +31,7 @@ internal sealed class TurnWriter : IDisposable
             INSERT INTO job VALUES ($case, $title, $at, $at, last_insert_rowid())
             ON CONFLICT (id) DO UPDATE SET title = coalesce(title, $title), last_at = $at, last_event = excluded.last_event
             """, "$case", "$title", "$at");
+        index = new WorkIndex(connection);
     }
 
     /// <summary>Writes one turn, or says why not. Durable only once the caller commits.</summary>
@@ -41,6 +43,7 @@ internal sealed class TurnWriter : IDisposable
 
         var rows = Chain.Seal(request.CaseId, last, hash, request.TurnId, at, request.Entries);
         Add(request.CaseId, rows, CaseTitle.Of(request.Events));
+        index.Add(request.CaseId, at, request.Events);
         return new AppendResult.Appended(StoredEvent.Of(rows, request.Events));
     }
 
@@ -85,5 +88,6 @@ internal sealed class TurnWriter : IDisposable
         addEvent.Dispose();
         addTurn.Dispose();
         addJob.Dispose();
+        index.Dispose();
     }
 }

@@ -22,10 +22,13 @@ internal sealed class WholeCase(SqliteConnection connection)
     public bool TakeOver(string caseId, ImmutableArray<LogRow> rows)
     {
         var log = new KeptLog(rows, rows.Length);
-        string? title = CaseTitle.OfAll(log.Open(caseId));
+        var events = log.Open(caseId);
+        string? title = CaseTitle.OfAll(events);
         if (!LogReader.Rows(connection, caseId, last: 1).IsEmpty) return false;
         using var writer = new TurnWriter(connection);
         foreach (var turn in log.Turns()) writer.Add(caseId, turn, title);
+        using var index = new WorkIndex(connection);
+        index.Replace(caseId, events);
         return true;
     }
 
@@ -41,6 +44,8 @@ internal sealed class WholeCase(SqliteConnection connection)
         using var rename = new PreparedCommand(
             connection, "UPDATE job SET title = $title WHERE id = $case AND title IS NOT NULL", "$title", "$case");
         rename.Run(Veil.Removed, caseId);
+        using var index = new WorkIndex(connection);
+        if (!spoken.IsEmpty) index.Replace(caseId, LogReader.Read(connection, caseId).Open(caseId), Veil.Removed);
         return spoken.Length;
     }
 }

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases.WorkList;
+using Microsoft.Data.Sqlite;
+
+namespace DxAssistant.Cases.Sqlite;
+
+/// <summary>Searches the work list.</summary>
+internal static class WorkSearch
+{
+    private const string Columns = "SELECT case_id, title, series, fault, ended, opened_at, last_at FROM work WHERE title IS NOT NULL";
+
+    public static ImmutableArray<WorkLine> Read(SqliteConnection connection, WorkQuery query)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = Columns + Words(command, query.Text) + Filters(command, query)
+            + $" ORDER BY {Order(query.Order)} LIMIT $limit";
+        command.Parameters.AddWithValue("$limit", query.Limit);
+        using var rows = command.ExecuteReader();
+        var lines = ImmutableArray.CreateBuilder<WorkLine>();
+        while (rows.Read())
+        {
+            lines.Add(new WorkLine(
+                rows.GetString(0), rows.GetString(1), Text(rows, 2), Text(rows, 3), Text(rows, 4), Time(rows, 5), Time(rows, 6)));
+        }
+
+        return lines.ToImmutable();
+    }
+
+    // Words may stand in different turns, so each is looked up by itself. In quotes nothing in them is a command.
+    private static string Words(SqliteCommand command, string text)
+    {
+        var terms = WorkWords.Terms(text);
+        if (terms.IsEmpty) return "";
+        for (int i = 0; i < terms.Length; i++)
+            command.Parameters.AddWithValue(FormattableString.Invariant($"$word{i}"), $"\"{terms[i]}\"{(terms[i].Length > 1 ? "*" : "")}");
+        return " AND number IN (" + string.Join(" INTERSECT ", terms.Select((_, i) =>
+            FormattableString.Invariant($"SELECT rowid >> 16 FROM work_text WHERE work_text MATCH $word{i}"))) + ")";
+    }
+
+    private static string Filters(SqliteCommand command, WorkQuery query)
+    {
+        command.Parameters.AddWithValue("$series", (object?)query.Series ?? DBNull.Value);
+        command.Parameters.AddWithValue("$fault", (object?)query.Fault ?? DBNull.Value);
+        return (query.Series is null ? "" : " AND series = $series")
+            + (query.Fault is null ? "" : " AND fault = $fault")
+            + (query.Open switch { true => " AND ended IS NULL", false => " AND ended IS NOT NULL", null => "" });
+    }
+
+    private static string Order(WorkOrder order) => order switch
+    {
+        WorkOrder.Oldest => "last_event",
+        WorkOrder.Series => "series IS NULL, series, last_event DESC",
+        WorkOrder.Fault => "fault IS NULL, fault, last_event DESC",
+        _ => "last_event DESC",
+    };
+
+    private static string? Text(SqliteDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
+
+    private static DateTimeOffset Time(SqliteDataReader row, int column) =>
+        DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));
+}
