@@ -33,6 +33,8 @@ internal static class CommandLine
         root.Add(PlanCommand.Make(streams));
         root.Add(ReadCommand.Make(streams));
         root.Add(CalcCommand.Make(streams));
+        root.Add(new FiguresCommand(streams).Make());
+        root.Add(new ClaimsCommand(streams).Make());
         root.Add(ContentCommand.Make(streams));
         root.Add(new AccountsCommand(streams).Make());
         return root;

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Net.Sockets;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
+using DxAssistant.Cases.Calls;
+using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Serving;
@@ -16,6 +18,7 @@ internal sealed class ServeCommand(Streams streams)
     private const int PortsTried = 20;
 
     private readonly ListenOptions listening = new();
+    private readonly NewsOption news = new();
     private readonly Option<string?> accounts = CommonOptions.Accounts();
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
@@ -23,6 +26,7 @@ internal sealed class ServeCommand(Streams streams)
     public void AddTo(Command root)
     {
         listening.AddTo(root);
+        news.AddTo(root);
         foreach (Option option in new Option[] { content, data, accounts }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
@@ -30,6 +34,7 @@ internal sealed class ServeCommand(Streams streams)
     private async Task<int> RunAsync(ParseResult call, CancellationToken cancel)
     {
         if (listening.Read(call, out var settings) is { } wrong) return streams.Refuse(wrong);
+        if (news.Read(call, ref settings) is { } untold) return streams.Refuse(untold);
         string file = call.GetValue(data) ?? CaseFile.Default;
         try
         {
@@ -53,18 +58,21 @@ internal sealed class ServeCommand(Streams streams)
         using (live)
         {
             await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+            await using var claims = SqlClaimStore.Open(file);
+            await using var calls = SqlCallBook.Open(file);
             live.Watch(TimeProvider.System);
-            return await ServeAsync(settings, listening.MayMove(call), store, book, live, file, cancel);
+            return await ServeAsync(settings, listening.MayMove(call), port => ChatServer.Build(
+                port with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book, claims, calls), book, live, file, cancel);
         }
     }
 
     private async Task<int> ServeAsync(
-        ServerSettings settings, bool mayMove, ICaseStore store, AccountBook book, LiveContent live, string file,
+        ServerSettings settings, bool mayMove, Func<ServerSettings, WebApplication> build, AccountBook book, LiveContent live, string file,
         CancellationToken cancel)
     {
         for (int tried = 0; ; tried++)
         {
-            await using var app = ChatServer.Build(settings with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book);
+            await using var app = build(settings);
             try
             {
                 await app.StartAsync(cancel);

@@ -1,9 +1,12 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
+using DxAssistant.Cases.Calls;
+using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Desk;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
@@ -17,8 +20,11 @@ namespace DxAssistant.Server.Serving;
 internal static class ChatServer
 {
     /// <param name="book">Who may sign in; null for nobody, so that the program is this machine's own.</param>
+    /// <param name="claims">Where claims are kept; null keeps them as long as the program runs.</param>
+    /// <param name="calls">Where calls put aside are kept; null likewise.</param>
     public static WebApplication Build(
-        ServerSettings settings, ICaseStore store, Func<InUse> inUse, AccountBook? book = null)
+        ServerSettings settings, ICaseStore store, Func<InUse> inUse, AccountBook? book = null,
+        IClaimStore? claims = null, ICallBook? calls = null)
     {
         book ??= SqliteAccounts.InMemory(TimeProvider.System);
         var builder = WebApplication.CreateSlimBuilder(
@@ -54,6 +60,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
         Away.AddTo(builder.Services, settings.PageShelf);
+        DeskServices.AddTo(builder.Services, claims, calls, settings.News);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
         Pace.AddTo(builder.Services, settings.Pace);
@@ -79,6 +86,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
+        DeskServices.Map(app);
         Away.Map(app);
         BotFront.Map(app);
         Health.Map(app);

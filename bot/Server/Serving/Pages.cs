@@ -17,6 +17,10 @@ internal static class Pages
         app.MapGet("/", () => Page("case.html"));
         app.MapGet("/case/{id}", (string id) => Page("case.html"));
         app.MapGet("/case/{id}/sheet", (string id) => Page("sheet.html"));
+        app.MapGet("/claim/{id}", (string id) => Page("claim.html"));
+        app.MapGet("/claims", () => Page("claims.html"));
+        app.MapGet("/case/{id}/call", (string id) => Page("call.html"));
+        app.MapGet("/work", () => Page("work.html"));
         app.MapGet("/cases", () => Page("cases.html"));
         app.MapGet("/device", () => Page("device.html"));
         app.MapGet("/sign-in", () => Page("sign-in.html"));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Net;
+using DxAssistant.Server.Desk;
 
 namespace DxAssistant.Server.Serving;
 
@@ -9,9 +10,10 @@ namespace DxAssistant.Server.Serving;
 /// <param name="ServiceUrls">Addresses of channels, besides this machine, to which replies may be posted.</param>
 /// <param name="Pace">Requests a second that one client may make; 0 for no limit.</param>
 /// <param name="PageShelf">Folder for the pages that were taken along; null keeps them while the program runs.</param>
+/// <param name="News">Where changes of claims are told; null tells nobody.</param>
 internal sealed record ServerSettings(
     IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls, int Pace = Operations.Pace.Usual,
-    string? PageShelf = null)
+    string? PageShelf = null, NewsSettings? News = null)
 {
     /// <summary>Names under which others reach the server, besides those of this machine.</summary>
     public ImmutableArray<string> Hosts { get; init; } = [];

@@ -1,8 +1,9 @@
 // The requests of the page. A refusal has the server's own line; anything else is a lost connection.
 export class Refused extends Error {
-  constructor(status, line) {
+  constructor(status, line, missing = []) {
     super(line);
     this.status = status;
+    this.missing = missing;
   }
 }
 
@@ -12,8 +13,9 @@ async function ask(path, options = {}, patience = 20_000) {
   if (response.ok) return response.json();
   if (response.status === 401 && location.pathname !== '/sign-in') location.assign(`/sign-in?then=${encodeURIComponent(location.pathname)}`);
   let line = `The server answered ${response.status}.`;
-  try { line = (await response.json()).error ?? line; } catch { /* no line of its own */ }
-  throw new Refused(response.status, line);
+  let missing = [];
+  try { ({ error: line = line, missing = [] } = await response.json()); } catch { /* no line of its own */ }
+  throw new Refused(response.status, line, missing);
 }
 
 const json = (body, method = 'POST') => ({ method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
@@ -25,6 +27,18 @@ export const bringTurns = (id, basis, turns) => ask(`/api/cases/${encodeURICompo
 export const readSummary = id => ask(`/api/cases/${encodeURIComponent(id)}/summary`);
 export const listCases = () => ask('/api/cases');
 export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));
+export const beginClaim = id => ask(`/api/cases/${encodeURIComponent(id)}/claims`, { method: 'POST' });
+export const readClaim = id => ask(`/api/claims/${encodeURIComponent(id)}`);
+export const listClaims = state => ask(`/api/claims?state=${encodeURIComponent(state)}`);
+export const actOnClaim = (id, act) => ask(`/api/claims/${encodeURIComponent(id)}/acts`, json(act));
+export const readFilters = () => ask('/api/work/filters');
+export const readWork = ({ find, ...view }) => ask(`/api/work?${new URLSearchParams({ text: find, ...view })}`);
+const call = id => `/api/cases/${encodeURIComponent(id)}/call`;
+export const readCall = id => ask(call(id));
+export const putCallAside = (id, slip) => ask(call(id), json(slip, 'PUT'));
+export const takeCallUp = id => ask(call(id), { method: 'DELETE' });
+export const noteCall = (id, text) => ask(`${call(id)}/notes`, json({ text }));
+export const waitingCalls = () => ask('/api/calls');
 
 export const readSession = () => ask('/api/session');
 export const signIn = (name, password) => ask('/api/session', json({ name, password }));

@@ -1,7 +1,7 @@
 // The summary of a case, for the screen and for paper.
 import { day, draw, time } from './draw.js';
 import { still } from './picture.js';
-import { readSummary, Refused } from './post.js';
+import { beginClaim, readSummary, Refused } from './post.js';
 import { number } from './sheet.js';
 import { stamp } from './verdict.js';
 
@@ -94,5 +94,15 @@ async function begin() {
   document.body.dataset.ready = 'yes';
 }
 
+async function toClaim() {
+  const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/sheet/)?.[1] ?? '');
+  try {
+    location.assign(`/claim/${(await beginClaim(id)).id}`);
+  } catch (problem) {
+    at('trouble').textContent = problem instanceof Refused ? [problem.message, ...problem.missing].join(' ') : 'No connection to the server. No claim was begun.';
+  }
+}
+
+at('claim').addEventListener('click', toClaim);
 at('print').addEventListener('click', () => print());
 begin();

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Text;
+using DxAssistant.Cases;
+using DxAssistant.Cases.Figures;
+using DxAssistant.Cases.Sqlite;
+using DxAssistant.Server.Desk;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary><c>figures</c>: what the cases of a desk add up to, as tables and plots.</summary>
+internal sealed class FiguresCommand(Streams streams)
+{
+    private readonly Argument<string> into = new("folder") { Description = "Where to write the tables (CSV) and plots (SVG)." };
+    private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
+
+    public Command Make()
+    {
+        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first fixes, time to proof, skipped checks.") { into, data };
+        command.SetAction(RunAsync);
+        return command;
+    }
+
+    private async Task<int> RunAsync(ParseResult call, CancellationToken cancel)
+    {
+        string file = call.GetValue(data) ?? CaseFile.Default;
+        if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name the file of the cases with --data");
+        try
+        {
+            var cases = await ReadAsync(file, cancel);
+            string folder = Directory.CreateDirectory(call.GetValue(into)!).FullName;
+            foreach (var table in FigureTables.Of(cases)) Write(folder, table);
+            streams.Out.WriteLine($"Wrote the figures of {cases.Length} cases to {call.GetValue(into)}");
+            return ExitCode.Done;
+        }
+        catch (CaseFileException error)
+        {
+            streams.Error.WriteLine(error.Message);
+            return ExitCode.Problems;
+        }
+    }
+
+    private static async Task<ImmutableArray<CaseFacts>> ReadAsync(string file, CancellationToken cancel)
+    {
+        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        var cases = ImmutableArray.CreateBuilder<CaseFacts>();
+        foreach (var line in await store.ListAsync(int.MaxValue, cancel))
+            cases.Add(CaseFacts.Of(await store.ReadAsync(line.Id, cancel)));
+        return cases.ToImmutable();
+    }
+
+    private static void Write(string folder, FigureTable table)
+    {
+        var text = new StringBuilder();
+        ClaimCsv.Line(text, table.Heads);
+        foreach (var row in table.Rows) ClaimCsv.Line(text, row);
+        File.WriteAllText(Path.Combine(folder, table.Name + ".csv"), text.ToString());
+        if (table.Heads is ["month", var thing, "cases"])
+            File.WriteAllText(Path.Combine(folder, table.Name + ".svg"), MonthPlot.Draw(table, $"Cases by {thing} and month"));
+    }
+}

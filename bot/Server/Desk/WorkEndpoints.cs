@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using DxAssistant.Cases;
+using DxAssistant.Cases.WorkList;
+using DxAssistant.Conversation.Sheets;
+using DxAssistant.Server.Chat;
+using DxAssistant.Server.Serving;
+
+namespace DxAssistant.Server.Desk;
+
+/// <summary>The work list over HTTP, and word of its changes as they happen.</summary>
+internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse)
+{
+    private const int Most = 200;
+    private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/work", ListAsync);
+        routes.MapGet("/api/work/filters", () => Results.Json(Filters(inUse().Titles), ChatJson.Options));
+        routes.MapGet("/api/work/changes", ChangesAsync);
+    }
+
+    private async Task<IResult> ListAsync(string? text, string? series, string? fault, string? stands, string? order, CancellationToken cancel)
+    {
+        var query = new WorkQuery(
+            text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
+            Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, Most);
+        var titles = inUse().Titles;
+        return store is IWorkList list
+            ? Results.Json((await list.SearchAsync(query, cancel)).Select(line => new Row(
+                line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options)
+            : Refusal.Because(StatusCodes.Status501NotImplemented, "This store keeps no index for the work list. Use the list of sheets.");
+    }
+
+    // Server-sent events (WHATWG HTML, 9.2): what was appended last, whenever that changes. Asking the store also hears
+    // of what other programs on the same cases append.
+    private async Task ChangesAsync(HttpContext http, CancellationToken cancel)
+    {
+        http.Response.ContentType = "text/event-stream";
+        string? known = null;
+        using var ticks = new PeriodicTimer(Between);
+        try
+        {
+            do
+            {
+                var last = (await store.ListAsync(1, cancel)).FirstOrDefault();
+                string now = last is null ? "none" : FormattableString.Invariant($"{last.Id} {last.LastAt.ToUnixTimeMilliseconds()}");
+                await http.Response.WriteAsync(now == known ? ":\n\n" : $"data: {now}\n\n", cancel);
+                await http.Response.Body.FlushAsync(cancel);
+                known = now;
+            }
+            while (await ticks.WaitForNextTickAsync(cancel));
+        }
+        catch (OperationCanceledException)
+        {
+            // The page was left.
+        }
+    }
+
+    private static FilterWords Filters(TitleBook titles) => new(Choices(titles.Series), Choices(titles.Faults));
+
+    private static ImmutableArray<Choice> Choices(ImmutableDictionary<string, string> titles) =>
+        [.. titles.Select(page => new Choice(page.Key, page.Value)).OrderBy(choice => choice.Title, StringComparer.Ordinal)];
+
+    private static string? Title(ImmutableDictionary<string, string> titles, string? id) => id is null ? null : TitleBook.Find(titles, id);
+
+    private static string? Said(string? id) => string.IsNullOrEmpty(id) ? null : id;
+
+    private sealed record Row(WorkLine Case, string? Series, string? Fault);
+
+    private sealed record Choice(string Id, string Title);
+
+    private sealed record FilterWords(ImmutableArray<Choice> Series, ImmutableArray<Choice> Faults);
+}

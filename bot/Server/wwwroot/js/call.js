@@ -1,0 +1,138 @@
+// A walk on the phone: what to read aloud, answers by single keys, notes while the caller holds, and calling back.
+import { day, draw } from './draw.js';
+import { noteCall, putCallAside, readCall, readCase, Refused, sendTurn, takeCallUp, waitingCalls } from './post.js';
+import { number } from './sheet.js';
+
+const at = id => document.getElementById(id);
+const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/call/)?.[1] ?? '');
+const orders = { back: ['b', 'Back'], skip: ['s', 'Skip'], unsure: ['u', 'Not sure'], cannot: ['c', 'Cannot do that'], why: ['w', 'Why this?'], again: ['r', 'Say it again'] };
+const aloud = new Set(['notice', 'caution', 'instruction', 'conclusion', 'repair', 'advice', 'refusal', 'understood', 'verdict', 'why']);
+let reply;
+let aside;
+let busy = false;
+
+const key = name => draw('kbd', { 'aria-hidden': 'true' }, name.toUpperCase());
+
+function drawScript() {
+  const said = reply.segments.filter(segment => aloud.has(segment.kind))
+    .map(segment => draw('p', { class: segment.kind === 'caution' ? 'caution' : '' }, segment.text));
+  const waits = aside ? [draw('p', { class: 'paused' }, 'This call is put aside. ', draw('button', { type: 'button', onclick: takeUp }, 'Take it up (P)'))] : [];
+  at('script').replaceChildren(...waits, ...said, draw('p', { class: 'aloud' }, reply.question?.text ?? 'The walk is complete.'));
+}
+
+function readings({ fields, id: question }) {
+  if (fields.length === 0) return null;
+  const form = draw('form', {}, fields.map((field, place) => draw('label', {}, `${field.label}, ${field.unit}: ${field.where}`,
+    draw('input', { 'data-label': field.label, id: `reading-${place}`, inputmode: 'decimal', maxlength: 40, autocomplete: 'off', value: field.given ?? '' }))),
+  draw('button', { type: 'submit' }, 'Write down'));
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    const filled = [...form.querySelectorAll('input')].filter(input => input.value.trim() !== '');
+    if (filled.length) send({ answer: { question, readings: Object.fromEntries(filled.map(input => [input.dataset.label, input.value.trim()])) } });
+  });
+  return form;
+}
+
+function words(question) {
+  const input = draw('input', { id: 'words', maxlength: 4000, autocomplete: 'off' });
+  const form = draw('form', {}, draw('label', { for: 'words' }, 'In the caller’s words ', key('/')), input);
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    if (input.value.trim()) send({ text: input.value.trim(), question: question?.id });
+  });
+  return form;
+}
+
+function drawAnswers() {
+  const { question } = reply;
+  const fitting = Object.entries(orders).filter(([order]) => order === 'again' || (question?.commands ?? []).includes(order));
+  at('answers').replaceChildren(...[
+    question ? readings(question) : null,
+    draw('ol', {}, (question?.options ?? []).map((option, place) => draw('li', {}, draw('button', {
+      type: 'button', 'data-pick': place + 1, onclick: () => send({ answer: { question: question.id, choice: option.key } }),
+    }, place < 9 ? key(String(place + 1)) : null, option.label)))),
+    words(question),
+    draw('div', { class: 'orders' }, fitting.map(([order, [letter, label]]) => draw('button', {
+      type: 'button', 'data-order': letter, onclick: () => send({ answer: { command: order } }),
+    }, key(letter), label))),
+  ].filter(Boolean));
+  at('answers').inert = Boolean(aside);
+}
+
+function drawAll() {
+  drawScript();
+  drawAnswers();
+}
+
+async function drawCall(read) {
+  aside = read.aside;
+  at('notes').replaceChildren(...read.notes.map(note => draw('li', {}, day(note.at), ` ${note.by}: ${note.text}`)));
+  const waiting = await waitingCalls();
+  at('waiting').replaceChildren(...waiting.map(slip => draw('li', { class: slip.due && new Date(slip.due) < new Date() ? 'late' : '' },
+    draw('a', { href: `/case/${encodeURIComponent(slip.case)}/call` }, [slip.caller, slip.phone].filter(Boolean).join(', ') || `Sheet ${number(slip.case)}`),
+    slip.due ? [' ', day(slip.due)] : ' as soon as can be')));
+  drawAll();
+}
+
+// One thing at a time; what went wrong is said, and nothing that was typed is lost.
+async function doing(work) {
+  if (busy) return;
+  busy = true;
+  try {
+    await work();
+    at('trouble').textContent = '';
+  } catch (problem) {
+    at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Nothing was saved; try again.';
+  }
+  busy = false;
+}
+
+const send = turn => doing(async () => {
+  ({ turn: { reply } } = await sendTurn(id, { turnId: crypto.randomUUID(), ...turn }));
+  drawAll();
+  const first = at('answers').querySelector('form input:not(#words)');
+  if (first) first.focus();
+  else document.activeElement?.blur();
+});
+
+const takeUp = () => doing(async () => drawCall(await takeCallUp(id)));
+
+function putAside(event) {
+  event?.preventDefault();
+  const told = Object.fromEntries([...new FormData(at('aside-form'))].filter(([, value]) => value));
+  if (told.due) told.due = new Date(told.due).toISOString();
+  doing(async () => drawCall(await putCallAside(id, told)));
+}
+
+at('aside-form').addEventListener('submit', putAside);
+at('note-form').addEventListener('submit', event => {
+  event.preventDefault();
+  const text = at('note').value.trim();
+  if (text) doing(async () => { await drawCall(await noteCall(id, text)); at('note').value = ''; });
+});
+
+document.addEventListener('keydown', event => {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  if (event.key === 'Escape') document.activeElement?.blur();
+  if (event.target.matches('input, textarea')) return;
+  const letter = event.key.toLowerCase();
+  const button = at('answers').querySelector(`[data-pick="${CSS.escape(letter)}"], [data-order="${CSS.escape(letter)}"]`);
+  if (letter === 'p') aside ? takeUp() : putAside();
+  else if (letter === 'n') at('note').focus();
+  else if (letter === '/') at('words')?.focus();
+  else if (button && !aside) button.click();
+  else return;
+  event.preventDefault();
+});
+
+async function begin() {
+  at('number').textContent = `No. ${number(id)}`;
+  at('case').href = `/case/${encodeURIComponent(id)}`;
+  await doing(async () => {
+    ({ reply } = (await readCase(id)).turns.at(-1));
+    await drawCall(await readCall(id));
+  });
+  document.body.dataset.ready = 'yes';
+}
+
+begin();

@@ -1,0 +1,8 @@
+// The words for what happens to claims.
+export const states = {
+  draft: 'draft', ready: 'ready to hand in', submitted: 'submitted', approved: 'approved', declined: 'declined', returned: 'returned',
+};
+
+export const happened = {
+  begun: 'Begun', 'unit-told': 'Unit written down', readied: 'Made ready', submitted: 'Submitted', approved: 'Approved', declined: 'Declined', returned: 'Returned',
+};

@@ -1,0 +1,138 @@
+// The sheet of a claim: its proof, what is paid, what happened to it, and what can be done now.
+import { happened, states } from './claim-words.js';
+import { day, draw, time } from './draw.js';
+import { actOnClaim, readClaim, Refused } from './post.js';
+import { number } from './sheet.js';
+import { stamp } from './verdict.js';
+
+const at = id => document.getElementById(id);
+const id = decodeURIComponent(location.pathname.match(/^\/claim\/([^/]+)/)?.[1] ?? '');
+const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
+const percent = share => `${(Math.floor(share * 1000) / 10).toLocaleString([], { maximumFractionDigits: 1 })} %`;
+const blank = '—';
+let claim;
+
+function facts() {
+  const { sheet, unit } = claim;
+  return draw('dl', { class: 'facts head' },
+    line('Stands', states[claim.state]),
+    line('Unit', [sheet?.seriesTitle, unit.model].filter(Boolean).join(', ') || blank),
+    line('Serial', unit.serial ?? blank), line('Site', unit.site ?? blank),
+    line('Installed', unit.installed ?? blank), line('Bought', unit.bought ?? blank), line('Registered', unit.registered ?? blank),
+    sheet ? [line('Reported', sheet.failed), line('Fault', sheet.faultTitle), line('Part claimed', sheet.part),
+      line('Repair', sheet.repairTitle ?? blank, sheet.works ? ': the unit works' : ': not tried out yet'),
+      line('Belief in the fault', `${percent(sheet.belief)} by the evidence before the part was changed; ${percent(sheet.needed)} is wanted`)] : []);
+}
+
+const lines = texts => texts.map(text => draw('span', { class: 'cell-line' }, text));
+
+function row(seen) {
+  return draw('tr', { class: seen.demanded ? 'demanded' : '' },
+    draw('th', { scope: 'row' }, seen.title, seen.demanded ? draw('span', { class: 'demand' }, 'demanded') : null),
+    draw('td', { 'data-name': 'Read or seen' }, seen.readings.length ? lines(seen.readings.map(r => `${r.label} ${r.value}`.trim())) : seen.answer),
+    draw('td', { 'data-name': 'Expected', class: seen.expected.length ? '' : 'blank' }, seen.expected.length ? lines(seen.expected) : blank),
+    draw('td', { 'data-name': 'Verdict', class: seen.verdict ? '' : 'blank' }, seen.verdict ? stamp(seen) : blank),
+    draw('td', { 'data-name': 'Time' }, time(seen.at)));
+}
+
+function proof(sheet) {
+  return [draw('h2', {}, 'Proof'),
+    draw('p', {}, draw('strong', {}, 'The page of the fault wants: '), sheet.wants),
+    sheet.evidence.length ? draw('table', {},
+      draw('thead', {}, draw('tr', {}, ['Check', 'Read or seen', 'Expected', 'Verdict', 'Time'].map(name => draw('th', { scope: 'col' }, name)))),
+      draw('tbody', {}, sheet.evidence.map(row))) : draw('p', {}, 'No check has a result.')];
+}
+
+function paid({ coverage }) {
+  return [draw('h2', {}, 'What the terms pay'),
+    draw('dl', { class: 'facts' }, line('Part', coverage.part), line('Work', coverage.labour, coverage.labourMinutes ? `: ${coverage.labourMinutes} minutes` : '')),
+    draw('ul', {}, coverage.reasons.map(reason => draw('li', {},
+      `${reason.kind[0].toUpperCase()}${reason.kind.slice(1)}`, reason.months === undefined ? '' : ` (${reason.months} months, to ${reason.until})`,
+      `: ${reason.on} `, draw('span', { class: 'page' }, reason.page)))),
+    draw('p', { class: 'page' }, 'The terms are read out by the program. A person decides.')];
+}
+
+const why = event => event.override ?? event.why;
+
+function course() {
+  return [draw('h2', {}, 'Course'), draw('ol', { class: 'course' }, claim.log.map(entry => draw('li', {},
+    draw('strong', {}, happened[entry.event.claim]), ` by ${entry.by}, `, day(entry.at), why(entry.event) ? `: ${why(entry.event)}` : '')))];
+}
+
+function article() {
+  const { sheet } = claim;
+  return [facts(), sheet ? [proof(sheet), paid(sheet)] : null,
+    claim.override ? draw('p', { class: 'override' }, draw('strong', {}, 'Made ready although something was missing: '), claim.override) : null,
+    claim.wanting.length && claim.state !== 'approved' ? [draw('h2', {}, 'Missing'), draw('ul', { class: 'wanting' }, claim.wanting.map(text => draw('li', {}, text)))] : null,
+    course(),
+    claim.line ? [draw('h2', {}, 'Verify'), draw('p', { class: 'verify' }, claim.line),
+      draw('p', { class: 'page' }, 'Checked with: claims verify "this line". It replays the logs and says what this sheet must show.')] : null,
+    draw('p', { class: 'signed' }, draw('span', {}, 'Name'), draw('span', {}, 'Date'), draw('span', {}, 'Signature'))].flat(Infinity).filter(Boolean);
+}
+
+async function act(name, more = {}) {
+  at('hindered').replaceChildren();
+  try {
+    show(await actOnClaim(id, { act: name, after: claim.log.length, ...more }));
+  } catch (problem) {
+    hinder(problem);
+  }
+}
+
+function hinder(problem) {
+  const missing = problem.missing ?? [];
+  at('hindered').replaceChildren(draw('p', {}, problem instanceof Refused ? problem.message : 'No connection to the server: nothing was changed.'),
+    ...(missing.length ? [draw('ul', {}, missing.map(text => draw('li', {}, text)))] : []));
+}
+
+const field = (name, label, type, value) => draw('label', {}, label, draw('input', { name, type, value: value ?? '', maxlength: 200, autocomplete: 'off' }));
+
+function unitForm() {
+  const { unit } = claim;
+  const form = draw('form', { class: 'unit' },
+    field('model', 'Model', 'text', unit.model), field('serial', 'Serial number', 'text', unit.serial), field('site', 'Site', 'text', unit.site),
+    field('installed', 'Installed on', 'date', unit.installed), field('bought', 'Bought on', 'date', unit.bought), field('registered', 'Registered on', 'date', unit.registered),
+    draw('button', { type: 'submit' }, 'Write the unit down'));
+  form.addEventListener('submit', event => {
+    event.preventDefault();
+    act('unit', { unit: Object.fromEntries([...new FormData(form)].filter(([, value]) => value !== '')) });
+  });
+  return form;
+}
+
+const button = (text, pressed) => draw('button', { type: 'button', onclick: pressed }, text);
+const reason = label => draw('label', { class: 'reason' }, label, draw('textarea', { id: 'why', rows: 2, maxlength: 1000 }));
+const said = () => ({ why: at('why')?.value || undefined });
+
+function acts() {
+  if (claim.state === 'submitted') return [draw('h2', {}, 'Decide'), reason('Reason (needed to decline or return)'),
+    draw('div', { class: 'buttons' }, button('Approve', () => act('approve', said())), button('Return', () => act('return', said())), button('Decline', () => act('decline', said())))];
+  if (claim.state === 'ready') return [draw('h2', {}, 'Hand in'), draw('div', { class: 'buttons' }, button('Submit', () => act('submit')))];
+  if (claim.state === 'draft' || claim.state === 'returned') return [draw('h2', {}, 'Unit'), unitForm(), draw('h2', {}, 'Make ready'),
+    claim.wanting.length ? reason('Reason to make it ready although something is missing') : null,
+    draw('div', { class: 'buttons' }, button('Make ready', () => act('ready', said())))].filter(Boolean);
+  return [];
+}
+
+function show(read) {
+  claim = read;
+  at('number').textContent = claim.id;
+  document.title = `Claim ${claim.id}`;
+  at('case').href = `/case/${encodeURIComponent(claim.case)}`;
+  at('case').textContent = `Its sheet, No. ${number(claim.case)}`;
+  at('article').replaceChildren(...article());
+  at('acts').replaceChildren(...acts());
+  at('trouble').textContent = '';
+}
+
+async function begin() {
+  try {
+    show(await readClaim(id));
+  } catch (problem) {
+    at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.';
+  }
+  document.body.dataset.ready = 'yes';
+}
+
+at('print').addEventListener('click', () => print());
+begin();

@@ -1,0 +1,23 @@
+// The list of claims.
+import { states } from './claim-words.js';
+import { day, draw } from './draw.js';
+import { listClaims } from './post.js';
+
+const trouble = document.getElementById('trouble');
+const state = document.getElementById('state');
+
+async function show() {
+  try {
+    const claims = await listClaims(state.value);
+    document.getElementById('index').replaceChildren(...claims.map(claim => draw('li', {},
+      draw('a', { href: `/claim/${claim.id}` },
+        draw('span', {}, draw('span', { class: 'index-title' }, claim.id), ` ${states[claim.state]}`), day(claim.at)))));
+    trouble.textContent = claims.length === 0 ? 'No claim stands so.' : '';
+  } catch (problem) {
+    trouble.textContent = problem.message;
+  }
+  document.body.dataset.ready = 'yes';
+}
+
+state.addEventListener('change', show);
+show();

@@ -1,0 +1,116 @@
+// The work list: search as you type, filters, kept views, keys, and changes as they happen.
+import { day, draw } from './draw.js';
+import { readFilters, readWork } from './post.js';
+
+const at = id => document.getElementById(id);
+const boxes = ['find', 'series', 'fault', 'stands', 'order'];
+const ends = { repaired: 'repaired', watch: 'watched', book: 'next visit', 'other-unit': 'other unit' };
+const store = 'work-views';
+const wait = 120;
+let asked = 0;
+let timer;
+
+const view = () => Object.fromEntries(boxes.map(name => [name, at(name).value]));
+const keptViews = () => { try { return JSON.parse(localStorage.getItem(store)) ?? []; } catch { return []; } };
+
+function row({ case: sheet, series, fault }) {
+  return draw('tr', {},
+    draw('td', {}, draw('a', { href: `/case/${encodeURIComponent(sheet.id)}` }, sheet.title)),
+    draw('td', {}, series), draw('td', {}, fault),
+    draw('td', { class: sheet.ended ? '' : 'open' }, sheet.ended ? ends[sheet.ended] ?? sheet.ended : 'open'),
+    draw('td', {}, day(sheet.lastAt)));
+}
+
+async function show() {
+  const mine = ++asked;
+  try {
+    const found = await readWork(view());
+    if (mine !== asked) return; // a later question was asked meanwhile
+    const held = document.activeElement?.closest?.('#rows a')?.getAttribute('href');
+    at('rows').replaceChildren(...found.map(row));
+    if (held) links().find(link => link.getAttribute('href') === held)?.focus();
+    at('count').textContent = found.length === 0 ? 'No sheet fits.' : found.length === 1 ? '1 sheet fits.'
+      : found.length < 200 ? `${found.length} sheets fit.` : 'The first 200 sheets that fit. Write more words to narrow them.';
+  } catch (problem) {
+    if (mine === asked) at('count').textContent = problem.status ? problem.message : 'No connection to the server. The list shown may be old.';
+  }
+  document.body.dataset.ready = String(mine);
+}
+
+function later() {
+  clearTimeout(timer);
+  timer = setTimeout(show, wait);
+}
+
+const same = (one, other) => boxes.every(name => (one[name] ?? '') === (other[name] ?? ''));
+
+function drawViews() {
+  const now = view();
+  const kept = keptViews();
+  at('views').replaceChildren(
+    ...kept.map((one, place) => draw('button', { type: 'button', 'aria-pressed': String(same(one.view, now)), onclick: () => use(one.view) }, `${place + 1} ${one.name}`)),
+    ...(kept.some(one => same(one.view, now))
+      ? [draw('button', { type: 'button', onclick: () => keep(kept.filter(one => !same(one.view, now))) }, 'Drop this view')]
+      : kept.length < 9 ? [draw('button', { type: 'button', onclick: () => keep([...kept, { name: nameOf(now), view: now }]) }, 'Keep this view')] : []));
+}
+
+function keep(views) {
+  localStorage.setItem(store, JSON.stringify(views));
+  drawViews();
+}
+
+const chosen = name => at(name).selectedOptions[0]?.textContent ?? '';
+const nameOf = now => [now.find, now.series && chosen('series'), now.fault && chosen('fault'), now.stands, now.order !== 'newest' && chosen('order')].filter(Boolean).join(', ') || 'all sheets';
+
+function use(one) {
+  for (const name of boxes) at(name).value = one[name] ?? '';
+  changed(show);
+}
+
+function changed(then) {
+  const now = view();
+  history.replaceState(null, '', `?${new URLSearchParams(Object.entries(now).filter(([, value]) => value))}`);
+  drawViews();
+  then();
+}
+
+const links = () => [...at('rows').querySelectorAll('a')];
+
+function move(step) {
+  const all = links();
+  const place = all.indexOf(document.activeElement) + step;
+  if (place < 0) at('find').focus();
+  else all[Math.min(place, all.length - 1)]?.focus();
+}
+
+function onKey(event) {
+  if (event.ctrlKey || event.metaKey || event.altKey) return;
+  const typing = event.target.matches('input, select');
+  if (event.key === 'ArrowDown' && !event.target.matches('select')) move(1);
+  else if (event.key === 'ArrowUp' && !event.target.matches('select')) move(-1);
+  else if (event.key === 'Escape') { at('find').focus(); at('find').select(); }
+  else if (event.key === 'Enter' && event.target === at('find')) links()[0]?.click();
+  else if (!typing && event.key === '/') at('find').focus();
+  else if (!typing && /^[1-9]$/.test(event.key) && keptViews()[event.key - 1]) use(keptViews()[event.key - 1].view);
+  else return;
+  event.preventDefault();
+}
+
+async function begin() {
+  try {
+    const words = await readFilters();
+    for (const [name, choices] of [['series', words.series], ['fault', words.faults]])
+      at(name).append(...choices.map(choice => draw('option', { value: choice.id }, choice.title)));
+  } catch { /* the list says that there is no connection */ }
+  const told = new URLSearchParams(location.search);
+  for (const name of boxes) if (told.has(name)) at(name).value = told.get(name);
+  drawViews();
+  await show();
+  const changes = new EventSource('/api/work/changes');
+  changes.addEventListener('message', later);
+}
+
+at('find').addEventListener('input', () => changed(later));
+for (const name of boxes.slice(1)) at(name).addEventListener('change', () => changed(show));
+document.addEventListener('keydown', onKey);
+begin();

@@ -1,0 +1,68 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>The walk on the phone: read aloud, answered by single keys, put aside and taken up again.</summary>
+public sealed class CallTests
+{
+    [ChromiumFact]
+    public async Task Call_ByKeysAlone_AnswersNotesPutsAsideAndTakesUp()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync();
+        await OpenAsync(visit, site);
+        string before = await AloudAsync(visit);
+
+        var option = await visit.Page.Locator("[data-pick='1']").CountAsync();
+        Assert.Equal(1, option);
+        await visit.Page.Keyboard.PressAsync("1");
+        await visit.Page.WaitForFunctionAsync("was => document.querySelector('.aloud').textContent !== was", before);
+        await visit.Page.Keyboard.PressAsync("Escape");
+        await visit.Page.Keyboard.PressAsync("n");
+        await visit.Page.Keyboard.TypeAsync("has no ladder");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Note it" }).ClickAsync();
+        await visit.Page.Locator("#notes >> text=has no ladder").WaitForAsync();
+        await visit.Page.FillAsync("[name=caller]", "Ingrid");
+        await visit.Page.Keyboard.PressAsync("Escape");
+        await visit.Page.Keyboard.PressAsync("p");
+        await visit.Page.Locator("#waiting >> text=Ingrid").WaitForAsync();
+        await visit.PictureAsync("call-aside", whole: true);
+        string paused = await AloudAsync(visit);
+        await visit.Page.ReloadAsync();
+        await visit.Page.Locator(".paused").WaitForAsync();
+        Assert.Equal(paused, await AloudAsync(visit));
+        await visit.Page.Keyboard.PressAsync("p");
+        await visit.Page.Locator(".paused").WaitForAsync(new() { State = WaitForSelectorState.Detached });
+
+        Assert.Equal(0, await visit.Page.Locator("#waiting li").CountAsync());
+        Assert.Empty(visit.Errors);
+    }
+
+    [ChromiumTheory]
+    [InlineData("Pixel 7", ColorScheme.Light)]
+    [InlineData(null, ColorScheme.Dark)]
+    public async Task Call_IsAccessible(string? device, ColorScheme shade)
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync(device, shade);
+        await OpenAsync(visit, site);
+        await visit.PictureAsync($"call-{device ?? "desk"}-{shade}".Replace(' ', '-'), whole: true);
+
+        var result = await visit.Page.RunAxe();
+
+        Assert.True(
+            result.Violations.Length == 0,
+            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+    }
+
+    private static async Task OpenAsync(Visit visit, Site site)
+    {
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync("compressor does not start");
+        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "Phone" }).ClickAsync();
+        await visit.Page.Locator(".aloud").WaitForAsync();
+    }
+
+    private static async Task<string> AloudAsync(Visit visit) => await visit.Page.TextContentAsync(".aloud") ?? "";
+}

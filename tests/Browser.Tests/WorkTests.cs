@@ -1,0 +1,96 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>The work list of the desk: found as one types, by keys alone, kept views, changes as they happen.</summary>
+public sealed class WorkTests
+{
+    [ChromiumTheory]
+    [InlineData("Pixel 7", ColorScheme.Light)]
+    [InlineData("Pixel 7", ColorScheme.Dark)]
+    [InlineData(null, ColorScheme.Light)]
+    [InlineData(null, ColorScheme.Dark)]
+    public async Task List_IsAccessible(string? device, ColorScheme shade)
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync(device, shade);
+        await SayAsync(visit, site, "compressor does not start");
+        await OpenAsync(visit, site);
+        await visit.PictureAsync($"work-{device ?? "desk"}-{shade}".Replace(' ', '-'), whole: true);
+
+        var result = await visit.Page.RunAxe();
+
+        Assert.True(
+            result.Violations.Length == 0,
+            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+        Assert.Empty(visit.Errors);
+    }
+
+    [ChromiumFact]
+    public async Task Keys_Alone_FindMoveAndOpen()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync();
+        await SayAsync(visit, site, "compressor does not start");
+        await SayAsync(visit, site, "compressor will not start, call 555 0142");
+        await OpenAsync(visit, site);
+
+        await visit.Page.Keyboard.PressAsync("/");
+        await visit.Page.Keyboard.TypeAsync("555 01");
+        await CountAsync(visit, "1 sheet fits.");
+        await visit.Page.Keyboard.PressAsync("ArrowDown");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await visit.Page.WaitForURLAsync("**/case/**");
+
+        Assert.EndsWith("compressor will not start, call 555 0142", await visit.Page.Locator(".exchange").Nth(1).TextContentAsync() ?? "", StringComparison.Ordinal);
+    }
+
+    [ChromiumFact]
+    public async Task View_Kept_ComesBackByItsNumber()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync();
+        await SayAsync(visit, site, "compressor does not start");
+        await OpenAsync(visit, site);
+        await visit.Page.FillAsync("#find", "nowhere");
+        await CountAsync(visit, "No sheet fits.");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Keep this view" }).ClickAsync();
+
+        await OpenAsync(visit, site);
+        await CountAsync(visit, "1 sheet fits.");
+        await visit.Page.Keyboard.PressAsync("1");
+
+        await CountAsync(visit, "No sheet fits.");
+        Assert.Equal("nowhere", await visit.Page.InputValueAsync("#find"));
+    }
+
+    [ChromiumFact]
+    public async Task Sheet_FilledInElsewhere_ComesIntoTheList()
+    {
+        await using var site = await Site.StartAsync();
+        await using var desk = await Visit.StartAsync();
+        await using var roof = await Visit.StartAsync("Pixel 7");
+        await OpenAsync(desk, site);
+        await CountAsync(desk, "No sheet fits.");
+
+        await SayAsync(roof, site, "compressor does not start");
+
+        await CountAsync(desk, "1 sheet fits.");
+    }
+
+    private static async Task SayAsync(Visit visit, Site site, string words)
+    {
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync(words);
+    }
+
+    private static async Task OpenAsync(Visit visit, Site site)
+    {
+        await visit.Page.GotoAsync($"{site.Address}/work");
+        await visit.Page.WaitForSelectorAsync("body[data-ready]");
+    }
+
+    private static Task<IJSHandle> CountAsync(Visit visit, string says) =>
+        visit.Page.WaitForFunctionAsync("says => document.getElementById('count').textContent === says", says);
+}
