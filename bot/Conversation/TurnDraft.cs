@@ -80,6 +80,9 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
         foreach (Passage passage in passages) Quote(kind, passage);
     }
 
+    /// <summary>Whether something of a kind happened in this turn.</summary>
+    public bool Happened<T>() where T : CaseEvent => _events.Any(happened => happened is T);
+
     /// <summary>Ends the turn in a question.</summary>
     public void Ask(
         QuestionKind kind, string subject, Segment question, ImmutableArray<Option> options,

@@ -68,6 +68,10 @@ public sealed record Library
     public ImmutableSortedDictionary<string, JudgeInput> JudgeInputsFor(CheckPage check, SeriesPage series) =>
         JudgeInputs.For(check, series, this);
 
+    /// <summary>The clarifying questions, by id.</summary>
+    public ImmutableSortedDictionary<string, QuestionPage> Questions { get; init; } =
+        ImmutableSortedDictionary.Create<string, QuestionPage>(StringComparer.Ordinal);
+
     /// <summary>All languages that a page stands for, spoken or not, by tag.</summary>
     public ImmutableSortedDictionary<string, LanguagePage> Languages { get; init; } =
         ImmutableSortedDictionary.Create<string, LanguagePage>(StringComparer.Ordinal);

@@ -39,4 +39,7 @@ internal sealed record CuredFaults(ImmutableArray<RankedFault> All, double NoneO
     /// <summary>The faults besides the likeliest that have a share worth naming; where the repair alone is sure, at least one.</summary>
     public ImmutableArray<RankedFault> Others =>
         [.. All.Skip(1).Where((ranked, place) => ranked.Probability >= WorthNaming || (place == 0 && IsRepairAloneSure))];
+
+    /// <summary>The faults that may be there in place of the likeliest, when that one is not found.</summary>
+    public ImmutableArray<RankedFault> NotToldApart => All.IsEmpty || IsFound ? [] : Others;
 }

@@ -83,7 +83,7 @@ public static class Fold
         RepairVerified verified => state with
         {
             Unverified = null,
-            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works)),
+            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults }),
         },
         SecondFaultBegun => state with
         {

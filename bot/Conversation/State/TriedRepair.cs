@@ -1,6 +1,12 @@
+using System.Collections.Immutable;
+
 namespace DxAssistant.Conversation.State;
 
 /// <summary>A repair that was made.</summary>
 /// <param name="Fault">The fault it was made for.</param>
 /// <param name="Works">Whether the unit worked afterwards.</param>
-public sealed record TriedRepair(string Repair, string Fault, bool Works);
+public sealed record TriedRepair(string Repair, string Fault, bool Works)
+{
+    /// <summary>The other faults that it may have been as well; likeliest first.</summary>
+    public ImmutableArray<string> OrFaults { get; init; } = [];
+}

@@ -18,12 +18,15 @@ internal sealed class CommandWords(PhraseBook phrases)
     // Words around a command that change nothing: "sorry, I really don't know".
     private const string Polite = "words-polite";
 
+    // What angry people say of a machine beside what it does.
+    private const string Anger = "words-anger";
+
     private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
         .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite, Anger];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
@@ -37,6 +40,15 @@ internal sealed class CommandWords(PhraseBook phrases)
     }
 
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_lists[Polite].Contains(word)));
+
+    /// <summary>A message without its words of anger.</summary>
+    public string WithoutAnger(string text)
+    {
+        string calm = $" {PlainWords.Joined(text)} ";
+        foreach (string angry in _lists[Anger].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
+            calm = calm.Replace($" {angry} ", " ", StringComparison.Ordinal);
+        return calm.Trim();
+    }
 
     /// <summary>Whether the whole message stands in a list.</summary>
     public bool Means(string phrase, string text) => _lists[phrase].Contains(PlainWords.Joined(text));

@@ -13,6 +13,9 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 {
     public CommandWord? Find(string text) => words.Find(text);
 
+    /// <summary>A message without its words of anger.</summary>
+    public string WithoutAnger(string text) => words.WithoutAnger(text);
+
     public void Obey(TurnDraft turn, CommandWord word)
     {
         switch (word)

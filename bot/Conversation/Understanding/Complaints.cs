@@ -19,14 +19,15 @@ internal static class Complaints
     private const double Certain = 0.65;
     private const double Lead = 0.15;
 
-    // Below this share of the best fit a symptom is not worth offering.
-    private const double WorthOffering = 0.5;
+    // Below these shares of the best fit a symptom is not worth a line, and not worth a question.
+    private const double WorthListing = 0.5;
+    private const double WorthOffering = 0.4;
 
     public static void Hear(TurnDraft turn, string text, MatchResult match, (bool Doubtful, bool ComesAndGoes) manner)
     {
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
         if (CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
-        else if (asked && Offered(turn, match) is { Length: > 0 } offered) Offer(turn, match, offered, text, manner);
+        else if (asked && Offered(turn, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
         else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
@@ -60,8 +61,11 @@ internal static class Complaints
             ? match.Candidates.Take(match.Decision == MatchDecision.Fault ? 1 : MostChoices)
                 .SelectMany(candidate => ShownBy(turn, new FaultId(candidate.Id)))
             : [];
-        return [.. near.Concat(shown).Distinct().Take(MostChoices)];
+        return [.. near.Concat(shown).Distinct()];
     }
+
+    private static bool IsFaint(MatchResult match, SymptomPage page) =>
+        match.Symptoms.FirstOrDefault(hit => hit.Id == page.Id.Value) is { } found && found.Score < WorthListing * match.Symptoms[0].Score;
 
     private static IEnumerable<SymptomPage> ShownBy(TurnDraft turn, FaultId fault) =>
         turn.Library.Graph.SymptomsOf(fault)
@@ -86,9 +90,6 @@ internal static class Complaints
         }
 
         if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text, manner);
-        else
-            turn.Ask(QuestionKind.Symptom, "", "ask-symptom",
-                [.. offered.Select(page => new Option(page.Id.Value, page.Title.Text)),
-                    turn.Option(SymptomAnswer.None, "option-none-of-these")]);
+        else if (!Clarifying.Ask(turn, match, offered)) Clarifying.Choose(turn, [.. offered.Where(page => !IsFaint(match, page))]);
     }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -49,7 +51,13 @@ internal sealed class Listener(
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
         bool refused = Refusals.Refuse(turn, match);
-        if (danger.Hear(turn, text) || refused) return;
+        if (danger.Hear(turn, text)) return;
+        if (refused)
+        {
+            HearBesides(turn, text);
+            return;
+        }
+
         // Whole messages are read in the main language alone.
         WholeMessage told = turn.Voice.Tongue is null ? whole.Read(turn, text) : new WholeMessage([], [], []);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
@@ -84,11 +92,54 @@ internal sealed class Listener(
         }
 
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text))) Complaints.Hear(turn, text, match, whole.MannerOf(text));
-        if (!told.Unclear.IsEmpty) Telling.NoteUnclear(turn, told);
+        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !HearsPieces(turn, text, match)) Complain(turn, text, match);
+        // What is the whole message was heard as a complaint already.
+        if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
+
+    // Anger is answered, and what it is about is heard all the same.
+    private void Complain(TurnDraft turn, string text, MatchResult match)
+    {
+        string calm = match is { Decision: MatchDecision.None, RefusalId: not null } ? commands.WithoutAnger(text) : text;
+        MatchResult heard = calm.Length < text.Trim().Length ? matcher.Match(calm, turn.State.Series) : match;
+        if (match.RefusalId is { } page && heard != match && !heard.Symptoms.IsEmpty && turn.State.Symptoms.IsEmpty)
+            turn.Quote(SegmentKind.Notice, turn.Library.Refusals[page].Answer);
+        else heard = match;
+        Complaints.Hear(turn, text, heard, whole.MannerOf(text));
+    }
+
+    // Two complaints in one message, of which the whole makes none: each is looked for in its own piece.
+    private bool HearsPieces(TurnDraft turn, string text, MatchResult match)
+    {
+        if (!IsFirst(turn) || Complaints.CertainSymptom(match) is not null || match.Decision is MatchDecision.Fault) return false;
+        ImmutableArray<string> pieces = Clauses.Cut(text);
+        ImmutableArray<(MatchResult Match, string Symptom)> certain =
+        [
+            .. pieces.Select(piece => matcher.Match(piece, turn.State.Series)).Select(heard => (heard, Complaints.CertainSymptom(heard)!))
+                .Where(pair => pair.Item2 is not null).DistinctBy(pair => pair.Item2),
+        ];
+        if (pieces.Length < 2 || certain.IsEmpty) return false;
+        if (certain is [var only]) Complaints.Hear(turn, text, only.Match, whole.MannerOf(text));
+        else Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher);
+        return true;
+    }
+
+    // What else a refused message complains of.
+    private void HearBesides(TurnDraft turn, string text)
+    {
+        if (!IsFirst(turn)) return;
+        string? symptom = Sentences(text).Select(piece => matcher.Match(piece, turn.State.Series)).Where(heard => heard.Decision is not MatchDecision.Refuse)
+            .Select(Complaints.CertainSymptom).FirstOrDefault(found => found is not null);
+        if (symptom is not null) turn.Happen(new WholeTold([new ToldItem(new ToldThing.Symptom(symptom, 1, false), text.Trim(), true)]));
+    }
+
+    private static IEnumerable<string> Sentences(string text) =>
+        text.Split(['.', '!', '?', ';', ',', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several ? several : [];
+
+    private static bool IsFirst(TurnDraft turn) => turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }
+        && turn.State.Question is null or { Kind: QuestionKind.Complaint };
 
     // Words said at another question must not confirm a step or a repair that was not in sight.
     private static bool IsStale(TurnDraft turn, string? meant) =>

@@ -16,7 +16,8 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
-        switch (BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), Context(turn, page))))
+        ReadingResult heard = BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), Context(turn, page)));
+        switch (BareVoltage.Settle(BareVoltage.NominalOf(turn, page), heard))
         {
             case ReadingResult.Readings readings:
                 Take(turn, page, readings.List, readings.Unclear);

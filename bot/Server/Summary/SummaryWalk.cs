@@ -60,9 +60,12 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         [.. State.PassedOver.Select(
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),
-        State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? TitleBook.Find(titles.Faults, cured.Fault) : null,
+        State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? Proven(cured) : null,
         State.ClosedHow,
         narrowing(State));
+
+    // What the checks did not tell apart is named together, as the conclusion does.
+    private string Proven(TriedRepair cured) => string.Join(" / ", cured.OrFaults.Prepend(cured.Fault).Select(fault => TitleBook.Find(titles.Faults, fault)));
 
     private SummaryCheck Check(SeenResult result)
     {

@@ -20,6 +20,7 @@ internal static class TranslatedParts
         PageKind.Check => [Words("Ask"), List("How"), Table("Readings", ["Reading"], ShownAs, "Where"), Table("Outcomes", ["Outcome"], "Answer", TranslatedPart.SaidAs), Words(TranslatedPart.SaidAs)],
         PageKind.Repair => [List("Steps"), Words("Verify"), Words(TranslatedPart.SaidAs)],
         PageKind.Refusal => [Words(TranslatedPart.SaidAs), Words("Answer"), Words("Safe way")],
+        PageKind.Question => [Words("Ask"), Table("Answers", ["Answer"], "Shown")],
         PageKind.Phrases or PageKind.Glossary => [],
         _ => null,
     };

@@ -122,6 +122,11 @@ internal static class PageShapes
                 Table("Readings", false, new("Said"), new("Means", true)),
                 Table("Figures", false, new("Word"), new("Say")),
             ]),
+        new(PageKind.Question, "questions", [Kind, Id],
+            [
+                Sentence("Ask"), Table("Answers", true, new("Answer"), new("Shown")),
+                Table("Told by", true, new("Symptom", LinksTo: PageKind.Symptom), new("Answer")),
+            ]),
     ];
 
     /// <summary>The words that a front matter may give as its kind.</summary>

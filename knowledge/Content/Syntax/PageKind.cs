@@ -21,4 +21,5 @@ internal enum PageKind
     Refusal,
     Coverage,
     Language,
+    Question,
 }

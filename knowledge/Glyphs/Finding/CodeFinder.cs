@@ -17,6 +17,9 @@ internal static class CodeFinder
         "connector", "plug", "terminal", "breaker", "fuse", "sensor", "refrigerant", "refrigerants", "reads",
         "measures", "measured"];
 
+    // Words that go on with the sentence and are not what the number counts: "error 88 after a power cut".
+    private static readonly string[] GoOn = ["after", "before", "since", "when", "while", "because", "but", "or", "whenever", "every", "during", "if", "until", "only"];
+
     /// <summary>The code; null if there is none. One that is called a code comes before one that is not.</summary>
     public static CodeRun? In(TokenList tokens)
     {
@@ -97,7 +100,7 @@ internal static class CodeFinder
 
     private static bool IsCounted(TokenList tokens, CodeRun run) =>
         tokens[run.End].Glued && tokens[run.End].IsOneOf("%°.:/")
-        || (tokens[run.End].IsWord && !Cues.IsFrame(tokens[run.End]))
+        || (tokens[run.End].IsWord && !Cues.IsFrame(tokens[run.End]) && !GoOn.Contains(tokens[run.End].Lower))
         || tokens[run.End].Lower is "times" or "blinks" or "flashes" or "x" || tokens[run.End].IsOneOf("%°")
         || tokens[run.First - 1].IsOneOf("-/.,:") && tokens[run.First].Glued && tokens[run.First - 1].Glued;
 

@@ -226,7 +226,7 @@ public sealed class CourseOfACaseTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
-        walker.Say("not cold and it shuts off after a few minutes");
+        walker.Say("unit leaking");
         Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
         walker.Say("brenholt");
         Assert.Equal("brenholt-ws", walker.State.Series);

@@ -21,6 +21,7 @@ internal sealed class SymptomAnswer : Answer
             return true;
         }
 
+        if (question.Options.Any(option => option.Key == key) && Clarifying.ChooseLeft(turn, key)) return true;
         if (!turn.Library.Symptoms.TryGetValue(new SymptomId(key), out var page)) return false;
         Symptoms.Report(turn, key, page.Title.Text);
         turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", page.Title));

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -18,9 +20,13 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         if (turn.Library.Graph.Find(new RepairId(question.Subject)) is not { } repair) return false;
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
-        turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes"));
-        turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed",
-            Slot.Of("repair", page.Title), Slot.Of("fault", fault.Title));
+        ImmutableArray<FaultPage> others = [.. CuredFaults.Of(turn.View.Belief, repair).NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
+        turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes") { OrFaults = [.. others.Select(other => other.Id.Value)] });
+        Slot repaired = Slot.Of("repair", page.Title);
+        if (key == "yes" && !others.IsEmpty)
+            turn.Say(SegmentKind.Conclusion, "repair-worked-several", repaired, Slot.List("faults", [fault.Title, .. others.Select(other => other.Title)]));
+        else
+            turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
         return true;
     }
 

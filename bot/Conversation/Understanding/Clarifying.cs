@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Asks which of several symptoms is meant: by one short question where that is read sooner, else by a list.</summary>
+internal static class Clarifying
+{
+    // A symptom that only a fault leads to is less likely meant than one whose words were said; common practice, no source.
+    private const double Unsaid = 0.5;
+
+    private const char Between = '+';
+
+    /// <summary>Asks the question that tells most.</summary>
+    /// <returns>False when a list is better.</returns>
+    public static bool Ask(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered)
+    {
+        if (new Clarifier(turn.Library.Questions.Values).Best(Weighed(match, offered)) is not { } found) return false;
+        turn.Ask(QuestionKind.Symptom, found.Question.Id, turn.Speaker.Quote(SegmentKind.Question, found.Question.Ask),
+            [
+                .. found.Ways.Select(way => new Option(Key(way.Left), way.Answer.Shown.Text)),
+                new Option(Key([.. offered.Select(page => page.Id)]) + Between, turn.Speaker.Text("option-show-all")),
+            ], [], Offered.Always);
+        return true;
+    }
+
+    /// <summary>Lists the symptoms to choose from.</summary>
+    public static void Choose(TurnDraft turn, ImmutableArray<SymptomPage> offered) =>
+        turn.Ask(QuestionKind.Symptom, "", offered.Length == 1 ? "ask-symptom-one" : "ask-symptom",
+            [.. offered.Take(Clarifier.LongestList).Select(page => new Option(page.Id.Value, page.Title.Text)), turn.Option(SymptomAnswer.None, "option-none-of-these")]);
+
+    /// <summary>Lists the symptoms that are left after an answer.</summary>
+    /// <returns>False when the key is that of one symptom, or of none.</returns>
+    public static bool ChooseLeft(TurnDraft turn, string key)
+    {
+        if (!key.Contains(Between)) return false;
+        Choose(turn, [.. key.Split(Between, StringSplitOptions.RemoveEmptyEntries)
+            .Select(id => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(id))).OfType<SymptomPage>()]);
+        return true;
+    }
+
+    private static string Key(ImmutableArray<SymptomId> symptoms) => string.Join(Between, symptoms.Select(symptom => symptom.Value));
+
+    private static ImmutableArray<Candidate> Weighed(MatchResult match, ImmutableArray<SymptomPage> offered)
+    {
+        double least = match.Symptoms.IsEmpty ? 1 : match.Symptoms[^1].Score;
+        return [.. offered.Select(page => new Candidate(page, match.Symptoms.FirstOrDefault(hit => hit.Id == page.Id.Value)?.Score ?? (Unsaid * least)))];
+    }
+}

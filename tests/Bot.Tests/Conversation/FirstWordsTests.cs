@@ -1,0 +1,103 @@
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>First messages of all kinds of people: the reply is the next sensible thing.</summary>
+public sealed class FirstWordsTests
+{
+    [Fact]
+    public void Vague_IsClarifiedByOneQuestion()
+    {
+        Walker walker = Said("its making a noise");
+        Assert.Equal("inside-or-outside", walker.Question.Subject);
+        walker.Say("outdoor unit");
+        Assert.Equal("noise-outdoor", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Fact]
+    public void Clarified_WhenSeveralAreLeft_AreListed()
+    {
+        Walker walker = Said("not working");
+        Assert.Equal("does-it-run", walker.Question.Subject);
+        walker.Say("no");
+        Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
+        Assert.Contains(walker.Question.Options, option => option.Key == "unit-dead");
+        Assert.DoesNotContain(walker.Question.Options, option => option.Key == "short-cycling");
+    }
+
+    [Fact]
+    public void Clarifying_WhoCannotSay_SeesTheList()
+    {
+        Walker walker = Said("not working");
+        walker.Tap(walker.Question.Options[^1].Key);
+        Assert.Equal("", walker.Question.Subject);
+        Assert.Contains(walker.Question.Options, option => option.Key == SymptomNone);
+    }
+
+    [Fact]
+    public void Angry_IsAnsweredAndItsComplaintHeard()
+    {
+        Walker walker = Said("THIS IS THE THIRD TIME IM CALLING THE DAMN THING IS DRIPPING ON MY BED");
+        Assert.Contains(walker.Question.Options, option => option.Key == "water-dripping-indoor");
+    }
+
+    [Fact]
+    public void Refused_WithAComplaint_KeepsTheComplaint()
+    {
+        Walker walker = Said("air not cold. gas finish. need refill gas?");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Cools poorly", StringComparison.Ordinal));
+        Assert.Equal(QuestionKind.Series, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Told_BeforeTheUnitIsKnown_IsSaidToBeHeard()
+    {
+        Walker walker = Said("replaced the board and still E5");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("E5", StringComparison.Ordinal));
+        Assert.Equal(QuestionKind.Series, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void Code_InFrontOfAReason_IsACode()
+    {
+        Walker walker = Said("Error 88 after power cut");
+        Assert.Equal("88", walker.State.Code);
+    }
+
+    [Fact]
+    public void OneGuess_IsAskedAsOne()
+    {
+        Walker walker = Said("breaker trips instantly when outdoor unit starts");
+        Assert.Equal("Is this what you mean?", walker.Question.Text);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("Not used", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("450", true)]
+    [InlineData("450 V", false)]
+    [InlineData("231", false)]
+    public void Voltage_ThatNoSupplyHas_IsAskedBackUnlessItsUnitIsSaid(string words, bool asked)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "technician", "unit-dead");
+        for (int turn = 0; turn < 60 && !walker.Question.Subject.StartsWith("supply-line", StringComparison.Ordinal); turn++)
+            if (walker.Question.Kind == QuestionKind.Access) walker.MakeSafe();
+            else walker.Order(CommandWord.Skip);
+        Assert.Equal("supply-line", walker.Question.Subject);
+        walker.Say(words);
+        Assert.Equal(asked, walker.Question.Kind == QuestionKind.Meaning);
+        if (asked) walker.Say("yes");
+        Assert.Contains(walker.State.Results, result => result.Check == "supply-line");
+    }
+
+    private const string SymptomNone = "none";
+
+    private static Walker Said(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        return walker;
+    }
+}
