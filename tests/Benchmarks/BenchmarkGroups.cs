@@ -7,5 +7,8 @@ namespace DxAssistant.Benchmarks;
 internal static class BenchmarkGroups
 {
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
-        [new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new DeskGroup()];
+        [
+            new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new DeskGroup(),
+            new MatchingGroup(),
+        ];
 }

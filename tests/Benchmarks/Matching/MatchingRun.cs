@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using System.Diagnostics;
+using DxAssistant.Benchmarks.Ratios;
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Benchmarks.Matching;
+
+/// <summary>Makes a matcher and a plain search of the same pages and asks both the same messages.</summary>
+internal static class MatchingRun
+{
+    /// <summary>How many messages one piece of work asks.</summary>
+    public const int Messages = 50;
+
+    public static MatchingPoint Of(
+        string name, ImmutableArray<SearchEntry> pages, IEnumerable<SynonymGroup> glossary, ISymptomCauses causes, ImmutableArray<string> messages,
+        ResultFolder results)
+    {
+        using var plain = new PlainSearch(pages);
+        var before = GC.GetTotalMemory(true);
+        var clock = Stopwatch.StartNew();
+        var matcher = new Matcher(SearchIndex.Build(pages, glossary), causes);
+        var seconds = clock.Elapsed.TotalSeconds;
+        var bytes = GC.GetTotalMemory(true) - before;
+        var figures = RatioRun.Of([Work("plain search", messages, plain.Faults), Work("matcher", messages, text => matcher.Match(text))], results);
+        return new MatchingPoint(name, pages.Length, bytes, seconds, figures[0], figures[1]);
+    }
+
+    private static Workload Work(string name, ImmutableArray<string> messages, Func<string, object> ask) => new(name, () =>
+    {
+        object? last = null;
+        foreach (var message in messages)
+            last = ask(message);
+        return last;
+    });
+}
