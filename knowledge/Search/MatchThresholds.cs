@@ -12,11 +12,11 @@ internal static class MatchThresholds
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
     /// <summary>From this probability on a message is talk of something else.</summary>
-    public const double OtherTalk = 0.72;
+    public const double OtherTalk = 0.68;
     /// <summary>From this probability on a message is an unsafe request.</summary>
-    public const double Unsafe = 0.43;
+    public const double Unsafe = 0.36;
     /// <summary>The same of a message that asks for nothing.</summary>
-    public const double UnsafeUnasked = 0.75;
+    public const double UnsafeUnasked = 0.68;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>
