@@ -16,7 +16,7 @@ internal static class MatchThresholds
     /// <summary>From this probability on a message is an unsafe request.</summary>
     public const double Unsafe = 0.36;
     /// <summary>The same of a message that asks for nothing.</summary>
-    public const double UnsafeUnasked = 0.68;
+    public const double UnsafeUnasked = 0.75;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>
