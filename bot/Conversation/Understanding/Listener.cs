@@ -135,7 +135,7 @@ internal sealed class Listener(
         if (symptom is not null) turn.Happen(new WholeTold([new ToldItem(new ToldThing.Symptom(symptom, 1, false), text.Trim(), true)]));
     }
 
-    private static IEnumerable<string> Sentences(string text) =>
+    private static string[] Sentences(string text) =>
         text.Split(['.', '!', '?', ';', ',', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several ? several : [];
 
     private static bool IsFirst(TurnDraft turn) => turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }

@@ -8,6 +8,8 @@ internal sealed class QuestionSeparatesNothing : IContentRule
 {
     public string Name => "question-separates-nothing";
 
+    public string Meaning => "A clarifying question whose answers are all told by the same symptoms: it tells nothing apart.";
+
     public RuleExample Bad { get; } = new("questions/where.md", """
         ## ⟦Told by⟧
         | Symptom | Answer |

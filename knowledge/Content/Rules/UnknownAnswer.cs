@@ -8,6 +8,8 @@ internal sealed class UnknownAnswer : IContentRule
 {
     public string Name => "unknown-answer";
 
+    public string Meaning => "A clarifying question says that a symptom tells an answer which it does not have.";
+
     public RuleExample Bad { get; } = new("questions/where.md", """
         ## Told by
         | Symptom | Answer |
