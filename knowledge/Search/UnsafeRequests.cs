@@ -15,7 +15,9 @@ internal sealed class UnsafeRequests(SearchIndex index)
             return null;
         var rule = UnsafeRules.Fitting(request);
         var isCertain = rule is not null && Intent.AsksOutright(request) && !Intent.IsReport(request);
-        var least = Intent.AsksOutright(request) || request.EndsAsQuestion ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
+        var least = AsksAnything(request) ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
+        if (rule is null && !AsksAnything(request) && question.Said.Terms.Count <= 1)
+            return null; // an answer or a scrap, like "every time it runs"
         if (!isCertain && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
             return null;
         if (rule is null && intention.Unsafe < intention.OffTopic)
@@ -23,6 +25,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
         var pages = index.Find(question, NodeKind.Refusal);
         return rule is null ? pages.MaxBy(hit => hit.Probability)?.Entry.Id : PageOf(rule, pages);
     }
+
+    private static bool AsksAnything(RequestWords request) => Intent.AsksOutright(request) || request.EndsAsQuestion;
 
     /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>
     private string PageOf(UnsafeRule rule, ImmutableArray<SearchHit> pages)
