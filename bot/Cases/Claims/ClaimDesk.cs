@@ -63,6 +63,14 @@ public sealed class ClaimDesk(
         }
     }
 
+    /// <summary>What is wrong with a claim that was given out as JSON; empty when nothing is.</summary>
+    public async Task<ImmutableArray<string>> VerifyAsync(VerifyLine line, ClaimExport shown, CancellationToken cancel = default)
+    {
+        var wrong = await VerifyAsync(line, shown.Sheet, cancel);
+        if (!wrong.IsEmpty) return wrong;
+        return shown.Id == line.Claim ? SheetVerifier.Verify(shown, await claims.ReadAsync(line.Claim, cancel)) : ["the file names another claim than its line: the file was changed"];
+    }
+
     private async Task<Claim?> FindAsync(string id, CancellationToken cancel)
     {
         var log = ClaimId.IsWellFormed(id) ? await claims.ReadAsync(id, cancel) : [];

@@ -23,6 +23,22 @@ public sealed class SheetVerifier(SheetBuilder builder)
         return kept is null ? ["no sheet of this claim has this line: the sheet is not from here, or was changed"] : Replayed(kept, caseLog);
     }
 
+    /// <summary>What is wrong with what a file says of a claim beside its sheet; empty when nothing is.</summary>
+    /// <remarks>The claim may have gone on since the file was written.</remarks>
+    public static ImmutableArray<string> Verify(ClaimExport shown, ImmutableArray<ClaimEntry> claimLog)
+    {
+        if (shown.Log.IsDefaultOrEmpty || shown.Log.Length > claimLog.Length) return [Altered];
+        var then = Claim.Of(shown.Id, claimLog[..shown.Log.Length]);
+        bool same = shown.Case == then.Case && shown.State == then.State && shown.Unit == then.Unit
+            && shown.Override == then.Override && shown.Log.Zip(then.Log).All(pair => SameEntry(pair.First, pair.Second));
+        return same ? [] : [Altered];
+    }
+
+    private const string Altered = "what the file says of the claim beside its sheet is not what the claim's log says: the file was changed";
+
+    private static bool SameEntry(ClaimEntry shown, ClaimEntry kept) =>
+        shown.Hash == kept.Hash && shown.Sequence == kept.Sequence && shown.At == kept.At && shown.By == kept.By;
+
     private static bool Fits(VerifyLine line, ClaimSheet sheet) => VerifyLine.Of(line.Claim, sheet) == line;
 
     private ImmutableArray<string> Replayed(ClaimSheet sheet, ImmutableArray<StoredEvent> log)

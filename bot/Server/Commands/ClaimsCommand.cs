@@ -56,7 +56,8 @@ internal sealed class ClaimsCommand(Streams streams)
         if (VerifyLine.Find(text) is not { } line)
             return streams.Refuse("no line of a sheet was found: give the whole line at its foot, from “claim” to the last digit, or a file that holds it");
         var desk = new ClaimDesk(store, claims, TimeProvider.System, () => live.Current.Library!);
-        var wrong = await desk.VerifyAsync(line, SheetIn(text), cancel);
+        var wrong = ClaimIn(text) is { } claim
+            ? await desk.VerifyAsync(line, claim, cancel) : await desk.VerifyAsync(line, cancel: cancel);
         foreach (string problem in wrong) streams.Out.WriteLine($"NOT GENUINE: {problem}");
         if (wrong.IsEmpty) await SayAsync(desk, line, cancel);
         return wrong.IsEmpty ? ExitCode.Done : ExitCode.Problems;
@@ -71,11 +72,11 @@ internal sealed class ClaimsCommand(Streams streams)
         foreach (var seen in sheet.Evidence) streams.Out.WriteLine($"  {seen.Title}: {seen.Answer}{(seen.Verdict is { } verdict ? $" ({verdict})" : "")}");
     }
 
-    private static ClaimSheet? SheetIn(string text)
+    private static ClaimExport? ClaimIn(string text)
     {
         try
         {
-            return JsonSerializer.Deserialize<ClaimExport>(text, ChatJson.Options)?.Sheet;
+            return JsonSerializer.Deserialize<ClaimExport>(text, ChatJson.Options);
         }
         catch (JsonException)
         {

@@ -42,6 +42,23 @@ public sealed class ForgeryTests
     }
 
     [Fact]
+    public async Task Verify_FileChangedBesideItsSheet_IsFoundOut()
+    {
+        await using var made = await ClaimedCase.WalkedAsync();
+        var claim = await made.ReadyAsync();
+        var line = VerifyLine.Find(claim.Line!)!;
+        Assert.Empty(await made.Desk.VerifyAsync(line, claim));
+
+        foreach (var forged in new[]
+        {
+            claim with { Unit = claim.Unit with { Serial = "BW12-999999" } }, claim with { State = ClaimState.Approved },
+            claim with { Override = "allowed" }, claim with { Log = claim.Log[..1] },
+            claim with { Log = [.. claim.Log.Select(entry => entry with { By = "Somebody" })] },
+        })
+            Assert.Contains("was changed", Assert.Single(await made.Desk.VerifyAsync(line, forged)), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Verify_OtherSheetWithALineOfItsOwn_IsFoundOut()
     {
         await using var made = await ClaimedCase.WalkedAsync();
