@@ -22,12 +22,13 @@ internal sealed class ServeCommand(Streams streams)
     private readonly Option<string?> accounts = CommonOptions.Accounts();
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
+    private readonly Option<string?> database = StoreOption.Make();
 
     public void AddTo(Command root)
     {
         listening.AddTo(root);
         news.AddTo(root);
-        foreach (Option option in new Option[] { content, data, accounts }) root.Add(option);
+        foreach (Option option in new Option[] { content, data, database, accounts }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
 
@@ -57,17 +58,18 @@ internal sealed class ServeCommand(Streams streams)
         if (live is null) return opened;
         using (live)
         {
-            await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+            var place = CasePlace.Of(call.GetValue(database), file);
+            await using var store = await place.OpenAsync(TimeProvider.System, cancel);
             await using var claims = SqlClaimStore.Open(file);
             await using var calls = SqlCallBook.Open(file);
             live.Watch(TimeProvider.System);
             return await ServeAsync(settings, listening.MayMove(call), port => ChatServer.Build(
-                port with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book, claims, calls), book, live, file, cancel);
+                port with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book, claims, calls), book, live, $"{place}", cancel);
         }
     }
 
     private async Task<int> ServeAsync(
-        ServerSettings settings, bool mayMove, Func<ServerSettings, WebApplication> build, AccountBook book, LiveContent live, string file,
+        ServerSettings settings, bool mayMove, Func<ServerSettings, WebApplication> build, AccountBook book, LiveContent live, string place,
         CancellationToken cancel)
     {
         for (int tried = 0; ; tried++)
@@ -85,7 +87,7 @@ internal sealed class ServeCommand(Streams streams)
                 continue;
             }
 
-            Announce(app, live, book, file);
+            Announce(app, live, book, place);
             await app.WaitForShutdownAsync(cancel);
             return ExitCode.Done;
         }
@@ -94,11 +96,11 @@ internal sealed class ServeCommand(Streams streams)
     // Beside the cases that were walked on them.
     private static string ShelfBeside(string file) => Path.ChangeExtension(Path.GetFullPath(file), null) + "-pages";
 
-    private void Announce(WebApplication app, LiveContent live, AccountBook book, string file)
+    private void Announce(WebApplication app, LiveContent live, AccountBook book, string place)
     {
         streams.Out.WriteLine(
             string.Create(CultureInfo.InvariantCulture, $"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it."));
-        streams.Out.WriteLine($"Content version {live.Current.Version}; cases in {file}");
+        streams.Out.WriteLine($"Content version {live.Current.Version}; cases in {place}");
         streams.Out.WriteLine(book.HasAccounts
             ? "People sign in."
             : "No accounts: this program is for whoever sits at this machine. The command accounts makes some.");

@@ -7,7 +7,7 @@ internal static class StoreOption
 {
     public static Option<string?> Make() => new("--store")
     {
-        Description = "Keep cases in PostgreSQL instead of a file. The password belongs in PGPASSWORD.",
+        Description = "Keep cases in PostgreSQL; what is beside them stays beside the --data file. The password belongs in PGPASSWORD.",
         HelpName = "\"Host=…;Username=…;Database=…\"",
     };
 }

@@ -48,6 +48,18 @@ public sealed partial class ServeCommandTests
     }
 
     [Fact]
+    public async Task Serve_DatabaseCannotBeReached_SaysWhyInOneLine()
+    {
+        using var folder = new TemporaryFolder();
+
+        var run = await Run.OfAsync("", "--store", "Host=127.0.0.1;Port=1;Username=dx;Timeout=1",
+            "--data", folder.File("cases.db"), "--content", Shipped.Folder);
+
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith("the database cannot be used for cases", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Serve_DataFileIsNoCaseFile_SaysWhatToDo()
     {
         using var folder = new TemporaryFolder();
