@@ -37,6 +37,8 @@ internal static class PreviewServer
         app.MapGet("/", () => Results.File(Path.Combine(Folder, "preview.html"), "text/html; charset=utf-8"));
         app.MapGet("/api/preview/pages", () => Json(pages.All()));
         app.MapGet("/api/preview/page", (string path) => pages.One(path) is { } page ? Json(page) : Results.NotFound());
+        app.MapGet("/pictures/{name}", (string name) => pages.Current.Folder.File($"pictures/{name}") is { IsPicture: true } picture
+            ? Results.Text(picture.Text, "image/svg+xml") : Results.NotFound());
         app.MapPost("/api/preview/walk", (WalkAsked asked) => Walk(pages, asked));
         app.MapGet("/api/preview/changes", (CancellationToken cancel) => TypedResults.ServerSentEvents(Changes(pages, cancel)));
         return app;
@@ -57,12 +59,12 @@ internal static class PreviewServer
 
     private static async IAsyncEnumerable<SseItem<int>> Changes(PreviewPages pages, [EnumeratorCancellation] CancellationToken cancel)
     {
-        yield return new SseItem<int>(pages.Current.Number, "pages");
         while (true)
         {
+            // Taken before the number: a change in between is told at once.
             Task next = pages.Changed;
-            await next.WaitAsync(cancel);
             yield return new SseItem<int>(pages.Current.Number, "pages");
+            await next.WaitAsync(cancel);
         }
     }
 
