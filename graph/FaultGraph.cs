@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Planning;
 using QuikGraph;
 
 namespace DxAssistant.Graph;
@@ -27,6 +28,7 @@ public sealed class FaultGraph
         Checks = [.. checks.Values];
         Repairs = [.. repairs.Values];
         Access = parts.Access;
+        Likelihoods = new LikelihoodTable(Checks, Faults);
         Findings = findings;
     }
 
@@ -49,6 +51,9 @@ public sealed class FaultGraph
     public ImmutableArray<Check> Checks { get; }
     public ImmutableArray<Repair> Repairs { get; }
     public AccessStates Access { get; }
+
+    /// <summary>All rows of all checks, for planning.</summary>
+    internal LikelihoodTable Likelihoods { get; }
 
     /// <summary>What was wrong with the parts, parts first, then relations, each by id.</summary>
     public ImmutableArray<Finding> Findings { get; }

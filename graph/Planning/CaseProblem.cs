@@ -26,18 +26,21 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         ];
         if (faults.IsEmpty) return new CaseProblem(null, []);
         AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
-        IEnumerable<Check> checks = PlannableChecks(graph, belief, situation, access);
+        ImmutableArray<Check> checks = PlannableChecks(graph, faults, belief, situation, access);
         if (situation.Objective == Objective.Isolate)
-            return new CaseProblem(new SequencingProblem(Objective.Isolate, faults, checks, [], access), []);
+            return new CaseProblem(
+                new SequencingProblem(Objective.Isolate, faults, checks, [], access, graph.Likelihoods), []);
         RepairSelection selection = new(graph, situation, access);
-        IEnumerable<Repair> repairs = selection.For(faults);
         return new CaseProblem(
-            new SequencingProblem(Objective.Repair, faults, checks, repairs, access), selection.OutOfReach);
+            new SequencingProblem(Objective.Repair, faults, checks, selection.For(faults), access, graph.Likelihoods),
+            selection.OutOfReach);
     }
 
+    // A check that tells none of the faults apart never will: the walk only rules faults out.
     private static ImmutableArray<Check> PlannableChecks(
-        FaultGraph graph, Belief belief, Situation situation, AccessStates access)
+        FaultGraph graph, ImmutableArray<Fault> faults, Belief belief, Situation situation, AccessStates access)
     {
+        int[] places = [.. faults.Select(fault => graph.Likelihoods.PlaceOf(fault.Id))];
         HashSet<CheckId> notAgain =
         [
             .. situation.BarredChecks,
@@ -46,7 +49,8 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         return
         [
             .. graph.Checks
-                .Where(check => situation.Who.May(check.Who) && !notAgain.Contains(check.Id))
+                .Where(check => situation.Who.May(check.Who) && !notAgain.Contains(check.Id)
+                    && graph.Likelihoods.Separates(graph.Likelihoods.PlaceOf(check.Id), places))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
                 .Where(check => !check.Access.IsEmpty),
         ];

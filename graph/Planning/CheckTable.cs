@@ -14,7 +14,8 @@ internal sealed class CheckTable
     private readonly double[] prices;
     private readonly int[] cheapestAccess;
 
-    public CheckTable(SequencingProblem problem)
+    /// <param name="known">The rows of the graph that the problem is cut from; null when there is none.</param>
+    public CheckTable(SequencingProblem problem, LikelihoodTable? known)
     {
         faults = problem.Faults.Length;
         Count = problem.Checks.Length;
@@ -25,8 +26,8 @@ internal sealed class CheckTable
         access = [.. problem.Checks.SelectMany(check => check.Access).Select(problem.Access.IndexOf)];
         prices = new double[problem.StateCount * Count];
         cheapestAccess = new int[problem.StateCount * Count];
-        Dictionary<FaultId, int> places = problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
-        for (int check = 0; check < Count; check++) EnterColumns(problem, check, places);
+        if (known is null) EnterColumns(problem);
+        else CutColumns(problem, known);
         for (int state = 0; state < problem.StateCount; state++)
             for (int check = 0; check < Count; check++) EnterPrice(problem, state, check);
         MostOutcomes = problem.Checks.Select(check => check.Outcomes.Length).DefaultIfEmpty(2).Max();
@@ -78,24 +79,16 @@ internal sealed class CheckTable
     }
 
     /// <summary>P(outcome) times the sum of the weights.</summary>
-    public double Probability(int check, int outcome, ReadOnlySpan<double> weights)
-    {
-        ReadOnlySpan<double> column = Column(check, outcome);
-        double probability = 0;
-        for (int fault = 0; fault < weights.Length; fault++) probability += weights[fault] * column[fault];
-        return probability;
-    }
+    public double Probability(int check, int outcome, ReadOnlySpan<double> weights) =>
+        Lanes.Dot(weights, Column(check, outcome));
 
     /// <summary>The weights after an outcome, normalised.</summary>
     /// <returns>P(outcome) when the weights sum to 1; when it is 0, <paramref name="after"/> means nothing.</returns>
     public double Update(int check, int outcome, ReadOnlySpan<double> weights, Span<double> after)
     {
-        ReadOnlySpan<double> column = Column(check, outcome);
-        double probability = 0;
-        for (int fault = 0; fault < weights.Length; fault++)
-            probability += after[fault] = weights[fault] * column[fault];
+        double probability = Lanes.Multiply(weights, Column(check, outcome), after);
         if (!(probability > 0)) return 0;
-        for (int fault = 0; fault < after.Length; fault++) after[fault] /= probability;
+        Lanes.Divide(after, probability);
         return probability;
     }
 
@@ -104,6 +97,27 @@ internal sealed class CheckTable
         List<int> offsets = [0];
         foreach (int length in lengths) offsets.Add(offsets[^1] + length);
         return [.. offsets];
+    }
+
+    private void CutColumns(SequencingProblem problem, LikelihoodTable known)
+    {
+        int[] places = [.. problem.Faults.Select(fault => known.PlaceOf(fault.Id))];
+        for (int check = 0; check < Count; check++)
+        {
+            int place = known.PlaceOf(problem.Checks[check].Id);
+            for (int outcome = 0; outcome < Outcomes(check); outcome++)
+            {
+                ReadOnlySpan<double> likelihoods = known.Column(place, outcome);
+                Span<double> column = columns.AsSpan((firstColumn[check] + outcome) * faults, faults);
+                for (int fault = 0; fault < faults; fault++) column[fault] = likelihoods[places[fault]];
+            }
+        }
+    }
+
+    private void EnterColumns(SequencingProblem problem)
+    {
+        Dictionary<FaultId, int> places = problem.Faults.Select((fault, place) => (fault.Id, place)).ToDictionary();
+        for (int check = 0; check < Count; check++) EnterColumns(problem, check, places);
     }
 
     private void EnterColumns(SequencingProblem problem, int check, Dictionary<FaultId, int> places)

@@ -6,7 +6,8 @@ namespace DxAssistant.Graph.Planning;
 /// <summary>Refuses a problem whose parts do not fit together.</summary>
 internal static class ProblemInspection
 {
-    public static void Inspect(SequencingProblem problem)
+    /// <param name="rows">Whether the rows of the checks are to be inspected; a graph has done so before.</param>
+    public static void Inspect(SequencingProblem problem, bool rows)
     {
         if (problem.Faults.IsEmpty) throw new ArgumentException("a problem needs at least one fault");
         RefuseTwice(problem.Faults.Select(fault => fault.Id.Value), "fault");
@@ -16,7 +17,9 @@ internal static class ProblemInspection
             if (!(fault.Weight > 0) || !double.IsFinite(fault.Weight))
                 throw new ArgumentException($"fault {fault.Id}: the prior must be above 0, not {fault.Weight}");
         HashSet<FaultId> faults = [.. problem.Faults.Select(fault => fault.Id)];
-        foreach (Check check in problem.Checks) Inspect(check, faults, problem);
+        foreach (Check check in problem.Checks) Inspect(check, problem);
+        if (rows)
+            foreach (Check check in problem.Checks) InspectRows(check, faults);
         foreach (Repair repair in problem.Repairs) Inspect(repair, faults, problem);
         foreach (AccessState from in problem.Access.All)
             foreach (AccessState to in problem.Access.All)
@@ -28,10 +31,14 @@ internal static class ProblemInspection
             if (!curable.Contains(fault.Id)) throw new ArgumentException($"no repair cures fault {fault.Id}");
     }
 
-    private static void Inspect(Check check, HashSet<FaultId> faults, SequencingProblem problem)
+    private static void Inspect(Check check, SequencingProblem problem)
     {
         InspectAccess(check.Access, $"check {check.Id}", problem);
         InspectMinutes(check.Minutes, $"check {check.Id}");
+    }
+
+    private static void InspectRows(Check check, HashSet<FaultId> faults)
+    {
         int listed = 0;
         foreach ((FaultId fault, ImmutableArray<double> row) in check.Likelihoods)
         {

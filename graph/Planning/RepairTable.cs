@@ -17,6 +17,7 @@ internal sealed class RepairTable
     private readonly double[] prices;
     private readonly int[] cheapestAccess;
     private readonly double[] floors;
+    private readonly double[] burdens;
     private readonly double[] speeds;
     private readonly int[][] overlapping;
 
@@ -40,9 +41,11 @@ internal sealed class RepairTable
         Array.Fill(floors, double.PositiveInfinity);
         for (int state = 0; state < states; state++)
             for (int repair = 0; repair < Count; repair++) EnterPrice(state, repair);
-        speeds = [.. prices.Select(price => 1 / price)];
+        burdens = [.. prices.Select((price, place) => price + wrong[place % Count])];
+        speeds = [.. burdens.Select(burden => 1 / burden)];
         overlapping = [.. problem.Repairs.Select((repair, place) => Enumerable.Range(0, Count)
             .Where(other => other != place && problem.Repairs[other].Fixes.Any(repair.Fixes.Contains)).ToArray())];
+        AnyOverlap = overlapping.Any(others => others.Length > 0);
     }
 
     public int Count { get; }
@@ -82,8 +85,20 @@ internal sealed class RepairTable
     /// </summary>
     public ReadOnlySpan<double> Floors(int state) => floors.AsSpan(state * faults, faults);
 
-    /// <summary>One over the price of each repair from a state.</summary>
+    /// <summary>The price of each repair from a state.</summary>
+    public ReadOnlySpan<double> Prices(int state) => prices.AsSpan(state * Count, Count);
+
+    /// <summary>The price of each repair from a state when it does not cure.</summary>
+    public ReadOnlySpan<double> Burdens(int state) => burdens.AsSpan(state * Count, Count);
+
+    /// <summary>
+    /// One over the burden of each repair from a state: of two repairs one after the other, that with the larger
+    /// product of speed and chance to cure had better go first.
+    /// </summary>
     public ReadOnlySpan<double> Speeds(int state) => speeds.AsSpan(state * Count, Count);
+
+    /// <summary>True when some fault is cured by more than one repair.</summary>
+    public bool AnyOverlap { get; }
 
     /// <summary>The other repairs that cure a fault this one cures.</summary>
     public ReadOnlySpan<int> Overlapping(int repair) => overlapping[repair];
@@ -105,7 +120,7 @@ internal sealed class RepairTable
         foreach (int fault in Fixes(repair)) after[fault] = 0;
         double probability = Weights.Mass(after);
         if (!(probability > 0)) return 0;
-        for (int fault = 0; fault < after.Length; fault++) after[fault] /= probability;
+        Lanes.Divide(after, probability);
         return probability;
     }
 

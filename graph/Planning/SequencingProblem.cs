@@ -16,6 +16,8 @@ public sealed class SequencingProblem
     /// <summary>Likelihoods and prices closer than this count as equal.</summary>
     internal const double Same = 1e-12;
 
+    private const int LargeSize = 400, ManyChecks = 16;
+
     private readonly Dictionary<CheckId, int> checkPlaces;
     private readonly Dictionary<RepairId, int> repairPlaces;
 
@@ -26,20 +28,28 @@ public sealed class SequencingProblem
     public SequencingProblem(
         Objective objective, IEnumerable<Fault> faults, IEnumerable<Check> checks, IEnumerable<Repair> repairs,
         AccessStates access)
+        : this(objective, [.. faults], [.. checks], [.. repairs], access, known: null)
+    {
+    }
+
+    /// <param name="known">The rows of the graph that the faults and checks are taken from; null when they have no graph.</param>
+    internal SequencingProblem(
+        Objective objective, ImmutableArray<Fault> faults, ImmutableArray<Check> checks, ImmutableArray<Repair> repairs,
+        AccessStates access, LikelihoodTable? known)
     {
         Objective = objective;
         Access = access;
-        Faults = [.. faults];
-        Checks = [.. checks];
-        Repairs = [.. repairs];
-        ProblemInspection.Inspect(this);
+        Faults = faults;
+        Checks = checks;
+        Repairs = repairs;
+        ProblemInspection.Inspect(this, rows: known is null);
         checkPlaces = Checks.Select((check, place) => (check.Id, place)).ToDictionary();
         repairPlaces = Repairs.Select((repair, place) => (repair.Id, place)).ToDictionary();
         Priors = [.. Faults.Select(fault => fault.Weight)];
         Travel = TravelMinutes(access);
         StartState = access.IndexOf(access.Start);
         VerifyState = access.Verify is { } verify ? access.IndexOf(verify) : -1;
-        CheckTable = new CheckTable(this);
+        CheckTable = new CheckTable(this, known);
         RepairTable = new RepairTable(this);
     }
 
@@ -51,6 +61,11 @@ public sealed class SequencingProblem
 
     /// <summary>Faults × (checks + repairs): what weighing one position goes through.</summary>
     public int Size => Faults.Length * (Checks.Length + Repairs.Length);
+
+    /// <summary>
+    /// True when a search will hardly get to the end: what noisy checks may show in all orders doubles with each check.
+    /// </summary>
+    internal bool IsLarge => Size > LargeSize || Checks.Length > ManyChecks;
 
     internal int StateCount => Access.All.Length;
     internal double[] Priors { get; }

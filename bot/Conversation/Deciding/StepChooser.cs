@@ -14,6 +14,9 @@ internal sealed class StepChooser(Library library)
     private readonly LivePlanner _planner = new();
     private readonly NothingFound _nothingFound = new(library, library.HandOverMinutes);
 
+    private readonly NearTies _nearTies = new(library);
+    private readonly CustomOfTheTrade _custom = new(library);
+
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
 
@@ -35,7 +38,10 @@ internal sealed class StepChooser(Library library)
         return new Prospect(seen, Choose(after, plan), plan?.Options.FirstOrDefault()?.Minutes);
     }
 
-    private StepChosen? Choose(CaseView view, Plan? plan) => plan is null ? null : plan.Step switch
+    private StepChosen? Choose(CaseView view, Plan? plan) =>
+        plan is null ? null : Wanted(view, plan) is { } wanted ? _custom.Before(view, wanted) ?? wanted : null;
+
+    private StepChosen? Wanted(CaseView view, Plan plan) => _nearTies.Best(view, plan) switch
     {
         PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>

@@ -12,6 +12,7 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     private readonly UpperBound upper = new(problem);
     private readonly double[] weights = new double[problem.Faults.Length];
     private readonly double[] after = new double[problem.Faults.Length];
+    private int live;
     private readonly ulong[] useful = new ulong[pool.Words];
     private readonly ulong[] usefulAfter = new ulong[pool.Words];
 
@@ -30,6 +31,7 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
         for (int check = 0; check < checks.Count; check++)
             if (!position.Used[check]) useful.AsSpan().Put(check);
         FindUseful(-1);
+        upper.Prepare(after, usefulAfter);
         return Arrive(position.State);
     }
 
@@ -39,9 +41,11 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
         // Copies, because the pool may grow and move its arrays.
         pool.Weights(position).CopyTo(weights);
         pool.Useful(position).CopyTo(useful);
+        live = Weights.LiveFaults(weights);
         int state = pool.State(position), first = Actions.Count;
         if (!IsFinished(weights))
         {
+            upper.Prepare(weights, useful);
             for (int check = 0; check < checks.Count; check++)
                 if (Bits.Has(useful, check)) AddCheck(check, state);
             if (problem.Objective == Objective.Repair)
@@ -99,9 +103,16 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
     private bool IsFinished(ReadOnlySpan<double> then) =>
         problem.Objective == Objective.Isolate && then.LiveFaults() == 1;
 
-    // Of the checks at hand, those that still tell faults apart.
+    // Of the checks at hand, those that still tell faults apart: as long as no fault is ruled out, all but the one used.
     private void FindUseful(int used)
     {
+        if (used >= 0 && Weights.LiveFaults(after) == live)
+        {
+            useful.CopyTo(usefulAfter, 0);
+            usefulAfter[used >> 6] &= ~(1UL << (used & 63));
+            return;
+        }
+
         usefulAfter.AsSpan().Clear();
         for (int word = 0; word < useful.Length; word++)
             for (ulong left = useful[word]; left != 0; left &= left - 1)

@@ -17,13 +17,7 @@ internal sealed class LowerBound(SequencingProblem problem)
             : canTellAllApart ? ByHuffman(weights, useful) : 0;
 
     /// <summary>What it would take if somebody told us the fault.</summary>
-    private double KnownFault(ReadOnlySpan<double> weights, int state)
-    {
-        ReadOnlySpan<double> floors = repairs.Floors(state);
-        double sum = 0;
-        for (int fault = 0; fault < weights.Length; fault++) sum += weights[fault] * floors[fault];
-        return sum;
-    }
+    private double KnownFault(ReadOnlySpan<double> weights, int state) => Lanes.Dot(weights, repairs.Floors(state));
 
     // Not knowing the fault costs at least one more check, or the failure of the repair that is tried first.
     private double OneMoreCheck(ReadOnlySpan<ulong> useful)
@@ -40,7 +34,8 @@ internal sealed class LowerBound(SequencingProblem problem)
         for (int repair = 0; repair < repairs.Count; repair++)
         {
             double cured = repairs.Cures(repair, weights);
-            if (cured > 0) least = Math.Min(least, Math.Max(0, 1 - cured) * repairs.Minutes[repair]);
+            if (cured > 0)
+                least = Math.Min(least, Math.Max(0, 1 - cured) * (repairs.Minutes[repair] + repairs.Wrong(repair)));
         }
 
         return least;

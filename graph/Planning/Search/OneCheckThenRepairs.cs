@@ -8,20 +8,48 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
     // Three were found to do nearly as well as all, at a fraction of the work.
     private const int Tried = 3;
 
+    // Of many checks, those that tell most for their minutes at a position do so at its successors as well.
+    private const int Listed = 24;
+
     private readonly CheckTable checks = problem.CheckTable;
+    private readonly double nearness = 1 + problem.Travel.Max() / 4;
     private readonly RepairsOnly repairsOnly = new(problem);
     private readonly double[] after = new double[problem.Faults.Length];
     private readonly int[] promising = new int[Tried];
     private readonly double[] promises = new double[Tried];
     private readonly double[] weighed = new double[problem.Faults.Length];
     private readonly double[] clarities = new double[problem.Checks.Length];
+    private readonly double[] keys = new double[problem.Checks.Length];
+    private readonly int[] order = new int[problem.Checks.Length];
+    private readonly int[] list = new int[Listed];
+    private int listed;
     private double unclear;
+
+    /// <summary>Chooses the checks to try at the successors of a position.</summary>
+    public void Prepare(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful)
+    {
+        int count = 0;
+        for (int check = 0; check < checks.Count; check++)
+            if (useful.Has(check)) order[count++] = check;
+        if (count > Listed)
+        {
+            WeighClarity(weights);
+            // Every access state weighs the way to a check differently; an even share of the longest stands for all.
+            for (int place = 0; place < count; place++)
+                keys[place] = -ClarityOf(order[place], weights) / (checks.Minutes[order[place]] + nearness);
+            keys.AsSpan(0, count).Sort(order.AsSpan(0, count));
+            order.AsSpan(0, Listed).Sort();
+        }
+
+        listed = Math.Min(count, Listed);
+        order.AsSpan(0, listed).CopyTo(list);
+    }
 
     /// <summary>Its expected minutes.</summary>
     /// <param name="weights">Sum to 1.</param>
     public double From(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful, int state)
     {
-        double least = repairsOnly.From(weights, state);
+        double least = repairsOnly.From(weights, 1, state);
         int count = FindPromising(weights, useful, state, least);
         for (int place = 0; place < count; place++)
             least = Math.Min(least, Through(promising[place], weights, state, least));
@@ -34,8 +62,8 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         double minutes = checks.Price(state, check);
         int access = checks.CheapestAccess(state, check);
         for (int outcome = 0; outcome < checks.Outcomes(check) && minutes < enough; outcome++)
-            if (checks.Update(check, outcome, weights, after) is > 0 and double probability)
-                minutes += probability * repairsOnly.From(after, access, (enough - minutes) / probability);
+            if (Lanes.Multiply(weights, checks.Column(check, outcome), after) is > 0 and double probability)
+                minutes += repairsOnly.From(after, probability, access);
         return minutes;
     }
 
@@ -43,11 +71,10 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
     {
         WeighClarity(weights);
         int count = 0;
-        for (int check = 0; check < checks.Count; check++)
+        foreach (int check in list.AsSpan(0, listed))
         {
             if (!useful.Has(check) || checks.Price(state, check) >= enough) continue;
-            if (double.IsNaN(clarities[check])) clarities[check] = Clarity(check, weights);
-            double promise = clarities[check] / Math.Max(checks.Price(state, check), SequencingProblem.Same);
+            double promise = ClarityOf(check, weights) / Math.Max(checks.Price(state, check), SequencingProblem.Same);
             int place = Math.Min(count, Tried - 1);
             if (count == Tried && promise <= promises[place]) continue;
             for (; place > 0 && promise > promises[place - 1]; place--)
@@ -69,6 +96,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         foreach (double weight in weights) unclear -= weight * weight;
     }
 
+    private double ClarityOf(int check, ReadOnlySpan<double> weights) =>
+        double.IsNaN(clarities[check]) ? clarities[check] = Clarity(check, weights) : clarities[check];
+
     /// <summary>
     /// How much the check raises the chance that two guesses at the fault agree: clearer without a logarithm.
     /// </summary>
@@ -77,15 +107,7 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         double clearer = unclear;
         for (int outcome = 0; outcome < checks.Outcomes(check); outcome++)
         {
-            ReadOnlySpan<double> column = checks.Column(check, outcome);
-            double mass = 0, squares = 0;
-            for (int fault = 0; fault < weights.Length; fault++)
-            {
-                double joint = weights[fault] * column[fault];
-                mass += joint;
-                squares += joint * joint;
-            }
-
+            (double mass, double squares) = Lanes.DotAndSquares(weights, checks.Column(check, outcome));
             if (mass > 0) clearer += squares / mass;
         }
 

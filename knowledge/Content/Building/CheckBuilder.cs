@@ -28,6 +28,7 @@ internal static class CheckBuilder
             ReadOutcomes(page),
             page.Field("owners-only") == "true",
             [.. page.List("stop").Select(id => new OutcomeId(id))],
+            [.. page.List("after").Select(id => new CheckId(id))],
             page.Series,
             page.Cautions,
             page.Sources)

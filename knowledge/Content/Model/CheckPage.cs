@@ -11,6 +11,7 @@ namespace DxAssistant.Knowledge.Content.Model;
 /// <param name="Outcomes">In the order of the check in the graph.</param>
 /// <param name="OwnersOnly">True when it is asked of owners alone: a technician has better ways to learn the same.</param>
 /// <param name="Stop">Signs of danger: the outcomes at which an owner stops; empty for most checks.</param>
+/// <param name="After">The checks that come before this one, as far as they can be done where the person stands.</param>
 /// <param name="Series">The series it can be done on; empty means all.</param>
 public sealed record CheckPage(
     CheckId Id,
@@ -25,6 +26,7 @@ public sealed record CheckPage(
     ImmutableArray<AnswerOption> Outcomes,
     bool OwnersOnly,
     ImmutableSortedSet<OutcomeId> Stop,
+    ImmutableArray<CheckId> After,
     ImmutableSortedSet<string> Series,
     ImmutableArray<CautionPage> Cautions,
     ImmutableArray<Source> Sources)

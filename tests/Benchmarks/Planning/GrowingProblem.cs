@@ -40,7 +40,8 @@ internal sealed class GrowingProblem
         return new Check(
             new CheckId($"c{number:000}"), _random.Next(1, 16), Somewhere(), Role.Anyone,
             [.. Enumerable.Range(1, outcomes).Select(outcome => new OutcomeId($"o{outcome}"))],
-            faults.ToImmutableSortedDictionary(fault => fault.Id, _ => Row(outcomes)), []);
+            faults.ToImmutableSortedDictionary(fault => fault.Id, _ => Row(outcomes)),
+            [.. Enumerable.Repeat(1.0 / outcomes, outcomes)]);
     }
 
     private ImmutableArray<double> Row(int outcomes)
