@@ -38,13 +38,14 @@ internal static class GrowingFolder
     // The index would be longer than a page may be: it links to each fiftieth symptom, and that on to the next.
     private static bool IsFirst(int i) => i % 50 == 0;
 
+    // The links to the next symptom are put in last: they are not of this copy.
     private static string Copy(string text, int i, int copies) => text
-        .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
-            + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal)
         .Replace("fan-plug-loose", $"fan-plug-loose-{i}", StringComparison.Ordinal)
         .Replace("id: fan-plug\n", $"id: fan-plug-{i}\n", StringComparison.Ordinal)
         .Replace("seat-plug", $"seat-plug-{i}", StringComparison.Ordinal)
-        .Replace("fan-not-turning", $"fan-not-turning-{i}", StringComparison.Ordinal);
+        .Replace("fan-not-turning", $"fan-not-turning-{i}", StringComparison.Ordinal)
+        .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
+            + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal);
 
     private static Dictionary<string, string> Tiny()
     {
