@@ -113,7 +113,7 @@ public sealed class TalkCommandTests
         const string walk = """
             {"text":"compressor won't start"}
             {"answer":{"choice":"brenholt-ws"}}
-            {"answer":{"choice":"technician"}}
+            {"answer":{"choice":"owner"}}
 
             """;
         var opened = await Run.OfAsync(walk, "talk", "--json", "--content", Shipped.Folder);
