@@ -27,6 +27,9 @@ internal sealed class Visit : IAsyncDisposable
 
     /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by
     /// 800.</param>
+    // For a busy machine: a test that waits in vain fails all the same, only later. Milliseconds.
+    private const float Patience = 90_000;
+
     public static async Task<Visit> StartAsync(
         string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800)
     {
@@ -38,6 +41,7 @@ internal sealed class Visit : IAsyncDisposable
         options.ColorScheme = shade;
         options.ReducedMotion = ReducedMotion.Reduce;
         var context = await browser.NewContextAsync(options);
+        context.SetDefaultTimeout(Patience);
         return new Visit(playwright, browser, context, await context.NewPageAsync());
     }
 
