@@ -11,7 +11,7 @@ internal sealed class SessionEndpoints(SignIn signIn, AccountBook book)
     {
         routes.MapGet("/api/session", Show);
         routes.MapPost("/api/session", BeginAsync);
-        routes.MapDelete("/api/session", EndAsync);
+        routes.MapDelete("/api/session", (Delegate)EndAsync);
     }
 
     private IResult Show(HttpContext http) => Results.Json(
@@ -36,10 +36,9 @@ internal sealed class SessionEndpoints(SignIn signIn, AccountBook book)
         return Results.Json(SessionView.Of(person, hasAccounts: true), ChatJson.Options);
     }
 
-    private async Task<IResult> EndAsync(HttpContext http, CancellationToken cancel)
+    private async Task<IResult> EndAsync(HttpContext http)
     {
         if (Person.Of(http.User) is { } person && book.HasAccounts) book.Note(person.Name, "signed out");
-        cancel.ThrowIfCancellationRequested();
         await http.SignOutAsync(Schemes.Session);
         return Results.Json(SessionView.Nobody, ChatJson.Options);
     }

@@ -98,8 +98,11 @@ internal sealed class AccountsCommand(Streams streams)
     // From standard input, so that it stands in no list of commands and no history.
     private string ReadPassword()
     {
-        if (!Console.IsInputRedirected) streams.Error.Write("Password: ");
-        return streams.In.ReadLine() ?? "";
+        if (Console.IsInputRedirected || streams.In != Console.In) return streams.In.ReadLine() ?? "";
+        streams.Error.Write("Password (not shown): ");
+        string typed = HiddenLine.Read(() => Console.ReadKey(intercept: true));
+        streams.Error.WriteLine();
+        return typed;
     }
 
     private int Say(string? problem)
