@@ -11,16 +11,13 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Asks which of several symptoms is meant: by one short question where that is read sooner, else by a list.</summary>
 internal static class Clarifying
 {
-    // A symptom that only a fault leads to is less likely meant than one whose words were said; common practice, no source.
-    private const double Unsaid = 0.5;
-
     private const char Between = '+';
 
     /// <summary>Asks the question that tells most.</summary>
     /// <returns>False when a list is better.</returns>
     public static bool Ask(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered)
     {
-        if (new Clarifier(turn.Library.Questions.Values).Best(Weighed(match, offered)) is not { } found) return false;
+        if (Offering.Question(turn.Library, match, offered) is not { } found) return false;
         turn.Ask(QuestionKind.Symptom, found.Question.Id, turn.Speaker.Quote(SegmentKind.Question, found.Question.Ask),
             [
                 .. found.Ways.Select(way => new Option(Key(way.Left), way.Answer.Shown.Text)),
@@ -45,10 +42,4 @@ internal static class Clarifying
     }
 
     private static string Key(ImmutableArray<SymptomId> symptoms) => string.Join(Between, symptoms.Select(symptom => symptom.Value));
-
-    private static ImmutableArray<Candidate> Weighed(MatchResult match, ImmutableArray<SymptomPage> offered)
-    {
-        double least = match.Symptoms.IsEmpty ? 1 : match.Symptoms[^1].Score;
-        return [.. offered.Select(page => new Candidate(page, match.Symptoms.FirstOrDefault(hit => hit.Id == page.Id.Value)?.Score ?? (Unsaid * least)))];
-    }
 }

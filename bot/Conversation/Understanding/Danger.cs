@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Clarifying;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
@@ -40,8 +41,8 @@ internal sealed class Danger(DangerWords words, IMatcher matcher)
     private void ReportTrouble(TurnDraft turn, DangerSign sign, string text)
     {
         if (!turn.State.Symptoms.IsEmpty || turn.State.Code is not null) return;
-        string? symptom = Complaints.CertainSymptom(matcher.Match(text, turn.State.Series))
-            ?? Complaints.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
+        string? symptom = Offering.CertainSymptom(matcher.Match(text, turn.State.Series))
+            ?? Offering.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
         if (symptom is not null) Symptoms.Report(turn, symptom, text.Trim());
     }
 

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Clarifying;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
@@ -113,11 +114,11 @@ internal sealed class Listener(
     // Two complaints in one message, of which the whole makes none: each is looked for in its own piece.
     private bool HearsPieces(TurnDraft turn, string text, MatchResult match)
     {
-        if (!IsFirst(turn) || Complaints.CertainSymptom(match) is not null || match.Decision is MatchDecision.Fault) return false;
+        if (!IsFirst(turn) || Offering.CertainSymptom(match) is not null || match.Decision is MatchDecision.Fault) return false;
         ImmutableArray<string> pieces = Clauses.Cut(text);
         ImmutableArray<(MatchResult Match, string Symptom)> certain =
         [
-            .. pieces.Select(piece => matcher.Match(piece, turn.State.Series)).Select(heard => (heard, Complaints.CertainSymptom(heard)!))
+            .. pieces.Select(piece => matcher.Match(piece, turn.State.Series)).Select(heard => (heard, Offering.CertainSymptom(heard)!))
                 .Where(pair => pair.Item2 is not null).DistinctBy(pair => pair.Item2),
         ];
         if (pieces.Length < 2 || certain.IsEmpty) return false;
@@ -131,7 +132,7 @@ internal sealed class Listener(
     {
         if (!IsFirst(turn)) return;
         string? symptom = Sentences(text).Select(piece => matcher.Match(piece, turn.State.Series)).Where(heard => heard.Decision is not MatchDecision.Refuse)
-            .Select(Complaints.CertainSymptom).FirstOrDefault(found => found is not null);
+            .Select(Offering.CertainSymptom).FirstOrDefault(found => found is not null);
         if (symptom is not null) turn.Happen(new WholeTold([new ToldItem(new ToldThing.Symptom(symptom, 1, false), text.Trim(), true)]));
     }
 

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Server.Commands.Scoring;
@@ -43,18 +45,20 @@ internal static class MatchCommand
         if (live is null) return opened;
         using (live)
         {
-            var matcher = Matcher.For(live.Current.Library!);
-            return await JsonLines.RunAsync(streams, request => Answer(request, matcher), cancel);
+            var library = live.Current.Library!;
+            var matcher = Matcher.For(library);
+            return await JsonLines.RunAsync(streams, request => Answer(request, matcher, library), cancel);
         }
     }
 
-    internal static JsonObject Answer(JsonElement request, Matcher matcher)
+    internal static JsonObject Answer(JsonElement request, Matcher matcher, Library library)
     {
         string text = Request.Text(request, "text");
         var result = matcher.Match(text, Request.OptionalText(request, "series"));
+        var asked = Asked(library, result);
         var shown = new JsonObject
         {
-            ["decision"] = Words.Kebab(result.Decision.ToString()),
+            ["decision"] = Words.Kebab((asked is null ? result.Decision : MatchDecision.Clarify).ToString()),
             ["candidates"] = Candidates("fault", result.Candidates),
             ["symptoms"] = Candidates("symptom", result.Symptoms),
             ["codes"] = new JsonArray([.. result.Codes.Select(code => (JsonNode)code)]),
@@ -65,8 +69,26 @@ internal static class MatchCommand
         if (!result.Denied.IsEmpty)
             shown["ruledOut"] = new JsonArray([.. result.Denied.Select(denied => (JsonNode)new JsonObject { [Words.Kebab(denied.Kind.ToString())] = denied.Id, ["said"] = denied.Said })]);
         if (result.RefusalId is { } refusal) shown["refusal"] = refusal;
+        if (asked is not null) shown["question"] = QuestionOf(asked);
         return shown;
     }
+
+    // As the conversation does: where one question tells the symptoms apart sooner than a list, it is asked.
+    private static Clarification? Asked(Library library, MatchResult result) =>
+        result.Decision is MatchDecision.Choices or MatchDecision.Clarify && Offering.CertainSymptom(result) is null
+            ? Offering.Question(library, result, Offering.Symptoms(library, result))
+            : null;
+
+    private static JsonObject QuestionOf(Clarification asked) => new()
+    {
+        ["id"] = asked.Question.Id,
+        ["text"] = asked.Question.Ask.Text,
+        ["answers"] = new JsonArray([.. asked.Ways.Select(way => (JsonNode)new JsonObject
+        {
+            ["text"] = way.Answer.Shown.Text,
+            ["symptoms"] = new JsonArray([.. way.Left.Select(symptom => (JsonNode)symptom.Value)]),
+        })]),
+    };
 
     private static JsonArray Candidates(string name, IEnumerable<MatchCandidate> candidates) =>
         new([.. candidates.Select(

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Clarifying;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
@@ -17,7 +18,7 @@ internal static class Telling
         MatchResult? match = null;
         // Without a complaint in one piece, it lies in all that is left, or in what was found.
         string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
-        if (!knowsTrouble && Complaints.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
+        if (!knowsTrouble && Offering.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
             (all, match) = (all with { Items = all.Items.Add(Item(symptom, complaint)) }, null);
         turn.Happen(new WholeTold(all.Items));
         NoteUnclear(turn, knowsTrouble ? all : told);
@@ -36,7 +37,7 @@ internal static class Telling
         foreach (string piece in told.Rest)
         {
             MatchResult match = matcher.Match(piece, series);
-            if (Complaints.CertainSymptom(match) is { } symptom)
+            if (Offering.CertainSymptom(match) is { } symptom)
                 told = told with { Items = told.With(Item(symptom, piece)), Rest = told.Rest.Remove(piece) };
             else if (match.Decision is MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify)
                 told = told with { Unclear = told.Unclear.Add(piece) };

@@ -36,6 +36,17 @@ public sealed class MatchCommandTests
         Assert.Equal(2, answer.GetProperty("readings").GetArrayLength());
     }
 
+    [Fact]
+    public async Task Match_OneQuestionTellsMost_GivesItWithWhereEachAnswerLeads()
+    {
+        var answer = await AnswerAsync("its making a noise");
+
+        Assert.Equal("clarify", answer.GetProperty("decision").GetString());
+        var ways = answer.GetProperty("question").GetProperty("answers").EnumerateArray().ToList();
+        Assert.True(ways.Count > 1);
+        Assert.All(ways, way => Assert.NotEqual(0, way.GetProperty("symptoms").GetArrayLength()));
+    }
+
     private static double Score(JsonElement candidate) => candidate.GetProperty("score").GetDouble();
 
     private static async Task<JsonElement> AnswerAsync(string text) =>
