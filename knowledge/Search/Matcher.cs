@@ -48,19 +48,20 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         var message = new WholeMessage(
             index.FindPlain(whole, NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
             denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal));
-        return Ranked(faults, Symptoms(symptoms, shown), codes, denied, message);
+        var closest = shown.IsEmpty ? symptoms.Select(hit => hit.Score).FirstOrDefault() : 1;
+        return Ranked((faults, closest), Symptoms(SymptomRanking.Rank(symptoms), shown), codes, denied, message);
     }
 
     private Hearing Heard(RequestWords request, ImmutableArray<Token> tokens, double best, double sureness) => new(
         best, sureness, request.Count, index.SaysEnough(tokens), OffTopicTalk.NamesAnotherMachine(request, tokens),
         index.NamesPart(tokens), PlainQuestions.Is(request, tokens), index.KnownShare(tokens));
 
-    private MatchResult Ranked(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
+    private MatchResult Ranked((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, ImmutableArray<MatchCandidate> symptoms,
         ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, WholeMessage whole)
     {
-        var ranked = FaultRanking.Rank(faults, symptoms, causes, whole);
+        var ranked = FaultRanking.Rank(fits.Faults, symptoms, causes, whole);
         var decision = Decide(ranked);
-        if (decision == MatchDecision.Fault && ReadsAsSymptom(faults, ranked[0].Id, symptoms))
+        if (decision == MatchDecision.Fault && ReadsAsSymptom(fits, ranked[0].Id))
             decision = MatchDecision.Choices;
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
@@ -91,9 +92,9 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     }
 
     /// <summary>What reads more like a complaint than like its likeliest cause leaves the cause open.</summary>
-    private static bool ReadsAsSymptom(ImmutableArray<SearchHit> faults, string likeliest, ImmutableArray<MatchCandidate> symptoms) =>
-        symptoms.Select(symptom => symptom.Score).DefaultIfEmpty().Max() * MatchThresholds.OverSymptom
-            > faults.Where(hit => hit.Entry.Id == likeliest).Select(hit => hit.Score).DefaultIfEmpty().Max();
+    private static bool ReadsAsSymptom((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, string likeliest) =>
+        fits.ClosestSymptom * MatchThresholds.OverSymptom
+            > fits.Faults.Where(hit => hit.Entry.Id == likeliest).Select(hit => hit.Score).DefaultIfEmpty().Max();
 
     private static MatchDecision Decide(ImmutableArray<MatchCandidate> ranked) => ranked switch
     {

@@ -45,7 +45,7 @@ public sealed class SearchIndex
         subjects = new Subjects(entries, phrases, analyzer);
         ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt =
             [.. phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words)).Select(phrase => (phrase, features.Learn(phrase.Bag)))];
-        models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Refusal)
+        models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Symptom or NodeKind.Refusal)
             .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
         intentions = new WordingModel(learnt, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -34,10 +35,15 @@ internal static class MatchCommand
             var library = live.Current.Library!;
             var matcher = Matcher.For(library);
             using var plain = new PlainSearch(SearchEntries.From(library));
-            return ScoreFile.Run(
-                file, lines => new MatchSheet(ScoreFile.Each(lines, line => MatchLine.Of(line, matcher, plain))), streams, figuresOnly);
+            return ScoreFile.Run(file, lines => Sheet([.. lines], matcher, plain), streams, figuresOnly);
         }
     }
+
+    // A set is of faults or of complaints: its first line tells.
+    private static IScoreSheet Sheet(ImmutableArray<string> lines, Matcher matcher, PlainSearch plain) =>
+        ScoreFile.Each(lines.Take(1), SymptomLine.Is) is [{ Read: true }]
+            ? new SymptomSheet(ScoreFile.Each(lines, line => SymptomLine.Of(line, matcher)))
+            : new MatchSheet(ScoreFile.Each(lines, line => MatchLine.Of(line, matcher, plain)));
 
     private static async Task<int> RunAsync(string? folder, Streams streams, CancellationToken cancel)
     {
