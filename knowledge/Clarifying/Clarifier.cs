@@ -39,6 +39,12 @@ public sealed class Clarifier(IEnumerable<QuestionPage> questions)
             .Select(asked => asked.Found).FirstOrDefault();
     }
 
+    /// <summary>The question that tells most, whatever its length; null when none tells enough.</summary>
+    public Clarification? MostTelling(ImmutableArray<Candidate> candidates) =>
+        _questions.Select(page => new Clarification(page, Ways(page, candidates), Bits(page, candidates)))
+            .Where(asked => asked.Ways.Length > 1 && asked.Bits >= LeastBits)
+            .OrderByDescending(asked => asked.Bits).FirstOrDefault();
+
     private static ImmutableArray<ClarifiedWay> Ways(QuestionPage page, ImmutableArray<Candidate> candidates) =>
     [
         .. page.Answers.Select(answer => new ClarifiedWay(answer,

@@ -42,6 +42,17 @@ public static class Offering
         return [.. near.Concat(shown).Distinct()];
     }
 
+    /// <summary>The question to ask when nothing was said but that something is wrong: the one that tells most of its own symptoms apart; null when there is none.</summary>
+    public static Clarification? General(Library library) =>
+        library.Questions.Values.Select(page => new Clarifier([page]).MostTelling(ToldBy(library, page))).OfType<Clarification>()
+            .OrderByDescending(asked => asked.Bits).ThenBy(asked => asked.Question.Id, StringComparer.Ordinal).FirstOrDefault();
+
+    private static ImmutableArray<Candidate> ToldBy(Library library, QuestionPage page) =>
+    [
+        .. page.Told.Select(told => told.Symptom).Distinct().Select(id => library.Symptoms.GetValueOrDefault(id)).OfType<SymptomPage>()
+            .Select(symptom => new Candidate(symptom, 1)),
+    ];
+
     /// <summary>The question that tells the symptoms apart; null when a list of them is read sooner.</summary>
     public static Clarification? Question(Library library, MatchResult match, ImmutableArray<SymptomPage> symptoms)
     {

@@ -18,4 +18,7 @@ public sealed record MatchResult(
 {
     /// <summary>Whether no page has anything to say to the message.</summary>
     public bool TellsNothing => Candidates.IsEmpty && Symptoms.IsEmpty && RefusalId is null;
+
+    /// <summary>Whether all that is said is that something is wrong.</summary>
+    public bool IsVague => Decision == MatchDecision.Clarify && TellsNothing && Codes.IsEmpty;
 }

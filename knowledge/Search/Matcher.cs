@@ -39,6 +39,8 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         var heard = Heard(request, tokens, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max());
         if (unsafeRequests.Page(request, whole, intention, heard) is { } unsafePage)
             return Refused(unsafePage, codes);
+        if (VagueTalk.Is(words))
+            return new MatchResult(MatchDecision.Clarify, [], [], null, codes, []);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
         if (shown.IsEmpty && OffTopicTalk.IsOffTopic(said.Said, intention, heard))
             return codes.IsEmpty || heard.NamesAnotherMachine

@@ -76,6 +76,7 @@ public static class PhraseIds
         "notice-choose",
         "notice-closed",
         "notice-code-elsewhere",
+        "notice-code-first",
         "notice-code-near",
         "notice-code-unknown",
         "notice-content-changed",

@@ -22,6 +22,7 @@ internal static class Complaints
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
         if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
+        else if (asked && match.IsVague && Offering.General(turn.Library) is { } general) Clarifying.AskGenerally(turn, general);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
         else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);

@@ -1,4 +1,3 @@
-using DxAssistant.Knowledge.Clarifying;
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
@@ -9,6 +8,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 

@@ -81,7 +81,8 @@ internal static class MatchCommand
 
     // As the conversation does: where one question tells the symptoms apart sooner than a list, it is asked.
     private static Clarification? Asked(Library library, MatchResult result) =>
-        result.Decision is MatchDecision.Choices or MatchDecision.Clarify && Offering.CertainSymptom(result) is null
+        result.IsVague ? Offering.General(library)
+        : result.Decision is MatchDecision.Choices or MatchDecision.Clarify && Offering.CertainSymptom(result) is null
             ? Offering.Question(library, result, Offering.Symptoms(library, result))
             : null;
 

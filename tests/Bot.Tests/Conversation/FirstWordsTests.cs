@@ -24,11 +24,35 @@ public sealed class FirstWordsTests
         Assert.Contains(walker.Question.Options, option => option.Key == SymptomNone);
     }
 
+    [Theory]
+    [InlineData("its broken")]
+    [InlineData("need help with my ac")]
+    [InlineData("acting weird")]
+    public void NothingButTrouble_IsAskedAboutInGeneral(string words)
+    {
+        Walker walker = Said(words);
+        Assert.Equal("what-kind", walker.Question.Subject);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("code", StringComparison.Ordinal));
+        walker.Say("too warm or too cold");
+        Assert.Contains(walker.Question.Options, option => option.Key == "poor-cooling");
+        walker.Tap("poor-cooling");
+        Assert.Equal("poor-cooling", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Fact]
+    public void WhoIsAskedInGeneral_MayTypeACode()
+    {
+        Walker walker = Said("its broken");
+        walker.Say("E5");
+        Assert.Equal("E5", walker.State.Code);
+    }
+
     [Fact]
     public void Angry_IsAnsweredAndItsComplaintHeard()
     {
         Walker walker = Said("THIS IS THE THIRD TIME IM CALLING THE DAMN THING IS DRIPPING ON MY BED");
-        Assert.Contains(walker.Question.Options, option => option.Key == "water-dripping-indoor");
+        Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("That sounds like", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -56,11 +80,18 @@ public sealed class FirstWordsTests
     }
 
     [Fact]
-    public void OneGuess_IsAskedAsOne()
+    public void PlainComplaint_IsTakenAndNothingOfItIsLost()
     {
         Walker walker = Said("breaker trips instantly when outdoor unit starts");
-        Assert.Equal("Is this what you mean?", walker.Question.Text);
+        Assert.Equal("trips-breaker", Assert.Single(walker.State.Symptoms).Symptom);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("Not used", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void OneGuess_IsAskedAsOne()
+    {
+        Walker walker = Said("dust comes out");
+        Assert.Equal("Is this what you mean?", walker.Question.Text);
     }
 
     [Theory]

@@ -1,9 +1,9 @@
-using DxAssistant.Knowledge.Clarifying;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
+using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Search;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
