@@ -64,7 +64,7 @@ internal sealed class ServeCommand(Streams streams)
             await using var calls = SqlCallBook.Open(file);
             live.Watch(TimeProvider.System);
             return await ServeAsync(settings, listening.MayMove(call), port => ChatServer.Build(
-                port with { PageShelf = ShelfBeside(file) }, store, () => live.Current, book, claims, calls), book, live, $"{place}", cancel);
+                port with { PageShelf = Beside(file, "-pages"), PagesFolder = live.Folder, Proposals = Beside(file, "-proposals") }, store, () => live.Current, book, claims, calls), book, live, $"{place}", cancel);
         }
     }
 
@@ -94,7 +94,7 @@ internal sealed class ServeCommand(Streams streams)
     }
 
     // Beside the cases that were walked on them.
-    private static string ShelfBeside(string file) => Path.ChangeExtension(Path.GetFullPath(file), null) + "-pages";
+    private static string Beside(string file, string what) => Path.ChangeExtension(Path.GetFullPath(file), null) + what;
 
     private void Announce(WebApplication app, LiveContent live, AccountBook book, string place)
     {

@@ -10,6 +10,7 @@ using DxAssistant.Server.Desk;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
+using DxAssistant.Server.Workbench.Writing;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.AspNetCore.HttpOverrides;
 using Microsoft.Bot.Builder;
@@ -61,6 +62,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<SummaryEndpoint>();
         Away.AddTo(builder.Services, settings.PageShelf);
         DeskServices.AddTo(builder.Services, claims, calls, settings.News);
+        WritingServices.AddTo(builder.Services, settings.PagesFolder, settings.Proposals);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
         Pace.AddTo(builder.Services, settings.Pace);
@@ -87,6 +89,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
         DeskServices.Map(app);
+        WritingServices.Map(app);
         Away.Map(app);
         BotFront.Map(app);
         Health.Map(app);

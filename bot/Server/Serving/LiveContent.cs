@@ -29,6 +29,9 @@ internal sealed class LiveContent : IDisposable
         this.current = current;
     }
 
+    /// <summary>The folder of the pages.</summary>
+    public string Folder => folder;
+
     /// <summary>What answers now.</summary>
     public InUse Current => current;
 

@@ -15,6 +15,12 @@ internal sealed record ServerSettings(
     IPAddress Address, int Port, ImmutableArray<Uri> ServiceUrls, int Pace = Operations.Pace.Usual,
     string? PageShelf = null, NewsSettings? News = null)
 {
+    /// <summary>The folder of the pages, for authors; null where nobody writes.</summary>
+    public string? PagesFolder { get; init; }
+
+    /// <summary>Where proposals of authors are kept; null keeps them while the program runs.</summary>
+    public string? Proposals { get; init; }
+
     /// <summary>Names under which others reach the server, besides those of this machine.</summary>
     public ImmutableArray<string> Hosts { get; init; } = [];
 

@@ -40,10 +40,13 @@ internal sealed class PreviewPages(string root)
         Compiled now = current;
         JsonObject all = DiagnosticsJson.Of(now.Result, now.Folder, "");
         all["number"] = now.Number;
-        all["paths"] = new JsonArray([.. now.Folder.Pages.Select(page => JsonValue.Create(page.Path))]);
+        ILookup<string, Diagnostic> found = now.Result.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
+        all["list"] = new JsonArray([.. now.Folder.Pages.Select(page => (JsonNode)new JsonObject
+        {
+            ["path"] = page.Path, ["title"] = PageTitle.Of(page), ["wrong"] = found[page.Path].Count(),
+        })]);
         all["usesLastGood"] = now.Result.Library is null && now.LastGood is not null;
-        all["series"] = new JsonArray([.. (now.LastGood?.Series.Values ?? []).Select(page => (JsonNode)new JsonObject { ["id"] = page.Id, ["title"] = page.Title.Text })]);
-        all["symptoms"] = new JsonArray([.. (now.LastGood?.Symptoms.Values ?? []).Select(page => (JsonNode)new JsonObject { ["id"] = page.Id.Value, ["title"] = page.Title.Text })]);
+        all["walks"] = WalkChoices.Of(now.LastGood);
         return all;
     }
 

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
+using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.HostFiltering;
@@ -46,14 +47,15 @@ internal static class PreviewServer
 
     private static IResult Walk(PreviewPages pages, WalkAsked asked)
     {
-        if (pages.Current.LastGood is not { } library) return Results.Problem("The pages have errors: mend them first.", statusCode: 409);
+        if (pages.Current.LastGood is not { } library)
+            return Refusal.Because(StatusCodes.Status409Conflict, "Nothing can be walked before the pages are free of errors.");
         try
         {
             return Json(WalkPreview.Of(library, asked));
         }
         catch (ArgumentException error)
         {
-            return Results.Problem(error.Message, statusCode: 400);
+            return Refusal.Because(StatusCodes.Status400BadRequest, error.Message);
         }
     }
 

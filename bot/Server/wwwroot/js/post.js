@@ -7,7 +7,7 @@ export class Refused extends Error {
   }
 }
 
-async function ask(path, options = {}, patience = 20_000) {
+export async function ask(path, options = {}, patience = 20_000) {
   const response = await fetch(path, { ...options, signal: AbortSignal.timeout(patience) });
   if (response.status === 204) return undefined;
   if (response.ok) return response.json();

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Content.Editing;
 using DxAssistant.Server.Workbench.Preview;
 using Microsoft.AspNetCore.Builder;
 
@@ -82,8 +83,74 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     [Theory]
     [InlineData("fan-plug", "lose")]
     [InlineData("no-check", "home")]
-    public async Task Walk_AnswerThatCannotBe_IsRefused(string check, string outcome) =>
-        Assert.Equal(HttpStatusCode.BadRequest, (await Walk(new AnswerGiven(check, outcome))).Status);
+    public async Task Walk_AnswerThatDoesNotFitAnyMore_IsToldAndPassedOver(string check, string outcome)
+    {
+        (HttpStatusCode status, JsonNode walk) = await Walk(new AnswerGiven(check, outcome), new AnswerGiven("fan-plug", "home"));
+        Assert.Equal(HttpStatusCode.OK, status);
+        Assert.NotNull(walk["steps"]![0]!["unfit"]);
+        Assert.Equal(Belief((await Walk(new AnswerGiven("fan-plug", "home"))).Json, "fan-plug-loose"), Belief(walk, "fan-plug-loose"), 12);
+    }
+
+    // The figures of a step are those of the walk that ends there.
+    [Fact]
+    public async Task Walk_EachStep_CarriesBeliefAndMinutesAfterIt()
+    {
+        (_, JsonNode begin) = await Walk();
+        (_, JsonNode walk) = await Walk(new AnswerGiven("fan-plug", "home"));
+        Assert.Equal(begin["belief"]!.ToJsonString(), walk["begin"]!["belief"]!.ToJsonString());
+        JsonNode step = walk["steps"]!.AsArray().Single()!;
+        Assert.Equal(walk["belief"]!.ToJsonString(), step["after"]!["belief"]!.ToJsonString());
+        Assert.Equal((double)walk["minutes"]!, (double)step["after"]!["minutes"]!);
+        Assert.InRange((double)step["chance"]!, 0.001, 0.999);
+    }
+
+    [Fact]
+    public async Task Walk_RepairThatDidNotHelp_LeavesWhatItCuresOut()
+    {
+        (_, JsonNode walk) = await Walk(new AnswerGiven(null, null, "seat-plug"));
+        Assert.Null(walk["steps"]![0]!["unfit"]);
+        Assert.DoesNotContain(walk["belief"]!.AsArray(), fault => (string?)fault!["id"] == "fan-plug-loose");
+    }
+
+    [Theory]
+    [InlineData("no-series", "fan-not-turning")]
+    [InlineData("alder-one", "no-symptom")]
+    [InlineData(null, null)]
+    public async Task Walk_OfWhatIsNotThere_IsRefusedInOneLine(string? series, string? symptom)
+    {
+        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked(series, symptom, null));
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.NotEmpty((string)JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["error"]!);
+    }
+
+    [Fact]
+    public async Task Pages_OfAnEmptyFolder_SayThatThereAreNone()
+    {
+        Directory.Delete(files.Folder, recursive: true);
+        Directory.CreateDirectory(files.Folder);
+        pages.Reload();
+        JsonNode all = (await http.GetFromJsonAsync<JsonNode>("/api/preview/pages"))!;
+        Assert.Empty(all["list"]!.AsArray());
+    }
+
+    [Theory]
+    [InlineData("[go](javascript:go)")]
+    [InlineData("<javascript:go>")]
+    [InlineData("[go](JavaScript&colon;go)")]
+    [InlineData("[go](data:text/html,go)")]
+    public void Html_LinkThatRunsSomething_LeadsNowhere(string link)
+    {
+        string html = PageHtml.Of($"# Page\n{link}\n");
+        Assert.DoesNotMatch("(?i)href=\"[^\"]*(javascript|data):", html);
+    }
+
+    [Fact]
+    public void Html_FrontMatterAndTableRows_CarryTheirLines()
+    {
+        string html = PageHtml.Of("---\nkind: \"<b>\"\n---\n# T\n\n| A |\n|---|\n| b |\n");
+        Assert.Contains("data-line=\"2\"><dt>kind</dt><dd>&quot;&lt;b&gt;&quot;</dd>", html, StringComparison.Ordinal);
+        Assert.Contains("<tr data-line=\"8\">", html, StringComparison.Ordinal);
+    }
 
     [Fact]
     public async Task Page_OutsideTheFolder_IsNotThere() =>
@@ -98,7 +165,7 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
 
     private async Task<(HttpStatusCode Status, JsonNode Json)> Walk(params AnswerGiven[] seen)
     {
-        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen, []));
+        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen));
         return (answer.StatusCode, JsonNode.Parse(await answer.Content.ReadAsStringAsync())!);
     }
 

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using System.Text.Json.Nodes;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Editing;
+using DxAssistant.Server.Chat;
+using DxAssistant.Server.Commands;
+using DxAssistant.Server.Workbench.Forms;
+using DxAssistant.Server.Workbench.Preview;
+
+namespace DxAssistant.Server.Workbench.Writing;
+
+/// <summary>Pages over HTTP for who writes them: list, text, what is wrong, how it looks, walks. Nothing here changes anything.</summary>
+internal sealed class PageEndpoints(PageDesk desk)
+{
+    private const string Form = "Send {\"pages\":[{\"path\",\"text\"}], \"show\":path}.";
+
+    public void Map(IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/api/pages", ListAsync);
+        routes.MapGet("/api/pages/text", TextAsync);
+        routes.MapGet("/api/pages/pictures/{name}", PictureAsync);
+        routes.MapPost("/api/pages/proof", ProofAsync);
+        routes.MapPost("/api/pages/walk", WalkAsync);
+        routes.MapPost("/api/pages/changes", ChangesAsync);
+    }
+
+    /// <summary>Said where the server has no folder of pages.</summary>
+    public static IResult Closed() => Refusal.Because(StatusCodes.Status404NotFound, "This server has no folder of pages to write in.");
+
+    private async Task<IResult> ListAsync(CancellationToken cancel)
+    {
+        if (!desk.IsOpen) return Closed();
+        PageDesk.Tried now = await desk.StandsAsync(cancel);
+        ILookup<string, Diagnostic> found = now.Result.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
+        return Json(new JsonObject
+        {
+            ["pages"] = new JsonArray([.. now.Folder.Pages.Select(page => (JsonNode)new JsonObject
+            {
+                ["path"] = page.Path, ["title"] = PageTitle.Of(page), ["wrong"] = found[page.Path].Count(),
+            })]),
+        });
+    }
+
+    private async Task<IResult> TextAsync(string path, CancellationToken cancel)
+    {
+        if (!desk.IsOpen) return Closed();
+        ContentFolder folder = (await desk.StandsAsync(cancel)).Folder;
+        if (PageRules.ProblemWithPath(path, folder) is { } problem) return Refusal.Because(StatusCodes.Status404NotFound, problem);
+        string? text = folder.File(path)?.Text;
+        return Json(new JsonObject { ["path"] = path, ["text"] = text, ["base"] = PageMark.Of(text) });
+    }
+
+    private async Task<IResult> PictureAsync(string name, CancellationToken cancel) =>
+        desk.IsOpen && (await desk.StandsAsync(cancel)).Folder.File($"pictures/{name}") is { IsPicture: true } picture
+            ? Results.Text(picture.Text, "image/svg+xml") : Results.NotFound();
+
+    private async Task<IResult> ProofAsync(HttpRequest request, CancellationToken cancel)
+    {
+        (PagesRequest? asked, PageDesk.Tried? tried, IResult? refusal) = await TryAsync(request, cancel);
+        if (tried is null) return refusal!;
+        string[] written = [.. asked!.Pages!.Select(page => page!.Path)];
+        ImmutableArray<Diagnostic> found = tried.Found(written);
+        return Json(new JsonObject
+        {
+            ["html"] = asked.Show is { } show && tried.Folder.File(show) is { IsPicture: false } page ? PageHtml.Of(page.Text) : null,
+            ["found"] = new JsonArray([.. found.Take(200).Select(each => (JsonNode)WritingJson.Of(each, tried.Folder.File(each.At.Path)?.Text))]),
+            ["errors"] = found.Count(each => each.Severity == Severity.Error),
+            ["warnings"] = found.Count(each => each.Severity == Severity.Warning),
+            ["walks"] = WalkChoices.Of(tried.Result.Library),
+        });
+    }
+
+    private async Task<IResult> WalkAsync(HttpRequest request, CancellationToken cancel)
+    {
+        (PagesRequest? asked, PageDesk.Tried? tried, IResult? refusal) = await TryAsync(request, cancel);
+        if (tried is null) return refusal!;
+        if (asked!.Walk is not { } walk) return Refusal.Because(StatusCodes.Status400BadRequest, Form);
+        if (tried.Result.Library is not { } library)
+            return Refusal.Because(StatusCodes.Status409Conflict, "Nothing can be walked before the pages are free of errors.");
+        try
+        {
+            return Json(WalkPreview.Of(library, walk));
+        }
+        catch (ArgumentException error)
+        {
+            return Refusal.Because(StatusCodes.Status400BadRequest, error.Message);
+        }
+    }
+
+    private static async Task<IResult> ChangesAsync(HttpRequest request, CancellationToken cancel) =>
+        await WritingBody.ReadAsync<ChangesRequest>(request, cancel) is { Before: { Length: <= PageRules.MostCharacters } before, After: { Length: <= PageRules.MostCharacters } after }
+            ? Json(new JsonObject { ["changes"] = WritingJson.Changes(before, after) })
+            : Refusal.Because(StatusCodes.Status400BadRequest, "Send {\"before\",\"after\"}, each no longer than a page may be.");
+
+    private async Task<(PagesRequest? Asked, PageDesk.Tried? Tried, IResult? Refusal)> TryAsync(HttpRequest request, CancellationToken cancel)
+    {
+        if (!desk.IsOpen) return (null, null, Closed());
+        var asked = await WritingBody.ReadAsync<PagesRequest>(request, cancel);
+        if (asked?.Pages is not { Length: > 0 and <= ProposalDesk.MostPages } pages || pages.Any(page => page is not { Path: not null, Text: not null }))
+            return (null, null, Refusal.Because(StatusCodes.Status400BadRequest, Form));
+        ContentFolder folder = (await desk.StandsAsync(cancel)).Folder;
+        string? problem = pages.Select(page => PageRules.ProblemWithPath(page!.Path, folder)
+            ?? (page.Text.Length > PageRules.MostCharacters ? PageRules.ProblemWithText(page.Text) : null)).FirstOrDefault(each => each is not null);
+        problem ??= pages.Select(page => page!.Path).Distinct(StringComparer.Ordinal).Count() < pages.Length ? "One page is there twice." : null;
+        return problem is not null
+            ? (null, null, Refusal.Because(StatusCodes.Status400BadRequest, problem))
+            : (asked, await desk.TryAsync([.. pages!], cancel), null);
+    }
+
+    internal static IResult Json(JsonNode node) => Results.Text(node.ToJsonString(JsonLines.Plain), "application/json; charset=utf-8");
+}

@@ -1,0 +1,5 @@
+namespace DxAssistant.Server.Workbench.Writing;
+
+/// <summary>A page of a proposal.</summary>
+/// <param name="Before">The page it began from; null for a new page.</param>
+internal sealed record ProposedPage(string Path, string? Before, string After);
