@@ -45,6 +45,11 @@ public interface ICaseStore : IAsyncDisposable
     /// saved.</exception>
     Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default);
 
+    /// <summary>The cases in whose log a serial number was ever written down, in ordinal order.</summary>
+    /// <param name="serial">Blanks, dashes and small letters make no difference.</param>
+    /// <exception cref="CaseFileException">The cases cannot be read.</exception>
+    Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default);
+
     /// <summary>Removes people's own words from a case for good: what they said, typed and were called. Readings,
     /// results and the chain of hashes stay.</summary>
     /// <returns>How many entries lost words; 0 also when there is no such case.</returns>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
 using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Knowledge.Serials;
 
 namespace DxAssistant.Cases;
 
@@ -71,6 +72,16 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
             bool added = cases.TryAdd(caseId, new Kept(rows, CaseTitle.OfAll(log), ++appends));
             if (added) work.Replace(caseId, log);
             return Task.FromResult(added);
+        }
+    }
+
+    public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default)
+    {
+        string bare = SerialPattern.Bare(serial);
+        lock (gate)
+        {
+            return Task.FromResult(cases.Where(c => Serials.In(Chain.Open(c.Key, c.Value.Rows).Select(e => e.Event)).Contains(bare))
+                .Select(c => c.Key).Order(StringComparer.Ordinal).ToImmutableArray());
         }
     }
 

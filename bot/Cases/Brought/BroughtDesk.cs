@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases.Brought;
 
@@ -35,7 +36,8 @@ public sealed class BroughtDesk(ICaseStore store, Func<string, IResponder?> ofVe
     private static int Known(ImmutableArray<StoredEvent> log, long basis, ImmutableArray<BroughtTurn> turns)
     {
         if (basis > log.Length) return -1;
-        var since = log.Skip((int)basis).GroupBy(e => e.TurnId).ToList();
+        // What was written down beside the walk meanwhile is in nobody's way.
+        var since = log.Skip((int)basis).Where(e => e.Event is not AsideEvent).GroupBy(e => e.TurnId).ToList();
         bool allMine = since.Count <= turns.Length && since.Zip(turns).All(pair =>
             pair.First.Key == pair.Second.TurnId && Replay.Same([.. pair.First.Select(e => e.Event)], pair.Second.Events));
         return allMine ? since.Count : -1;

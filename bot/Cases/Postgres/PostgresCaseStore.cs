@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Knowledge.Serials;
 using Npgsql;
 
 namespace DxAssistant.Cases.Postgres;
@@ -78,14 +79,20 @@ public sealed class PostgresCaseStore : ICaseStore
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
         ReadEachAsync("SELECT DISTINCT case_id FROM event ORDER BY case_id", row => row.GetString(0), [], cancel);
 
+    public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) => ReadEachAsync(
+        "SELECT case_id FROM unit_serial WHERE serial = $1 ORDER BY case_id", row => row.GetString(0),
+        [SerialPattern.Bare(serial)], cancel);
+
     public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default)
     {
         var whole = new KeptLog(rows, rows.Length);
-        string? title = CaseTitle.OfAll(whole.Open(caseId));
+        var events = whole.Open(caseId);
+        string? title = CaseTitle.OfAll(events);
         return UseAsync("the case could not be saved", async (log, transaction) =>
         {
             foreach (var turn in whole.Turns())
                 if (!await log.AddAsync(caseId, turn, title)) return false;
+            await log.AddSerialsAsync(caseId, events.Select(stored => stored.Event));
             await transaction.CommitAsync(CancellationToken.None);
             return true;
         }, cancel);
@@ -126,6 +133,7 @@ public sealed class PostgresCaseStore : ICaseStore
 
         var rows = Chain.Seal(caseId, last, hash, request.TurnId, StoreClock.Now(clock), request.Entries);
         if (!await log.AddAsync(caseId, rows, CaseTitle.Of(request.Events))) return null;
+        await log.AddSerialsAsync(caseId, request.Events);
 
         // Not given up on cancel from here on: it may be written all the same, and the caller must hear so.
         cancel.ThrowIfCancellationRequested();

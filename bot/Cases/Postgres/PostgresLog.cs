@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
+using DxAssistant.Conversation.Events;
 using Npgsql;
 
 namespace DxAssistant.Cases.Postgres;
@@ -66,6 +67,13 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
         if (await RunAsync(AddTurn, caseId, rows[0].TurnId, rows[0].Sequence, rows[^1].Sequence) == 0) return false;
         await RunAsync(AddJob, caseId, title, Time(rows[^1]));
         return true;
+    }
+
+    /// <summary>Makes a case found by the serial numbers that its events write down.</summary>
+    public async Task AddSerialsAsync(string caseId, IEnumerable<CaseEvent> events)
+    {
+        foreach (string serial in Serials.In(events))
+            await RunAsync("INSERT INTO unit_serial VALUES ($1, $2) ON CONFLICT DO NOTHING", serial, caseId);
     }
 
     public async Task<int> RunAsync(string sql, params object?[] values)

@@ -23,8 +23,11 @@ internal static class PostgresSchema
             PRIMARY KEY (case_id, sequence));
         """;
 
+    private const string JobTables =
+        """CREATE TABLE unit_serial (serial text NOT NULL, case_id text COLLATE "C" NOT NULL, PRIMARY KEY (serial, case_id));""";
+
     // A step that was ever shipped is never changed; what comes later is a new step.
-    private static readonly string[] Steps = [FirstTables];
+    private static readonly string[] Steps = [FirstTables, JobTables];
 
     /// <summary>The version this program writes. A database of a later one is left alone.</summary>
     public static int Version => Steps.Length;

@@ -33,6 +33,19 @@ internal static class CaseList
         return names.ToImmutable();
     }
 
+    /// <summary>The names of the cases that name a serial number, in ordinal order.</summary>
+    /// <param name="serial">Bare.</param>
+    public static ImmutableArray<string> WithSerial(SqliteConnection connection, string serial)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = "SELECT case_id FROM unit_serial WHERE serial = $serial ORDER BY case_id";
+        command.Parameters.AddWithValue("$serial", serial);
+        using var rows = command.ExecuteReader();
+        var names = ImmutableArray.CreateBuilder<string>();
+        while (rows.Read()) names.Add(rows.GetString(0));
+        return names.ToImmutable();
+    }
+
     private static DateTimeOffset Time(SqliteDataReader row, int column) =>
         DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));
 }

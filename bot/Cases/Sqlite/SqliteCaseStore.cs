@@ -3,6 +3,7 @@ using System.Threading.Channels;
 using DxAssistant.Cases.Log;
 using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Knowledge.Serials;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
@@ -79,6 +80,9 @@ public sealed class SqliteCaseStore : ICaseStore, IWorkList
 
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
         Task.FromResult(Read(CaseList.Names));
+
+    public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => CaseList.WithSerial(reader, SerialPattern.Bare(serial))));
 
     public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default) =>
         Task.FromResult(Change(wholeCase => wholeCase.TakeOver(caseId, rows)));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
+using DxAssistant.Conversation.Events;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
@@ -13,6 +14,7 @@ internal sealed class TurnWriter : IDisposable
     private readonly PreparedCommand addEvent;
     private readonly PreparedCommand addTurn;
     private readonly PreparedCommand addJob;
+    private readonly PreparedCommand addSerial;
     private readonly WorkIndex index;
 
     public TurnWriter(SqliteConnection connection)
@@ -31,6 +33,7 @@ internal sealed class TurnWriter : IDisposable
             INSERT INTO job VALUES ($case, $title, $at, $at, last_insert_rowid())
             ON CONFLICT (id) DO UPDATE SET title = coalesce(title, $title), last_at = $at, last_event = excluded.last_event
             """, "$case", "$title", "$at");
+        addSerial = new(connection, "INSERT OR IGNORE INTO unit_serial VALUES ($serial, $case)", "$serial", "$case");
         index = new WorkIndex(connection);
     }
 
@@ -43,6 +46,7 @@ internal sealed class TurnWriter : IDisposable
 
         var rows = Chain.Seal(request.CaseId, last, hash, request.TurnId, at, request.Entries);
         Add(request.CaseId, rows, CaseTitle.Of(request.Events));
+        AddSerials(request.CaseId, request.Events);
         index.Add(request.CaseId, at, request.Events);
         return new AppendResult.Appended(StoredEvent.Of(rows, request.Events));
     }
@@ -59,6 +63,12 @@ internal sealed class TurnWriter : IDisposable
 
         // Last, because it stores the number of the event just added: the order of the list.
         addJob.Run(caseId, title, Time(rows[^1]));
+    }
+
+    /// <summary>Makes a case found by the serial numbers that its events write down.</summary>
+    public void AddSerials(string caseId, IEnumerable<CaseEvent> events)
+    {
+        foreach (string serial in Serials.In(events)) addSerial.Run(serial, caseId);
     }
 
     private static long Time(LogRow row) => row.At.ToUnixTimeMilliseconds();
@@ -88,6 +98,7 @@ internal sealed class TurnWriter : IDisposable
         addEvent.Dispose();
         addTurn.Dispose();
         addJob.Dispose();
+        addSerial.Dispose();
         index.Dispose();
     }
 }

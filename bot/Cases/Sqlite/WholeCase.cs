@@ -27,6 +27,7 @@ internal sealed class WholeCase(SqliteConnection connection)
         if (!LogReader.Rows(connection, caseId, last: 1).IsEmpty) return false;
         using var writer = new TurnWriter(connection);
         foreach (var turn in log.Turns()) writer.Add(caseId, turn, title);
+        writer.AddSerials(caseId, events.Select(stored => stored.Event));
         using var index = new WorkIndex(connection);
         index.Replace(caseId, events);
         return true;

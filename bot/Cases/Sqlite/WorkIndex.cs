@@ -21,10 +21,10 @@ internal sealed class WorkIndex : IDisposable
             VALUES ($case, $title, $series, $fault, $ended, $at, $at, coalesce((SELECT max(last_event) FROM work), 0) + 1, 1)
             ON CONFLICT (case_id) DO UPDATE SET
                 title = coalesce(title, excluded.title), series = coalesce(excluded.series, series),
-                fault = coalesce(excluded.fault, fault), ended = excluded.ended, last_at = excluded.last_at,
+                fault = coalesce(excluded.fault, fault), ended = CASE WHEN $aside THEN ended ELSE excluded.ended END, last_at = excluded.last_at,
                 last_event = excluded.last_event, turns = turns + 1
             RETURNING number * 65536 + min(turns, 65535)
-            """, "$case", "$title", "$series", "$fault", "$ended", "$at");
+            """, "$case", "$title", "$series", "$fault", "$ended", "$at", "$aside");
         addWords = new(connection, "INSERT OR REPLACE INTO work_text (rowid, words) VALUES ($entry, $words)", "$entry", "$words");
         dropLine = new(connection, "DELETE FROM work WHERE case_id = $case RETURNING number, last_event", "$case");
         dropWords = new(connection, "DELETE FROM work_text WHERE rowid BETWEEN $number * 65536 AND $number * 65536 + 65535", "$number");
@@ -46,7 +46,7 @@ internal sealed class WorkIndex : IDisposable
     public void Add(string caseId, DateTimeOffset at, ImmutableArray<CaseEvent> events)
     {
         var facts = WorkFacts.Of(events);
-        object? entry = setLine.Scalar(caseId, facts.Title, facts.Series, facts.Fault, facts.Ended, at.ToUnixTimeMilliseconds());
+        object? entry = setLine.Scalar(caseId, facts.Title, facts.Series, facts.Fault, facts.Ended, at.ToUnixTimeMilliseconds(), facts.IsAside);
         if (facts.Words.Length > 0) addWords.Run(entry, facts.Words);
     }
 

@@ -19,7 +19,7 @@ internal sealed class MemoryWorkList
         var line = kept.Line with
         {
             Title = kept.HasTitle ? kept.Line.Title : facts.Title ?? "", Series = facts.Series ?? kept.Line.Series,
-            Fault = facts.Fault ?? kept.Line.Fault, Ended = facts.Ended, LastAt = at,
+            Fault = facts.Fault ?? kept.Line.Fault, Ended = facts.IsAside ? kept.Line.Ended : facts.Ended, LastAt = at,
         };
         cases[caseId] = new Kept(
             line, kept.HasTitle || facts.Title is not null, ++appends, kept.Words.Union(WorkWords.Split(facts.Words)));

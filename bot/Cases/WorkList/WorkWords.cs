@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Knowledge.Serials;
 
 namespace DxAssistant.Cases.WorkList;
 
@@ -45,6 +46,9 @@ internal static partial class WorkWords
         RepairDone done => [done.Repair],
         RepairTriedBefore tried => [tried.Repair, tried.Words],
         RepairVerified verified => [verified.Fault],
+        UnitNoted unit => [unit.Series ?? "", unit.Model ?? "", unit.Serial ?? "", SerialPattern.Bare(unit.Serial ?? ""), unit.Site ?? ""],
+        PersonNoted person => [person.Name, person.Phone ?? ""],
+        NoteWritten note => [note.Text],
         Replied replied => replied.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Conclusion).Select(segment => segment.Text),
         _ => [],
     };

@@ -36,4 +36,10 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(TookBack), "took-back")]
 [JsonDerivedType(typeof(StartedOver), "started-over")]
 [JsonDerivedType(typeof(Replied), "replied")]
+[JsonDerivedType(typeof(UnitNoted), "unit-noted")]
+[JsonDerivedType(typeof(UnitTurnedTo), "unit-turned-to")]
+[JsonDerivedType(typeof(PersonNoted), "person-noted")]
+[JsonDerivedType(typeof(NoteWritten), "note-written")]
+[JsonDerivedType(typeof(VisitBegun), "visit-begun")]
+[JsonDerivedType(typeof(VisitEnded), "visit-ended")]
 public abstract record CaseEvent;

@@ -12,6 +12,7 @@ public static class Fold
     /// <summary>The state after an event.</summary>
     public static CaseState Apply(CaseState state, CaseEvent happened) => happened switch
     {
+        AsideEvent => state,
         Said => state with { Turns = state.Turns + 1, AtMessage = state },
         Replied replied => state with
         {

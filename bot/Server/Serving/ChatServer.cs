@@ -7,6 +7,7 @@ using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
+using DxAssistant.Server.Jobs;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Summary;
@@ -61,6 +62,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
         Away.AddTo(builder.Services, settings.PageShelf);
+        JobServices.AddTo(builder.Services);
         DeskServices.AddTo(builder.Services, claims, calls, settings.News);
         WritingServices.AddTo(builder.Services, settings.PagesFolder, settings.Proposals);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
@@ -88,6 +90,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<CaseEndpoints>().Map(app);
         app.Services.GetRequiredService<PictureEndpoint>().Map(app);
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
+        JobServices.Map(app);
         DeskServices.Map(app);
         WritingServices.Map(app);
         Away.Map(app);

@@ -21,7 +21,10 @@ internal static class SeriesBuilder
             .ToImmutableSortedDictionary(rating => rating.Name, rating => rating, StringComparer.Ordinal),
         page.Rows("Terminals", (row, section) => new Terminal(row.Cells[0].Text, page.Passage(row.Cells[1], section))),
         page.Rows("Codes", (row, section) => ReadCode(page, row, section)),
-        page.Targets("Coverage", PageKind.Coverage).First().Id);
+        page.Targets("Coverage", PageKind.Coverage).First().Id)
+    {
+        SerialExample = page.Field("serial-example"),
+    };
 
     private static Rating ReadRating(PageReader page, TableRow row, Section section) => new(
         row.Cells[0].Text,

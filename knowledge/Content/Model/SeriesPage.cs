@@ -18,4 +18,8 @@ public sealed record SeriesPage(
     ImmutableSortedDictionary<string, Rating> Ratings,
     ImmutableArray<Terminal> Terminals,
     ImmutableArray<DisplayCode> Codes,
-    string Coverage);
+    string Coverage)
+{
+    /// <summary>A serial number that fits the pattern; null when there is no pattern.</summary>
+    public string? SerialExample { get; init; }
+}

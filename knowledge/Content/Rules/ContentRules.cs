@@ -50,6 +50,7 @@ internal static class ContentRules
         new RepeatedRow(),
         new RowWithoutFault(),
         new ScriptInPicture(),
+        new SerialDoesNotFit(),
         new SeriesWithoutCoverage(),
         new StaleTranslation(),
         new SymptomWithoutNoneOfThese(),

@@ -47,7 +47,7 @@ internal static class PageShapes
             [
                 Kind, Id, new("display", FieldType.Choice, true, ["two digits", "lamps", "none"]),
                 new("market", FieldType.Choice, true, ["°F and psig", "°C and kPa"]),
-                new("serial", FieldType.Pattern, false),
+                new("serial", FieldType.Pattern, false), new("serial-example", FieldType.Words, false),
             ],
             [
                 List("Said as"),

@@ -54,6 +54,18 @@ public sealed class BroughtDeskTests : IAsyncDisposable
     }
 
     [Fact]
+    public async Task Take_JobWrittenDownMeanwhile_IsNotInTheWay()
+    {
+        await desk.OpenAsync("case", By);
+        var log = await LogAsync();
+        var turns = Away(log, null, ["b4"]);
+        await store.AppendAsync("case", log.Length, "job.1", [new NoteWritten("dora", "Caller waits.")]);
+
+        Assert.IsType<BroughtAnswer.Taken>(await brought.TakeAsync("case", log.Length, turns, By));
+        Assert.Equal(new BroughtAnswer.Taken((await LogAsync()).Length, 0), await brought.TakeAsync("case", log.Length, turns, By));
+    }
+
+    [Fact]
     public async Task Take_TurnWhoseAnswerWasLost_IsNotTakenTwice()
     {
         await desk.OpenAsync("case", By);

@@ -197,6 +197,39 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [StoreFact]
+    public async Task BlankAsync_JobBesideTheWalk_LosesItsPeopleAndKeepsItsUnit()
+    {
+        var unit = new UnitNoted("tom", 1, "tarn-duo", "TD 50", "TD-2309-41725", new DateOnly(2029, 1, 2), "5 Mill Lane");
+        await store.AppendAsync("a", 0, "t1", [unit, new PersonNoted("tom", 1, "owner", "Ann Ottery", "555 01 42"), new NoteWritten("tom", "Ann has a dog.")]);
+        string hash = (await store.ReadAsync("a"))[^1].Hash;
+
+        Assert.Equal(3, await store.BlankAsync("a"));
+
+        var log = await store.ReadAsync("a");
+        Assert.Equal<CaseEvent>(
+            [unit with { Site = "[removed]" }, new PersonNoted("tom", 1, "owner", "[removed]", "[removed]"), new NoteWritten("tom", "[removed]")],
+            log.Select(stored => stored.Event));
+        Assert.Equal(hash, log[^1].Hash);
+        string rows = string.Concat((await store.ReadRowsAsync("a")).Rows);
+        foreach (string words in new[] { "Ottery", "555 01 42", "Mill Lane", "dog" }) Assert.DoesNotContain(words, rows, StringComparison.Ordinal);
+    }
+
+    [StoreFact]
+    public async Task WithSerialAsync_HoweverItIsWritten_FindsEveryCaseThatNamesIt()
+    {
+        await using var elsewhere = new MemoryCaseStore(clock);
+        await elsewhere.AppendAsync("c", 0, "t1", [Unit("TD-2309-41725")]);
+        await store.AppendAsync("b", 0, "t1", [Unit("TD-2309-41725")]);
+        await store.AppendAsync("B", 0, "t1", [Unit("TD-2309-41725"), Unit("TD-2309-41725")]);
+        await store.AppendAsync("d", 0, "t1", [Unit("TD-2309-41726"), Unit(null)]);
+        await store.TakeOverAsync("c", (await elsewhere.ReadRowsAsync("c")).Rows);
+
+        Assert.Equal<string>(["B", "b", "c"], await store.WithSerialAsync("td2309 41725"));
+        Assert.Empty(await store.WithSerialAsync("TD-2309-4172"));
+        Assert.Empty(await store.WithSerialAsync(""));
+    }
+
+    [StoreFact]
     public async Task ReadRowsAsync_OwnWords_StandBesideTheHashedText()
     {
         await store.AppendAsync("a", 0, "t1", [Words("Ann Ottery calls")]);
@@ -237,6 +270,8 @@ public abstract class CaseStoreTests : IAsyncLifetime
 
         Assert.Empty(await store.NamesAsync());
     }
+
+    private static UnitNoted Unit(string? serial) => new("tom", 1, null, null, serial, null, null);
 
     protected static Said Words(string text) => new("t", "technician", new MessageBody.Words(text));
 

@@ -40,6 +40,26 @@ public sealed class WorkListTests : IDisposable
         }
     }
 
+    [Fact]
+    public async Task Search_JobBesideAnEndedWalk_IsFoundByItAndStaysEnded()
+    {
+        foreach (var store in Stores())
+        {
+            await using (store)
+            {
+                await FillAsync(store);
+                var log = await store.ReadAsync("b");
+                await store.AppendAsync("b", log.Length, "job", [
+                    new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, "5 Mill Lane"),
+                    new PersonNoted("tom", 1, "owner", "Ann Ottery", "555 77 31"), new NoteWritten("tom", "Ladder needed"),
+                ]);
+                foreach (string words in new[] { "TD-2309", "td230941725", "mill lane", "ottery", "5557731", "ladder" })
+                    Assert.Equal("b", await NamesAsync(store, new WorkQuery(words)));
+                Assert.Equal("b", await NamesAsync(store, new WorkQuery("", Open: false)));
+            }
+        }
+    }
+
     [Theory]
     [InlineData("wall", null, null, "Newest", "b a")]
     [InlineData("wall", null, true, "Newest", "a")]

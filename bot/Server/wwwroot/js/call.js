@@ -127,6 +127,7 @@ document.addEventListener('keydown', event => {
 
 async function begin() {
   at('number').textContent = `No. ${number(id)}`;
+  at('unit').href = `/case/${encodeURIComponent(id)}/job`;
   at('case').href = `/case/${encodeURIComponent(id)}`;
   await doing(async () => {
     ({ reply } = (await readCase(id)).turns.at(-1));

@@ -131,6 +131,8 @@ async function begin() {
   at('number').textContent = `No. ${number(view.id)}`;
   at('summary').href = `/case/${encodeURIComponent(view.id)}/sheet`;
   at('summary').hidden = false;
+  at('unit').href = `/case/${encodeURIComponent(view.id)}/job`;
+  at('unit').hidden = false;
   at('call').href = `/case/${encodeURIComponent(view.id)}/call`;
   at('call').hidden = false;
   outbox = new Outbox(view.id, { deliver: turn => link.deliver(turn), onWaiting: waitingAgain, onTaken: taken, onRefused: refused });

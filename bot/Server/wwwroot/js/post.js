@@ -1,8 +1,9 @@
 // The requests of the page. A refusal has the server's own line; anything else is a lost connection.
 export class Refused extends Error {
-  constructor(status, line, missing = []) {
+  constructor(status, line, missing = [], meant = null) {
     super(line);
     this.status = status;
+    this.meant = meant;
     this.missing = missing;
   }
 }
@@ -14,8 +15,9 @@ export async function ask(path, options = {}, patience = 20_000) {
   if (response.status === 401 && location.pathname !== '/sign-in') location.assign(`/sign-in?then=${encodeURIComponent(location.pathname)}`);
   let line = `The server answered ${response.status}.`;
   let missing = [];
-  try { ({ error: line = line, missing = [] } = await response.json()); } catch { /* no line of its own */ }
-  throw new Refused(response.status, line, missing);
+  let meant;
+  try { ({ error: line = line, missing = [], meant } = await response.json()); } catch { /* no line of its own */ }
+  throw new Refused(response.status, line, missing, meant);
 }
 
 const json = (body, method = 'POST') => ({ method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
@@ -33,6 +35,10 @@ export const listClaims = state => ask(`/api/claims?state=${encodeURIComponent(s
 export const actOnClaim = (id, act) => ask(`/api/claims/${encodeURIComponent(id)}/acts`, json(act));
 export const readFilters = () => ask('/api/work/filters');
 export const readWork = ({ find, ...view }) => ask(`/api/work?${new URLSearchParams({ text: find, ...view })}`);
+const job = id => `/api/cases/${encodeURIComponent(id)}/job`;
+export const readJob = id => ask(job(id));
+export const writeJob = (id, what) => ask(job(id), json(what));
+export const checkSerial = (id, typed, series) => ask(`${job(id)}/serial?${new URLSearchParams({ typed, series })}`);
 const call = id => `/api/cases/${encodeURIComponent(id)}/call`;
 export const readCall = id => ask(call(id));
 export const putCallAside = (id, slip) => ask(call(id), json(slip, 'PUT'));

@@ -1,0 +1,22 @@
+namespace DxAssistant.Cases.Jobs;
+
+/// <summary>One thing to write down about a job. Numbers count from 1; null stands for a new one.</summary>
+public abstract record JobAct
+{
+    private JobAct() { }
+
+    /// <summary>Describes a unit, whole.</summary>
+    public sealed record NoteUnit(int? Unit, string? Series, string? Model, string? Serial, DateOnly? Installed, string? Site) : JobAct;
+
+    /// <summary>Goes on at another unit.</summary>
+    public sealed record TurnToUnit(int Unit) : JobAct;
+
+    /// <summary>Describes a person, whole.</summary>
+    public sealed record NotePerson(int? Person, string Part, string Name, string? Phone) : JobAct;
+
+    public sealed record WriteNote(string Text) : JobAct;
+
+    public sealed record BeginVisit : JobAct;
+
+    public sealed record EndVisit : JobAct;
+}

@@ -1,0 +1,16 @@
+using DxAssistant.Cases;
+using DxAssistant.Cases.Jobs;
+using DxAssistant.Server.Serving;
+
+namespace DxAssistant.Server.Jobs;
+
+/// <summary>The parts that keep a job beside its walk.</summary>
+internal static class JobServices
+{
+    public static void AddTo(IServiceCollection services) => services
+        .AddSingleton(parts => new JobDesk(
+            parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
+        .AddSingleton<JobEndpoints>();
+
+    public static void Map(WebApplication app) => app.Services.GetRequiredService<JobEndpoints>().Map(app);
+}

@@ -1,0 +1,41 @@
+// What is written down about a job beside the walk. Every change is saved at once, and what was refused stays in its form.
+import { readJob, Refused, writeJob } from '../post.js';
+import { number } from '../sheet.js';
+import { drawNotes, drawVisits } from './lines.js';
+import { drawPeople } from './people.js';
+import { drawUnits } from './units.js';
+
+const at = id => document.getElementById(id);
+const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/job/)?.[1] ?? '');
+let busy = false;
+
+function show(view) {
+  drawUnits(at('units'), view, save);
+  drawPeople(at('people'), view.job.people, save);
+  drawVisits(at('visits'), view, save);
+  drawNotes(at('notes'), view.job.notes, save);
+  at('trouble').textContent = '';
+}
+
+/** Writes one thing down. @returns null when it is saved, else the refusal, to be shown where it belongs. */
+async function save(what) {
+  if (busy) return new Refused(0, 'The last change is still being saved.');
+  busy = true;
+  try {
+    show(await writeJob(id, { turnId: crypto.randomUUID(), ...what }));
+    return null;
+  } catch (problem) {
+    return problem instanceof Refused ? problem : new Refused(0, 'No connection to the server. Nothing was saved; try again.');
+  } finally {
+    busy = false;
+  }
+}
+
+at('number').textContent = `No. ${number(id)}`;
+at('case').href = `/case/${encodeURIComponent(id)}`;
+try {
+  show(await readJob(id));
+} catch (problem) {
+  at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.';
+}
+document.body.dataset.ready = 'yes';
