@@ -13,15 +13,20 @@ namespace DxAssistant.Graph;
 /// </remarks>
 public sealed class FaultGraph
 {
-    private readonly BidirectionalGraph<Node, Link> graph;
+    private readonly Lazy<FaultIndex> index;
+    private readonly Lazy<BidirectionalGraph<Node, Link>> graph;
+    private readonly Lazy<ImmutableArray<Finding>> findings;
     private readonly ImmutableSortedDictionary<FaultId, Fault> faults;
     private readonly ImmutableSortedDictionary<SymptomId, Symptom> symptoms;
     private readonly ImmutableSortedDictionary<CheckId, Check> checks;
     private readonly ImmutableSortedDictionary<RepairId, Repair> repairs;
 
-    internal FaultGraph(GraphParts parts, BidirectionalGraph<Node, Link> graph, ImmutableArray<Finding> findings)
+    // Nodes and links are joined when somebody first goes through all of them, so that an edited page is live before.
+    internal FaultGraph(GraphParts parts, ImmutableArray<Finding> ofParts)
     {
-        this.graph = graph;
+        index = new(() => new FaultIndex(parts));
+        graph = new(() => GraphBuilder.Join(parts));
+        findings = new(() => ofParts.AddRange(LooseEnds.Of(parts, graph.Value)));
         (faults, symptoms, checks, repairs) = (parts.Faults, parts.Symptoms, parts.Checks, parts.Repairs);
         Faults = [.. faults.Values];
         Symptoms = [.. symptoms.Values];
@@ -29,7 +34,6 @@ public sealed class FaultGraph
         Repairs = [.. repairs.Values];
         Access = parts.Access;
         Likelihoods = new LikelihoodTable(Checks, Faults);
-        Findings = findings;
     }
 
     /// <summary>
@@ -56,18 +60,18 @@ public sealed class FaultGraph
     internal LikelihoodTable Likelihoods { get; }
 
     /// <summary>What was wrong with the parts, parts first, then relations, each by id.</summary>
-    public ImmutableArray<Finding> Findings { get; }
+    public ImmutableArray<Finding> Findings => findings.Value;
 
     /// <summary>The vertices, in the order symptoms, faults, checks, repairs, access states, each by id.</summary>
-    public IEnumerable<Node> Nodes => graph.Vertices;
+    public IEnumerable<Node> Nodes => graph.Value.Vertices;
 
     /// <summary>The edges, grouped by source in the order of <see cref="Nodes"/>.</summary>
-    public IEnumerable<Link> Links => graph.Edges;
+    public IEnumerable<Link> Links => graph.Value.Edges;
 
     public IEnumerable<Link> LinksFrom(Node node) =>
-        graph.TryGetOutEdges(node, out IEnumerable<Link> links) ? links : [];
+        graph.Value.TryGetOutEdges(node, out IEnumerable<Link> links) ? links : [];
     public IEnumerable<Link> LinksTo(Node node) =>
-        graph.TryGetInEdges(node, out IEnumerable<Link> links) ? links : [];
+        graph.Value.TryGetInEdges(node, out IEnumerable<Link> links) ? links : [];
 
     public Fault? Find(FaultId id) => faults.GetValueOrDefault(id);
     public Symptom? Find(SymptomId id) => symptoms.GetValueOrDefault(id);
@@ -76,29 +80,31 @@ public sealed class FaultGraph
 
     /// <summary>The symptoms a fault can cause.</summary>
     public IEnumerable<Symptom> SymptomsOf(FaultId fault) =>
-        LinksFrom(new Node.OfFault(fault)).OfType<Link.Causes>().Select(link => symptoms[link.Symptom]);
+        index.Value.Symptoms(fault);
 
     /// <summary>The faults that can cause a symptom.</summary>
     public IEnumerable<Fault> CausesOf(SymptomId symptom) =>
-        LinksTo(new Node.OfSymptom(symptom)).OfType<Link.Causes>().Select(link => faults[link.Fault]);
+        Find(symptom) is { } known ? known.Causes.Keys.Select(fault => faults[fault]) : [];
 
     /// <summary>The repairs that cure a fault.</summary>
     public IEnumerable<Repair> RepairsOf(FaultId fault) =>
-        LinksTo(new Node.OfFault(fault)).OfType<Link.Cures>().Select(link => repairs[link.Repair]);
+        index.Value.Repairs(fault);
 
     /// <summary>The checks that give a fault a row of its own that differs from another fault's.</summary>
     public IEnumerable<Check> ChecksOf(FaultId fault) =>
-        LinksTo(new Node.OfFault(fault)).OfType<Link.Separates>().Select(link => checks[link.Check]);
+        index.Value.Checks(fault);
 
     /// <summary>The faults to which a check gives a row of their own that differs from another fault's.</summary>
     public IEnumerable<Fault> FaultsSeenBy(CheckId check) =>
-        LinksFrom(new Node.OfCheck(check)).OfType<Link.Separates>().Select(link => faults[link.Fault]);
+        Find(check) is { } known
+            ? known.Likelihoods.Keys.Where(fault => FaultIndex.SetsApart(known, fault, faults.Count)).Select(fault => faults[fault])
+            : [];
 
     /// <summary>The checks that can tell at least two of these faults apart.</summary>
     public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among)
     {
         // A check without a row of its own for any of them shows the same under all.
-        HashSet<CheckId> listing = [.. among.SelectMany(ListingOf)];
+        HashSet<CheckId> listing = [.. among.SelectMany(index.Value.Checks).Select(check => check.Id)];
         return Checks.Where(check => listing.Contains(check.Id) && check.Separates(among));
     }
 
@@ -113,7 +119,4 @@ public sealed class FaultGraph
     /// </exception>
     public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null) =>
         BeliefReckoning.Reckon(this, [.. evidence], applicable);
-
-    private IEnumerable<CheckId> ListingOf(FaultId fault) =>
-        LinksTo(new Node.OfFault(fault)).OfType<Link.Separates>().Select(link => link.Check);
 }

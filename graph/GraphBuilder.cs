@@ -13,10 +13,16 @@ internal static class GraphBuilder
     {
         PartsInspection inspection = new(access);
         GraphParts parts = inspection.Inspect(faults, symptoms, checks, repairs);
+        return new FaultGraph(parts, inspection.Findings);
+    }
+
+    /// <summary>The parts as nodes and links.</summary>
+    public static BidirectionalGraph<Node, Link> Join(GraphParts parts)
+    {
         BidirectionalGraph<Node, Link> graph = new(allowParallelEdges: false);
         graph.AddVertexRange(NodesOf(parts));
         graph.AddEdgeRange(LinksOf(parts));
-        return new FaultGraph(parts, graph, inspection.Findings.AddRange(LooseEnds.Of(parts, graph)));
+        return graph;
     }
 
     private static IEnumerable<Node> NodesOf(GraphParts parts) =>
@@ -36,7 +42,7 @@ internal static class GraphBuilder
         foreach (Check check in parts.Checks.Values)
         {
             foreach (FaultId fault in check.Likelihoods.Keys)
-                if (SetsApart(check, fault, parts)) yield return new Link.Separates(check.Id, fault);
+                if (FaultIndex.SetsApart(check, fault, parts.Faults.Count)) yield return new Link.Separates(check.Id, fault);
             foreach (AccessId access in check.Access) yield return new Link.CheckDoneIn(check.Id, access);
         }
 
@@ -48,9 +54,6 @@ internal static class GraphBuilder
 
         foreach (Link move in MovesOf(parts.Access)) yield return move;
     }
-
-    private static bool SetsApart(Check check, FaultId fault, GraphParts parts) =>
-        parts.Faults.Keys.Any(other => Check.RowsDiffer(check.Row(fault), check.Row(other)));
 
     private static IEnumerable<Link> MovesOf(AccessStates access) =>
         from start in access.All

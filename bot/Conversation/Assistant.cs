@@ -23,8 +23,7 @@ public sealed class Assistant
     private readonly ImmutableArray<IDecision> _decisions;
 
     /// <param name="library">The content.</param>
-    /// <param name="late">Whether the understanding of free words is made when it is first needed: quick to begin, and
-    /// then not for many threads.</param>
+    /// <param name="late">Whether the understanding of free words is made when it is first needed: quick to begin.</param>
     /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
     public Assistant(Library library, bool late = false)
     {
@@ -36,6 +35,9 @@ public sealed class Assistant
 
     /// <summary>The content the case is walked on.</summary>
     public Library Library { get; }
+
+    /// <summary>Makes what was put off until it is needed, so that nobody waits for it.</summary>
+    public void GetReady() => _voices.GetReady();
 
     /// <summary>Takes one message.</summary>
     /// <param name="state">The fold of the case's events so far; <see cref="CaseState.New"/> for a new case.</param>

@@ -105,11 +105,11 @@ internal sealed class CheckTable
         for (int check = 0; check < Count; check++)
         {
             int place = known.PlaceOf(problem.Checks[check].Id);
-            for (int outcome = 0; outcome < Outcomes(check); outcome++)
+            for (int fault = 0; fault < faults; fault++)
             {
-                ReadOnlySpan<double> likelihoods = known.Column(place, outcome);
-                Span<double> column = columns.AsSpan((firstColumn[check] + outcome) * faults, faults);
-                for (int fault = 0; fault < faults; fault++) column[fault] = likelihoods[places[fault]];
+                ReadOnlySpan<double> row = known.Row(place, places[fault]);
+                for (int outcome = 0; outcome < row.Length; outcome++)
+                    columns[(firstColumn[check] + outcome) * faults + fault] = row[outcome];
             }
         }
     }

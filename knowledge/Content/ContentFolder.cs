@@ -23,7 +23,21 @@ public sealed class ContentFolder
     public ImmutableArray<ContentFile> Pictures { get; }
 
     /// <summary>The file at a path, or null.</summary>
-    public ContentFile? File(string path)
+    public ContentFile? File(string path) => Place(path) is >= 0 and int place ? Files[place] : null;
+
+    /// <summary>The folder with one file put in, in place of the one at its path.</summary>
+    public ContentFolder With(ContentFile file)
+    {
+        ContentFile put = Normalized(file);
+        int place = Place(put.Path);
+        return place >= 0 ? new ContentFolder(Files.SetItem(place, put)) : new ContentFolder(Files.Insert(~place, put));
+    }
+
+    /// <summary>The folder without the file at a path, if there is one.</summary>
+    public ContentFolder Without(string path) => Place(path) is >= 0 and int place ? new ContentFolder(Files.RemoveAt(place)) : this;
+
+    // The place of a path, or the complement of the place where it would stand.
+    private int Place(string path)
     {
         int low = 0;
         int high = Files.Length - 1;
@@ -31,12 +45,12 @@ public sealed class ContentFolder
         {
             int middle = (low + high) / 2;
             int order = string.CompareOrdinal(Files[middle].Path, path);
-            if (order == 0) return Files[middle];
+            if (order == 0) return middle;
             if (order < 0) low = middle + 1;
             else high = middle - 1;
         }
 
-        return null;
+        return ~low;
     }
 
     /// <summary>Makes a folder of pages and pictures.</summary>

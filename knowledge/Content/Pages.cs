@@ -40,12 +40,8 @@ internal sealed class Pages
         byKind = all.Where(page => page.Kind is not null).GroupBy(page => page.Kind!.Value)
             .ToDictionary(same => same.Key, same => same.ToImmutableArray());
         // Of two pages with one id, the one in its right place is the page.
-        foreach (Page page in all.Where(page => page.Kind is not null)
-            .OrderBy(page => PageShapes.Of(page.Kind!.Value).PathOf(page.Id) == page.Path ? 0 : 1))
-        {
-            byId.TryAdd((page.Kind!.Value, page.Id), page);
-        }
-
+        foreach (Page page in all.Where(IsInPlace)) byId.TryAdd((page.Kind!.Value, page.Id), page);
+        foreach (Page page in all.Where(page => page.Kind is not null)) byId.TryAdd((page.Kind!.Value, page.Id), page);
         likelihoods = WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
         frequencies = WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
         Prices = WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
@@ -157,9 +153,8 @@ internal sealed class Pages
 
     /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from
     /// nowhere.</summary>
-    public IReadOnlySet<Page> MeantByBrokenLinks => meant ??= All.SelectMany(page => page.Links
-        .Where(link => !link.LeadsOutside && Target(page, link) is null)
-            .Select(link => Meant(page, link))).OfType<Page>().ToHashSet();
+    public IReadOnlySet<Page> MeantByBrokenLinks => meant ??= All.SelectMany(BrokenLinks).Select(broken => Meant(broken.Page, broken.Link))
+        .OfType<Page>().ToHashSet();
 
     /// <summary>False when the page that lists the ids of a kind is itself missing or unreadable.</summary>
     public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();
@@ -216,6 +211,14 @@ internal sealed class Pages
         ? (whole ?? this).All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
             .Select(page => page.FileId)
         : [];
+
+    private IEnumerable<(Page Page, PageLink Link)> BrokenLinks(Page page)
+    {
+        for (int i = 0; i < page.Links.Length; i++)
+            if (!page.Links[i].LeadsOutside && (page.LinkedPaths[i] is not { } path || AtPath(path) is null)) yield return (page, page.Links[i]);
+    }
+
+    private static bool IsInPlace(Page page) => page.Kind is { } kind && PageShapes.Of(kind).IsPathOf(page.Path, page.Id);
 
     private static T Look<T>(Action note, T found)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 
@@ -9,7 +10,7 @@ public static class SearchEntries
 {
     public static ImmutableArray<SearchEntry> From(Library library) =>
     [
-        .. library.Faults.Values.Where(page => page.VarietyOf is null).Select(page => Of(page, library.Faults.Values)),
+        .. Faults(library.Faults.Values),
         .. library.Symptoms.Values.Select(page => Entry(NodeKind.Symptom, page.Id.Value, page.Title, page.SaidAs, [page.Summary])),
         .. library.Checks.Values.Select(page => Entry(NodeKind.Check, page.Id.Value, page.Title, [], [page.Ask])),
         .. library.Refusals.Values.Select(page =>
@@ -20,14 +21,17 @@ public static class SearchEntries
     public static ImmutableArray<SynonymGroup> Glossary(Library library) =>
         [.. library.Glossary.Select(entry => new SynonymGroup(entry.Concept, entry.AlsoSaidAs, entry.OftenMisspelt))];
 
-    /// <summary>A fault with its varieties: what people say of one of them finds the fault.</summary>
-    private static SearchEntry Of(FaultPage page, IEnumerable<FaultPage> all)
+    private static IEnumerable<SearchEntry> Faults(IEnumerable<FaultPage> all)
     {
-        ImmutableArray<FaultPage> varieties = [.. all.Where(other => other.VarietyOf == page.Id)];
-        return Entry(NodeKind.Fault, page.Id.Value, page.Title,
+        ILookup<FaultId?, FaultPage> varieties = all.ToLookup(page => page.VarietyOf);
+        return varieties[null].Select(page => Of(page, [.. varieties[page.Id]]));
+    }
+
+    /// <summary>A fault with its varieties: what people say of one of them finds the fault.</summary>
+    private static SearchEntry Of(FaultPage page, ImmutableArray<FaultPage> varieties) =>
+        Entry(NodeKind.Fault, page.Id.Value, page.Title,
             [.. page.SaidAs, .. varieties.SelectMany(other => other.SaidAs.Prepend(other.Title))],
             [page.Summary, .. page.Seen, .. page.Measured, page.Proof, .. varieties.SelectMany(other => other.Seen.Prepend(other.Summary))]);
-    }
 
     private static SearchEntry Entry(
         NodeKind kind, string id, Passage title, ImmutableArray<Passage> saidAs, ImmutableArray<Passage> body) =>

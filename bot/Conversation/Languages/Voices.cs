@@ -28,6 +28,13 @@ internal sealed class Voices
             .DistinctBy(pair => pair.Words).ToFrozenDictionary(pair => pair.Words, pair => pair.Id);
     }
 
+    /// <summary>Makes what understanding typed words needs, in all languages.</summary>
+    public void GetReady()
+    {
+        _main.Listener.GetReady();
+        foreach (Voice voice in _all.Values.Where(voice => voice != _main)) voice.Listener.GetReady();
+    }
+
     /// <summary>The language of a case; the main one until another is chosen.</summary>
     public Voice Of(string? language) => language is not null && _all.TryGetValue(language, out Voice? voice) ? voice : _main;
 

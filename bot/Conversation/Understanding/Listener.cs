@@ -24,6 +24,9 @@ internal sealed class Listener(
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
 
+    /// <summary>Makes what understanding typed words needs, so that the first of them need not wait.</summary>
+    public void GetReady() => matcher.Match("");
+
     public void Listen(TurnDraft turn, MessageBody body)
     {
         switch (body)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Net.Sockets;
-using DxAssistant.Server.Serving;
 using DxAssistant.Server.Workbench.Preview;
 using Microsoft.AspNetCore.Connections;
 
@@ -10,9 +9,6 @@ namespace DxAssistant.Server.Commands;
 internal static class ContentPreview
 {
     private const int UsualPort = 5190;
-
-    // Editors write a file in several steps.
-    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(50);
 
     public static Command Make(Streams streams)
     {
@@ -29,9 +25,7 @@ internal static class ContentPreview
         if (!Directory.Exists(root)) return streams.Refuse($"there is no folder {root}; name the folder of the pages");
         var pages = new PreviewPages(root);
         pages.Reload();
-        using ITimer settled = TimeProvider.System.CreateTimer(_ => Reload(pages, streams), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        using var watch = new PageWatch(root, () => settled.Change(Settle, Timeout.InfiniteTimeSpan), streams.Error);
-        watch.Begin();
+        using var followed = new FollowedPages(pages, root, streams.Error);
         await using WebApplication app = PreviewServer.Build(pages, port);
         try
         {
@@ -45,17 +39,5 @@ internal static class ContentPreview
         streams.Out.WriteLine($"Open {app.Urls.First()}/ in a browser. Ctrl+C ends it.");
         await app.WaitForShutdownAsync(cancel);
         return ExitCode.Done;
-    }
-
-    private static void Reload(PreviewPages pages, Streams streams)
-    {
-        try
-        {
-            pages.Reload();
-        }
-        catch (Exception error) when (error is IOException or UnauthorizedAccessException)
-        {
-            streams.Error.WriteLine($"The pages could not be read ({error.Message}).");
-        }
     }
 }

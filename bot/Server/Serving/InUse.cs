@@ -14,8 +14,9 @@ internal sealed record InUse(
     IResponder Responder, TitleBook Titles, string Version, Library? Library = null, PackedPages? Packed = null)
 {
     /// <param name="pages">What the library was made of; null where nothing is handed out for work without signal.</param>
-    public static InUse Of(Library library, ContentFolder? pages = null) => new(
-        new LibraryResponder(library), TitleBook.Of(library), library.Version, library,
+    /// <param name="late">Whether taps are answered before the search is ready; the first typed message may wait for it.</param>
+    public static InUse Of(Library library, ContentFolder? pages = null, bool late = false) => new(
+        new LibraryResponder(library, late), TitleBook.Of(library), library.Version, library,
         pages is null ? null : new PackedPages(pages));
 
     /// <summary>How the faults in question of a case narrowed; null while nothing has, or without content.</summary>

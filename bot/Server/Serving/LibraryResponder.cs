@@ -9,9 +9,16 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Server.Serving;
 
 /// <summary>The core on one version of the content.</summary>
-internal sealed class LibraryResponder(Library library) : IResponder
+internal sealed class LibraryResponder : IResponder
 {
-    private readonly Assistant assistant = new(library);
+    private readonly Assistant assistant;
+
+    /// <param name="late">Whether the search is made in the background, while taps are answered already.</param>
+    public LibraryResponder(Library library, bool late = false)
+    {
+        assistant = new Assistant(library, late);
+        if (late) _ = Task.Run(assistant.GetReady);
+    }
 
     public Turn Respond(ImmutableArray<CaseEvent> log, Message message) =>
         assistant.Take(Fold.Apply(CaseState.New, log), message);

@@ -9,18 +9,19 @@ namespace DxAssistant.Server.Serving;
 internal sealed class LiveContent : IDisposable
 {
     // Editors write a file in several steps; one compile follows the last of them.
-    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(300);
+    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(50);
 
     private readonly string folder;
-    private readonly Func<string, ContentFolder> read;
+    private readonly PageReading read;
     private readonly TextWriter notes;
+    private readonly ChangedPaths changed = new();
     private readonly Lock gate = new();
     private PageWatch? watch;
     private ITimer? settled;
     private readonly IncrementalCompiler compiler;
     private volatile InUse current;
 
-    private LiveContent(string folder, Func<string, ContentFolder> read, TextWriter notes, IncrementalCompiler compiler, InUse current)
+    private LiveContent(string folder, PageReading read, TextWriter notes, IncrementalCompiler compiler, InUse current)
     {
         this.compiler = compiler;
         this.folder = folder;
@@ -41,28 +42,37 @@ internal sealed class LiveContent : IDisposable
     public static LiveContent? Open(string folder, TextWriter notes) => Open(folder, notes, new PageShelf().Read);
 
     /// <inheritdoc cref="Open(string, TextWriter)"/>
-    internal static LiveContent? Open(string folder, TextWriter notes, Func<string, ContentFolder> read)
+    internal static LiveContent? Open(string folder, TextWriter notes, PageReading read)
     {
         var compiler = new IncrementalCompiler();
-        return Compile(folder, read, notes, compiler) is { } first ? new LiveContent(folder, read, notes, compiler, first) : null;
+        return Compile(folder, null, read, notes, compiler, isFirst: true) is { } first ? new LiveContent(folder, read, notes, compiler, first) : null;
     }
 
     /// <summary>Compiles again whenever a page changes.</summary>
     public void Watch(TimeProvider clock)
     {
-        settled = clock.CreateTimer(_ => Reload(), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        watch = new PageWatch(folder, () => settled.Change(Settle, Timeout.InfiniteTimeSpan), notes);
+        settled = clock.CreateTimer(_ => Reload(changed.Take()), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        watch = new PageWatch(folder, Noticed, notes);
         watch.Begin();
     }
 
+    private void Noticed(string? path)
+    {
+        changed.Add(path);
+        settled?.Change(Settle, Timeout.InfiniteTimeSpan);
+    }
+
     /// <summary>Compiles now; a version with errors changes nothing.</summary>
-    public void Reload()
+    public void Reload() => Reload(null);
+
+    // Pages that could not be read are read again at the next change.
+    private void Reload(IReadOnlyCollection<string>? paths)
     {
         lock (gate)
         {
             try
             {
-                if (Compile(folder, read, notes, compiler) is not { } next)
+                if (Compile(folder, paths, read, notes, compiler, isFirst: false) is not { } next)
                 {
                     notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
                 }
@@ -74,6 +84,7 @@ internal sealed class LiveContent : IDisposable
             }
             catch (Exception error) when (error is IOException or UnauthorizedAccessException)
             {
+                changed.Add(null);
                 notes.WriteLine(
                     $"The pages could not be read ({error.Message}): going on with version {current.Version}.");
             }
@@ -86,20 +97,21 @@ internal sealed class LiveContent : IDisposable
         settled?.Dispose();
     }
 
-    private static InUse? Compile(string folder, Func<string, ContentFolder> read, TextWriter notes, IncrementalCompiler compiler)
+    private static InUse? Compile(
+        string folder, IReadOnlyCollection<string>? paths, PageReading read, TextWriter notes, IncrementalCompiler compiler, bool isFirst)
     {
-        var pages = read(folder);
+        var pages = read(folder, paths);
         var result = compiler.Compile(pages);
         foreach (var diagnostic in result.Diagnostics) notes.Write(
             DiagnosticText.Render(diagnostic, pages, folder + "/") + "\n");
-        return result.Library is { } library && result.IsClean ? Use(library, pages, notes) : null;
+        return result.Library is { } library && result.IsClean ? Use(library, pages, notes, isFirst) : null;
     }
 
-    private static InUse? Use(Library library, ContentFolder pages, TextWriter notes)
+    private static InUse? Use(Library library, ContentFolder pages, TextWriter notes, bool isFirst)
     {
         try
         {
-            return InUse.Of(library, pages);
+            return InUse.Of(library, pages, late: !isFirst);
         }
         catch (ArgumentException error)
         {

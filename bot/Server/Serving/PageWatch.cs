@@ -1,7 +1,8 @@
 namespace DxAssistant.Server.Serving;
 
 /// <summary>Notices when pages of a folder change, or folders of pages come, go or get another name.</summary>
-internal sealed class PageWatch(string folder, Action noticed, TextWriter notes) : IDisposable
+/// <param name="noticed">Told the path below the folder, of a page or of a folder; null when anything may have changed.</param>
+internal sealed class PageWatch(string folder, Action<string?> noticed, TextWriter notes) : IDisposable
 {
     private FileSystemWatcher? watcher;
 
@@ -29,7 +30,7 @@ internal sealed class PageWatch(string folder, Action noticed, TextWriter notes)
         notes.WriteLine(
             $"Some changes of the pages were missed ({error.Message}): reading all of them again."
             + (goesOn ? "" : " From now on they are not watched: start the program again after a change."));
-        noticed();
+        noticed(null);
     }
 
     public void Dispose() => watcher?.Dispose();
@@ -39,15 +40,15 @@ internal sealed class PageWatch(string folder, Action noticed, TextWriter notes)
         // All names, not *.md alone: of a folder that goes, only the folder's own name is told.
         var made = new FileSystemWatcher(folder) { IncludeSubdirectories = true };
         made.Changed += (_, change) => Changed(change.Name);
-        made.Created += (_, _) => noticed();
-        made.Deleted += (_, _) => noticed();
-        made.Renamed += (_, _) => noticed();
+        made.Created += (_, change) => noticed(change.Name);
+        made.Deleted += (_, change) => noticed(change.Name);
+        made.Renamed += (_, change) => { noticed(change.OldName); noticed(change.Name); };
         made.Error += (_, failure) => Missed(failure.GetException());
         return made;
     }
 
     private void Changed(string? name)
     {
-        if (Path.GetExtension(name) is ".md" or ".svg") noticed();
+        if (Path.GetExtension(name) is ".md" or ".svg") noticed(name);
     }
 }

@@ -37,6 +37,7 @@ internal sealed class LibraryBuilder
     {
         parts ??= new KeptParts();
         parts.Begin(pages);
+        parts.Tidy(pages);
         ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
             .Select(LanguageBuilder.Build).ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
         var builder = new LibraryBuilder(pages, parts, "");

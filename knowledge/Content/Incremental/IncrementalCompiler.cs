@@ -50,12 +50,19 @@ public sealed class IncrementalCompiler
             ? old
             : CheckedPage.Of(page, pages);
 
+    private IEnumerable<Diagnostic> Check(IContentRule rule, Pages pages) => rule is IGatheringRule gathering
+        ? gathering.Conclude(pages, Gathered(pages, CheckedPage.Gathering.IndexOf(gathering)))
+        : rule.Check(pages);
+
+    private object[] Gathered(Pages pages, int rule) =>
+        [.. pages.All.Select(page => found[page.Path].Gathered[rule]).OfType<object>()];
+
     private ImmutableArray<Diagnostic> Diagnostics(Pages pages)
     {
-        Diagnostic[] first = [.. found.Values.SelectMany(page => page.First), .. Early.SelectMany(rule => rule.Check(pages))];
+        Diagnostic[] first = [.. found.Values.SelectMany(page => page.First), .. Early.SelectMany(rule => Check(rule, pages))];
         HashSet<string> bent = [.. first.Where(each => FrameRules.Contains(each.Name)).Select(each => each.At.Path)];
         IEnumerable<Diagnostic> rest = found.Values.SelectMany(page => page.Rest)
-            .Concat(Late.SelectMany(rule => rule.Check(pages))).Where(each => !bent.Contains(each.At.Path));
+            .Concat(Late.SelectMany(rule => Check(rule, pages))).Where(each => !bent.Contains(each.At.Path));
         return [.. first.Concat(rest).Order()];
     }
 }

@@ -4,13 +4,11 @@ namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A repair that no fault asks for.</summary>
 /// <example>Bad: <c>a repair no fault links to</c>. Good: <c>- [Seat the plug](../repairs/seat-plug.md)</c>.</example>
-internal sealed class RepairWithoutFault : IContentRule
+internal sealed class RepairWithoutFault : IGatheringRule
 {
     public string Name => "repair-without-fault";
 
     public string Meaning => "A repair that no fault asks for.";
-
-    public bool LooksAtAll => true;
 
     public RuleExample Bad { get; } = new("repairs/paint-it.md", """
         ---
@@ -38,17 +36,16 @@ internal sealed class RepairWithoutFault : IContentRule
         - [Seat the plug](../repairs/seat-plug.md)
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages)
-    {
-        if (pages.Lacks(PageKind.Fault, page => page.Section("Repair") is { Items.IsEmpty: false }))
-        {
-            return [];
-        }
+    public object? Gather(Page page, Pages pages) => page.Kind != PageKind.Fault ? null
+        : page.Section("Repair")?.Items.Select(item => item.Link is { LeadsOutside: false } link ? link.PathFrom(page.Path) : null).OfType<string>().ToArray();
 
-        HashSet<Page?> used = [.. pages.MeantByBrokenLinks, .. pages.OfKind(PageKind.Fault).SelectMany(fault =>
-            fault.Section("Repair")?.Items.Select(item => pages.Target(fault, item.Link)) ?? [])];
-        return pages.OfKind(PageKind.Repair).Where(repair => !used.Contains(repair)).Select(repair => repair.Error(
-            Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault",
+    public IEnumerable<Diagnostic> Conclude(Pages pages, IReadOnlyCollection<object> gathered)
+    {
+        if (pages.Lacks(PageKind.Fault, page => page.Section("Repair") is { Items.IsEmpty: false })) return [];
+        HashSet<string> used = [.. gathered.Cast<string[]>().SelectMany(paths => paths)];
+        return pages.OfKind(PageKind.Repair).Where(repair => !used.Contains(repair.Path) && !pages.MeantByBrokenLinks.Contains(repair))
+            .Select(repair => repair.Error(
+                Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault",
                 "link to it under `## Repair` of the faults it cures"));
     }
 }

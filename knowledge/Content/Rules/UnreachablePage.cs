@@ -43,7 +43,7 @@ internal sealed class UnreachablePage : IContentRule
         var ahead = new Queue<Page>(reached);
         while (ahead.TryDequeue(out Page? page))
         {
-            foreach (Page next in page.Links.Select(link => pages.Target(page, link)).OfType<Page>().Where(reached.Add))
+            foreach (Page next in page.LinkedPaths.OfType<string>().Select(pages.AtPath).OfType<Page>().Where(reached.Add))
             {
                 ahead.Enqueue(next);
             }

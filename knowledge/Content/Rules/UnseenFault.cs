@@ -5,13 +5,11 @@ namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A fault that no check can see, so that nobody could prove it.</summary>
 /// <example>Bad: <c>a fault in no table of likelihoods</c>. Good: <c>| [Room sensor failed](…) | seldom | … |</c>.</example>
-internal sealed class UnseenFault : IContentRule
+internal sealed class UnseenFault : IGatheringRule
 {
     public string Name => "unseen-fault";
 
     public string Meaning => "A fault that no check can see, so that nobody could prove it.";
-
-    public bool LooksAtAll => true;
 
     public RuleExample Bad { get; } = new("checks/room-sensor.md", """
         ## Likelihoods
@@ -29,19 +27,17 @@ internal sealed class UnseenFault : IContentRule
         | every other fault | 0.97 | 0.01 | 0.01 | 0.01 |
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages)
-    {
-        if (pages.Lacks(PageKind.Check, page => page.Section("Likelihoods")?.Table is not null))
-        {
-            return [];
-        }
+    public object? Gather(Page page, Pages pages) =>
+        page.Kind == PageKind.Check ? SeenBy(page, pages).Select(fault => (fault.Path, Check: page)).ToArray() : null;
 
-        ILookup<Page, Page> seen = pages.OfKind(PageKind.Check)
-            .SelectMany(check => SeenBy(check, pages).Select(fault => (fault, check)))
-            .ToLookup(pair => pair.fault, pair => pair.check);
+    public IEnumerable<Diagnostic> Conclude(Pages pages, IReadOnlyCollection<object> gathered)
+    {
+        if (pages.Lacks(PageKind.Check, page => page.Section("Likelihoods")?.Table is not null)) return [];
+        ILookup<string, Page> seen = gathered.Cast<(string Path, Page Check)[]>().SelectMany(pairs => pairs)
+            .ToLookup(pair => pair.Path, pair => pair.Check, StringComparer.Ordinal);
         return pages.OfKind(PageKind.Fault)
             .Where(fault => fault.Id != MissingPage.NoneOfThese && !pages.MeantByBrokenLinks.Contains(fault))
-            .Select(fault => Check(pages, fault, [.. seen[fault]])).OfType<Diagnostic>();
+            .Select(fault => Check(pages, fault, [.. seen[fault.Path]])).OfType<Diagnostic>();
     }
 
     private Diagnostic? Check(Pages pages, Page fault, Page[] checks)

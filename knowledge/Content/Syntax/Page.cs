@@ -6,6 +6,10 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 /// <summary>A page as written, before anybody asks whether it makes sense.</summary>
 internal sealed class Page
 {
+    private ImmutableArray<string?> linked;
+    private string? language;
+    private string? id;
+
     public required SourceText Source { get; init; }
 
     /// <summary>Null when the page has none, or was not parsed.</summary>
@@ -29,6 +33,10 @@ internal sealed class Page
 
     public ImmutableArray<PageLink> Links { get; init; } = [];
 
+    /// <summary>The paths that <see cref="Links"/> mean, in their order; null for one that leads outside the folder.</summary>
+    public ImmutableArray<string?> LinkedPaths =>
+        linked.IsDefault ? linked = [.. Links.Select(link => link.LeadsOutside ? null : link.PathFrom(Path))] : linked;
+
     /// <summary>All pictures, wherever they stand.</summary>
     public ImmutableArray<PageLink> Pictures { get; init; } = [];
 
@@ -43,7 +51,7 @@ internal sealed class Page
     public string Path => Source.Path;
 
     /// <summary>The language this page says another page in, or null for a page of its own.</summary>
-    public string? Language => LanguageOfPath.Of(Path);
+    public string? Language => (language ??= LanguageOfPath.Of(Path) ?? "") is { Length: > 0 } tag ? tag : null;
 
     /// <summary>The section that <see cref="Summary"/> counts to, when it is not the title.</summary>
     public Section? SummarySection { get; init; }
@@ -52,7 +60,7 @@ internal sealed class Page
     public string FileId => System.IO.Path.GetFileNameWithoutExtension(Path);
 
     /// <summary>The id of the front matter, or else the file's name.</summary>
-    public string Id => Front?.Field("id")?.Text ?? FileId;
+    public string Id => id ??= Front?.Field("id")?.Text ?? FileId;
 
     /// <summary>The id, or else the start of the page: where a fault of the whole page is shown.</summary>
     public TextSpan IdSpan => Front?.Field("id") is { } id ? id.Span : Title?.Heading.Span ?? default;

@@ -2,12 +2,15 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>A folder of pages of any size without a diagnostic: the small folder of the tests, with more faults, each with
-/// a symptom, a check and a repair of its own.</summary>
+/// <summary>A folder of pages of any size without a diagnostic: the small folder of the tests, with more faults, each two
+/// with a symptom, a check and repairs of their own: as in a real library no check is about more than a few faults.</summary>
 internal static class GrowingFolder
 {
     private static readonly string[] Grown =
-        ["faults/fan-plug-loose.md", "checks/fan-plug.md", "repairs/seat-plug.md", "symptoms/fan-not-turning.md"];
+    [
+        "faults/fan-plug-loose.md", "faults/fan-motor-failed.md", "checks/fan-plug.md", "repairs/seat-plug.md", "repairs/replace-fan-motor.md",
+        "symptoms/fan-not-turning.md",
+    ];
 
     public static ContentFolder Of(int pages)
     {
@@ -43,6 +46,8 @@ internal static class GrowingFolder
         .Replace("fan-plug-loose", $"fan-plug-loose-{i}", StringComparison.Ordinal)
         .Replace("id: fan-plug\n", $"id: fan-plug-{i}\n", StringComparison.Ordinal)
         .Replace("seat-plug", $"seat-plug-{i}", StringComparison.Ordinal)
+        .Replace("fan-motor-failed", $"fan-motor-failed-{i}", StringComparison.Ordinal)
+        .Replace("replace-fan-motor", $"replace-fan-motor-{i}", StringComparison.Ordinal)
         .Replace("fan-not-turning", $"fan-not-turning-{i}", StringComparison.Ordinal)
         .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
             + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal);

@@ -57,7 +57,7 @@ public sealed class LiveContentTests : IDisposable
     public void Reload_PageMayNotBeRead_KeepsTheLastGoodOneAndSaysWhy()
     {
         bool locked = false;
-        using var content = LiveContent.Open(folder.Path, notes, path => locked
+        using var content = LiveContent.Open(folder.Path, notes, (path, _) => locked
             ? throw new UnauthorizedAccessException("phrases.md is another account's")
             : ContentFolderReader.Read(path))!;
         var before = content.Current;
@@ -90,7 +90,7 @@ public sealed class LiveContentTests : IDisposable
         int noticed = 0;
         string pages = folder.File("more");
         Directory.CreateDirectory(pages);
-        using var watch = new PageWatch(folder.Path, () => Interlocked.Increment(ref noticed), notes);
+        using var watch = new PageWatch(folder.Path, _ => Interlocked.Increment(ref noticed), notes);
         watch.Begin();
 
         if (deleted) Directory.Delete(pages);
@@ -104,7 +104,7 @@ public sealed class LiveContentTests : IDisposable
     public async Task Watch_ChangesWereMissed_AreTakenInAndTheNextOnesAreNoticed()
     {
         int noticed = 0;
-        using var watch = new PageWatch(folder.Path, () => Interlocked.Increment(ref noticed), notes);
+        using var watch = new PageWatch(folder.Path, _ => Interlocked.Increment(ref noticed), notes);
         watch.Begin();
 
         watch.Missed(new InternalBufferOverflowException("too many changes"));
@@ -120,7 +120,7 @@ public sealed class LiveContentTests : IDisposable
     [Fact]
     public void Watch_FolderIsGone_SaysSoAndGoesOn()
     {
-        using var watch = new PageWatch(folder.File("nowhere"), () => { }, notes);
+        using var watch = new PageWatch(folder.File("nowhere"), _ => { }, notes);
 
         watch.Begin();
 

@@ -13,23 +13,24 @@ internal sealed class PreviewPages(string root)
     private readonly PageShelf shelf = new();
     private readonly IncrementalCompiler compiler = new();
     private readonly Lock gate = new();
-    private volatile TaskCompletionSource changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private volatile TaskCompletionSource next = new(TaskCreationOptions.RunContinuationsAsynchronously);
     private volatile Compiled current = new(ContentFolder.Of([]), new CompileResult(null, []), null, 0);
 
     public Compiled Current => current;
 
     /// <summary>Ends at the next change.</summary>
-    public Task Changed => changed.Task;
+    public Task Changed => next.Task;
 
-    public void Reload()
+    /// <param name="changed">What changed since the last time; null when anything may have.</param>
+    public void Reload(IReadOnlyCollection<string>? changed = null)
     {
         lock (gate)
         {
-            ContentFolder folder = shelf.Read(root);
+            ContentFolder folder = shelf.Read(root, changed);
             CompileResult result = compiler.Compile(folder);
             current = new Compiled(folder, result, result.Library ?? current.LastGood, current.Number + 1);
-            TaskCompletionSource before = changed;
-            changed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+            TaskCompletionSource before = next;
+            next = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
             before.SetResult();
         }
     }
