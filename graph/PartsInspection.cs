@@ -32,11 +32,14 @@ internal sealed class PartsInspection(AccessStates access)
         where TId : struct, IComparable<TId> where TPart : class
     {
         ImmutableSortedDictionary<TId, TPart>.Builder kept = ImmutableSortedDictionary.CreateBuilder<TId, TPart>();
-        foreach (IGrouping<TId, TPart> alike in parts.GroupBy(idOf).OrderBy(group => group.Key))
+        TPart[] ordered = [.. parts.OrderBy(idOf)];
+        for (int first = 0, next; first < ordered.Length; first = next)
         {
-            Node node = nodeOf(alike.First());
-            if (alike.Skip(1).Any()) findings.Add(new Finding.IdTwice(node));
-            if (usable(alike.First(), node) is { } part) kept.Add(alike.Key, part);
+            TId id = idOf(ordered[first]);
+            for (next = first + 1; next < ordered.Length && idOf(ordered[next]).CompareTo(id) == 0;) next++;
+            Node node = nodeOf(ordered[first]);
+            if (next - first > 1) findings.Add(new Finding.IdTwice(node));
+            if (usable(ordered[first], node) is { } part) kept.Add(id, part);
         }
 
         return kept.ToImmutable();
@@ -47,10 +50,8 @@ internal sealed class PartsInspection(AccessStates access)
 
     private Symptom? Usable(Symptom symptom, Node node)
     {
-        ImmutableSortedDictionary<FaultId, double>.Builder causes = symptom.Causes.ToBuilder();
-        foreach ((FaultId fault, double probability) in symptom.Causes)
-            if (!Known(fault, node) || !InRange(node, probability, probability is > 0 and <= 1)) causes.Remove(fault);
-        return symptom with { Causes = causes.ToImmutable() };
+        FaultId[] wrong = [.. symptom.Causes.Where(cause => !Known(cause.Key, node) || !InRange(node, cause.Value, cause.Value is > 0 and <= 1)).Select(cause => cause.Key)];
+        return wrong.Length == 0 ? symptom : symptom with { Causes = symptom.Causes.RemoveRange(wrong) };
     }
 
     private Check? Usable(Check check, Node node)
@@ -64,10 +65,10 @@ internal sealed class PartsInspection(AccessStates access)
         }
 
         if (usableAccess.IsEmpty || !timed || !UsableRow(check, null, check.EveryOtherFault)) return null;
-        ImmutableSortedDictionary<FaultId, ImmutableArray<double>>.Builder rows = check.Likelihoods.ToBuilder();
-        foreach ((FaultId fault, ImmutableArray<double> row) in check.Likelihoods)
-            if (!Known(fault, node) || !UsableRow(check, fault, row)) rows.Remove(fault);
-        return check with { Access = usableAccess, Likelihoods = rows.ToImmutable() };
+        FaultId[] wrong = [.. check.Likelihoods.Where(row => !Known(row.Key, node) || !UsableRow(check, row.Key, row.Value)).Select(row => row.Key)];
+        return wrong.Length == 0 && usableAccess.Length == check.Access.Length
+            ? check
+            : check with { Access = usableAccess, Likelihoods = check.Likelihoods.RemoveRange(wrong) };
     }
 
     private Repair? Usable(Repair repair, Node node)

@@ -20,7 +20,6 @@ internal sealed class Pages
     private readonly ImmutableSortedDictionary<string, double> frequencies = ImmutableSortedDictionary<string, double>.Empty;
     private readonly Pages? whole;
     private readonly PageNeeds? needs;
-    private HashSet<Page>? meant;
 
     private Pages(Pages whole, Page page, PageNeeds needs)
     {
@@ -151,10 +150,14 @@ internal sealed class Pages
         return named == 1 || (named == 0 && NearestWord.Sure(path, byPath.Keys) == meant.Path);
     }
 
-    /// <summary>The pages that broken links were probably meant for: they are not blamed for being linked from
-    /// nowhere.</summary>
-    public IReadOnlySet<Page> MeantByBrokenLinks => meant ??= All.SelectMany(BrokenLinks).Select(broken => Meant(broken.Page, broken.Link))
-        .OfType<Page>().ToHashSet();
+    /// <summary>The paths that the broken links of a page were probably meant for: what stands there is not blamed for being
+    /// mentioned nowhere.</summary>
+    public IEnumerable<string> MeantOn(Page page)
+    {
+        for (int i = 0; i < page.Links.Length; i++)
+            if (!page.Links[i].LeadsOutside && (page.LinkedPaths[i] is not { } path || AtPath(path) is null)
+                && Meant(page, page.Links[i]) is { } meant) yield return meant.Path;
+    }
 
     /// <summary>False when the page that lists the ids of a kind is itself missing or unreadable.</summary>
     public bool Knows(PageKind kind) => kind != PageKind.Roles || RoleIds.Any();
@@ -211,12 +214,6 @@ internal sealed class Pages
         ? (whole ?? this).All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
             .Select(page => page.FileId)
         : [];
-
-    private IEnumerable<(Page Page, PageLink Link)> BrokenLinks(Page page)
-    {
-        for (int i = 0; i < page.Links.Length; i++)
-            if (!page.Links[i].LeadsOutside && (page.LinkedPaths[i] is not { } path || AtPath(path) is null)) yield return (page, page.Links[i]);
-    }
 
     private static bool IsInPlace(Page page) => page.Kind is { } kind && PageShapes.Of(kind).IsPathOf(page.Path, page.Id);
 

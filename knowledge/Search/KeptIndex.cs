@@ -6,22 +6,25 @@ namespace DxAssistant.Knowledge.Search;
 
 /// <summary>The search index made last, for pages of which the search reads the same: most edits change no word of title,
 /// summary or wordings, and making an index is the dearest part of a new version.</summary>
-internal static class KeptIndex
+internal sealed class KeptIndex
 {
-    private static readonly Lock Gate = new();
-    private static (string Read, WeakReference<SearchIndex> Index)? last;
+    private readonly Lock gate = new();
+    private (string Read, WeakReference<SearchIndex> Index)? last;
+
+    /// <summary>What all matchers share.</summary>
+    public static KeptIndex Shared { get; } = new();
 
     /// <summary>The index of these entries and groups, made only if the last one was of others.</summary>
-    public static SearchIndex For(ImmutableArray<SearchEntry> entries, ImmutableArray<SynonymGroup> glossary)
+    public SearchIndex For(ImmutableArray<SearchEntry> entries, ImmutableArray<SynonymGroup> glossary)
     {
         string read = PrintOf(entries, glossary);
-        lock (Gate)
+        lock (gate)
         {
             if (last is { } kept && kept.Read == read && kept.Index.TryGetTarget(out SearchIndex? index)) return index;
         }
 
         SearchIndex made = SearchIndex.Build(entries, glossary);
-        lock (Gate) last = (read, new WeakReference<SearchIndex>(made));
+        lock (gate) last = (read, new WeakReference<SearchIndex>(made));
         return made;
     }
 

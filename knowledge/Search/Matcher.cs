@@ -18,7 +18,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     public static Matcher For(Library library) => Made.GetValue(library, Make);
 
     private static Matcher Make(Library library) =>
-        new(KeptIndex.For(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
+        new(KeptIndex.Shared.For(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
 
     /// <summary>Finds what a message is about. Never throws for anything that people type.</summary>
     /// <param name="seriesId">The series of the case, if known: codes mean something only within one.</param>

@@ -36,6 +36,17 @@ public sealed class FaultGraphTests
         Assert.Null(graph.Find(new FaultId("unknown")));
     }
 
+    // A row of its own that says what every other says sets a fault apart only when all the others have rows that differ.
+    [Theory]
+    [InlineData(true, "c")]
+    [InlineData(false, "")]
+    public void ChecksOf_RowLikeEveryOther_IsListedOnlyWhenAnotherFaultDiffers(bool differs, string listed)
+    {
+        FaultGraph graph = Built(checks: [Parts.Check("c", 1, 0.5, ("a", 0.5), ("b", differs ? 0.1 : 0.5))]);
+        Assert.Equal(listed, string.Join(' ', graph.ChecksOf(A).Select(check => check.Id.Value)));
+        Assert.Equal(graph.LinksTo(new Node.OfFault(A)).OfType<Link.Separates>().Select(link => link.Check), graph.ChecksOf(A).Select(check => check.Id));
+    }
+
     public static TheoryData<Finding> Unsound =>
     [
         new Finding.IdTwice(new Node.OfFault(A)),

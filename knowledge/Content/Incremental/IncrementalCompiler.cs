@@ -18,6 +18,8 @@ public sealed class IncrementalCompiler
     private Dictionary<string, (ContentFile File, PictureFile Picture)> drawn = new(StringComparer.Ordinal);
     private Dictionary<string, CheckedPage> found = new(StringComparer.Ordinal);
 
+    private readonly Conclusion?[] concluded = new Conclusion?[CheckedPage.Gathering.Length];
+
     /// <summary>The pages of the last compile; null before the first.</summary>
     internal Pages? Pages { get; private set; }
 
@@ -50,12 +52,13 @@ public sealed class IncrementalCompiler
             ? old
             : CheckedPage.Of(page, pages);
 
-    private IEnumerable<Diagnostic> Check(IContentRule rule, Pages pages) => rule is IGatheringRule gathering
-        ? gathering.Conclude(pages, Gathered(pages, CheckedPage.Gathering.IndexOf(gathering)))
-        : rule.Check(pages);
-
-    private object[] Gathered(Pages pages, int rule) =>
-        [.. pages.All.Select(page => found[page.Path].Gathered[rule]).OfType<object>()];
+    private IEnumerable<Diagnostic> Check(IContentRule rule, Pages pages)
+    {
+        if (rule is not IGatheringRule gathering) return rule.Check(pages);
+        int place = CheckedPage.Gathering.IndexOf(gathering);
+        object[] gathered = [.. pages.All.Select(page => found[page.Path].Gathered[place]).OfType<object>()];
+        return (concluded[place] = Conclusion.Of(gathering, gathered, concluded[place])).Found;
+    }
 
     private ImmutableArray<Diagnostic> Diagnostics(Pages pages)
     {

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
@@ -27,15 +28,14 @@ internal sealed class FaultWithoutSymptom : IGatheringRule
         | [None of these](../faults/none-of-these.md) | seldom |
         """);
 
-    public object? Gather(Page page, Pages pages) => page.Kind != PageKind.Symptom ? null
-        : page.Section("Causes")?.Table?.Rows.Select(row => row.Cell(0)?.Link is { LeadsOutside: false } link ? link.PathFrom(page.Path) : null).OfType<string>().ToArray();
-
-    public IEnumerable<Diagnostic> Conclude(Pages pages, IReadOnlyCollection<object> gathered)
+    public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
-        if (pages.Lacks(PageKind.Symptom, page => page.Section("Causes")?.Table is not null)) return [];
-        HashSet<string> listed = [.. gathered.Cast<string[]>().SelectMany(paths => paths)];
-        return pages.OfKind(PageKind.Fault).Where(fault => !listed.Contains(fault.Path) && !pages.MeantByBrokenLinks.Contains(fault))
-            .Select(fault => fault.Error(
-                Name, fault.IdSpan, $"no symptom lists the fault `{fault.Id}`", "add it to the `## Causes` of a symptom"));
-    }
+        IsUnclear = page.Kind == PageKind.Symptom ? page.Section("Causes")?.Table is null : page.Kind is null && PageShapes.Of(PageKind.Symptom).Holds(page.Path),
+        Paths = page.Kind != PageKind.Symptom ? []
+            : [.. (page.Section("Causes")?.Table?.Rows ?? []).Select(row => row.Cell(0)?.Link?.PathFrom(page.Path)).OfType<string>()],
+        IfNowhere = page.Kind != PageKind.Fault ? null
+            : page.Error(Name, page.IdSpan, $"no symptom lists the fault `{page.Id}`", "add it to the `## Causes` of a symptom"),
+    };
+
+    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered) => Mention.Nowhere(gathered.Cast<Mention>());
 }

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
@@ -36,16 +37,14 @@ internal sealed class RepairWithoutFault : IGatheringRule
         - [Seat the plug](../repairs/seat-plug.md)
         """);
 
-    public object? Gather(Page page, Pages pages) => page.Kind != PageKind.Fault ? null
-        : page.Section("Repair")?.Items.Select(item => item.Link is { LeadsOutside: false } link ? link.PathFrom(page.Path) : null).OfType<string>().ToArray();
-
-    public IEnumerable<Diagnostic> Conclude(Pages pages, IReadOnlyCollection<object> gathered)
+    public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
-        if (pages.Lacks(PageKind.Fault, page => page.Section("Repair") is { Items.IsEmpty: false })) return [];
-        HashSet<string> used = [.. gathered.Cast<string[]>().SelectMany(paths => paths)];
-        return pages.OfKind(PageKind.Repair).Where(repair => !used.Contains(repair.Path) && !pages.MeantByBrokenLinks.Contains(repair))
-            .Select(repair => repair.Error(
-                Name, repair.IdSpan, $"the repair `{repair.Id}` cures no fault",
-                "link to it under `## Repair` of the faults it cures"));
-    }
+        IsUnclear = page.Kind == PageKind.Fault ? page.Section("Repair") is not { Items.IsEmpty: false } : page.Kind is null && PageShapes.Of(PageKind.Fault).Holds(page.Path),
+        Paths = page.Kind != PageKind.Fault ? []
+            : [.. (page.Section("Repair")?.Items ?? []).Select(item => item.Link?.PathFrom(page.Path)).OfType<string>()],
+        IfNowhere = page.Kind != PageKind.Repair ? null
+            : page.Error(Name, page.IdSpan, $"the repair `{page.Id}` cures no fault", "link to it under `## Repair` of the faults it cures"),
+    };
+
+    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered) => Mention.Nowhere(gathered.Cast<Mention>());
 }

@@ -1,16 +1,15 @@
+using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 
 /// <summary>A page that no chain of links from the index leads to.</summary>
 /// <example>Bad: <c>a page that nothing links to</c>. Good: <c>the page linked from index.md</c>.</example>
-internal sealed class UnreachablePage : IContentRule
+internal sealed class UnreachablePage : IGatheringRule
 {
     public string Name => "unreachable-page";
 
     public string Meaning => "A page that no chain of links from the index leads to.";
-
-    public bool LooksAtAll => true;
 
     public RuleExample Bad { get; } = new("cautions/hot-pipe.md", """
         ---
@@ -31,28 +30,36 @@ internal sealed class UnreachablePage : IContentRule
         - [Live mains](../cautions/live-mains.md)
         """);
 
-    public IEnumerable<Diagnostic> Check(Pages pages)
+    // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at. The links
+    // of an unparsed page are not known.
+    public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
-        // The links of an unparsed page are not known.
-        if (pages.Single(PageKind.Index) is not { } index || pages.All.Any(page => page.Unparsed is not null))
-        {
-            return [];
-        }
+        IsUnclear = page.Unparsed is not null,
+        Paths = [.. page.LinkedPaths.OfType<string>()],
+        IfNowhere = page.Kind is null or PageKind.Fault or PageKind.Repair ? null
+            : page.Error(Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"),
+    };
 
-        HashSet<Page> reached = [index, .. pages.MeantByBrokenLinks];
-        var ahead = new Queue<Page>(reached);
-        while (ahead.TryDequeue(out Page? page))
-        {
-            foreach (Page next in page.LinkedPaths.OfType<string>().Select(pages.AtPath).OfType<Page>().Where(reached.Add))
-            {
-                ahead.Enqueue(next);
-            }
-        }
-
-        // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at.
-        return pages.All.Where(page => page.Kind is not (null or PageKind.Fault or PageKind.Repair) 
-            && !reached.Contains(page) && pages.WithId(page.Kind!.Value, page.Id) == page).Select(page => page.Error(
-            Name, page.IdSpan, "no link leads from `index.md` to this page",
-                "link to it from `index.md` or from a page that is linked there"));
+    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered)
+    {
+        Dictionary<string, Mention> pages = gathered.Cast<Mention>().ToDictionary(page => page.Path, StringComparer.Ordinal);
+        if (pages.Values.FirstOrDefault(page => page.Is.Kind == PageKind.Index) is not { } index || pages.Values.Any(page => page.IsUnclear)) return [];
+        HashSet<string> reached = [index.Path, .. pages.Values.SelectMany(page => page.Meant)];
+        var ahead = new Queue<string>(reached);
+        while (ahead.TryDequeue(out string? path))
+            foreach (string next in pages[path].Paths)
+                if (pages.ContainsKey(next) && reached.Add(next)) ahead.Enqueue(next);
+        Mention[] left = [.. pages.Values.Where(page => page.IfNowhere is not null && !reached.Contains(page.Path))];
+        return left.Length == 0 ? [] : Blamed(left, pages.Values);
     }
+
+    // A page whose id is that of another is blamed for that alone.
+    private static IEnumerable<Diagnostic> Blamed(Mention[] left, IEnumerable<Mention> all)
+    {
+        ILookup<(PageKind?, string), Mention> same = all.ToLookup(page => page.Is);
+        return left.Where(page => OneOf([.. same[page.Is]]) == page).Select(page => page.IfNowhere!);
+    }
+
+    private static Mention OneOf(Mention[] same) =>
+        same.FirstOrDefault(page => PageShapes.Of(page.Is.Kind!.Value).IsPathOf(page.Path, page.Is.Id)) ?? same[0];
 }

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Content.Constructs;
+using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
@@ -27,32 +28,37 @@ internal sealed class UnseenFault : IGatheringRule
         | every other fault | 0.97 | 0.01 | 0.01 | 0.01 |
         """);
 
-    public object? Gather(Page page, Pages pages) =>
-        page.Kind == PageKind.Check ? SeenBy(page, pages).Select(fault => (fault.Path, Check: page)).ToArray() : null;
-
-    public IEnumerable<Diagnostic> Conclude(Pages pages, IReadOnlyCollection<object> gathered)
+    public object? Gather(Page page, Pages pages) => new Sight(Mention.Of(page, pages) with
     {
-        if (pages.Lacks(PageKind.Check, page => page.Section("Likelihoods")?.Table is not null)) return [];
-        ILookup<string, Page> seen = gathered.Cast<(string Path, Page Check)[]>().SelectMany(pairs => pairs)
-            .ToLookup(pair => pair.Path, pair => pair.Check, StringComparer.Ordinal);
-        return pages.OfKind(PageKind.Fault)
-            .Where(fault => fault.Id != MissingPage.NoneOfThese && !pages.MeantByBrokenLinks.Contains(fault))
-            .Select(fault => Check(pages, fault, [.. seen[fault.Path]])).OfType<Diagnostic>();
+        IsUnclear = page.Kind == PageKind.Check ? page.Section("Likelihoods")?.Table is null : page.Kind is null && PageShapes.Of(PageKind.Check).Holds(page.Path),
+        Paths = page.Kind == PageKind.Check ? [.. SeenBy(page, pages).Select(fault => fault.Path)] : [],
+        IfNowhere = page.Kind == PageKind.Fault && page.Id != MissingPage.NoneOfThese
+            ? page.Error(Name, page.IdSpan, $"no check can see the fault `{page.Id}`",
+                "give it a row in the likelihoods of a check of that series that differs from `every other fault`")
+            : null,
+    })
+    {
+        Series = page.Kind == PageKind.Check ? [.. SeriesOf.Listed(page)]
+            : page.Kind == PageKind.Fault ? [.. SeriesOf.Pages(pages, page).Select(series => series.Id)] : [],
+    };
+
+    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered)
+    {
+        Sight[] all = [.. gathered.Cast<Sight>()];
+        if (all.Any(page => page.Mention.IsUnclear)) return [];
+        HashSet<string> meant = new(all.SelectMany(page => page.Mention.Meant), StringComparer.Ordinal);
+        ILookup<string, Sight> seen = all.SelectMany(check => check.Mention.Paths.Select(fault => (fault, check)))
+            .ToLookup(pair => pair.fault, pair => pair.check, StringComparer.Ordinal);
+        return all.Where(fault => fault.Mention.IfNowhere is not null && !meant.Contains(fault.Mention.Path))
+            .Select(fault => Blind(fault, [.. seen[fault.Mention.Path]])).OfType<Diagnostic>();
     }
 
-    private Diagnostic? Check(Pages pages, Page fault, Page[] checks)
+    private static Diagnostic? Blind(Sight fault, Sight[] checks)
     {
-        string[] blind =
-        [
-            .. SeriesOf.Pages(pages, fault).Select(series => series.Id)
-                .Where(series => !checks.Any(check => SeriesOf.Includes(check, series)))
-                .Select(series => $"`{series}`"),
-        ];
-        string where = checks.Length == 0 ? "" : " in " + string.Join(", ", blind);
-        return checks.Length > 0 && blind.Length == 0
-            ? null
-            : fault.Error(Name, fault.IdSpan, $"no check can see the fault `{fault.Id}`{where}",
-                "give it a row in the likelihoods of a check of that series that differs from `every other fault`");
+        Diagnostic nowhere = fault.Mention.IfNowhere!;
+        if (checks.Length == 0) return nowhere;
+        string[] blind = [.. fault.Series.Where(series => !checks.Any(check => check.Includes(series))).Select(series => $"`{series}`")];
+        return blind.Length == 0 ? null : nowhere with { Message = $"{nowhere.Message} in {string.Join(", ", blind)}" };
     }
 
     // A row that another rule reports counts as seeing its fault.

@@ -21,6 +21,9 @@ internal sealed record PageShape(
     /// <summary>Where the page with this id stands.</summary>
     public string PathOf(string id) => Folder is null ? Word + ".md" : $"{Folder}/{id}.md";
 
+    /// <summary>True when the path lies in the folder of the kind.</summary>
+    public bool Holds(string path) => Folder is not null && path.StartsWith(Folder + "/", StringComparison.Ordinal);
+
     /// <summary>True when the page with this id stands at the path, without making the path.</summary>
     public bool IsPathOf(string path, string id) => Folder is null
         ? path == PathOf(id)

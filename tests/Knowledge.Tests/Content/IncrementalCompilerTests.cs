@@ -37,6 +37,25 @@ public class IncrementalCompilerTests
         }
     }, iter: 60);
 
+    // Several pages at once, as when a branch is changed, the folder edited in place as a watcher does it.
+    [Fact]
+    public void Compile_SomePagesEditedAtOnce_IsWhatAFullCompileGives() => Edits.Sample(edits =>
+    {
+        var texts = new Dictionary<string, string>(TinyContent.Texts);
+        var compiler = new IncrementalCompiler();
+        ContentFolder folder = TinyContent.Folder;
+        compiler.Compile(folder);
+        foreach ((int Page, int Swap, int What)[] together in edits.Chunk(3))
+        {
+            var before = new Dictionary<string, string>(texts);
+            foreach ((int page, int swap, int what) in together) Edit(texts, Paths[page % Paths.Length], Swaps[swap % Swaps.Length], what);
+            foreach (string gone in before.Keys.Except(texts.Keys)) folder = folder.Without(gone);
+            foreach ((string path, string text) in texts)
+                if (before.GetValueOrDefault(path) != text) folder = folder.With(new ContentFile(path, text));
+            AssertSame(compiler, texts, folder);
+        }
+    }, iter: 20);
+
     [Fact]
     public void Compile_EachRuleBrokenAndMendedInTurn_IsWhatAFullCompileGives()
     {
@@ -70,10 +89,10 @@ public class IncrementalCompilerTests
         else texts[path] = text.Replace(swap.Old, swap.New);
     }
 
-    private static void AssertSame(IncrementalCompiler compiler, Dictionary<string, string> texts)
+    private static void AssertSame(IncrementalCompiler compiler, Dictionary<string, string> texts, ContentFolder? edited = null)
     {
         ContentFolder folder = ContentFolder.Of(texts.Select(page => new ContentFile(page.Key, page.Value)));
-        CompileResult full = ContentCompiler.Compile(folder), quick = compiler.Compile(folder);
+        CompileResult full = ContentCompiler.Compile(folder), quick = compiler.Compile(edited ?? folder);
         Assert.Equal(full.Diagnostics.AsEnumerable(), quick.Diagnostics);
         Assert.Equal(Text(full.Library), Text(quick.Library));
     }
@@ -88,6 +107,7 @@ public class IncrementalCompilerTests
         Nodes = library.Graph.Checks.Select(check => (object)new { check.Id, check.Minutes, check.Access, Rows = library.Graph.Faults.Select(fault => check.Row(fault.Id)) }),
         Cures = library.Graph.Repairs.Select(repair => (object)new { repair.Id, repair.Fixes, repair.WrongMinutes }),
         Weights = library.Graph.Faults, Causes = library.Graph.Symptoms.Select(symptom => (object)new { symptom.Id, Causes = symptom.Causes.Select(cause => $"{cause.Key} {cause.Value}") }),
+        Links = library.Graph.Links.Select(link => link.ToString()), Findings = library.Graph.Findings.Select(finding => finding.ToString()),
         Other = library.Translations.Values.Select(other => (object)new { other.Symptoms, other.Repairs, other.Access }),
     }, Plain);
 
