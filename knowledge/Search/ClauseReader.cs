@@ -19,6 +19,11 @@ internal static class ClauseReader
         "for", "with", "at", "back", "sometimes", "not", "needed",
     }.ToFrozenSet(StringComparer.Ordinal);
 
+    /// <summary>The last words of "on this job", "in here", "fitted".</summary>
+    private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one", "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private const int LongestPlace = 4;
+
     public static ClauseReading Read(ImmutableArray<Token> tokens)
     {
         var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
@@ -38,7 +43,7 @@ internal static class ClauseReader
                     ruledOut.UnionWith(listed);
                     mentions.Add(new RuledOut([.. listed], [.. implied]));
                 }
-                mentions.Add(new RuledOut([.. scope], [.. implied]));
+                mentions.Add(new RuledOut([.. scope.Select(Named)], [.. implied]));
             }
             listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
         }
@@ -85,7 +90,7 @@ internal static class ClauseReader
         if (token.Role != TokenRole.Main)
             return [];
         if (token.IsNegated)
-            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : [];
+            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : [];
         if (IsUnreal(clause, at))
             return [];
         if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
@@ -95,12 +100,25 @@ internal static class ClauseReader
         }
         if (States.Done.Contains(token.Said) && !clause.Any(other => other.Term == "set"))
             return Around(clause, at, forwardFirst: true);
-        return States.Working.Contains(token.Term) && IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
+        if (!States.Working.Contains(token.Term))
+            return [];
+        return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
     }
 
     /// <summary>Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.</summary>
     private static bool IsPressure(List<Token> clause, int at) =>
         at + 1 < clause.Count && clause[at + 1].Term == "pressur" && clause[at + 1].Position == clause[at].Position;
+
+    /// <summary>"no pump on this job": what is not there is not to blame.</summary>
+    private static bool IsAbsent(List<Token> clause, int at)
+    {
+        ImmutableArray<string> after = [.. clause.Skip(at + 1).Where(token => token.Position != clause[at].Position).Select(token => token.Said)];
+        return after is [.., var last] && Here.Contains(last) && after.Length <= LongestPlace;
+    }
+
+    /// <summary>The part that "no pump" names.</summary>
+    private static Token Named(Token token) =>
+        token.IsNegated && !States.Ill.Contains(token.Stem) ? token with { Term = token.Stem } : token;
 
     private static List<Token> IllDenied(List<Token> clause, int at, out string[] implied)
     {
@@ -154,6 +172,11 @@ internal static class ClauseReader
         }
         return false;
     }
+
+    /// <summary>"works on the other heads".</summary>
+    private static bool IsElsewhere(List<Token> clause, int at) =>
+        clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Said is not ("on" or "with" or "in" or "the" or "for"))?.Said
+            is "other" or "others" or "another";
 
     private static bool IsLastOfMeaning(List<Token> clause, int at) =>
         clause.Skip(at + 1).All(token => !Counts(token) || token.Position == clause[at].Position);

@@ -18,6 +18,11 @@ public sealed class ClauseReaderTests
     [InlineData("filter needs to be cleaned", "filter clean")]
     [InlineData("new install", "new instal")]
     [InlineData("drops when it runs", "drop run")]
+    [InlineData("no pump on this job, drain is blocked", "drain block")]
+    [InlineData("no pump fitted", "")]
+    [InlineData("no pump pressure", "not~pump pump pressur")]
+    [InlineData("remote works on other heads, board is dead", "board dead")]
+    [InlineData("fan works on low", "fan work low")]
     public void Read_Message_KeepsOnlyTheComplaint(string text, string complaint)
     {
         var reading = ClauseReader.Read(Analyzer.Analyze(WordSplitter.Split(text)));
