@@ -18,13 +18,17 @@ internal sealed class UnsafeRequests(SearchIndex index)
         var least = AsksAnything(request) ? MatchThresholds.Unsafe : MatchThresholds.UnsafeUnasked;
         if (rule is null && !AsksAnything(request) && question.Said.Terms.Count <= 1)
             return null; // an answer or a scrap, like "every time it runs"
-        if (!isCertain && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
+        var pages = index.Find(question, NodeKind.Refusal);
+        if (!isCertain && !IsWording(pages, heard) && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
             return null;
         if (rule is null && intention.Unsafe < intention.OffTopic)
             return null;
-        var pages = index.Find(question, NodeKind.Refusal);
         return rule is null ? pages.MaxBy(hit => hit.Probability)?.Entry.Id : PageOf(rule, pages);
     }
+
+    /// <summary>It says nearly what a refusal page says, and no page of the trade says as much.</summary>
+    private static bool IsWording(ImmutableArray<SearchHit> pages, Hearing heard) =>
+        pages.Select(hit => hit.Score).DefaultIfEmpty().Max() is var closest && closest >= MatchThresholds.UnsafeWording && closest > heard.Best + MatchThresholds.ClearlyUnsafe;
 
     private static bool AsksAnything(RequestWords request) => Intent.AsksOutright(request) || request.EndsAsQuestion;
 
