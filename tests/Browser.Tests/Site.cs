@@ -15,9 +15,10 @@ internal sealed class Site : IAsyncDisposable
     private readonly MemoryCaseStore store = new(TimeProvider.System);
     private readonly Func<InUse> inUse;
     private WebApplication app = null!;
+    private readonly PagesOnDisk? pages;
     private int port;
 
-    private Site(Func<InUse> inUse) => this.inUse = inUse;
+    private Site(Func<InUse> inUse, PagesOnDisk? pages = null) => (this.inUse, this.pages) = (inUse, pages);
 
     public string Address => $"http://127.0.0.1:{port}";
 
@@ -27,16 +28,23 @@ internal sealed class Site : IAsyncDisposable
         return StartAsync(() => script);
     }
 
-    public static async Task<Site> StartAsync(Func<InUse> inUse)
+    /// <summary>With a folder of pages for authors.</summary>
+    public static Task<Site> StartAsync(PagesOnDisk pages)
     {
-        var site = new Site(inUse);
+        var script = new InUse(new Script(), TitleBook.Empty, "script");
+        return StartAsync(() => script, pages);
+    }
+
+    public static async Task<Site> StartAsync(Func<InUse> inUse, PagesOnDisk? pages = null)
+    {
+        var site = new Site(inUse, pages);
         await site.ResumeAsync();
         return site;
     }
 
     public async Task ResumeAsync()
     {
-        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []), store, inUse);
+        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []) { PagesFolder = pages?.Folder, Proposals = pages?.Proposals }, store, inUse);
         await app.StartAsync();
         port = new Uri(app.Urls.First()).Port;
     }

@@ -23,6 +23,10 @@ internal static class Pages
         app.MapGet("/case/{id}/job", (string id) => Page("job.html"));
         app.MapGet("/work", () => Page("work.html"));
         app.MapGet("/cases", () => Page("cases.html"));
+        app.MapGet("/pages", () => Page("pages.html"));
+        app.MapGet("/pages/write/{**path}", () => Page("write.html"));
+        app.MapGet("/proposals", () => Page("proposals.html"));
+        app.MapGet("/proposals/{number:int}", () => Page("proposal.html"));
         app.MapGet("/device", () => Page("device.html"));
         app.MapGet("/sign-in", () => Page("sign-in.html"));
         app.MapGet("/accounts", () => Page("accounts.html"));

@@ -46,6 +46,11 @@ internal sealed class RunningServer : IAsyncDisposable
     public static Task<RunningServer> StartAsync(AccountBook book) => StartAsync(
         new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []), book);
 
+    /// <summary>With a folder of pages for authors.</summary>
+    public static Task<RunningServer> StartAsync(string pages, string proposals, AccountBook? book = null) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
+        new ServerSettings(IPAddress.Loopback, 0, []) { PagesFolder = pages, Proposals = proposals }, book);
+
     private static async Task<RunningServer> StartAsync(
         ICaseStore store, IResponder responder, ServerSettings settings, AccountBook? book = null)
     {

@@ -22,6 +22,7 @@ internal sealed class PageEndpoints(PageDesk desk)
         routes.MapPost("/api/pages/proof", ProofAsync);
         routes.MapPost("/api/pages/walk", WalkAsync);
         routes.MapPost("/api/pages/changes", ChangesAsync);
+        routes.MapPost("/api/pages/merge", MergeAsync);
     }
 
     /// <summary>Said where the server has no folder of pages.</summary>
@@ -92,6 +93,11 @@ internal sealed class PageEndpoints(PageDesk desk)
             ? Json(new JsonObject { ["changes"] = WritingJson.Changes(before, after) })
             : Refusal.Because(StatusCodes.Status400BadRequest, "Send {\"before\",\"after\"}, each no longer than a page may be.");
 
+    private static async Task<IResult> MergeAsync(HttpRequest request, CancellationToken cancel) =>
+        await WritingBody.ReadAsync<MergeRequest>(request, cancel) is { Before: { Length: <= PageRules.MostCharacters } before, Mine: { Length: <= PageRules.MostCharacters } mine, Theirs: { Length: <= PageRules.MostCharacters } theirs }
+            ? Json(new JsonObject { ["text"] = ThreeTexts.Merge(before, mine, theirs) })
+            : Refusal.Because(StatusCodes.Status400BadRequest, "Send {\"before\",\"mine\",\"theirs\"}, each no longer than a page may be.");
+
     private async Task<(PagesRequest? Asked, PageDesk.Tried? Tried, IResult? Refusal)> TryAsync(HttpRequest request, CancellationToken cancel)
     {
         if (!desk.IsOpen) return (null, null, Closed());
@@ -100,7 +106,7 @@ internal sealed class PageEndpoints(PageDesk desk)
             return (null, null, Refusal.Because(StatusCodes.Status400BadRequest, Form));
         ContentFolder folder = (await desk.StandsAsync(cancel)).Folder;
         string? problem = pages.Select(page => PageRules.ProblemWithPath(page!.Path, folder)
-            ?? (page.Text.Length > PageRules.MostCharacters ? PageRules.ProblemWithText(page.Text) : null)).FirstOrDefault(each => each is not null);
+            ?? PageRules.ProblemWithSize(page.Text)).FirstOrDefault(each => each is not null);
         problem ??= pages.Select(page => page!.Path).Distinct(StringComparer.Ordinal).Count() < pages.Length ? "One page is there twice." : null;
         return problem is not null
             ? (null, null, Refusal.Because(StatusCodes.Status400BadRequest, problem))

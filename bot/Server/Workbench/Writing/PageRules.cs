@@ -6,11 +6,14 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <summary>What a page that comes over the web may be called and hold. Each says in one line what to do otherwise.</summary>
 internal static partial class PageRules
 {
-    /// <summary>Characters of a page, at most.</summary>
-    public const int MostCharacters = 200_000;
+    /// <summary>Characters of a page, at most; the compiler reads no more.</summary>
+    public const int MostCharacters = 100_000;
 
     /// <summary>Characters of a path, at most.</summary>
     public const int LongestPath = 100;
+
+    // Reading Markdown takes the square of the links that are not closed: 20,000 of them took some ten seconds.
+    private const int MostOpenLinks = 500;
 
     // Names that some systems keep for devices, whatever comes behind them.
     private static readonly HashSet<string> Devices = ["con", "prn", "aux", "nul", .. Enumerable.Range(0, 10).SelectMany(n => new[] { $"com{n}", $"lpt{n}" })];
@@ -26,11 +29,15 @@ internal static partial class PageRules
             ? null : "There is no such page, and a new one goes into one of the folders.";
     }
 
-    /// <summary>Why a text cannot be taken; null when it can.</summary>
-    public static string? ProblemWithText(string text) =>
+    /// <summary>Why a text cannot be looked through; null when it can.</summary>
+    public static string? ProblemWithSize(string text) =>
         text.Length > MostCharacters ? $"A page has at most {MostCharacters} characters; this one has {text.Length}."
-        : text.Trim().Length == 0 ? "The page is empty."
-        : StrangeIn(text);
+        : OpenLinks(text) > MostOpenLinks ? $"More than {MostOpenLinks} links are not closed: put a bracket behind each address."
+        : null;
+
+    /// <summary>Why a text cannot be handed in; null when it can.</summary>
+    public static string? ProblemWithText(string text) =>
+        ProblemWithSize(text) ?? (text.Trim().Length == 0 ? "The page is empty." : StrangeIn(text));
 
     /// <summary>Why words cannot be taken that stand in a patch; null when they can.</summary>
     public static string? StrangeIn(string text)
@@ -44,6 +51,18 @@ internal static partial class PageRules
         }
 
         return null;
+    }
+
+    private static int OpenLinks(string text)
+    {
+        int open = 0;
+        for (int at = text.IndexOf("](", StringComparison.Ordinal), next; at >= 0; at = next)
+        {
+            next = text.IndexOf("](", at + 2, StringComparison.Ordinal);
+            if (!text.AsSpan(at, (next < 0 ? text.Length : next) - at).Contains(')')) open++;
+        }
+
+        return open;
     }
 
     // With them a reviewer reads something else than what is applied (Unicode Technical Standard 55).

@@ -11,8 +11,11 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
     public const int MostPages = 20;
     public const int LongestNote = 2_000;
 
-    /// <summary>Proposals of one person that may stand at a time.</summary>
-    public const int MostStanding = 100;
+    /// <summary>Characters of all pages of a proposal, at most.</summary>
+    public const int MostCharacters = 500_000;
+
+    /// <summary>Proposals of one person that may wait at a time, those of the last day that were taken back included.</summary>
+    public const int MostWaiting = 100;
 
     public ImmutableArray<Proposal> All() => store.All();
 
@@ -27,8 +30,8 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
         ImmutableArray<string> overtaken = [.. written.Where(page => page.Base != PageMark.Of(stands.Folder.File(page.Path)?.Text)).Select(page => page.Path)];
         if (!overtaken.IsEmpty) return new HandedIn.Overtaken(overtaken);
         if (written.FirstOrDefault(page => page.Text == stands.Folder.File(page.Path)?.Text) is { } same) return Refuse($"Nothing is changed on {same.Path}.");
-        if (store.All().Count(each => each.By == person.Name && each.TakenBackAt is null && Stands(each, stands.Folder) != Standing.InPlace) >= MostStanding)
-            return new HandedIn.Refused(StatusCodes.Status409Conflict, $"{MostStanding} of your proposals are waiting: take some back, or have them reviewed.");
+        if (store.All().Count(each => each.By == person.Name && Waits(each, stands.Folder)) >= MostWaiting)
+            return new HandedIn.Refused(StatusCodes.Status409Conflict, $"{MostWaiting} of your proposals are waiting: have some of them reviewed first.");
         PageDesk.Tried tried = await pages.TryAsync(written, cancel);
         return Keep(person, note, written, stands.Folder, tried.Found([.. written.Select(page => page.Path)]).Count(found => found.Severity == Severity.Error));
     }
@@ -79,11 +82,20 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
         if (book.HasAccounts) book.Note(person.Name, did, $"{proposal.Number} {string.Join(' ', proposal.Pages.Take(3).Select(page => page.Path))}");
     }
 
+    // One that was taken back is kept too: handing in and taking back all day would fill the disk.
+    private bool Waits(Proposal proposal, ContentFolder folder) => Stands(proposal, folder) switch
+    {
+        Standing.InPlace => false,
+        Standing.TakenBack => proposal.At > clock.GetUtcNow() - TimeSpan.FromDays(1),
+        _ => true,
+    };
+
     private static string? Problem(string note, IReadOnlyList<PageInHand> written, ContentFolder folder)
     {
         if (written.Count is 0 or > MostPages) return $"Hand in 1 to {MostPages} pages at a time.";
         if (note.Trim().Length is 0 or > LongestNote) return $"Say in a few words what the change is for, {LongestNote} characters at most.";
         if (PageRules.StrangeIn(note) is { } strange) return strange;
+        if (written.Sum(page => (long)page.Text.Length) > MostCharacters) return $"A proposal has at most {MostCharacters} characters: hand in fewer pages at a time.";
         if (written.Select(page => page.Path).Distinct(StringComparer.Ordinal).Count() < written.Count) return "One page is there twice.";
         return written.Select(page => PageRules.ProblemWithPath(page.Path, folder) ?? (PageRules.ProblemWithText(page.Text) is { } text ? $"{page.Path}: {text}" : null))
             .FirstOrDefault(problem => problem is not null);

@@ -17,7 +17,13 @@ internal static class UnifiedText
         // A name with a space ends at the tab behind it.
         string end = path.Contains(' ') ? "\t\n" : "\n";
         var text = new StringBuilder().Append(before is null ? "--- /dev/null\n" : $"--- a/{path}{end}").Append($"+++ b/{path}{end}");
-        foreach (Range hunk in Hunks(lines)) Write(text, lines, hunk);
+        int at = 0, old = 0, now = 0;
+        foreach (Range hunk in Hunks(lines))
+        {
+            for (; at < hunk.Start.Value; at++) Count(lines[at], ref old, ref now);
+            Write(text, lines[hunk], old, now);
+        }
+
         return text.ToString();
     }
 
@@ -40,11 +46,16 @@ internal static class UnifiedText
         if (start >= 0) yield return start..Math.Min(lines.Length, last + 1 + Around);
     }
 
-    private static void Write(StringBuilder text, ChangedLine[] lines, Range hunk)
+    private static void Count(ChangedLine line, ref int old, ref int now)
     {
-        ChangedLine[] shown = lines[hunk];
-        int old = lines[..hunk.Start.Value].Count(line => line.Mark != LineMark.In), oldMany = shown.Count(line => line.Mark != LineMark.In);
-        int now = lines[..hunk.Start.Value].Count(line => line.Mark != LineMark.Out), nowMany = shown.Count(line => line.Mark != LineMark.Out);
+        if (line.Mark != LineMark.In) old++;
+        if (line.Mark != LineMark.Out) now++;
+    }
+
+    private static void Write(StringBuilder text, ChangedLine[] shown, int old, int now)
+    {
+        int oldMany = 0, nowMany = 0;
+        foreach (ChangedLine line in shown) Count(line, ref oldMany, ref nowMany);
         text.Append(CultureInfo.InvariantCulture, $"@@ -{First(old, oldMany)},{oldMany} +{First(now, nowMany)},{nowMany} @@\n");
         foreach (ChangedLine line in shown)
         {

@@ -12,7 +12,10 @@ async function leave() {
 try {
   const session = await readSession();
   if (session.accounts && session.name) {
+    if (session.roles.some(role => role === 'author' || role === 'administrator')) links.append(draw('a', { href: '/pages' }, 'Pages'));
     if (session.roles.includes('administrator')) links.append(draw('a', { href: '/accounts' }, 'Accounts'));
     links.append(draw('button', { type: 'button', onclick: leave }, `Sign out ${session.name}`));
   }
+  // Without accounts this machine's own user writes too; a job sheet is left as it is.
+  else if (!session.accounts && location.pathname === '/work') links.prepend(draw('a', { href: '/pages' }, 'Pages'));
 } catch { /* offline: the page goes on without */ }

@@ -28,11 +28,16 @@ internal sealed class Company : IAsyncDisposable
 
     public AccountBook Book { get; }
 
-    public static async Task<Company> StartAsync()
+    public static Task<Company> StartAsync() => StartAsync(RunningServer.StartAsync);
+
+    /// <summary>With a folder of pages for authors.</summary>
+    public static Task<Company> StartAsync(string pages, string proposals) => StartAsync(book => RunningServer.StartAsync(pages, proposals, book));
+
+    private static async Task<Company> StartAsync(Func<AccountBook, Task<RunningServer>> start)
     {
         var book = SqliteAccounts.InMemory(TimeProvider.System);
         foreach (var account in People) book.Add(account);
-        return new Company(await RunningServer.StartAsync(book), book);
+        return new Company(await start(book), book);
     }
 
     /// <summary>Somebody's browser, before they signed in.</summary>

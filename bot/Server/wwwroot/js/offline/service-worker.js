@@ -2,7 +2,7 @@
 const name = `page ${shell.version}`;
 const pages = [
   [/^\/(case\/[^/]+)?$/, '/case.html'], [/^\/case\/[^/]+\/sheet$/, '/sheet.html'], [/^\/cases$/, '/cases.html'],
-  [/^\/device$/, '/device.html'],
+  [/^\/device$/, '/device.html'], [/^\/pages$/, '/pages.html'], [/^\/pages\/write\//, '/write.html'],
 ];
 
 async function fill() {

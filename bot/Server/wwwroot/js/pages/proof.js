@@ -35,14 +35,18 @@ function put(page, found, shown) {
 export function showPage(root, html, found, pictures) {
   const page = new DOMParser().parseFromString(html, 'text/html').body;
   for (const image of page.querySelectorAll('img')) image.setAttribute('src', pictures + image.getAttribute('src').split('/').pop());
-  for (const link of page.querySelectorAll('a[href^="http"]')) { link.target = '_blank'; link.rel = 'noopener noreferrer'; }
+  for (const link of page.querySelectorAll('a[href^="http"], a[href^="//"]')) { link.target = '_blank'; link.rel = 'noopener noreferrer'; }
   lower(page);
   root.replaceChildren(...page.childNodes);
   for (const each of [...found].reverse()) put(root, each, note(each));
 }
 
-/** The page a link of a page leads to; null when it leads out of the pages. */
+/** The page a link of a page leads to; null when it leads out of the pages, or nowhere. */
 export function target(link, path) {
-  const to = new URL(link.getAttribute('href') || '#', `http://pages/${path}`);
-  return to.host === 'pages' ? decodeURIComponent(to.pathname.slice(1)) : null;
+  try {
+    const to = new URL(link.getAttribute('href') || '#', `http://pages/${path}`);
+    return to.host === 'pages' ? decodeURIComponent(to.pathname.slice(1)) : null;
+  } catch {
+    return null; // half a percent sign
+  }
 }
