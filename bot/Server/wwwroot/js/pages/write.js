@@ -175,6 +175,7 @@ const begun = () => {
 function open(words) {
   text.disabled = false;
   text.value = words;
+  text.setSelectionRange(0, 0); // a browser leaves the cursor behind the last line, and scrolls there
   page.text = words;
   field.copy();
   keepNow();
