@@ -50,8 +50,20 @@ public interface ICaseStore : IAsyncDisposable
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default);
 
-    /// <summary>Removes people's own words from a case for good: what they said, typed and were called. Readings,
-    /// results and the chain of hashes stay.</summary>
+    /// <summary>Keeps the bytes of a photo under their hash; kept again, nothing changes.</summary>
+    /// <exception cref="CaseFileException">They could not be saved.</exception>
+    Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default);
+
+    /// <summary>The bytes of a photo, not checked; null when they are not there, or were removed.</summary>
+    /// <exception cref="CaseFileException">They cannot be read.</exception>
+    Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default);
+
+    /// <summary>Removes the bytes of a photo for good.</summary>
+    /// <exception cref="CaseFileException">They could not be removed.</exception>
+    Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default);
+
+    /// <summary>Removes people's own words from a case for good: what they said, typed and were called; and the bytes of
+    /// all photos. Readings, results and the chain of hashes stay.</summary>
     /// <returns>How many entries lost words; 0 also when there is no such case.</returns>
     /// <exception cref="CaseFileException">The words could not be removed.</exception>
     Task<int> BlankAsync(string caseId, CancellationToken cancel = default);

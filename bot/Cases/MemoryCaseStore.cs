@@ -11,6 +11,7 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, Kept> cases = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string Case, string Hash), byte[]> photos = [];
     private readonly MemoryWorkList work = new();
     private long appends;
 
@@ -85,12 +86,30 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
         }
     }
 
+    public Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default)
+    {
+        lock (gate) photos.TryAdd((caseId, hash), bytes);
+        return Task.CompletedTask;
+    }
+
+    public Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default)
+    {
+        lock (gate) return Task.FromResult(photos.GetValueOrDefault((caseId, hash)));
+    }
+
+    public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default)
+    {
+        lock (gate) photos.Remove((caseId, hash));
+        return Task.CompletedTask;
+    }
+
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default)
     {
         lock (gate)
         {
             var kept = Find(caseId);
             if (kept.Rows.IsEmpty) return Task.FromResult(0);
+            foreach (var photo in photos.Keys.Where(photo => photo.Case == caseId).ToList()) photos.Remove(photo);
             int blanked = kept.Rows.Count(row => row.Aside is not null);
             string? title = kept.Title is null ? null : Veil.Removed;
             cases[caseId] = kept with { Rows = [.. kept.Rows.Select(Veil.Blank)], Title = title };

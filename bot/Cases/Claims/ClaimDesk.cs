@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using DxAssistant.Cases.Jobs;
 using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Cases.Claims;
@@ -22,8 +23,14 @@ public sealed class ClaimDesk(
         var now = new SheetBuilder(library()).Build(caseId, log, ClaimUnit.Unknown);
         return now is SheetAnswer.None none
             ? new ClaimDone.Refused([none.Why])
-            : await AppendAsync(ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel);
+            : await DescribeAsync(await AppendAsync(ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
     }
+
+    // What the job says of the unit need not be typed again; where it stands is the customer's, and is told only on purpose.
+    private Task<ClaimDone> DescribeAsync(ClaimDone begun, JobUnit? unit, Clerk who, CancellationToken cancel) =>
+        begun is ClaimDone.Saved saved && unit is not null
+            ? ActAsync(saved.Claim.Id, new ClaimAct.TellUnit(new ClaimUnit(unit.Model, unit.Serial, null, unit.Installed)), who, saved.Claim.Log.Length, cancel)
+            : Task.FromResult(begun);
 
     /// <summary>Does something to a claim.</summary>
     /// <param name="after">The last entry the person saw: what was done since is not overridden.</param>

@@ -17,4 +17,8 @@ public sealed record ClaimSheet(
     string Case, long Through, string LogHash, string ContentVersion, string Series, string SeriesTitle, ClaimUnit Unit,
     DateOnly Failed, string Fault, string FaultTitle, string Part, string? Repair, string? RepairTitle, bool? Works,
     double Belief, double Needed, string Wants, ImmutableArray<ClaimEvidence> Evidence, ImmutableArray<string> Missing,
-    ClaimCoverage Coverage);
+    ClaimCoverage Coverage)
+{
+    /// <summary>The photos of the job; null when there are none, so that older sheets keep their hashes.</summary>
+    public ImmutableArray<ClaimPhoto>? Photos { get; init; }
+}

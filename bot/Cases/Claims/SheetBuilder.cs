@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Cases.Jobs;
 using DxAssistant.Conversation;
 using DxAssistant.Conversation.State;
 using DxAssistant.Graph.Model;
@@ -40,8 +41,17 @@ public sealed class SheetBuilder(Library library)
             Math.Round(Standing.BeliefIn(library, walk.BeforeRepair, fault.Id), 4), Terms(series).ClaimBelief,
             fault.Warranty.Text, evidence, Missing(fault, evidence),
             ClaimCoverage.Of(CoverageDesk.Assess(library, new CoverageQuery(
-                series, unit.Installed, unit.Bought, unit.Registered, failed, fault.Id, repair ?? default))));
+                series, unit.Installed, unit.Bought, unit.Registered, failed, fault.Id, repair ?? default))))
+        {
+            Photos = Photos(Job.Of(log)),
+        };
     }
+
+    private static ImmutableArray<ClaimPhoto>? Photos(Job job) => job.Photos.IsEmpty ? null :
+    [
+        .. job.Photos.Select(photo => new ClaimPhoto(
+            photo.Hash, photo.Shows, job.Units.FirstOrDefault(unit => unit.Number == photo.Unit)?.Serial, photo.At)),
+    ];
 
     private CoveragePage Terms(string series) => library.Coverage[library.Series[series].Coverage];
 

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using DxAssistant.Cases.Jobs;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.Photos;
 
 namespace DxAssistant.Cases.Export;
 
@@ -11,6 +13,9 @@ namespace DxAssistant.Cases.Export;
 /// <param name="Id">The name of the case.</param>
 public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
 {
+    /// <summary>The bytes of the photos that the log names and that are still there.</summary>
+    public ImmutableArray<KeptPhoto> Photos { get; init; } = [];
+
     private const string Format = "dxassistant-case";
     private const int Version = 1;
     private const string TimeForm = "yyyy-MM-dd'T'HH:mm:ss.fff'Z'";
@@ -18,13 +23,18 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     /// <summary>The document as text.</summary>
-    public string Write() => new JsonObject
+    public string Write()
     {
-        ["format"] = Format,
-        ["version"] = Version,
-        ["case"] = Id,
-        ["entries"] = new JsonArray(Rows.Select(row => (JsonNode?)Entry(row)).ToArray()),
-    }.ToJsonString(Indented) + "\n";
+        var root = new JsonObject
+        {
+            ["format"] = Format,
+            ["version"] = Version,
+            ["case"] = Id,
+            ["entries"] = new JsonArray(Rows.Select(row => (JsonNode?)Entry(row)).ToArray()),
+        };
+        if (!Photos.IsEmpty) root["photos"] = new JsonArray([.. Photos.Select(photo => (JsonNode?)Picture(photo))]);
+        return root.ToJsonString(Indented) + "\n";
+    }
 
     /// <summary>Reads a document; nothing is checked but its form.</summary>
     /// <exception cref="CaseFileException">It is not such a document.</exception>
@@ -40,7 +50,10 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
                 throw new FormatException($"it has version {version}, this program knows {Version}: use a newer program");
             string id = Text(root, "case");
             if (!CaseId.IsWellFormed(id)) throw new FormatException("its case has no fit name");
-            return new CaseDocument(id, [.. root.GetProperty("entries").EnumerateArray().Select(Row)]);
+            return new CaseDocument(id, [.. root.GetProperty("entries").EnumerateArray().Select(Row)])
+            {
+                Photos = root.TryGetProperty("photos", out var photos) ? [.. photos.EnumerateArray().Select(Picture)] : [],
+            };
         }
         catch (Exception error) when (error is JsonException or KeyNotFoundException or FormatException
             or InvalidOperationException)
@@ -54,6 +67,26 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
     public ImmutableArray<StoredEvent> Open() => Rows.IsEmpty
         ? throw new CaseFileException($"case {Id} has no entries")
         : new KeptLog(Rows, Rows.Length).Open(Id);
+
+    /// <summary>The events and the photos, checked.</summary>
+    /// <exception cref="CaseFileException">An entry or a photo was altered, is missing, or is of nobody's.</exception>
+    public ImmutableArray<StoredEvent> OpenWhole()
+    {
+        var log = Open();
+        var named = Job.Of(log).Photos.Select(photo => photo.Hash).ToHashSet(StringComparer.Ordinal);
+        foreach (var photo in Photos)
+        {
+            if (!named.Contains(photo.Hash)) throw new CaseFileException($"the log of case {Id} names no photo {photo.Hash}");
+            if (Photo.Take(photo.Bytes)?.Hash != photo.Hash) throw new CaseFileException($"photo {photo.Hash} of case {Id} was altered");
+        }
+
+        return log;
+    }
+
+    private static JsonObject Picture(KeptPhoto photo) =>
+        new() { ["hash"] = photo.Hash, ["data"] = Convert.ToBase64String(photo.Bytes) };
+
+    private static KeptPhoto Picture(JsonElement photo) => new(Text(photo, "hash"), Convert.FromBase64String(Text(photo, "data")));
 
     private static JsonObject Entry(LogRow row)
     {

@@ -16,6 +16,12 @@ public abstract record JobAct
 
     public sealed record WriteNote(string Text) : JobAct;
 
+    /// <summary>Adds a photo whose bytes are kept already.</summary>
+    public sealed record AddPhoto(string Hash, string Type, long Bytes, string Shows, int Unit) : JobAct;
+
+    /// <summary>Takes a photo out again, for good.</summary>
+    public sealed record DropPhoto(string Hash) : JobAct;
+
     public sealed record BeginVisit : JobAct;
 
     public sealed record EndVisit : JobAct;

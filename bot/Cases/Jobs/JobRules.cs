@@ -19,10 +19,14 @@ public sealed class JobRules(Library? library, DateOnly today)
 
     private const int MostUnits = 20;
     private const int MostPeople = 20;
+    private const int MostPhotos = 40;
     private static readonly DateOnly Earliest = new(1980, 1, 1);
 
     /// <summary>What people may have to do with a job.</summary>
     public static IReadOnlyList<string> Parts { get; } = ["customer", "owner", "technician", "contact"];
+
+    /// <summary>What photos may show.</summary>
+    public static IReadOnlyList<string> Shown { get; } = ["nameplate", "wiring", "part", "site", "other"];
 
     /// <returns>What is appended to the log, or why nothing is.</returns>
     public (AsideEvent? Event, JobAnswer.Refused? Why) Decide(Job job, JobAct act, string by) => act switch
@@ -33,6 +37,9 @@ public sealed class JobRules(Library? library, DateOnly today)
         JobAct.NotePerson person => Person(job, person, by),
         JobAct.WriteNote note => Clean(note.Text) is not { } text ? No("The note is empty.")
             : text.Length > LongestNote ? No(Long("A note", LongestNote)) : (new NoteWritten(by, text), null),
+        JobAct.AddPhoto photo => Add(job, photo, by),
+        JobAct.DropPhoto drop => job.Photos.Any(photo => photo.Hash == drop.Hash)
+            ? (new PhotoDropped(by, drop.Hash), null) : No("There is no such photo in this job."),
         JobAct.BeginVisit => (new VisitBegun(by, job.Visits.Length + 1), null),
         JobAct.EndVisit => job.Visits is [.., { Ended: null } open]
             ? (new VisitEnded(by, open.Number), null) : No("No visit is going on."),
@@ -90,6 +97,16 @@ public sealed class JobRules(Library? library, DateOnly today)
         return Clean(person.Name) is { } name
             ? (new PersonNoted(by, person.Person ?? last + 1, person.Part, name, Clean(person.Phone)), null)
             : No("The name is empty.");
+    }
+
+    private static (AsideEvent?, JobAnswer.Refused?) Add(Job job, JobAct.AddPhoto photo, string by)
+    {
+        if (!Shown.Contains(photo.Shows)) return No($"Say what the photo shows: {string.Join(", ", Shown)}.");
+        if (photo.Unit != 1 && job.Units.All(unit => unit.Number != photo.Unit)) return No("There is no such unit in this job.");
+        if (job.Photos.Any(known => known.Hash == photo.Hash)) return No("This photo is in the job already.");
+        return job.Photos.Length >= MostPhotos
+            ? No(Most("photos", MostPhotos))
+            : (new PhotoTaken(by, photo.Hash, photo.Type, photo.Bytes, photo.Shows, photo.Unit), null);
     }
 
     private static string? Clean(string? text) => SaidWords.Clean(text ?? "") is { Length: > 0 } clean ? clean : null;

@@ -83,6 +83,16 @@ public sealed class PostgresCaseStore : ICaseStore
         "SELECT case_id FROM unit_serial WHERE serial = $1 ORDER BY case_id", row => row.GetString(0),
         [SerialPattern.Bare(serial)], cancel);
 
+    public Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default) => RunAsync(
+        "the photo could not be saved", "INSERT INTO photo VALUES ($1, $2, $3) ON CONFLICT DO NOTHING", [caseId, hash, bytes], cancel);
+
+    public async Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default) =>
+        (await ReadEachAsync("SELECT bytes FROM photo WHERE case_id = $1 AND hash = $2", row => (byte[])row[0], [caseId, hash], cancel))
+            .FirstOrDefault();
+
+    public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default) => RunAsync(
+        "the photo could not be removed", "DELETE FROM photo WHERE case_id = $1 AND hash = $2", [caseId, hash], cancel);
+
     public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default)
     {
         var whole = new KeptLog(rows, rows.Length);
@@ -109,6 +119,7 @@ public sealed class PostgresCaseStore : ICaseStore
             }
 
             await log.RunAsync("UPDATE job SET title = $1 WHERE id = $2 AND title IS NOT NULL", Veil.Removed, caseId);
+            await log.RunAsync("DELETE FROM photo WHERE case_id = $1", caseId);
             await transaction.CommitAsync(CancellationToken.None);
             return spoken.Length;
         }, cancel);
@@ -140,6 +151,14 @@ public sealed class PostgresCaseStore : ICaseStore
         await transaction.CommitAsync(CancellationToken.None);
         return new AppendResult.Appended(StoredEvent.Of(rows, request.Events));
     }
+
+    private Task<int> RunAsync(string failed, string sql, object?[] values, CancellationToken cancel) =>
+        UseAsync(failed, async (log, transaction) =>
+        {
+            int changed = await log.RunAsync(sql, values);
+            await transaction.CommitAsync(CancellationToken.None);
+            return changed;
+        }, cancel);
 
     private Task<ImmutableArray<T>> ReadEachAsync<T>(
         string sql, Func<NpgsqlDataReader, T> read, object?[] values, CancellationToken cancel) =>

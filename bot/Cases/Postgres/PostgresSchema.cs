@@ -26,8 +26,11 @@ internal static class PostgresSchema
     private const string JobTables =
         """CREATE TABLE unit_serial (serial text NOT NULL, case_id text COLLATE "C" NOT NULL, PRIMARY KEY (serial, case_id));""";
 
+    private const string PhotoTable =
+        """CREATE TABLE photo (case_id text COLLATE "C" NOT NULL, hash text NOT NULL, bytes bytea NOT NULL, PRIMARY KEY (case_id, hash));""";
+
     // A step that was ever shipped is never changed; what comes later is a new step.
-    private static readonly string[] Steps = [FirstTables, JobTables];
+    private static readonly string[] Steps = [FirstTables, JobTables, PhotoTable];
 
     /// <summary>The version this program writes. A database of a later one is left alone.</summary>
     public static int Version => Steps.Length;

@@ -84,6 +84,15 @@ public sealed class SqliteCaseStore : ICaseStore, IWorkList
     public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => CaseList.WithSerial(reader, SerialPattern.Bare(serial))));
 
+    public Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default) =>
+        Task.FromResult(Change(wholeCase => wholeCase.KeepPhoto(caseId, hash, bytes)));
+
+    public Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => PhotoTable.Read(reader, caseId, hash)));
+
+    public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default) =>
+        Task.FromResult(Change(wholeCase => wholeCase.DropPhotos(caseId, hash)));
+
     public Task<bool> TakeOverAsync(string caseId, ImmutableArray<LogRow> rows, CancellationToken cancel = default) =>
         Task.FromResult(Change(wholeCase => wholeCase.TakeOver(caseId, rows)));
 

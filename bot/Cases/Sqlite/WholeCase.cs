@@ -33,7 +33,26 @@ internal sealed class WholeCase(SqliteConnection connection)
         return true;
     }
 
-    /// <summary>Removes people's own words.</summary>
+    /// <summary>Keeps the bytes of a photo.</summary>
+    public bool KeepPhoto(string caseId, string hash, byte[] bytes)
+    {
+        using var keep = new PreparedCommand(
+            connection, "INSERT OR IGNORE INTO photo VALUES ($case, $hash, $bytes)", "$case", "$hash", "$bytes");
+        keep.Run(caseId, hash, bytes);
+        return true;
+    }
+
+    /// <summary>Removes the bytes of a photo.</summary>
+    /// <param name="hash">Null for all photos of the case.</param>
+    public bool DropPhotos(string caseId, string? hash)
+    {
+        using var drop = new PreparedCommand(
+            connection, "DELETE FROM photo WHERE case_id = $case AND ($hash IS NULL OR hash = $hash)", "$case", "$hash");
+        drop.Run(caseId, hash);
+        return true;
+    }
+
+    /// <summary>Removes people's own words, and all photos.</summary>
     /// <returns>How many entries lost some.</returns>
     public int Blank(string caseId)
     {
@@ -45,6 +64,7 @@ internal sealed class WholeCase(SqliteConnection connection)
         using var rename = new PreparedCommand(
             connection, "UPDATE job SET title = $title WHERE id = $case AND title IS NOT NULL", "$title", "$case");
         rename.Run(Veil.Removed, caseId);
+        DropPhotos(caseId, null);
         using var index = new WorkIndex(connection);
         if (!spoken.IsEmpty) index.Replace(caseId, LogReader.Read(connection, caseId).Open(caseId), Veil.Removed);
         return spoken.Length;

@@ -42,4 +42,6 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(NoteWritten), "note-written")]
 [JsonDerivedType(typeof(VisitBegun), "visit-begun")]
 [JsonDerivedType(typeof(VisitEnded), "visit-ended")]
+[JsonDerivedType(typeof(PhotoTaken), "photo-taken")]
+[JsonDerivedType(typeof(PhotoDropped), "photo-dropped")]
 public abstract record CaseEvent;

@@ -19,7 +19,7 @@ internal sealed class CasesCommand(Streams streams)
             [Named("case-or-file", needed: false)], VerifyAsync),
         Sub("export", "Write one case to a JSON file.", [Named("case"), Named("file")], ExportAsync),
         Sub("import", "Take in a case from a JSON file.", [Named("file")], ImportAsync),
-        Sub("blank", "Remove people's own words from a case for good.", [Named("case")], BlankAsync),
+        Sub("blank", "Remove people's own words and all photos from a case for good.", [Named("case")], BlankAsync),
     };
 
     private static Argument<string> Named(string name, bool needed = true) =>
@@ -86,7 +86,7 @@ internal sealed class CasesCommand(Streams streams)
     {
         try
         {
-            var log = document.Open();
+            var log = document.OpenWhole();
             streams.Out.WriteLine($"case {document.Id} is as it was recorded; its last hash is {log[^1].Hash}");
             return ExitCode.Done;
         }
@@ -101,7 +101,7 @@ internal sealed class CasesCommand(Streams streams)
     {
         try
         {
-            if (!(await cases.ReadAsync(name)).IsEmpty) return true;
+            if (await CaseExchange.IsSoundAsync(cases, name)) return true;
             streams.Out.WriteLine($"there is no case {name}");
         }
         catch (CaseFileException error)
@@ -115,9 +115,7 @@ internal sealed class CasesCommand(Streams streams)
     private async Task<int> ExportAsync(CasePlace place, string?[] values)
     {
         await using var cases = await place.OpenAsync(TimeProvider.System);
-        var document = new CaseDocument(values[0]!, (await cases.ReadRowsAsync(values[0]!)).Rows);
-        if (document.Rows.IsEmpty) return streams.Refuse($"there is no case {values[0]}");
-        document.Open();
+        if (await CaseExchange.TakeOutAsync(cases, values[0]!) is not { } document) return streams.Refuse($"there is no case {values[0]}");
         if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
         await File.WriteAllTextAsync(values[1]!, document.Write());
         return await Said($"case {values[0]} is in {values[1]}");
@@ -127,7 +125,7 @@ internal sealed class CasesCommand(Streams streams)
     {
         var document = CaseDocument.Read(await File.ReadAllTextAsync(values[0]!));
         await using var cases = await place.OpenAsync(TimeProvider.System);
-        return await cases.TakeOverAsync(document.Id, document.Rows)
+        return await CaseExchange.TakeInAsync(cases, document)
             ? await Said($"case {document.Id} is taken in")
             : streams.Refuse($"case {document.Id} is here already: nothing was changed");
     }

@@ -10,7 +10,11 @@ internal static class JobServices
     public static void AddTo(IServiceCollection services) => services
         .AddSingleton(parts => new JobDesk(
             parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
-        .AddSingleton<JobEndpoints>();
+        .AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>();
 
-    public static void Map(WebApplication app) => app.Services.GetRequiredService<JobEndpoints>().Map(app);
+    public static void Map(WebApplication app)
+    {
+        app.Services.GetRequiredService<JobEndpoints>().Map(app);
+        app.Services.GetRequiredService<PhotoEndpoints>().Map(app);
+    }
 }

@@ -52,6 +52,12 @@ function paid({ coverage }) {
     draw('p', { class: 'page' }, 'The terms are read out by the program. A person decides.')];
 }
 
+function photos({ photos: taken }) {
+  if (!taken?.length) return null;
+  return [draw('h2', {}, 'Photos'), draw('ul', { class: 'photo-list' }, taken.map(photo => draw('li', {},
+    `${photo.shows[0].toUpperCase()}${photo.shows.slice(1)}, serial ${photo.serial ?? blank}, `, day(photo.at), draw('span', { class: 'page' }, ` SHA-256 ${photo.hash}`))))];
+}
+
 const why = event => event.override ?? event.why;
 
 function course() {
@@ -61,7 +67,7 @@ function course() {
 
 function article() {
   const { sheet } = claim;
-  return [facts(), sheet ? [proof(sheet), paid(sheet)] : null,
+  return [facts(), sheet ? [proof(sheet), photos(sheet), paid(sheet)] : null,
     claim.override ? draw('p', { class: 'override' }, draw('strong', {}, 'Made ready although something was missing: '), claim.override) : null,
     claim.wanting.length && claim.state !== 'approved' ? [draw('h2', {}, 'Missing'), draw('ul', { class: 'wanting' }, claim.wanting.map(text => draw('li', {}, text)))] : null,
     course(),

@@ -38,6 +38,9 @@ export const readWork = ({ find, ...view }) => ask(`/api/work?${new URLSearchPar
 const job = id => `/api/cases/${encodeURIComponent(id)}/job`;
 export const readJob = id => ask(job(id));
 export const writeJob = (id, what) => ask(job(id), json(what));
+export const addPhoto = (id, photo, { turnId, shows, unit }) =>
+  ask(`/api/cases/${encodeURIComponent(id)}/photos?${new URLSearchParams({ turnId, shows, unit })}`,
+    { method: 'POST', headers: { 'Content-Type': photo.type || 'application/octet-stream' }, body: photo }, 120_000);
 export const checkSerial = (id, typed, series) => ask(`${job(id)}/serial?${new URLSearchParams({ typed, series })}`);
 const call = id => `/api/cases/${encodeURIComponent(id)}/call`;
 export const readCall = id => ask(call(id));

@@ -3,6 +3,7 @@ import { readJob, Refused, writeJob } from '../post.js';
 import { number } from '../sheet.js';
 import { drawNotes, drawVisits } from './lines.js';
 import { drawPeople } from './people.js';
+import { drawPhotos } from './photos.js';
 import { drawUnits } from './units.js';
 
 const at = id => document.getElementById(id);
@@ -11,6 +12,7 @@ let busy = false;
 
 function show(view) {
   drawUnits(at('units'), view, save);
+  drawPhotos(at('photos'), view, save, async () => show(await readJob(id)));
   drawPeople(at('people'), view.job.people, save);
   drawVisits(at('visits'), view, save);
   drawNotes(at('notes'), view.job.notes, save);
