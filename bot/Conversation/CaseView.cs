@@ -37,7 +37,7 @@ internal sealed class CaseView(Library library, CaseState state)
     /// <summary>The belief after some of the evidence.</summary>
     public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable());
 
-    /// <summary>Everything learnt, symptoms first, then results and failed repairs.</summary>
+    /// <summary>Everything learnt, symptoms first, then results, failed repairs and earlier work.</summary>
     public IEnumerable<Evidence> Evidence => Learn();
 
     /// <summary>What was learnt, in the words of the pages and of the person.</summary>
@@ -48,6 +48,7 @@ internal sealed class CaseView(Library library, CaseState state)
         Graph.Evidence.SymptomReported symptom => library.Symptoms[symptom.Symptom].Title.Text,
         Graph.Evidence.OutcomeSeen seen => $"{library.Checks[seen.Check].Title.Text}: {Words(seen.Check)}",
         Graph.Evidence.RepairFailed failed => library.Repairs[failed.Repair].Title.Text,
+        Graph.Evidence.RepairedEarlier earlier => library.Repairs[earlier.Repair].Title.Text,
         _ => "",
     };
 
@@ -77,6 +78,8 @@ internal sealed class CaseView(Library library, CaseState state)
         foreach (TriedRepair tried in State.Repairs)
             if (!tried.Works && library.Graph.Find(new RepairId(tried.Repair)) is not null)
                 yield return new Graph.Evidence.RepairFailed(new RepairId(tried.Repair));
+        foreach (EarlierEffect effect in EarlierEffect.Of(library, State))
+            yield return new Graph.Evidence.RepairedEarlier(new RepairId(effect.Work.Repair), effect.Odds);
     }
 
     private ImmutableSortedSet<AccessId> Refused() => [.. State.AccessRefused.Select(id => new AccessId(id))];

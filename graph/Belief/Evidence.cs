@@ -27,6 +27,10 @@ public abstract record Evidence
     /// <summary>A repair was done and the unit works: the fault is one of those it cures.</summary>
     public sealed record RepairWorked(RepairId Repair) : Evidence;
 
+    /// <summary>A repair was made on the same unit some time ago.</summary>
+    /// <param name="Odds">Times the odds of faults, above 0; those not named stay as they are.</param>
+    public sealed record RepairedEarlier(RepairId Repair, ImmutableSortedDictionary<FaultId, double> Odds) : Evidence;
+
     /// <summary>A check whose outcome is plain.</summary>
     /// <exception cref="ArgumentException">The check has no such outcome.</exception>
     public static OutcomeSeen Seen(Check check, OutcomeId outcome)

@@ -12,6 +12,8 @@ internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, do
         Evidence.OutcomeSeen seen => OfOutcome(seen),
         Evidence.RepairFailed failed => OfRepair(failed, failed.Repair, worked: false),
         Evidence.RepairWorked worked => OfRepair(worked, worked.Repair, worked: true),
+        Evidence.RepairedEarlier earlier => new EvidenceColumn(earlier, $"5 {earlier.Repair}",
+            [.. candidates.Select(fault => earlier.Odds.GetValueOrDefault(fault, 1.0))]),
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
     };
 

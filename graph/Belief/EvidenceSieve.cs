@@ -26,6 +26,7 @@ internal static class EvidenceSieve
         Evidence.OutcomeSeen seen => Seen(graph, seen),
         Evidence.RepairFailed failed => Tried(graph, failed.Repair),
         Evidence.RepairWorked worked => Tried(graph, worked.Repair),
+        Evidence.RepairedEarlier earlier => ("earlier", Earlier(graph, earlier)),
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
     };
 
@@ -47,6 +48,11 @@ internal static class EvidenceSieve
             throw new ArgumentException($"{check.Id}: weights must be 0 or more, one of them above 0");
         return check.Id;
     }
+
+    private static RepairId Earlier(FaultGraph graph, Evidence.RepairedEarlier earlier) =>
+        earlier.Odds.Values.All(odds => odds > 0 && double.IsFinite(odds))
+            ? Tried(graph, earlier.Repair)
+            : throw new ArgumentException($"{earlier.Repair}: odds must be above 0");
 
     private static RepairId Tried(FaultGraph graph, RepairId repair) =>
         graph.Find(repair) is null ? throw Unknown("repair", repair.Value) : repair;

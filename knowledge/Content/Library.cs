@@ -60,6 +60,9 @@ public sealed record Library
     /// <summary>What is priced in minutes although it takes none.</summary>
     public required ImmutableSortedDictionary<string, double> Prices { get; init; }
 
+    /// <summary>How earlier work on a unit changes the odds, the shortest time first; empty when the pages do not say.</summary>
+    public ImmutableArray<EarlierOdds> EarlierOdds { get; init; } = [];
+
     /// <summary>What it costs to leave a case to somebody else, minutes.</summary>
     public double HandOverMinutes => Prices.GetValueOrDefault(LeftToOthers, UsualHandOver);
 

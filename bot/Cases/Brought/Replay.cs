@@ -45,5 +45,5 @@ internal sealed class Replay(string by, Func<string, IResponder?> ofVersion)
 
     private static bool IsFit(Said said, bool isFirst) => isFirst
         ? said is { TurnId: CaseDesk.OpeningTurn, Body: MessageBody.Opening }
-        : TurnName.IsFit(said.TurnId) && said.Body is not MessageBody.Opening;
+        : TurnName.IsFit(said.TurnId) && said.Body is not (MessageBody.Opening or MessageBody.Earlier);
 }

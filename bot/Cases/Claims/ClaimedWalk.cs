@@ -13,7 +13,7 @@ internal sealed record ClaimedWalk(CaseState State, CaseState BeforeRepair, Trie
     /// <summary>The last part of the case in which a repair cured a fault; else where the case stands.</summary>
     public static ClaimedWalk Of(ImmutableArray<StoredEvent> log)
     {
-        var ends = log.Where(stored => stored.Event is SecondFaultBegun or StartedOver)
+        var ends = log.Where(stored => stored.Event is SecondFaultBegun or StartedOver or Reopened)
             .Select(stored => (int)stored.Sequence - 1).Append(log.Length).ToList();
         int cured = ends.FindLastIndex(end => Cure(Replay(log, end)) is not null);
         return At(log, cured < 0 ? log.Length : ends[cured]);

@@ -6,9 +6,9 @@ namespace DxAssistant.Cases.Photos;
 /// <remarks>Source: ITU-T T.81, annex B (markers and segments); JFIF 1.02 and Exif 2.3 for what stands in APP0 and APP1.</remarks>
 internal static class JpegPhoto
 {
-    private const byte Sos = 0xDA, Eoi = 0xD9, App0 = 0xE0, App1 = 0xE1, App2 = 0xE2, Adobe = 0xEE;
+    private const byte Sos = 0xDA, Eoi = 0xD9, App0 = 0xE0, App1 = 0xE1, Adobe = 0xEE;
 
-    /// <summary>The picture and its colours alone, the right way up; null when it is no whole JPEG picture.</summary>
+    /// <summary>The picture alone, the right way up; null when it is no whole JPEG picture.</summary>
     public static byte[]? Clean(byte[] from)
     {
         if (from is not [0xFF, 0xD8, 0xFF, ..]) return null;
@@ -45,7 +45,6 @@ internal static class JpegPhoto
 
     private static bool IsPicture(byte marker, ReadOnlySpan<byte> body) => marker switch
     {
-        App2 => body.StartsWith("ICC_PROFILE\0"u8),
         Adobe => body.StartsWith("Adobe"u8),
         >= 0xE0 or < 0xC0 => false,
         _ => true,

@@ -7,9 +7,9 @@ namespace DxAssistant.Cases.Photos;
 internal static class WebpPhoto
 {
     private const int Header = 12;
-    private const byte HasExif = 0x08, HasXmp = 0x04;
+    private const byte HasProfile = 0x20, HasExif = 0x08, HasXmp = 0x04;
 
-    /// <summary>The picture and its colours alone; null when it is no whole still WebP picture.</summary>
+    /// <summary>The picture alone; null when it is no whole still WebP picture.</summary>
     public static byte[]? Clean(byte[] from)
     {
         if (from.Length < Header || !from.AsSpan().StartsWith("RIFF"u8) || !from.AsSpan(8).StartsWith("WEBP"u8)) return null;
@@ -26,7 +26,7 @@ internal static class WebpPhoto
             string type = System.Text.Encoding.ASCII.GetString(from, at, 4);
             if (type is "ANIM" or "ANMF") return null;
             drawn |= type is "VP8 " or "VP8L";
-            if (type is "VP8 " or "VP8L" or "ALPH" or "ICCP") to.Copy(at, (int)(next - at));
+            if (type is "VP8 " or "VP8L" or "ALPH") to.Copy(at, (int)(next - at));
             else if (type == "VP8X") AddHead(to, from.AsSpan(at, (int)(next - at)));
             at = (int)next;
         }
@@ -37,7 +37,7 @@ internal static class WebpPhoto
     private static void AddHead(PhotoWriter to, ReadOnlySpan<byte> chunk)
     {
         byte[] head = chunk.ToArray();
-        if (head.Length > 8) head[8] &= unchecked((byte)~(HasExif | HasXmp));
+        if (head.Length > 8) head[8] &= unchecked((byte)~(HasProfile | HasExif | HasXmp));
         to.Add(head);
     }
 

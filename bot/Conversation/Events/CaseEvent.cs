@@ -36,6 +36,8 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(TookBack), "took-back")]
 [JsonDerivedType(typeof(StartedOver), "started-over")]
 [JsonDerivedType(typeof(Replied), "replied")]
+[JsonDerivedType(typeof(EarlierWorkFound), "earlier-work-found")]
+[JsonDerivedType(typeof(Reopened), "reopened")]
 [JsonDerivedType(typeof(UnitNoted), "unit-noted")]
 [JsonDerivedType(typeof(UnitTurnedTo), "unit-turned-to")]
 [JsonDerivedType(typeof(PersonNoted), "person-noted")]

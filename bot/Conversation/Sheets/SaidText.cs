@@ -14,6 +14,7 @@ public static class SaidText
         MessageBody.Choice choice => Label(choice.Key, asked),
         MessageBody.Readings readings => string.Join(", ", readings.Fields.Select(f => Filled(f, asked))),
         MessageBody.Command command => CommandNames.Label(command.Word),
+        MessageBody.Earlier earlier => earlier.Reopens ? "Another visit" : "Serial number written down",
         _ => null,
     };
 

@@ -53,6 +53,18 @@ internal sealed class WhySpeech(StepChooser chooser)
         SayRunnerUp(turn, next);
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
+        foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
+    }
+
+    private static void SayEarlier(TurnDraft turn, EarlierEffect effect)
+    {
+        foreach (var (odds, faults) in effect.Odds.GroupBy(fault => fault.Value).Select(same => (same.Key, same.Select(fault => fault.Key).ToHashSet())))
+        {
+            ImmutableArray<Passage> named = [.. turn.View.Belief.Ranked.Where(ranked => faults.Contains(ranked.Id)).Select(ranked => turn.Library.Faults[ranked.Id].Title)];
+            if (named.IsEmpty) continue;
+            turn.Say(SegmentKind.Why, "why-earlier", Named(turn, "repair", effect.Work.Repair), Slot.Figure("days", effect.Work.Days),
+                Slot.Of("odds", odds.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture), effect.Row.Place), Slot.List("faults", named));
+        }
     }
 
     private static void SayRunnerUp(TurnDraft turn, PlanOption? next)

@@ -72,6 +72,9 @@ public sealed record CaseState
     /// <summary>The pages of the cautions that were told since the unit was last brought to another access state.</summary>
     public ImmutableSortedSet<string> Told { get; init; } = Sorted.Set;
 
+    /// <summary>Repairs made on this unit before, the latest first.</summary>
+    public ImmutableArray<EarlierWork> Earlier { get; init; } = [];
+
     /// <summary>How the case ended; null while it is open.</summary>
     public string? ClosedHow { get; init; }
 

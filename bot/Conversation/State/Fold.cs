@@ -13,6 +13,9 @@ public static class Fold
     public static CaseState Apply(CaseState state, CaseEvent happened) => happened switch
     {
         AsideEvent => state,
+        // Like a result told early: a way to an access state that is half gone is gone to its end.
+        EarlierWorkFound found => state with { Earlier = found.Work, Step = state.Approach is null ? null : state.Step },
+        Reopened => Reopen(state),
         Said => state with { Turns = state.Turns + 1, AtMessage = state },
         Replied replied => state with
         {
@@ -23,7 +26,7 @@ public static class Fold
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
         ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
-        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role, Language = state.Language },
+        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = state.Role, Language = state.Language, Earlier = state.Earlier },
         StepChosen chosen => Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
     };
@@ -128,6 +131,15 @@ public static class Fold
             new SeenResult(seen.Check, seen.Outcome, seen.Weights, seen.Verdict, seen.Words, state.Given)],
     };
 
+    private static CaseState Reopen(CaseState state)
+    {
+        var open = AsFound(state) with { ClosedHow = null, Step = null, Given = [], Question = null, Before = null };
+        return !state.Repairs.Any(tried => tried.Works) ? open : open with
+        {
+            Results = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set,
+        };
+    }
+
     private static CaseState Reopen(CaseState state, string check) => state with
     {
         Step = null,
@@ -155,6 +167,7 @@ public static class Fold
             ContentVersion = state.ContentVersion,
             Turns = state.Turns,
             Language = state.Language,
+            Earlier = state.Earlier,
             AtMessage = null,
             Access = stands ? earlier.Access : null,
             Approach = null,

@@ -32,6 +32,7 @@ internal sealed class Listener(
         switch (body)
         {
             case MessageBody.Opening: turn.Say(SegmentKind.Notice, "opening"); break;
+            case MessageBody.Earlier earlier: EarlierHearing.Hear(turn, earlier); break;
             case MessageBody.Command command: commands.Obey(turn, command.Word); break;
             case MessageBody.Words words: Hear(turn, words); break;
             case MessageBody.Choice choice: Choose(turn, choice); break;

@@ -7,7 +7,7 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Jobs;
 
 /// <summary>The units, people, notes and visits of a job over HTTP.</summary>
-internal sealed class JobEndpoints(JobDesk desk, ICaseStore store, Func<InUse> inUse)
+internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, ICaseStore store, Func<InUse> inUse)
 {
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -29,10 +29,17 @@ internal sealed class JobEndpoints(JobDesk desk, ICaseStore store, Func<InUse> i
             return Refusal.Because(StatusCodes.Status400BadRequest, JobRequest.Forms);
         return await desk.DoAsync(id, turnId, act, Clerks.PersonOf(http).Name, cancel) switch
         {
-            JobAnswer.Saved => await ShowAsync(id, cancel),
+            JobAnswer.Saved => await SavedAsync(id, turnId, act, Clerks.PersonOf(http).Name, cancel),
             JobAnswer.Refused refused => Refused(refused),
             _ => Unknown(),
         };
+    }
+
+    private async Task<IResult> SavedAsync(string id, string turnId, JobAct act, string by, CancellationToken cancel)
+    {
+        if (act is JobAct.NoteUnit or JobAct.TurnToUnit or JobAct.BeginVisit)
+            await earlier.TellAsync(id, turnId, by, act is JobAct.BeginVisit, cancel);
+        return await ShowAsync(id, cancel);
     }
 
     // What the number is, before the form is sent.

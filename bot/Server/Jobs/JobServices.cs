@@ -10,6 +10,8 @@ internal static class JobServices
     public static void AddTo(IServiceCollection services) => services
         .AddSingleton(parts => new JobDesk(
             parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
+        .AddSingleton(parts => new EarlierDesk(
+            parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<CaseDesk>(), TimeProvider.System))
         .AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>();
 
     public static void Map(WebApplication app)

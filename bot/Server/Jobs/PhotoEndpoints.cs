@@ -8,7 +8,7 @@ using Microsoft.AspNetCore.Http.Features;
 namespace DxAssistant.Server.Jobs;
 
 /// <summary>The photos of a job over HTTP.</summary>
-internal sealed class PhotoEndpoints(JobDesk desk, ICaseStore store)
+internal sealed class PhotoEndpoints(JobDesk desk)
 {
     private const string TooBig = "A photo has at most 8 MB. Nothing was kept.";
 

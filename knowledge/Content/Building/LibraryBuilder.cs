@@ -81,6 +81,7 @@ internal sealed class LibraryBuilder
         LikelihoodWords = pages.Likelihoods,
         FrequencyWords = pages.Frequencies,
         Prices = pages.Prices,
+        EarlierOdds = EarlierTable.Read(Single(PageKind.Words)),
     };
 
     private Page Single(PageKind kind) => pages.Single(kind)!;

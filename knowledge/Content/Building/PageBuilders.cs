@@ -21,6 +21,7 @@ internal static class PageBuilders
         page.Passages("Beware"), page.Joined("Warranty"))
     {
         ClaimDemands = [.. Linked(page, "Proof").Concat(Linked(page, "Warranty")).Distinct()],
+        LeftBy = [.. page.List("left-by").Select(repair => new RepairId(repair))],
         VarietyOf = page.Field("variety-of") is { } fault ? new FaultId(fault) : null,
     };
 

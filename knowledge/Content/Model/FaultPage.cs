@@ -26,6 +26,9 @@ public sealed record FaultPage(
     /// to.</summary>
     public ImmutableArray<CheckId> ClaimDemands { get; init; } = Demanded;
 
+    /// <summary>The repairs that may leave it behind when they are made.</summary>
+    public ImmutableSortedSet<RepairId> LeftBy { get; init; } = [];
+
     /// <summary>The fault whose words are also told of this one: checks tell the two apart, words do not.</summary>
     public FaultId? VarietyOf { get; init; }
 }

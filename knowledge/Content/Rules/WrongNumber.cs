@@ -42,6 +42,8 @@ internal sealed class WrongNumber : IContentRule
         [
             new("Likelihoods", "Value", value => value is > 0 and < 1, "a number above 0 and below 1"),
             new("Frequencies", "Value", value => value is > 0 and <= 1000, "a number above 0, to 1000"),
+            new(EarlierTable.Heading, EarlierTable.Within, value => value is >= 1 and <= 3650 && value % 1 == 0, "a whole number of days, 1 to 3650"),
+            new(EarlierTable.Heading, EarlierTable.Same, IsOdds, Odds), new(EarlierTable.Heading, EarlierTable.Left, IsOdds, Odds),
             new("Prices", "Value", value => value is >= 0 and <= 1440, "a number of minutes, 0 to 1440"),
         ],
         PageKind.Roles => [new("Roles", "Rank", value => value is >= 0 and <= 9 && value % 1 == 0,
@@ -55,6 +57,10 @@ internal sealed class WrongNumber : IContentRule
         ],
         _ => [],
     };
+
+    private const string Odds = "a factor from 0.01 to 100";
+
+    private static bool IsOdds(double? value) => value is >= 0.01 and <= 100;
 
     private const string Months = "a whole number of months, 0 to 600";
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Syntax;
 using DxAssistant.Knowledge.Languages;
 using static DxAssistant.Knowledge.Content.Shapes.SectionShape;
@@ -27,6 +28,7 @@ internal static class PageShapes
             Table("Likelihoods", true, new("Word"), new("Value"), Source),
             Table("Frequencies", true, new("Word"), new("Value"), Source),
             Table("Prices", false, new("Word"), new("Value"), Source),
+            Table(EarlierTable.Heading, false, new(EarlierTable.Within), new(EarlierTable.Same), new(EarlierTable.Left), Source),
         ]),
         new(PageKind.Sources, null, [Kind, Id], [], Sentence("")),
         new(PageKind.Phrases, null, [Kind, Id], [], Sentence("")),
@@ -72,6 +74,7 @@ internal static class PageShapes
                 Kind, Id, new("frequency", FieldType.Words, true), new("part", FieldType.Words, false),
                 new("site", FieldType.YesNo, false), SeriesFilter,
                 new("variety-of", FieldType.Ids, false, RefersTo: PageKind.Fault),
+                new("left-by", FieldType.Ids, false, RefersTo: PageKind.Repair),
             ],
             [
                 List("Said as"), new("Seen", SectionContent.Any), new("Measured", SectionContent.Any),

@@ -230,6 +230,28 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [StoreFact]
+    public async Task PhotoAsync_KeptTwiceDroppedAndBlanked_IsThereUntilItIsRemoved()
+    {
+        byte[] big = [.. Enumerable.Range(0, 300_000).Select(i => (byte)(i * 7))];
+        await store.AppendAsync("a", 0, "t1", [new PhotoTaken("tom", "h1", "image/png", 3, "nameplate", 1)]);
+        await store.KeepPhotoAsync("a", "h1", [1, 0, 255]);
+        await store.KeepPhotoAsync("a", "h1", [1, 0, 255]);
+        await store.KeepPhotoAsync("a", "h2", big);
+        await store.KeepPhotoAsync("b", "h1", [9]);
+        Assert.Equal([1, 0, 255], await store.PhotoAsync("a", "h1"));
+        Assert.Equal(big, await store.PhotoAsync("a", "h2"));
+        Assert.Null(await store.PhotoAsync("b", "h2"));
+
+        await store.DropPhotoAsync("a", "h2");
+        Assert.Null(await store.PhotoAsync("a", "h2"));
+        await store.BlankAsync("a");
+
+        Assert.Null(await store.PhotoAsync("a", "h1"));
+        Assert.Equal([9], await store.PhotoAsync("b", "h1"));
+        Assert.IsType<PhotoTaken>((await store.ReadAsync("a"))[0].Event);
+    }
+
+    [StoreFact]
     public async Task ReadRowsAsync_OwnWords_StandBesideTheHashedText()
     {
         await store.AppendAsync("a", 0, "t1", [Words("Ann Ottery calls")]);

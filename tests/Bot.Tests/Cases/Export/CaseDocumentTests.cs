@@ -1,6 +1,8 @@
 using System.Text.Json;
+using DxAssistant.Bot.Tests.Cases.Photos;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Export;
+using DxAssistant.Cases.Photos;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 
@@ -45,6 +47,42 @@ public sealed class CaseDocumentTests : IAsyncLifetime
         Assert.True(Fits(document.Write()));
         Assert.True(Fits(blanked.Write()));
         Assert.Equal(Words("[removed]"), CaseDocument.Read(blanked.Write()).Open()[0].Event);
+    }
+
+    [Fact]
+    public async Task TakeIn_JobWithAPhoto_IsTheSameElsewhereAndFitsTheSchema()
+    {
+        await using var here = new MemoryCaseStore(TimeProvider.System);
+        await using var there = new MemoryCaseStore(TimeProvider.System);
+        var whole = await WithPhotoAsync(here);
+
+        Assert.True(Fits(whole.Write()));
+        Assert.True(await CaseExchange.TakeInAsync(there, CaseDocument.Read(whole.Write())));
+        Assert.Equal<StoredEvent>(await here.ReadAsync("p"), await there.ReadAsync("p"));
+        Assert.Equal(SmallPictures.Png, await there.PhotoAsync("p", Photo.HashOf(SmallPictures.Png)));
+        Assert.True(await CaseExchange.IsSoundAsync(there, "p"));
+    }
+
+    [Fact]
+    public async Task TakeIn_PhotoOfAnotherHashOrOfNoEntry_IsRefused()
+    {
+        await using var store = new MemoryCaseStore(TimeProvider.System);
+        var whole = await WithPhotoAsync(store);
+        var swapped = whole with { Photos = [new KeptPhoto(whole.Photos[0].Hash, SmallPictures.Jpeg)] };
+        var page = "<script>"u8.ToArray();
+        var added = whole with { Photos = [.. whole.Photos, new KeptPhoto(Photo.HashOf(page), page)] };
+
+        foreach (var bad in new[] { swapped, added })
+            await Assert.ThrowsAsync<CaseFileException>(() => CaseExchange.TakeInAsync(new MemoryCaseStore(TimeProvider.System), bad));
+    }
+
+    private static async Task<CaseDocument> WithPhotoAsync(MemoryCaseStore store)
+    {
+        string hash = Photo.HashOf(SmallPictures.Png);
+        await store.AppendAsync("p", 0, "t1", [new UnitNoted("tom", 1, "tarn-duo", null, "TD-2309-41725", new(2029, 1, 2), "5 Mill Lane"),
+            new PhotoTaken("tom", hash, "image/png", SmallPictures.Png.Length, "nameplate", 1), new VisitBegun("tom", 2)]);
+        await store.KeepPhotoAsync("p", hash, SmallPictures.Png);
+        return (await CaseExchange.TakeOutAsync(store, "p"))!;
     }
 
     [Theory]
