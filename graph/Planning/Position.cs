@@ -25,6 +25,15 @@ public sealed class Position
     /// <summary>The access state the unit is in.</summary>
     public AccessId Access => problem.Access.All[State].Id;
 
+    /// <summary>True when the check was done or skipped on the way here.</summary>
+    /// <exception cref="ArgumentException">The id is unknown.</exception>
+    public bool IsUsed(CheckId check) => used[problem.PlaceOf(check)];
+
+    /// <summary>True when a fault would be left if the repair did not help.</summary>
+    /// <exception cref="ArgumentException">The id is unknown.</exception>
+    public bool CanFail(RepairId repair) =>
+        problem.RepairTable.Cures(problem.PlaceOf(repair), weights) < WeightSpan.Mass() * (1 - SequencingProblem.Same);
+
     internal ReadOnlySpan<double> WeightSpan => weights;
     internal ReadOnlySpan<bool> Used => used;
     internal int State { get; }
