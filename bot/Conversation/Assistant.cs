@@ -110,7 +110,7 @@ public sealed class Assistant
         var stop = new StopSign(closed);
         return
         [
-            closed, new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            closed, new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
             new NoCommonCause(), role, stop, new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, new EndOfWalk(closed, new ThingsToBring(chooser))),
         ];

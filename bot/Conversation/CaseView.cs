@@ -65,6 +65,12 @@ internal sealed class CaseView(Library library, CaseState state)
     public bool AppliesHere(ImmutableSortedSet<string> series) =>
         series.IsEmpty || (State.Series is { } here && series.Contains(here));
 
+    /// <summary>Whether a check is for this series, this person and these symptoms; what the person may do is another matter.</summary>
+    public bool IsFor(CheckPage page) =>
+        AppliesHere(page.Series)
+        && !(page.OwnersOnly && Role.Rank > 0)
+        && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)));
+
     private BeliefLine Line(RankedFault ranked) =>
         new(ranked.Id.Value, library.Faults[ranked.Id].Title.Text, Math.Round(ranked.Probability, 3));
 

@@ -16,18 +16,24 @@ internal static class ConclusionSpeech
     private const double Telling = 0.4;
 
     /// <param name="notDone">The checks that would prove the fault and were not done.</param>
-    public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone)
+    /// <param name="inShort">Without what proves it and what speaks for it: both were said.</param>
+    public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone, bool inShort)
     {
         Belief belief = turn.View.Belief;
         CuredFaults cured = CuredFaults.Of(belief, repair);
         if (cured.All.IsEmpty) return;
         FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
         Segment conclusion = Conclusion(turn, cured, page, Checks(turn, notDone));
-        turn.Say(conclusion with { Pictures = Drawn(turn, belief, page) });
+        turn.Say(inShort ? conclusion : conclusion with { Pictures = Drawn(turn, belief, page) });
+        if (!inShort) SayGrounds(turn, cured, page, notDone);
+        turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
+    }
+
+    private static void SayGrounds(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone)
+    {
         SayDoubts(turn, cured, notDone);
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
-        SayLedger(turn, belief, page.Id);
-        turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
+        SayLedger(turn, turn.View.Belief, page.Id);
     }
 
     private static Segment Conclusion(TurnDraft turn, CuredFaults cured, FaultPage page, Slot checks)

@@ -39,8 +39,7 @@ internal sealed class CustomOfTheTrade(Library library)
     private bool IsOpen(CaseView view, CheckId id)
     {
         Check check = library.Graph.Find(id)!;
-        return view.AppliesHere(library.Checks[id].Series)
-            && !(library.Checks[id].OwnersOnly && view.Role.Rank > 0)
+        return view.IsFor(library.Checks[id])
             && view.Role.May(check.Who)
             && !view.State.PassedOver.ContainsKey(id.Value)
             && view.Results.All(result => result.Check != id.Value)

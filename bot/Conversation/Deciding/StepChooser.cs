@@ -73,8 +73,6 @@ internal sealed class StepChooser(Library library)
         HandOverMinutes = library.HandOverMinutes,
     };
 
-    // Not on this series, or not of this person.
-    private IEnumerable<CheckId> NotHere(CaseView view) => library.Checks.Values
-        .Where(page => !view.AppliesHere(page.Series) || (page.OwnersOnly && view.Role.Rank > 0))
-        .Select(page => page.Id);
+    private IEnumerable<CheckId> NotHere(CaseView view) =>
+        library.Checks.Values.Where(page => !view.IsFor(page)).Select(page => page.Id);
 }

@@ -34,6 +34,8 @@ internal static class CheckBuilder
             page.Sources)
         {
             StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],
+            Alarm = [.. page.List("alarm").Select(id => new SymptomId(id))],
+            NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
         };
     }
 

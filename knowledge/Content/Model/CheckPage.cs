@@ -33,4 +33,10 @@ public sealed record CheckPage(
 {
     /// <summary>Those of <see cref="Stop"/> at which gas may be in the air: no switch is touched, no flame lit.</summary>
     public ImmutableSortedSet<OutcomeId> StopGas { get; init; } = [];
+
+    /// <summary>The symptoms that are such a gas alarm themselves, so that nobody needs to be asked for it.</summary>
+    public ImmutableSortedSet<SymptomId> Alarm { get; init; } = [];
+
+    /// <summary>The symptoms at which the check makes no sense: nobody feels the air of a unit that is dead.</summary>
+    public ImmutableSortedSet<SymptomId> NotAt { get; init; } = [];
 }

@@ -1,15 +1,16 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 
-/// <summary>A front matter that names a role, access state or series that does not exist.</summary>
+/// <summary>A front matter that names a role, access state, series, fault, check or symptom that does not exist.</summary>
 /// <example>Bad: <c>access: [isolated-opne]</c>. Good: <c>access: [isolated-open]</c>.</example>
 internal sealed class UnknownId : IContentRule
 {
     public string Name => "unknown-id";
 
-    public string Meaning => "A front matter that names a role, access state or series that does not exist.";
+    public string Meaning => "A front matter that names a role, access state, series, fault, check or symptom that does not exist.";
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---
@@ -30,6 +31,30 @@ internal sealed class UnknownId : IContentRule
         who: technician
         ---
         """);
+
+    public ImmutableArray<ExamplePair> More { get; } =
+    [
+        new ExamplePair(
+            new RuleExample("checks/fan-plug.md", """
+            ---
+            kind: check
+            id: fan-plug
+            minutes: 3
+            access: [isolated-open]
+            who: technician
+            after: [⟦fan-plugg⟧]
+            ---
+            """),
+            new RuleExample("checks/fan-plug.md", """
+            ---
+            kind: check
+            id: fan-plug
+            minutes: 3
+            access: [isolated-open]
+            who: technician
+            ---
+            """)),
+    ];
 
     public IEnumerable<Diagnostic> Check(Pages pages) => Fields(pages).Concat(Pictures(pages));
 
@@ -63,6 +88,6 @@ internal sealed class UnknownId : IContentRule
     private static readonly Dictionary<PageKind, string> Words = new()
     {
         [PageKind.Roles] = "a role", [PageKind.Access] = "an access state", [PageKind.Series] = "a series",
-        [PageKind.Fault] = "a fault",
+        [PageKind.Fault] = "a fault", [PageKind.Check] = "a check", [PageKind.Symptom] = "a symptom",
     };
 }

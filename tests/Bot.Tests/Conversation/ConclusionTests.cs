@@ -58,6 +58,18 @@ public sealed class ConclusionTests
         Assert.Contains(Spoken(OverchargeOrAir()), segment => segment.From.Contains(new Provenance.Phrase("verdict-figure"))
             && segment.Text.StartsWith("That makes split 2", StringComparison.Ordinal));
 
+    [Fact]
+    public void Conclusion_AtTheEndOfTheWayToTheRepair_LeavesOutItsGrounds()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "poor-cooling");
+        HiddenFault fault = HiddenFault.Typical("undercharge-leak");
+        while (walker.Question.Kind != QuestionKind.Repair) fault.Answer(walker);
+        Segment[] conclusions = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Conclusion)];
+        Assert.StartsWith("Found: Low charge from a leak", Assert.Single(conclusions).Text, StringComparison.Ordinal);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("Find and mend the leak first", StringComparison.Ordinal));
+        Assert.Single(Spoken(walker), segment => segment.From.Contains(new Provenance.Phrase("conclusion-proof")));
+    }
+
     private static Walker OverchargeOrAir()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "refrigerant", "high-pressure-code");

@@ -1,5 +1,8 @@
+using DxAssistant.Conversation;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -41,6 +44,32 @@ public sealed class DangerTests
         walker.Tap("owner");
         Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
     }
+
+    [Theory]
+    [InlineData("tarn duo shows 88 flashing")]
+    [InlineData("veldarn controller shows L0")]
+    public void LeakAlarmCode_Owner_IsToldAtOnceAndTheWalkEnds(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+        walker.Tap("owner");
+        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void LeakAlarmCode_Technician_IsWarnedOnceAndTheAlarmCountsOnce()
+    {
+        Walker walker = Opened();
+        walker.Say("tarn duo shows 88 flashing");
+        Reply next = walker.Tap("technician");
+        Assert.DoesNotContain(next.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+        Assert.NotEqual(QuestionKind.Closed, walker.Question.Kind);
+        Assert.Equal(LeakAfter(walker.State with { Results = [] }), LeakAfter(walker.State), tolerance: 1e-9);
+    }
+
+    private static double LeakAfter(CaseState state) =>
+        new CaseView(ShippedContent.Library, state).Belief.ProbabilityOf(new FaultId("undercharge-leak"));
 
     [Theory]
     [InlineData("no smoke, but it does not cool")]

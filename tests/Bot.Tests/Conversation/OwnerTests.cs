@@ -7,15 +7,25 @@ namespace DxAssistant.Bot.Tests.Conversation;
 /// <summary>An owner on the telephone: danger first, then what an owner may look at, then a repair or a booking.</summary>
 public sealed class OwnerTests
 {
-    // An owner who says the first words of this one is in danger already: DangerTests.
-    private const string Danger = "burning-smell";
+    // An owner who tells one of these is in danger already: DangerTests.
+    private static readonly string[] Dangers = ["burning-smell", "leak-alarm-code"];
 
-    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Where(id => id != Danger)];
+    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Except(Dangers)];
 
     [Theory]
     [MemberData(nameof(Symptoms))]
     public void Begin_Owner_IsAskedForSignsOfDangerFirst(string symptom) =>
         Assert.Equal("danger-signs", Begin("owner", symptom).Question.Subject);
+
+    [Theory]
+    [InlineData("no-power")]
+    [InlineData("remote-control-faulty")]
+    public void DeadUnit_Owner_IsNotAskedHowItRuns(string fault)
+    {
+        WalkRecord walk = HiddenFault.Typical(fault).Walk(Begin("owner", "unit-dead"));
+        Assert.DoesNotContain("air-feel", walk.Steps);
+        Assert.DoesNotContain("when-it-comes", walk.Steps);
+    }
 
     [Theory]
     [InlineData("burning")]

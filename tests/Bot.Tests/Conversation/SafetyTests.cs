@@ -199,7 +199,7 @@ public sealed class SafetyTests
         new Said("1", "technician", new MessageBody.Words("done")),
         new AccessReached("isolated-open"),
         new Said("2", "technician", new MessageBody.Words("done")),
-        new StepConfirmed("open-running", 4, null),
+        new StepConfirmed("open-running", 5, null),
     ]);
 
     private static Walker AtFirstReadingStep()

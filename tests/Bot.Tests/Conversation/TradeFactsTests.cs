@@ -86,6 +86,37 @@ public sealed class TradeFactsTests
         Assert.Equal("mode-conflict", walk.Proven);
     }
 
+    [Fact]
+    public void PoorHeating_DefrostFailing_IceMeltedBeforeTheGauges()
+    {
+        WalkRecord walk = Walk("veldarn-nord", "poor-heating", "defrost-failing");
+        Assert.InRange(walk.FirstOf(["forced-defrost"]), 0, walk.FirstOf(["suction-pressure", "high-side-pressure"]));
+    }
+
+    [Fact]
+    public void PhaseCode_PhaseMissing_VoltageBeforeTheRotatingField()
+    {
+        WalkRecord walk = Walk("ostvik-lc", "phase-code", "phase-loss");
+        Assert.InRange(walk.FirstOf(["supply-phase-neutral"]), 0, walk.FirstOf(["phase-rotation"]));
+        Assert.Equal("phase-loss", walk.Proven);
+    }
+
+    [Fact]
+    public void HighPressureCode_WithoutLicence_FanAndCoilBeforeTheAirDifference()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "high-pressure-code");
+        WalkRecord walk = HiddenFault.Typical("overcharge").Walk(walker);
+        InOrder(walk, ["outdoor-fan-turns"], ["temperature-split"]);
+        InOrder(walk, ["outdoor-coil-look"], ["temperature-split"]);
+    }
+
+    [Theory]
+    [InlineData("communication-code", "comm-noise")]
+    [InlineData("indoor-fan-not-turning", "indoor-fan-motor-failed")]
+    [InlineData("compressor-start-code", "compressor-locked")]
+    public void UnitThatCannotRun_IsNotMeasuredRunning(string symptom, string fault) =>
+        Assert.DoesNotContain("temperature-split", Walk("brenholt-ws", symptom, fault).Steps);
+
     private static WalkRecord Walk(string series, string symptom, string fault) =>
         HiddenFault.Typical(fault).Walk(new Walker(ShippedContent.Assistant).Begin(series, "refrigerant", symptom));
 
