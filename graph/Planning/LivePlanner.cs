@@ -18,15 +18,21 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
     // In small problems the rest of the work done for a position outweighs the faults and checks.
     private const int LeastSize = 160;
 
+    private readonly SearchSetting setting = SearchSetting.Usual;
     private readonly int work =
         work > 0 ? work : throw new ArgumentOutOfRangeException(nameof(work), work, "must be above 0");
 
+    internal LivePlanner(int work, SearchSetting setting) : this(work) => this.setting = setting;
+
     public Plan Plan(SequencingProblem problem, Position position)
     {
-        BoundedSearch search = new(problem, position);
-        search.Run(work / Math.Max(LeastSize, problem.Size));
+        BoundedSearch search = new(problem, position, setting);
+        search.Run(WorkFor(problem, work));
         return PlanReport.Of(problem, search);
     }
+
+    /// <summary>Positions of a problem that may be weighed for so much work.</summary>
+    internal static int WorkFor(SequencingProblem problem, int work) => work / Math.Max(LeastSize, problem.Size);
 
     public PlannedStep Next(SequencingProblem problem, Position position) => Plan(problem, position).Step;
 }

@@ -7,7 +7,8 @@ namespace DxAssistant.Graph.Planning.Search;
 /// A trial walks from the root, by the most promising action and the branch that is most in doubt, to a position not
 /// yet expanded, expands it, and carries the new bounds back. When the bounds of a position meet, its value is exact.
 /// In a problem that can be searched to its end the action with the least lower bound is the most promising; in a larger
-/// one the lower bounds are too loose to lead, and the middle between the bounds does. Cut short, the action with the least upper bound is a plan whose cost is known not to be more.
+/// one the lower bounds are too loose to lead, and the middle between the bounds does. Cut short, the action with the
+/// least upper bound is a plan whose cost is known not to be more.
 /// (Bounded dynamic programming in real time: McMahan, Likhachev and Gordon, ICML 2005, from memory.)
 /// </remarks>
 internal sealed class BoundedSearch
@@ -15,21 +16,20 @@ internal sealed class BoundedSearch
     // A large problem has so many positions one step ahead; growing past them by halves would copy them all.
     private const int Wide = 1_000, RoomForWide = 1_024, UsualRoom = 256;
 
-    // How far from the lower bound to the upper an action is judged in a large problem: the middle was found to give the
-    // best plans of the shipped content for the work.
-    private const double Middle = 0.5;
-
+    private readonly SequencingProblem problem;
     private readonly double leaning;
     private readonly PositionPool pool;
     private readonly Expansion expansion;
     private readonly List<int> way = [];
 
-    public BoundedSearch(SequencingProblem problem, Position start)
+    public BoundedSearch(SequencingProblem problem, Position start, SearchSetting? setting = null)
     {
-        leaning = problem.IsLarge ? Middle : 0;
+        this.problem = problem;
+        setting ??= SearchSetting.Usual;
+        leaning = problem.IsLarge ? setting.Leaning : 0;
         pool = new PositionPool(
             problem.Faults.Length, problem.Checks.Length, problem.Size > Wide ? RoomForWide : UsualRoom);
-        expansion = new Expansion(problem, pool);
+        expansion = new Expansion(problem, pool, setting);
         Root = expansion.Enter(start);
         expansion.Expand(Root);
         Narrow(Root);
@@ -42,6 +42,15 @@ internal sealed class BoundedSearch
 
     public double Lower(int position) => pool.Lower[position];
     public double Upper(int position) => pool.Upper[position];
+
+    /// <summary>
+    /// No plan takes fewer expected minutes from the root: the search's own bound, or what the doubt there costs when
+    /// the search did not get to the end.
+    /// </summary>
+    public double LeastFromRoot() => IsExact(Root)
+        ? Lower(Root)
+        : Math.Min(Upper(Root), Math.Max(
+            Lower(Root), new LowerBound(problem).TighterFrom(pool.Weights(Root), pool.Useful(Root), pool.State(Root))));
 
     /// <summary>True when nothing is left to know: the bounds differ by no more than rounding.</summary>
     public bool IsExact(int position) => HaveMet(pool.Lower[position], pool.Upper[position]);

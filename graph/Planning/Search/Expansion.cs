@@ -4,12 +4,12 @@ using System.Runtime.InteropServices;
 namespace DxAssistant.Graph.Planning.Search;
 
 /// <summary>Everything that can be done at a position, and where it may lead.</summary>
-internal sealed class Expansion(SequencingProblem problem, PositionPool pool)
+internal sealed class Expansion(SequencingProblem problem, PositionPool pool, SearchSetting setting)
 {
     private readonly CheckTable checks = problem.CheckTable;
     private readonly RepairTable repairs = problem.RepairTable;
     private readonly LowerBound lower = new(problem);
-    private readonly UpperBound upper = new(problem);
+    private readonly UpperBound upper = new(problem, setting);
     private readonly double[] weights = new double[problem.Faults.Length];
     private readonly double[] after = new double[problem.Faults.Length];
     private int live;

@@ -16,6 +16,16 @@ internal sealed class LowerBound(SequencingProblem problem)
             ? KnownFault(weights, state) + Math.Min(OneMoreCheck(useful), OneRepairInVain(weights))
             : canTellAllApart ? ByHuffman(weights, useful) : 0;
 
+    /// <summary>Never less than <see cref="From"/>, and more work: what it takes to learn which fault it is counts too.</summary>
+    /// <param name="weights">Sum to 1.</param>
+    public double TighterFrom(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful, int state)
+    {
+        double quick = From(weights, useful, state);
+        if (problem.Objective == Objective.Isolate && !canTellAllApart) return quick;
+        double known = problem.Objective == Objective.Repair ? KnownFault(weights, state) : 0;
+        return Math.Max(quick, known + new InformationBound(problem).From(weights, useful, state));
+    }
+
     /// <summary>What it would take if somebody told us the fault.</summary>
     private double KnownFault(ReadOnlySpan<double> weights, int state) => Lanes.Dot(weights, repairs.Floors(state));
 

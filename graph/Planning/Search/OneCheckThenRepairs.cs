@@ -3,13 +3,13 @@ namespace DxAssistant.Graph.Planning.Search;
 /// <summary>
 /// The better of two plans: repairs only, or one check before them. Only the checks that promise most are tried.
 /// </summary>
-internal sealed class OneCheckThenRepairs(SequencingProblem problem)
+/// <param name="mostListed">
+/// Of many checks, so many that tell most for their minutes at a position are tried at its successors: there they do so too.
+/// </param>
+internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostListed)
 {
     // Three were found to do nearly as well as all, at a fraction of the work.
     private const int Tried = 3;
-
-    // Of many checks, those that tell most for their minutes at a position do so at its successors as well.
-    private const int Listed = 24;
 
     private readonly CheckTable checks = problem.CheckTable;
     private readonly double nearness = 1 + problem.Travel.Max() / 4;
@@ -21,7 +21,7 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
     private readonly double[] clarities = new double[problem.Checks.Length];
     private readonly double[] keys = new double[problem.Checks.Length];
     private readonly int[] order = new int[problem.Checks.Length];
-    private readonly int[] list = new int[Listed];
+    private readonly int[] list = new int[Math.Min(mostListed, problem.Checks.Length)];
     private int listed;
     private double unclear;
 
@@ -31,17 +31,17 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem)
         int count = 0;
         for (int check = 0; check < checks.Count; check++)
             if (useful.Has(check)) order[count++] = check;
-        if (count > Listed)
+        if (count > mostListed)
         {
             WeighClarity(weights);
             // Every access state weighs the way to a check differently; an even share of the longest stands for all.
             for (int place = 0; place < count; place++)
                 keys[place] = -ClarityOf(order[place], weights) / (checks.Minutes[order[place]] + nearness);
             keys.AsSpan(0, count).Sort(order.AsSpan(0, count));
-            order.AsSpan(0, Listed).Sort();
+            order.AsSpan(0, mostListed).Sort();
         }
 
-        listed = Math.Min(count, Listed);
+        listed = Math.Min(count, mostListed);
         order.AsSpan(0, listed).CopyTo(list);
     }
 

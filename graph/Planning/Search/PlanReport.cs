@@ -24,7 +24,7 @@ internal static class PlanReport
         }
 
         PlannedStep step = ranked.Count > 0 ? ranked[0].Step : new PlannedStep.Nothing();
-        return new Plan(step, search.Upper(search.Root), search.Lower(search.Root), search.IsExact(search.Root),
+        return new Plan(step, search.Upper(search.Root), search.LeastFromRoot(), search.IsExact(search.Root),
             ranked.ToImmutable(), search.Work);
     }
 

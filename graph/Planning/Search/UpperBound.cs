@@ -1,12 +1,12 @@
 namespace DxAssistant.Graph.Planning.Search;
 
 /// <summary>Expected minutes of a simple plan that is always at hand.</summary>
-internal sealed class UpperBound(SequencingProblem problem)
+internal sealed class UpperBound(SequencingProblem problem, SearchSetting setting)
 {
     // In smaller problems a search gets to the end, and does so sooner with a bound that costs little.
     private readonly bool isLarge = problem.IsLarge;
     private readonly RepairsOnly repairsOnly = new(problem);
-    private readonly OneCheckThenRepairs oneCheck = new(problem);
+    private readonly OneCheckThenRepairs oneCheck = new(problem, setting.Listed);
     private readonly EvenSplits evenSplits = new(problem);
 
     /// <summary>Tells the position whose successors will be asked about next.</summary>
