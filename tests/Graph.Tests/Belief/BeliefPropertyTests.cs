@@ -39,6 +39,21 @@ public sealed class BeliefPropertyTests
         Assert.Equal(inOrder.Conflicts.ToArray(), shuffled.Conflicts.ToArray());
     });
 
+    // Any answers first, some of them corrected afterwards: as if the last answers had been the only ones.
+    [Fact]
+    public void Believe_AnswersCorrected_IsRecomputedFromTheLastAnswers() =>
+        Gen.Select(Cases, Gen.Int[0, 1].Array[Checks], Gen.Int[1, Checks]).Sample((test, mistaken, corrected) =>
+        {
+            (FaultGraph graph, Evidence[] evidence) = Build(test.Priors, test.Fails, test.Seen);
+            (_, Evidence[] before) = Build(test.Priors, test.Fails, mistaken);
+            int[] again = test.Order[..corrected];
+            IEnumerable<Evidence> first = Enumerable.Range(0, Checks).Select(place => again.Contains(place) ? before[place] : evidence[place]);
+            Belief inTheEnd = graph.Believe(first.Concat(again.Select(place => evidence[place])));
+            Belief atOnce = graph.Believe(evidence);
+            Assert.Equal(atOnce.Ranked.ToArray(), inTheEnd.Ranked.ToArray());
+            Assert.Equal(atOnce.Fit, inTheEnd.Fit);
+        });
+
     private static (FaultGraph Graph, Evidence[] Evidence) Build(double[] priors, double[] fails, int[] seen)
     {
         Check[] checks = [.. Enumerable.Range(0, Checks).Select(check => Parts.Check($"c{check}", 1, 0.5,

@@ -4,7 +4,8 @@ using DxAssistant.Graph.Planning;
 namespace DxAssistant.Graph.Tests.Planning;
 
 /// <summary>
-/// The recursion of sequencing.md written down as it stands there: no bounds, no memory, ids instead of numbers.
+/// The recursion of sequencing.md written down as it stands there, and the price of a part changed for nothing: no bounds,
+/// no memory, ids instead of numbers, nothing of the planner's own tables.
 /// </summary>
 internal static class BruteForce
 {
@@ -31,7 +32,8 @@ internal static class BruteForce
                 Dictionary<FaultId, double> left =
                     weights.Where(fault => !repair.Fixes.Contains(fault.Key)).ToDictionary();
                 least = Math.Min(least, mass * (problem.Access.Minutes(here, access) + repair.Minutes
-                    + problem.Access.Minutes(access, verify) + repair.VerifyMinutes) + Least(problem, left, unused, verify));
+                    + problem.Access.Minutes(access, verify) + repair.VerifyMinutes)
+                    + left.Values.Sum() * repair.WrongMinutes + Least(problem, left, unused, verify));
             }
 
         return least;

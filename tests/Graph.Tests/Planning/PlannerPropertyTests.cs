@@ -16,6 +16,11 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
             AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4)), iter: 300);
 
     [Fact]
+    public void ExactPlanner_WrongPartsPriced_AgreesWithBruteForce() =>
+        Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[1, 300]).Sample((seed, faults, checks, states, wrong) =>
+            AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4).WithWrongMinutes(wrong)), iter: 150);
+
+    [Fact]
     public void ExactPlanner_TinyIsolateProblem_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2])
         .Sample((seed, faults, checks) => AssertBruteForce(new RandomProblems(seed).Isolating(faults, checks)), iter: 100);
 
