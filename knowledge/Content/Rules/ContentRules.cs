@@ -7,6 +7,7 @@ internal static class ContentRules
 {
     public static ImmutableArray<IContentRule> All { get; } =
     [
+        new AfterInCircle(),
         new AnswersDoNotFit(),
         new BadFrontMatter(),
         new BadSlot(),
