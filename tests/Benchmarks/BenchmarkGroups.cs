@@ -9,6 +9,6 @@ internal static class BenchmarkGroups
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
         [
             new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new LiveGroup(), new DeskGroup(),
-            new MatchingGroup(),
+            new MatchingGroup(), new BoundsGroup(), new SettingsGroup(),
         ];
 }
