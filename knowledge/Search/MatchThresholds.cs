@@ -18,7 +18,7 @@ internal static class MatchThresholds
     /// <summary>The same of a message that asks for nothing.</summary>
     public const double UnsafeUnasked = 0.75;
     /// <summary>From this fit to a refusal page on a message is an unsafe request, whatever its manner.</summary>
-    public const double UnsafeWording = 0.45;
+    public const double UnsafeWording = 0.5;
     /// <summary>By how much that fit must be better than the best one of the trade.</summary>
     public const double ClearlyUnsafe = 0.1;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>

@@ -19,7 +19,7 @@ internal sealed class UnsafeRequests(SearchIndex index)
         if (rule is null && !AsksAnything(request) && question.Said.Terms.Count <= 1)
             return null; // an answer or a scrap, like "every time it runs"
         var pages = index.Find(question, NodeKind.Refusal);
-        if (!isCertain && !IsWording(request, pages, heard) && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
+        if (!isCertain && !IsWording(request, pages, intention, heard) && DangerGate.OfDanger(request, intention, heard, rule is not null) < least)
             return null;
         if (rule is null && intention.Unsafe < intention.OffTopic)
             return null;
@@ -27,8 +27,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
     }
 
     /// <summary>It says nearly what a refusal page says, and no page of the trade says as much.</summary>
-    private static bool IsWording(RequestWords request, ImmutableArray<SearchHit> pages, Hearing heard) =>
-        !AsksHowItStands(request) && pages.Select(hit => hit.Score).DefaultIfEmpty().Max() is var closest && closest >= MatchThresholds.UnsafeWording && closest > heard.Best + MatchThresholds.ClearlyUnsafe;
+    private static bool IsWording(RequestWords request, ImmutableArray<SearchHit> pages, Intention intention, Hearing heard) =>
+        intention.Unsafe > intention.Trade && !AsksHowItStands(request) && !Intent.TellsDone(request) && pages.Select(hit => hit.Score).DefaultIfEmpty().Max() is var closest && closest >= MatchThresholds.UnsafeWording && closest > heard.Best + MatchThresholds.ClearlyUnsafe;
 
     /// <summary>"is the service valve open".</summary>
     private static bool AsksHowItStands(RequestWords request) =>
