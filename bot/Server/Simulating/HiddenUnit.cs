@@ -9,41 +9,68 @@ using DxAssistant.Knowledge.Judging;
 
 namespace DxAssistant.Server.Simulating;
 
-/// <summary>A unit with one fault in it, and the person beside it: answers each question as such a unit does.</summary>
+/// <summary>A unit with a fault in it, and the person beside it: answers each question as such a unit and person do.</summary>
 /// <remarks>What is true of the unit stays true when it is looked at again; only the meter errs anew.</remarks>
 internal sealed class HiddenUnit
 {
     private const int Patience = 3;
 
+    // How many checks of a hundred are left open in a play of doubts; common practice, no source.
+    private const double LeftOpen = 0.25;
+
     private readonly Library _library;
     private readonly SimulatedCase _case;
-    private readonly FaultId _fault;
     private readonly Draws _draws;
     private readonly Surroundings _surroundings;
     private readonly Dictionary<string, Condition> _conditions = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> _asked = new(StringComparer.Ordinal);
+    private Trouble _now;
 
     public HiddenUnit(Library library, SimulatedCase simulated)
     {
-        (_library, _case, _fault) = (library, simulated, new FaultId(simulated.Fault));
+        (_library, _case, _now) = (library, simulated, new Trouble(simulated.Symptom, simulated.Fault));
         _draws = new Draws(simulated.Seed);
         _surroundings = Surroundings.Drawn(_draws);
     }
 
+    /// <summary>The fault that is in the unit now.</summary>
+    public FaultId Fault => new(_now.Fault);
+
+    /// <summary>Whether another fault shows once this one is cured.</summary>
+    public bool HasMore => _now.Fault == _case.Fault && _case.Second is not null;
+
     /// <summary>What the person says or taps when this is asked.</summary>
     public MessageBody Answer(OpenQuestion question) => question.Kind switch
     {
-        QuestionKind.Complaint => new MessageBody.Words(_library.Symptoms[new SymptomId(_case.Symptom)].Title.Text),
-        QuestionKind.Symptom => Tap(question, _case.Symptom),
+        QuestionKind.Complaint => new MessageBody.Words(Complaint()),
+        QuestionKind.Symptom or QuestionKind.First => Tap(question, _now.Symptom),
         QuestionKind.Series => Tap(question, _case.Series),
         QuestionKind.Role => Tap(question, _case.Role),
         QuestionKind.Access when question.Fields is [var field] => Fill([(field.Label, $"0 {field.Unit}")]),
         QuestionKind.Check => Look(question),
         QuestionKind.Contradiction => new MessageBody.Choice(null, "keep"),
         QuestionKind.Verify => new MessageBody.Choice(null, IsCuredBy(question.Subject) ? "yes" : "no"),
-        QuestionKind.LeftOver => new MessageBody.Choice(null, "none"),
+        QuestionKind.LeftOver => LeftOver(),
         _ => new MessageBody.Choice(null, question.Options[0].Key),
     };
+
+    private string Complaint()
+    {
+        string told = _library.Symptoms[new SymptomId(_now.Symptom)].Title.Text;
+        if (_now.Fault != _case.Fault) return told;
+        if (_case.WrongSign is { } wrong) return $"{told}. maybe {_library.Symptoms[new SymptomId(wrong)].Title.Text}";
+        return _case.VainPart is { } part ? $"{told}. replaced the {part}" : told;
+    }
+
+    // The second fault sets in when the first is cured: nothing that was seen before speaks of it.
+    private MessageBody.Choice LeftOver()
+    {
+        if (!HasMore) return new MessageBody.Choice(null, "none");
+        _now = _case.Second!;
+        _conditions.Clear();
+        _asked.Clear();
+        return new MessageBody.Choice(null, "some");
+    }
 
     private static MessageBody.Choice Tap(OpenQuestion question, string key) =>
         new(null, question.Options.Any(option => option.Key == key) ? key : question.Options[0].Key);
@@ -51,7 +78,7 @@ internal sealed class HiddenUnit
     private static MessageBody.Readings Fill(IEnumerable<(string Label, string Words)> fields) =>
         new(null, [.. fields.Select(field => new FilledField(field.Label, field.Words))]);
 
-    private bool IsCuredBy(string repair) => _library.Graph.Find(new RepairId(repair))!.Fixes.Contains(_fault);
+    private bool IsCuredBy(string repair) => _library.Graph.Find(new RepairId(repair))!.Fixes.Contains(Fault);
 
     // Somebody who is asked the same again and again says in the end what it looks like, and then that it is unclear.
     private MessageBody Look(OpenQuestion question)
@@ -59,6 +86,7 @@ internal sealed class HiddenUnit
         int times = _asked[question.Subject] = _asked.GetValueOrDefault(question.Subject) + 1;
         if (times > 2 * Patience) return new MessageBody.Command(CommandWord.Unsure);
         Condition condition = ConditionOf(question.Subject);
+        if (condition.LeftOpenBy is { } word) return new MessageBody.Command(word);
         CheckPage page = _library.Checks[new CheckId(question.Subject)];
         return condition.Readings.IsEmpty || question.Fields.IsEmpty || times > Patience
             ? new MessageBody.Choice(null, condition.Outcome)
@@ -71,7 +99,9 @@ internal sealed class HiddenUnit
         if (_conditions.TryGetValue(check, out Condition? known)) return known;
         Check node = _library.Graph.Find(new CheckId(check))!;
         CheckPage page = _library.Checks[node.Id];
-        int outcome = _draws.NextPlace(node.Row(_fault).AsSpan());
+        int outcome = _draws.NextPlace(node.Row(Fault).AsSpan());
+        if (_case.Play == Play.Doubts && _draws.NextShare() < LeftOpen)
+            return _conditions[check] = new Condition("", [], null) { LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot };
         return _conditions[check] = page.Calculation is { } calculation
             ? Measured(page, calculation, page.Outcomes[outcome])
             : new Condition(node.Outcomes[outcome].Value, [], null);
@@ -96,5 +126,9 @@ internal sealed class HiddenUnit
 
     /// <summary>How the unit stands as far as one check is concerned.</summary>
     /// <param name="Readings">Empty when it is a matter of looking.</param>
-    private sealed record Condition(string Outcome, ImmutableArray<TrueReading> Readings, ReadingSetup? Setup);
+    private sealed record Condition(string Outcome, ImmutableArray<TrueReading> Readings, ReadingSetup? Setup)
+    {
+        /// <summary>What the person says instead of an answer; null when there is an answer.</summary>
+        public CommandWord? LeftOpenBy { get; init; }
+    }
 }

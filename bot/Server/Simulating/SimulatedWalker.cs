@@ -18,7 +18,7 @@ internal sealed class SimulatedWalker(Assistant assistant)
     public SimulatedWalk Walk(SimulatedCase simulated)
     {
         var unit = new HiddenUnit(assistant.Library, simulated);
-        var clock = new WalkClock(assistant.Library.Graph);
+        var clock = new WalkClock(assistant.Library);
         var steps = ImmutableArray.CreateBuilder<string>();
         CaseState state = Take(CaseState.New, new MessageBody.Opening(), clock);
         for (int turn = 0; turn < MostTurns && state is { ClosedHow: null, Question: { } question }; turn++)
@@ -27,8 +27,7 @@ internal sealed class SimulatedWalker(Assistant assistant)
             state = Take(state, unit.Answer(question), clock);
         }
 
-        return new SimulatedWalk(simulated, EndOf(simulated, state), steps.ToImmutable(), clock.Minutes,
-            state.Results.Length, state.Repairs.Count(IsWrongPart));
+        return new SimulatedWalk(simulated, EndOf(unit, simulated.Role, state), steps.ToImmutable(), clock.Minutes, clock.Checks, clock.WrongParts);
     }
 
     private CaseState Take(CaseState state, MessageBody body, WalkClock clock)
@@ -38,17 +37,14 @@ internal sealed class SimulatedWalker(Assistant assistant)
         return Fold.Apply(state, turn.Events);
     }
 
-    private bool IsWrongPart(TriedRepair tried) =>
-        !tried.Works && !assistant.Library.Repairs[new RepairId(tried.Repair)].Parts.IsEmpty;
-
-    private WalkEnd EndOf(SimulatedCase simulated, CaseState state)
+    private WalkEnd EndOf(HiddenUnit unit, string role, CaseState state)
     {
-        var fault = new FaultId(simulated.Fault);
+        FaultId fault = unit.Fault;
         return state.ClosedHow switch
         {
-            "repaired" => WalkEnd.Proven,
+            "repaired" => unit.HasMore ? WalkEnd.Missed : WalkEnd.Proven,
             "watch" => fault == FaultId.NoneOfThese ? WalkEnd.Proven : WalkEnd.Missed,
-            "book" => CanRepair(simulated.Role, fault) ? WalkEnd.BookedForNothing : WalkEnd.Booked,
+            "book" => CanRepair(role, fault) ? WalkEnd.BookedForNothing : WalkEnd.Booked,
             _ => WalkEnd.Stuck,
         };
     }

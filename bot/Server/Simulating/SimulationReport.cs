@@ -8,25 +8,39 @@ internal static class SimulationReport
 {
     private const int FailuresShown = 20;
 
-    public static void Write(TextWriter output, SimulationOrder order, ImmutableArray<SimulatedWalk> walks)
+    /// <summary>Writes the table.</summary>
+    /// <param name="each">Also a row for each symptom on each series by each role.</param>
+    public static void Write(TextWriter output, SimulationOrder order, ImmutableArray<SimulatedWalk> walks, bool each = false)
     {
-        output.Write(Line($"Seed {order.Seed}, {walks.Length} walks.") + "\n\n");
-        output.Write("| | walks | proven | 95 % | booked | dead ends | wrong parts a 100 | checks | minutes |\n|---|---|---|---|---|---|---|---|---|\n");
-        foreach (IGrouping<string, SimulatedWalk> group in Groups(walks, walk => walk.Case.Symptom)) Row(output, group.Key, group);
-        foreach (IGrouping<string, SimulatedWalk> group in Groups(walks, walk => $"{walk.Case.Series}, {walk.Case.Role}")) Row(output, group.Key, group);
+        output.Write(Line($"Seed {order.Seed}, {walks.Length} walks. In brackets: between these lies the true value with 95 %.") + "\n\n");
+        output.Write("| | walks | proven, % | dead ends, % | with a wrong part, % | booked | checks | minutes |\n|---|---|---|---|---|---|---|---|\n");
         Row(output, "all", walks);
+        Rows(output, walks, walk => walk.Case.Play.ToString());
+        Rows(output, walks, walk => walk.Case.Role);
+        Rows(output, walks, walk => walk.Case.Series);
+        Rows(output, walks, walk => walk.Case.Symptom);
+        if (each) Rows(output, walks, walk => $"{walk.Case.Symptom}, {walk.Case.Series}, {walk.Case.Role}");
         Failures(output, [.. walks.Where(walk => walk.End is not (WalkEnd.Proven or WalkEnd.Booked) || walk.WrongParts > 0)]);
     }
 
-    private static IOrderedEnumerable<IGrouping<string, SimulatedWalk>> Groups(
-        ImmutableArray<SimulatedWalk> walks, Func<SimulatedWalk, string> key) =>
-        walks.GroupBy(key, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal);
+    private static void Rows(TextWriter output, ImmutableArray<SimulatedWalk> walks, Func<SimulatedWalk, string> key)
+    {
+        foreach (IGrouping<string, SimulatedWalk> group in walks.GroupBy(key, StringComparer.Ordinal).OrderBy(group => group.Key, StringComparer.Ordinal))
+            Row(output, group.Key, group);
+    }
 
     private static void Row(TextWriter output, string name, IEnumerable<SimulatedWalk> walks)
     {
         WalkTally tally = WalkTally.Of([.. walks]);
-        (double low, double high) = WalkTally.Wilson(tally.Proven, tally.Within);
-        output.Write(Line($"| {name} | {tally.Walks} | {100 * tally.ProvenShare:0.0} % | {100 * low:0.0} to {100 * high:0.0} | {tally.Booked} | {tally.DeadEnds} | {100 * tally.WrongPartsPerWalk:0.0} | {tally.Checks:0.0} | {tally.Minutes:0} |") + "\n");
+        string minutes = double.IsNaN(tally.MinutesEither) ? Line($"{tally.Minutes:0}") : Line($"{tally.Minutes:0} ± {tally.MinutesEither:0}");
+        output.Write(Line($"| {name} | {tally.Walks} | {Share(tally.Proven, tally.Within)} | {Share(tally.DeadEnds, tally.Walks)} | {Share(tally.WrongWalks, tally.Walks)} | {tally.Booked} | {tally.Checks:0.0} | {minutes} |") + "\n");
+    }
+
+    private static string Share(int hits, int of)
+    {
+        if (of == 0) return "–";
+        (double low, double high) = WalkTally.Wilson(hits, of);
+        return Line($"{100.0 * hits / of:0.0} ({100 * low:0.0}–{100 * high:0.0})");
     }
 
     private static void Failures(TextWriter output, ImmutableArray<SimulatedWalk> failures)
@@ -34,8 +48,17 @@ internal static class SimulationReport
         if (failures.IsEmpty) return;
         output.Write(Line($"\n{failures.Length} walks missed the fault or changed a part for nothing") + (failures.Length > FailuresShown ? Line($"; the first {FailuresShown}:") : ":") + "\n");
         foreach (SimulatedWalk walk in failures.Take(FailuresShown))
-            output.Write(Line($"- {walk.Case.Symptom}, {walk.Case.Series}, {walk.Case.Role}, {walk.Case.Fault}: {walk.End}, {walk.WrongParts} wrong; {string.Join(" > ", walk.Steps)}") + "\n");
+            output.Write(Line($"- {walk.Case.Symptom}, {walk.Case.Series}, {walk.Case.Role}, {walk.Case.Fault}{Play(walk.Case)}: {walk.End}, {walk.WrongParts} wrong; {string.Join(" > ", walk.Steps)}") + "\n");
     }
+
+    private static string Play(SimulatedCase played) => played switch
+    {
+        { WrongSign: { } sign } => $", with a maybe {sign}",
+        { VainPart: { } part } => $", {part} changed before",
+        { Second: { } second } => $", then {second.Symptom} by {second.Fault}",
+        { Play: Simulating.Play.Doubts } => ", with doubts",
+        _ => "",
+    };
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,30 +1,47 @@
 using DxAssistant.Conversation.Events;
-using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Server.Simulating;
 
-/// <summary>The minutes that a walk has taken, by the pages.</summary>
-internal sealed class WalkClock(FaultGraph graph)
+/// <summary>What a walk has taken: minutes by the pages, checks answered, parts changed for nothing.</summary>
+internal sealed class WalkClock(Library library)
 {
-    private AccessId _access = graph.Access.Start;
+    private AccessId _access = library.Graph.Access.Start;
 
     public double Minutes { get; private set; }
+
+    public int Checks { get; private set; }
+
+    public int WrongParts { get; private set; }
 
     public void Count(CaseEvent happened)
     {
         switch (happened)
         {
             case AccessReached reached: Move(new AccessId(reached.Access)); break;
-            case OutcomeSeen seen: Minutes += graph.Find(new CheckId(seen.Check))!.Minutes; break;
-            case RepairDone done: Minutes += graph.Find(new RepairId(done.Repair))!.Minutes; break;
-            case RepairVerified verified: Minutes += graph.Find(new RepairId(verified.Repair))!.VerifyMinutes; break;
+            case OutcomeSeen seen: Look(library.Graph.Find(new CheckId(seen.Check))!); break;
+            case RepairDone done: Minutes += library.Graph.Find(new RepairId(done.Repair))!.Minutes; break;
+            case RepairVerified verified: Try(verified); break;
         }
+    }
+
+    private void Look(Check check)
+    {
+        Minutes += check.Minutes;
+        Checks++;
+    }
+
+    private void Try(RepairVerified verified)
+    {
+        var repair = new RepairId(verified.Repair);
+        Minutes += library.Graph.Find(repair)!.VerifyMinutes;
+        if (!verified.Works && !library.Repairs[repair].Parts.IsEmpty) WrongParts++;
     }
 
     private void Move(AccessId to)
     {
-        Minutes += graph.Access.Minutes(_access, to);
+        Minutes += library.Graph.Access.Minutes(_access, to);
         _access = to;
     }
 }

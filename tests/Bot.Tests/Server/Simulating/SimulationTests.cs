@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using DxAssistant.Bot.Tests.Conversation;
+using DxAssistant.Graph.Model;
 using DxAssistant.Server.Simulating;
 using Xunit.Abstractions;
 
@@ -18,7 +19,7 @@ public sealed class SimulationTests(ITestOutputHelper output)
     [Fact]
     public void Play_WalksOfALicensedTechnician_ProveTheFault()
     {
-        WalkTally tally = WalkTally.Of(Play("refrigerant"));
+        WalkTally tally = WalkTally.Of(Walks("refrigerant"));
         Assert.True(tally.ProvenShare >= ProvenFloor, $"{tally.Proven} of {tally.Within} proven");
         Assert.True(tally.WrongPartsPerWalk < WrongPartCeiling, $"{tally.WrongParts} parts for nothing in {tally.Walks} walks");
     }
@@ -26,7 +27,7 @@ public sealed class SimulationTests(ITestOutputHelper output)
     [Fact]
     public void Play_WalksOfAnOwner_NeverEndInNothing()
     {
-        ImmutableArray<SimulatedWalk> walks = Play("owner");
+        ImmutableArray<SimulatedWalk> walks = Walks("owner");
         Assert.DoesNotContain(walks, walk => walk.End == WalkEnd.Stuck);
         Assert.DoesNotContain(walks, walk => walk.WrongParts > 0);
     }
@@ -40,9 +41,22 @@ public sealed class SimulationTests(ITestOutputHelper output)
         Assert.Equal(string.Join(' ', walker.Walk(cases[0]).Steps), string.Join(' ', walker.Walk(cases[0]).Steps));
     }
 
-    private ImmutableArray<SimulatedWalk> Play(string role)
+    [Fact]
+    public void Draw_ManyCases_HoldEachPlayWithWhatItNeeds()
     {
-        var order = new SimulationOrder(1, Seed, null, null, role);
+        ImmutableArray<SimulatedCase> cases = SimulatedCases.Draw(
+            ShippedContent.Library, new SimulationOrder(1, Seed, null, null, null));
+        foreach (Play play in Enum.GetValues<Play>()) Assert.Contains(cases, one => one.Play == play);
+        Assert.All(cases, one => Assert.Equal(one.Play == Play.WrongSign, one.WrongSign is not null));
+        Assert.All(cases, one => Assert.Equal(one.Play == Play.VainRepair, one.VainPart is not null));
+        Assert.All(cases, one => Assert.Equal(one.Play == Play.SecondFault, one.Second is not null));
+        Assert.DoesNotContain(cases, one => one.WrongSign is { } sign
+            && ShippedContent.Library.Graph.Find(new SymptomId(sign))!.Causes.ContainsKey(new FaultId(one.Fault)));
+    }
+
+    private ImmutableArray<SimulatedWalk> Walks(string role)
+    {
+        var order = new SimulationOrder(1, Seed, null, null, role) { Play = Play.Plain };
         ImmutableArray<SimulatedWalk> walks = Simulation.Play(
             ShippedContent.Assistant, SimulatedCases.Draw(ShippedContent.Library, order), _ => { });
         using var report = new StringWriter(CultureInfo.InvariantCulture);
