@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace DxAssistant.Knowledge.Exchange;
 
@@ -14,28 +13,16 @@ public sealed class MatrixReader
 
     private static readonly ImmutableArray<string> PassFail = ["pass", "fail"];
 
+    private readonly MatrixText table;
     private readonly ImmutableArray<string> head;
     private readonly ImmutableArray<ImmutableArray<string>> rows;
 
-    private MatrixReader(ImmutableArray<ImmutableArray<string>> all) => (head, rows) = (all[0], all[1..]);
+    private MatrixReader(MatrixText table) => (this.table, head, rows) = (table, table.Head, table.Rows);
 
     /// <exception cref="FormatException">It is not such a table; the message says where and what.</exception>
-    public static DependencyMatrix Read(string text)
-    {
-        ImmutableArray<ImmutableArray<string>> all = [.. CommaSeparated.Rows(text.TrimStart('\uFEFF'))];
-        if (all.Length < 2) throw new FormatException("needs a row of heads and a row for each fault");
-        return new MatrixReader(all).ToMatrix();
-    }
+    public static DependencyMatrix Read(string text) => new MatrixReader(MatrixText.Read(text, "column", "fault")).ToMatrix();
 
-    private DependencyMatrix ToMatrix()
-    {
-        for (int row = 0; row < rows.Length; row++)
-            if (rows[row].Length != head.Length)
-                throw new FormatException($"row {row + 2} has {rows[row].Length} fields, the heads are {head.Length}");
-        RefuseTwice(head, "column");
-        RefuseTwice(rows.Select(row => row[0]), "fault");
-        return new DependencyMatrix([.. rows.Select(ToFault)], [.. ToSymptoms()], [.. ToChecks()]);
-    }
+    private DependencyMatrix ToMatrix() => new([.. rows.Select(ToFault)], [.. ToSymptoms()], [.. ToChecks()]);
 
     private MatrixFault ToFault(ImmutableArray<string> row, int number)
     {
@@ -90,22 +77,5 @@ public sealed class MatrixReader
             : (name[MatrixWriter.Check.Length..outcome], name[(outcome + MatrixWriter.Outcome.Length)..]);
     }
 
-    private double Cell(int row, int column, double most = 1)
-    {
-        string cell = rows[row][column].Trim();
-        if (cell.Length == 0) return 0;
-        return double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
-            && value >= 0 && value <= most
-            ? value
-            : throw new FormatException(
-                string.Create(CultureInfo.InvariantCulture, $"row {row + 2}, column {head[column]}: {cell} is not a number from 0 to {most}"));
-    }
-
-    private static void RefuseTwice(IEnumerable<string> names, string kind)
-    {
-        HashSet<string> seen = new(StringComparer.Ordinal);
-        foreach (string name in names)
-            if (name.Trim().Length == 0) throw new FormatException($"a {kind} has no name");
-            else if (!seen.Add(name)) throw new FormatException($"{kind} {name} is there twice");
-    }
+    private double Cell(int row, int column, double most = 1) => table.Number(row, column, most);
 }

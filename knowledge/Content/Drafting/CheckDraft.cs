@@ -13,8 +13,8 @@ internal sealed class CheckDraft(ContentFolder folder) : PageDraft(folder)
     [
         NewId(PageKind.Check, "check"),
         Free("title", "Title, as a technician would say it"),
-        Free("ask", "The one question it asks, with its question mark"),
-        Free("minutes", "Minutes it takes once the unit stands ready", "5"),
+        Free("ask", "The one question it asks, with its question mark") with { IsQuestion = true },
+        Free("minutes", "Minutes it takes once the unit stands ready", "5") with { IsMinutes = true },
         Access, Who,
         new("calculation", "The calculation that judges its readings; nothing when a look is enough", "", [.. Judges.All.Select(judge => judge.Name)]),
         Free("outcomes", "What can be seen, commas between, healthy first (a calculation brings its own)", "good, bad"),

@@ -15,6 +15,12 @@ public sealed record DraftQuestion(string Key, string Text, string? Usual, Immut
     /// <summary>True when the answer must be a new id.</summary>
     public bool IsNewId { get; init; }
 
+    /// <summary>True when the answer must be one question.</summary>
+    public bool IsQuestion { get; init; }
+
+    /// <summary>True when the answer must be minutes.</summary>
+    public bool IsMinutes { get; init; }
+
     /// <summary>What is wrong with an answer; null when it will do.</summary>
     public string? ProblemWith(string answer)
     {
@@ -22,6 +28,8 @@ public sealed record DraftQuestion(string Key, string Text, string? Usual, Immut
         if (answer.Any(c => c is '|' or '\n' or '[' or ']')) return "no bars, brackets or line ends, please";
         if (IsNewId)
             return !Constructs.Id.IsId(answer) ? Constructs.Id.Help : Choices.Contains(answer) ? $"{answer} is there already" : null;
+        if (IsQuestion && (!answer.EndsWith('?') || answer.Count(c => c == '?') > 1)) return "ask one question, and end it with its question mark";
+        if (IsMinutes && Constructs.Number.Read(answer) is not >= 0) return "write minutes as a number, for example 5";
         if (Choices.IsEmpty) return null;
         string[] said = TakesSeveral ? answer.Split(',', StringSplitOptions.TrimEntries) : [answer];
         return said.FirstOrDefault(word => !Choices.Contains(word)) is { } strange

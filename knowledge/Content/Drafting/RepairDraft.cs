@@ -10,11 +10,11 @@ internal sealed class RepairDraft(ContentFolder folder) : PageDraft(folder)
     [
         NewId(PageKind.Repair, "repair"),
         Free("title", "Title: what is done"),
-        Free("minutes", "Minutes it takes", "30"),
-        Free("verify-minutes", "Minutes to see whether it worked", "10"),
+        Free("minutes", "Minutes it takes", "30") with { IsMinutes = true },
+        Free("verify-minutes", "Minutes to see whether it worked", "10") with { IsMinutes = true },
         Access, Who,
         Free("parts", "Parts it takes, commas between; nothing when none", ""),
-        Free("verify", "One question that shows whether it worked", "Does the unit run for ten minutes without the complaint?"),
+        Free("verify", "One question that shows whether it worked", "Does the unit run for ten minutes without the complaint?") with { IsQuestion = true },
     ];
 
     public override DraftedPage Write(IReadOnlyDictionary<string, string> answers)

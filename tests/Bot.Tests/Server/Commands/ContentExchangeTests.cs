@@ -40,6 +40,64 @@ public sealed class ContentExchangeTests
             File.ReadAllText(Path.Combine(pages, "checks", "lamp-test.md")), StringComparison.Ordinal);
     }
 
+    // As a spreadsheet saves it where the comma is the decimal mark: byte order mark, semicolons, a line break and doubled
+    // quotes in fields, blanks around names, empty cells and an empty row at the end.
+    [Fact]
+    public async Task Import_SymptomsAgainstFaultsFromASpreadsheet_MakesTheSymptomsWithTheirCauses()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv"), pages = folder.File("pages");
+        File.WriteAllText(table, "\uFEFF;\"Motor,\r\nburnt\";Plug loose \r\n\"Fan \"\"head\"\" stands\";0,9;often\r\nHums;;70 %\r\n;;\r\n");
+
+        var import = await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
+        var check = await Run.OfAsync("", "content", "check", pages);
+
+        Assert.Equal(0, import.Code);
+        Assert.Contains("No check can see these faults yet", import.Output, StringComparison.Ordinal);
+        string stands = File.ReadAllText(Path.Combine(pages, "symptoms", "fan-head-stands.md"));
+        Assert.Contains("(../faults/motor-burnt.md) | 0.9 |", stands, StringComparison.Ordinal);
+        Assert.Contains("(../faults/plug-loose.md) | 0.7 |", stands, StringComparison.Ordinal);
+        Assert.DoesNotContain("motor-burnt", File.ReadAllText(Path.Combine(pages, "symptoms", "hums.md")), StringComparison.Ordinal);
+        Assert.All(check.Output.Split('\n').Where(line => line.Contains(": error[", StringComparison.Ordinal)),
+            line => Assert.Contains("error[unseen-fault]", line, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("s,a,A\nx,1,1\n", "fault A is there twice")]
+    [InlineData("s,a\n x ,1\nX,1\n", "symptom X is there twice")]
+    [InlineData("s,a\n,1\n", "a symptom has no name")]
+    [InlineData("s,a,\nx,1,\n", "a fault has no name")]
+    [InlineData("s,a,b\nx,1,\n", "fault b has no symptom")]
+    [InlineData("s,a\nx,1\ny,\n", "row 3: symptom y has no fault")]
+    [InlineData("s,a\nx,offen\n", "row 2, column a: offen is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s,a\nx,170 %\n", "row 2, column a: 170 % is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s,a\nx,\"0,9\"\n", "row 2, column a: 0,9 is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s;a\nx;\uFFFD\n", "not all of it is UTF-8: save it as CSV in UTF-8")]
+    public async Task Import_SymptomsThatAreNoTable_SaysWhereAndWhatAndWritesNothing(string text, string message)
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv");
+        File.WriteAllText(table, text);
+
+        var run = await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
+
+        Assert.Equal((2, $"{table}: {message}\n"), (run.Code, run.Error));
+        Assert.False(Directory.Exists(folder.File("pages")));
+    }
+
+    // A quote inside a field stands for itself; CR alone ends a row; tabs part fields.
+    [Theory]
+    [InlineData("fault\tcheck 6\" pipe\nx\t1\n")]
+    [InlineData("fault,check 6\" pipe\rx,1\r")]
+    public async Task Import_OddButPlainTables_AreRead(string text)
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv");
+        File.WriteAllText(table, text);
+        Assert.Equal(0, (await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"))).Code);
+        Assert.True(File.Exists(Path.Combine(folder.File("pages"), "checks", "check-6-pipe.md")));
+    }
+
     [Fact]
     public async Task Import_FolderThatIsThere_IsLeftAlone()
     {

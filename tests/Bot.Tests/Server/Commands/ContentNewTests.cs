@@ -67,6 +67,16 @@ public sealed class ContentNewTests : IDisposable
     }
 
     [Fact]
+    public async Task New_NoQuestionAndNoMinutes_AreAskedForAgain()
+    {
+        await Run.OfAsync("", "content", "start", Folder);
+        Run run = await Run.OfAsync("plug\nPlug\nLook at the plug\nIs it home?\nfive\n5\n\n\n\n\n\n", "content", "new", "check", Folder);
+        Assert.Contains("end it with its question mark", run.Output, StringComparison.Ordinal);
+        Assert.Contains("write minutes as a number", run.Output, StringComparison.Ordinal);
+        Assert.Contains("\nIs it home?\n", File.ReadAllText(Path.Combine(Folder, "checks", "plug.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task New_CheckWithEachCalculation_LacksOnlyWhatItSays()
     {
         await Run.OfAsync("", "content", "start", Folder);
