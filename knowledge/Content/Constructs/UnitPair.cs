@@ -8,11 +8,11 @@ namespace DxAssistant.Knowledge.Content.Constructs;
 /// <param name="Other">Matches a figure in the other.</param>
 internal sealed record UnitPair(string Quantity, Regex Metric, Regex Other)
 {
-    // Digits or a number word, also a range of them, before the unit.
-    private const string Figure = @"(?<![\w.])(?:\d[\d.,]*(?: ?(?:to|and|–|-) ?\d[\d.,]*)?|half a|one|two|three|four|five|six|eight|ten) ?";
+    // Digits, also a range of them, before the unit, or a number word before a unit written out: "one in" is none.
+    private const string Figure = @"(?<![\w.])(?:\d[\d.,]*(?: ?(?:to|and|–|-) ?\d[\d.,]*)?|(?:half a|one|two|three|four|five|six|eight|ten)(?= (?:met|feet|foot|inch|ft))) ?";
 
     // No further letter, power or product: m³/h is not a length. "in the", "in each" is the word and not the unit.
-    private const string End = @"(?![\p{L}\d²³/·])(?! (?:the|a|an|all|each|both|every|its|your|turn|cooling|heating|front)\b)";
+    private const string End = @"(?![\p{L}\d²³/·])(?! (?:the|a|an|all|each|both|every|its|your|turn|cooling|heating|front|another|one|some|place|series)\b)";
 
     public static ImmutableArray<UnitPair> All { get; } =
     [
