@@ -37,6 +37,7 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         await visit.Page.WaitForSelectorAsync(".page .wrong");
         files.Change("checks/fan-plug.md", text => text.Replace("who: technican", "who: technician"));
         pages.Reload();
+        await visit.Page.WaitForFunctionAsync("() => !document.querySelector('.page .wrong')");
         await visit.Page.Locator(".walk-keys button").First.ClickAsync();
         await visit.Page.WaitForSelectorAsync(".walk-rows .pen");
         await visit.PictureAsync($"proof-{device ?? "desk"}-{shade}".Replace(' ', '-'), whole: true);
@@ -46,6 +47,26 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
         Assert.Empty(visit.Errors);
+    }
+
+    [ChromiumFact]
+    public async Task Answer_TappedWhileASaveIsBeingRead_Counts()
+    {
+        await using var visit = await OpenAsync("?page=checks/fan-plug.md");
+        var asked = new TaskCompletionSource();
+        var free = new TaskCompletionSource();
+        await visit.Page.RouteAsync("**/api/preview/walk", async route =>
+        {
+            asked.TrySetResult();
+            await free.Task;
+            await route.ContinueAsync();
+        });
+        files.Change("checks/fan-plug.md", text => text + "\n");
+        pages.Reload();
+        await asked.Task;
+        await visit.Page.Locator(".walk-keys button").First.ClickAsync();
+        free.SetResult();
+        await visit.Page.WaitForSelectorAsync(".walk-rows .pen");
     }
 
     [ChromiumFact]

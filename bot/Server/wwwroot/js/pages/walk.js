@@ -45,10 +45,9 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
     return options(symptom, choices.symptoms.filter(each => shown.has(each.id)), wanted?.symptom) && found;
   }
 
-  // While one answer is worked out, a second tap would answer the question before.
+  // A second tap on a question stands in place of the first; a tap while a save is being read counts like any other.
   function give(answer) {
-    if (rows.getAttribute('aria-busy') === 'true') return;
-    seen = [...seen, answer];
+    seen = [...seen.filter(each => answer.check ? each.check !== answer.check : each.repair !== answer.repair), answer];
     play(true);
   }
 
