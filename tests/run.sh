@@ -19,6 +19,11 @@ if ! ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1 && [ -z "${DX_POSTGRES:
   { apt-get update -qq && apt-get install -y -qq --no-install-recommends postgresql; } >/dev/null 2>&1 ||
     echo "PostgreSQL could not be installed: the tests of its store will be skipped"
 fi
+if ! command -v dot >/dev/null 2>&1 && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
+  echo "Installing GraphViz for the test of the graphs written for it"
+  { apt-get update -qq && apt-get install -y -qq --no-install-recommends graphviz; } >/dev/null 2>&1 ||
+    echo "GraphViz could not be installed: its test will be skipped"
+fi
 
 status=0
 dotnet build DxAssistant.sln --nologo -v quiet || exit 1

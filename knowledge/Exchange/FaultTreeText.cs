@@ -6,7 +6,7 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Knowledge.Exchange;
 
 /// <summary>
-/// A fault tree for each symptom in the Open-PSA Model Exchange Format (version 2; from memory).
+/// A fault tree for each symptom in the Open-PSA Model Exchange Format (2.0d; held to its schema in tests/Reference).
 /// </summary>
 /// <remarks>
 /// The symptom is an OR over its causes; each cause is the fault AND its showing this symptom. The probability of a

