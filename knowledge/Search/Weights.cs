@@ -21,8 +21,8 @@ internal static class Weights
     public const double Fit = 4;
     /// <summary>The same of a symptom that the fault explains.</summary>
     public const double Explained = 2;
-    /// <summary>The same of a page that the plain words of the whole message find first.</summary>
-    public const double Whole = 0.8;
+    /// <summary>The same of a page that the plain words of the whole message find first; others by their share of its score.</summary>
+    public const double Whole = 5;
     /// <summary>The log odds that a fault wins whose page holds the very message.</summary>
     public const double SameWords = 8;
     /// <summary>The log odds that a fault loses when the message rules it out.</summary>

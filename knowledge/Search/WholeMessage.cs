@@ -7,8 +7,10 @@ namespace DxAssistant.Knowledge.Search;
 internal sealed record WholeMessage(
     IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut)
 {
+    private readonly double best = Found.Values.DefaultIfEmpty(1).Max();
+
     /// <summary>The log odds that a fault wins or loses.</summary>
     public double OddsOf(string fault) =>
-        (Weights.Whole * Found.GetValueOrDefault(fault)) + (Same.Contains(fault) ? Weights.SameWords : 0)
+        (Weights.Whole * Found.GetValueOrDefault(fault) / best) + (Same.Contains(fault) ? Weights.SameWords : 0)
             - (RuledOut.Contains(fault) ? Weights.RuledOut : 0);
 }
