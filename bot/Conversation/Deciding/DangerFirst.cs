@@ -22,6 +22,5 @@ internal sealed class DangerFirst : IDecision
     private static bool IsOpen(TurnDraft turn, CheckPage page) =>
         turn.View.AppliesHere(page.Series)
         && turn.View.Role.May(turn.Library.Graph.Find(page.Id)!.Who)
-        && !turn.State.PassedOver.ContainsKey(page.Id.Value)
         && turn.View.Results.All(result => result.Check != page.Id.Value);
 }

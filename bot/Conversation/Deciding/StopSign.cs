@@ -11,6 +11,19 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
     {
         if (turn.View.Role.Rank > 0 || !turn.View.Results.Any(result => IsStop(turn, result))) return;
         turn.Say(SegmentKind.Caution, "closed-stop");
+        Close(turn);
+        closed.Decide(turn);
+    }
+
+    /// <summary>Nobody can tell whether there is danger: the walk ends as if there were.</summary>
+    public static void Unknown(TurnDraft turn)
+    {
+        turn.Say(SegmentKind.Caution, "closed-stop-unknown");
+        Close(turn);
+    }
+
+    private static void Close(TurnDraft turn)
+    {
         if (!turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas"))
         {
             turn.Say(SegmentKind.Caution, "closed-stop-safe");
@@ -18,7 +31,6 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
         }
 
         turn.Happen(new Closed("book"));
-        closed.Decide(turn);
     }
 
     /// <summary>Whether a result is a sign of danger.</summary>

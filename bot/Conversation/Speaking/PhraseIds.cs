@@ -43,6 +43,7 @@ public static class PhraseIds
         "closed-stop",
         "closed-stop-gas",
         "closed-stop-safe",
+        "closed-stop-unknown",
         "closed-suspects",
         "closed-tools",
         "closed-watch",

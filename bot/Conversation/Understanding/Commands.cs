@@ -58,7 +58,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         switch (turn.State.Question)
         {
             case { Kind: QuestionKind.Check } danger when DangerFirst.IsAskedBy(turn, danger.Subject):
-                turn.Say(SegmentKind.Notice, "notice-cannot-skip-danger");
+                PassOverDanger(turn, danger.Subject, word);
                 break;
             case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
             case { Kind: QuestionKind.Access } when word == CommandWord.Skip:
@@ -93,6 +93,19 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         QuestionKind.LeftOver => "unsure-left-over",
         _ => "notice-answer-first",
     };
+
+    // Asked once more; who still cannot tell is treated as if there were danger.
+    private static void PassOverDanger(TurnDraft turn, string check, CommandWord word)
+    {
+        if (word != CommandWord.Skip && turn.State.PassedOver.ContainsKey(check))
+        {
+            StopSign.Unknown(turn);
+            return;
+        }
+
+        turn.Say(SegmentKind.Notice, "notice-cannot-skip-danger");
+        if (word != CommandWord.Skip) turn.Happen(new CheckPassedOver(check, word));
+    }
 
     private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)
     {

@@ -115,21 +115,25 @@ internal sealed class Listener(
         Complaints.Hear(turn, text, heard, whole.MannerOf(text));
     }
 
-    // Two complaints in one message, of which the whole makes none: each is looked for in its own piece.
+    // Two complaints in one message, of which the whole makes none or loses one: each is looked for in its own piece.
     private bool HearsPieces(TurnDraft turn, string text, MatchResult match)
     {
-        if (!IsFirst(turn) || Offering.CertainSymptom(match) is not null || match.Decision is MatchDecision.Fault) return false;
-        ImmutableArray<string> pieces = Clauses.Cut(text);
-        ImmutableArray<(MatchResult Match, string Symptom)> certain =
-        [
-            .. pieces.Select(piece => matcher.Match(piece, turn.State.Series)).Select(heard => (heard, Offering.CertainSymptom(heard)!))
-                .Where(pair => pair.Item2 is not null).DistinctBy(pair => pair.Item2),
-        ];
+        if (!IsFirst(turn) || match.Decision is MatchDecision.Fault) return false;
+        bool isCertain = Offering.CertainSymptom(match) is not null;
+        ImmutableArray<string> pieces = isCertain ? [.. Sentences(text)] : Clauses.Cut(text);
+        ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
-        if (certain is [var only]) Complaints.Hear(turn, text, only.Match, whole.MannerOf(text));
-        else Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher);
-        return true;
+        if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher);
+        else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
+        return certain.Length > 1 || !isCertain;
     }
+
+    // The pieces that tell of one symptom for certain, the first of each symptom.
+    private ImmutableArray<(string Piece, MatchResult Match)> Certain(TurnDraft turn, ImmutableArray<string> pieces) =>
+    [
+        .. pieces.Select(piece => (Piece: piece, Match: matcher.Match(piece, turn.State.Series)))
+            .Where(heard => Offering.CertainSymptom(heard.Match) is not null).DistinctBy(heard => Offering.CertainSymptom(heard.Match)),
+    ];
 
     // What else a refused message complains of.
     private void HearBesides(TurnDraft turn, string text)

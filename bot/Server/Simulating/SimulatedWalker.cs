@@ -44,15 +44,23 @@ internal sealed class SimulatedWalker(Assistant assistant)
         {
             "repaired" => unit.HasMore ? WalkEnd.Missed : WalkEnd.Proven,
             "watch" => fault == FaultId.NoneOfThese ? WalkEnd.Proven : WalkEnd.Missed,
-            "book" => CanRepair(role, fault) ? WalkEnd.BookedForNothing : WalkEnd.Booked,
+            "book" => CanRepair(role, fault) && !IsStopped(role, state) ? WalkEnd.BookedForNothing : WalkEnd.Booked,
             _ => WalkEnd.Stuck,
         };
     }
 
+    // Signs of danger, or not knowing of them, end the walk of somebody who is no technician, whatever is wrong.
+    private bool IsStopped(string role, CaseState state) => Person(role).Rank == 0
+        && assistant.Library.Checks.Values.Any(page => !page.Stop.IsEmpty
+            && (state.PassedOver.ContainsKey(page.Id.Value)
+                || state.Results.Any(result => result.Check == page.Id.Value && page.Stop.Any(sign => sign.Value == result.Outcome))));
+
+    private Role Person(string role) => assistant.Library.Roles.First(page => page.Role.Id == role).Role;
+
     private bool CanRepair(string role, FaultId fault)
     {
         Library library = assistant.Library;
-        Role person = library.Roles.First(page => page.Role.Id == role).Role;
+        Role person = Person(role);
         return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault).Any(repair => person.May(repair.Who));
     }
 }
