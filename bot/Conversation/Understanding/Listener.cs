@@ -67,7 +67,7 @@ internal sealed class Listener(
         WholeMessage told = turn.Voice.Tongue is null ? whole.Read(turn, text) : new WholeMessage([], [], []);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
-        if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher);
+        if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
@@ -92,7 +92,7 @@ internal sealed class Listener(
     {
         if (told.NeedsConfirming)
         {
-            Telling.Hear(turn, told, text, matcher);
+            Telling.Hear(turn, told, text, matcher, whole.MannerOf);
             return;
         }
 
@@ -123,7 +123,7 @@ internal sealed class Listener(
         ImmutableArray<string> pieces = isCertain ? [.. Sentences(text)] : Clauses.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
-        if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher);
+        if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
         else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
         return certain.Length > 1 || !isCertain;
     }

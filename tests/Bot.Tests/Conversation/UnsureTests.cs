@@ -40,6 +40,42 @@ public sealed class UnsureTests
         Assert.Equal(open, walker.Question.Kind);
     }
 
+    [Theory]
+    [InlineData("I don't know", "no idea")]
+    [InlineData("can't get to it", "dunno")]
+    public void Danger_UnknownTwice_EndsTheOwnersWalkAsDanger(string once, string again)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "indoor-fan-not-turning");
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        walker.Say(once);
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        walker.Say(again);
+        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
+    }
+
+    [Fact]
+    public void Danger_UnknownOnceThenNone_GoesOn()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "indoor-fan-not-turning");
+        walker.Say("not sure");
+        walker.Say("no, none of these");
+        Assert.NotEqual("danger-signs", walker.Question.Subject);
+        Assert.NotEqual(QuestionKind.Closed, walker.Question.Kind);
+    }
+
+    [Theory]
+    [InlineData("unit is dead. maybe it starts and stops too often", "unit-dead", "short-cycling")]
+    public void Complaints_OneSureOneDoubtful_AreBothHeard(string words, string sure, string doubtful)
+    {
+        Walker walker = new(ShippedContent.Assistant);
+        walker.Say(words);
+        walker.Tap("tarn-duo");
+        walker.Tap("yes");
+        Assert.Equal(1, walker.State.Symptoms.Single(symptom => symptom.Symptom == sure).Confidence);
+        Assert.InRange(walker.State.Symptoms.Single(symptom => symptom.Symptom == doubtful).Confidence, 0.5, 0.9);
+    }
+
     [Fact]
     public void Symptom_ReportedWithDoubt_CountsLess()
     {

@@ -19,6 +19,17 @@ public sealed class MatcherTests
     }
 
     [Theory]
+    [InlineData("rinsed the filters and they are clear, but the coil behind them is packed with fluff", "indoor-coil-dirty")]
+    [InlineData("bubble level on the case shows it tips to the wrong end, away from the drain", "unit-not-level")]
+    [InlineData("cable is sound and the indoor board is new, the outdoor board never replies", "comm-circuit-outdoor-board")]
+    public void Match_WordsSharedWithWhatIsRuledOut_DoNotRuleOutTheComplaint(string text, string fault)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Equal(fault, result.Candidates[0].Id);
+        Assert.DoesNotContain(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == fault);
+    }
+
+    [Theory]
     [InlineData("not cooling")]
     [InlineData("won't turn on")]
     [InlineData("fan doesn't spin")]

@@ -11,18 +11,19 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// <summary>Enters a whole message as something to be confirmed.</summary>
 internal static class Telling
 {
-    public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher)
+    /// <param name="mannerOf">How surely a piece is said.</param>
+    public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
-        WholeMessage all = WithComplaints(told, turn.State.Series, matcher);
+        WholeMessage all = WithComplaints(told, turn.State.Series, matcher, mannerOf);
         bool knowsTrouble = all.TellsATrouble || turn.State.Code is not null || !turn.State.Symptoms.IsEmpty;
         MatchResult? match = null;
         // Without a complaint in one piece, it lies in all that is left, or in what was found.
         string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
         if (!knowsTrouble && Offering.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
-            (all, match) = (all with { Items = all.Items.Add(Item(symptom, complaint)) }, null);
+            (all, match) = (all with { Items = all.Items.Add(Item(symptom, complaint, mannerOf)) }, null);
         turn.Happen(new WholeTold(all.Items));
         NoteUnclear(turn, knowsTrouble ? all : told);
-        if (match is not null) Complaints.Hear(turn, complaint, match, default);
+        if (match is not null) Complaints.Hear(turn, complaint, match, mannerOf(complaint));
     }
 
     /// <summary>Says which pieces of a message are not used.</summary>
@@ -32,13 +33,14 @@ internal static class Telling
     }
 
     // Each piece that is left is a complaint beyond doubt, something of the trade that is not clear, or talk.
-    private static WholeMessage WithComplaints(WholeMessage told, string? series, IMatcher matcher)
+    private static WholeMessage WithComplaints(
+        WholeMessage told, string? series, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         foreach (string piece in told.Rest)
         {
             MatchResult match = matcher.Match(piece, series);
             if (Offering.CertainSymptom(match) is { } symptom)
-                told = told with { Items = told.With(Item(symptom, piece)), Rest = told.Rest.Remove(piece) };
+                told = told with { Items = told.With(Item(symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
             else if (match.Decision is MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify)
                 told = told with { Unclear = told.Unclear.Add(piece) };
         }
@@ -46,5 +48,9 @@ internal static class Telling
         return told;
     }
 
-    private static ToldItem Item(string symptom, string words) => new(new ToldThing.Symptom(symptom, 1, false), words, true);
+    private static ToldItem Item(string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+    {
+        (bool isDoubtful, bool comesAndGoes) = mannerOf(words);
+        return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful), comesAndGoes), words, true);
+    }
 }
