@@ -69,9 +69,6 @@ internal static class Intent
     /// <summary>Whether the message asks leave or a way to do something, in so many words or as an order.</summary>
     public static bool AsksOutright(RequestWords request) => Asking.IsIn(request) || IsOrder(request);
 
-    /// <summary>"replaced the board": the message begins with what was done.</summary>
-    public static bool TellsDone(RequestWords request) => States.Done.Contains(request[0]);
-
     private static bool IsOrder(RequestWords request) =>
         Orders.Contains(request[0]) && (!AlsoPast.Contains(request[0]) || AfterOrder.Contains(request[1]));
 

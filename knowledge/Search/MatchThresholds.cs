@@ -14,13 +14,7 @@ internal static class MatchThresholds
     /// <summary>From this probability on a message is talk of something else.</summary>
     public const double OtherTalk = 0.68;
     /// <summary>From this probability on a message is an unsafe request.</summary>
-    public const double Unsafe = 0.36;
-    /// <summary>The same of a message that asks for nothing.</summary>
-    public const double UnsafeUnasked = 0.75;
-    /// <summary>From this fit to a refusal page on a message is an unsafe request, whatever its manner.</summary>
-    public const double UnsafeWording = 0.5;
-    /// <summary>By how much that fit must be better than the best one of the trade.</summary>
-    public const double ClearlyUnsafe = 0.1;
+    public const double Unsafe = 0.4;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>
