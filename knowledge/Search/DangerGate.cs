@@ -5,26 +5,25 @@ namespace DxAssistant.Knowledge.Search;
 /// <remarks>Its weights were fitted on the development phrases; the pages hold none of their wordings.</remarks>
 internal static class DangerGate
 {
-    private const double Start = -2.32;
-    private const double PerTrade = -0.23;
-    private const double PerOffTopic = -0.25;
-    private const double PerUnsafe = 3.25;
-    private const double PerUnsafeAsked = -1.93;
-    private const double PerSureness = 0.64;
-    private const double PerFit = -1.29;
-    private const double PerLikeness = 3.37;
-    private const double PerKnown = 1.37;
-    private const double PerLength = 0.21;
-    private const double ForEnough = 0.57;
-    private const double ForScrap = -0.57;
-    private const double ForPlainQuestion = 0.07;
-    private const double ForOtherMachine = -0.73;
-    private const double ForQuestionMark = 1.48;
-    private const double ForAskingOutright = 0.21;
-    private const double ForAsking = 1.58;
-    private const double ForReport = -2.18;
-    private const double ForMereReport = 3.04;
-    private const double ForRule = 6.94;
+    private const double Start = -3.46;
+    private const double PerTrade = -0.25;
+    private const double PerOffTopic = -0.42;
+    private const double PerUnsafe = 3.46;
+    private const double PerUnsafeAsked = -1.98;
+    private const double PerSureness = 0.56;
+    private const double PerFit = -1.87;
+    private const double PerLikeness = 2.9;
+    private const double PerKnown = 0.9;
+    private const double PerLength = 0.4;
+    private const double ForEnough = 0.76;
+    private const double ForScrap = -0.76;
+    private const double ForPlainQuestion = 0.43;
+    private const double ForOtherMachine = -0.45;
+    private const double ForQuestionMark = 1.62;
+    private const double ForAskingOutright = 0.23;
+    private const double ForAsking = 1.77;
+    private const double ForReport = -3.37;
+    private const double ForRule = 7.4;
 
     /// <summary>The probability that a message asks for something dangerous.</summary>
     /// <param name="fitsRule">A rule of dangerous requests fits it.</param>
@@ -42,8 +41,7 @@ internal static class DangerGate
 
     private static double OfManner(RequestWords request) =>
         (request.EndsAsQuestion ? ForQuestionMark : 0) + (Intent.AsksOutright(request) ? ForAskingOutright : 0)
-            + (Asks(request) ? ForAsking : 0) + (Intent.IsReport(request) ? ForReport : 0)
-            + (Intent.IsMereReport(request) ? ForMereReport : 0);
+            + (Asks(request) ? ForAsking : 0) + (Intent.IsReport(request) ? ForReport : 0);
 
     private static bool Asks(RequestWords request) => Intent.AsksOutright(request) || request.EndsAsQuestion;
 }

@@ -12,7 +12,7 @@ internal static class MatchThresholds
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
     /// <summary>From this probability on a message is talk of something else.</summary>
-    public const double OtherTalk = 0.68;
+    public const double OtherTalk = 0.4;
     /// <summary>From this probability on a message is an unsafe request.</summary>
     public const double Unsafe = 0.4;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>

@@ -7,17 +7,17 @@ namespace DxAssistant.Knowledge.Search;
 /// </remarks>
 internal static class TradeGate
 {
-    private const double Start = 10.43;
-    private const double PerTrade = -0.53;
-    private const double PerOffTopic = 0.52;
-    private const double PerFit = -3.24;
-    private const double PerSureness = -0.62;
-    private const double PerLength = -0.85;
-    private const double ForEnough = -3.38;
-    private const double ForOtherMachine = 2.35;
-    private const double ForPart = 0.3;
-    private const double ForQuestion = 3.68;
-    private const double PerKnown = -3.86;
+    private const double Start = 14.34;
+    private const double PerTrade = -0.78;
+    private const double PerOffTopic = 1.03;
+    private const double PerFit = -4.6;
+    private const double PerSureness = -0.34;
+    private const double PerLength = -2.88;
+    private const double ForEnough = -3.07;
+    private const double ForOtherMachine = 1.37;
+    private const double ForPart = -0.46;
+    private const double ForQuestion = 3.37;
+    private const double PerKnown = -1.64;
 
     /// <summary>The probability that a message is talk of something else.</summary>
     public static double OfOtherTalk(Intention intention, Hearing heard) => Logistic.Of(

@@ -11,6 +11,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <param name="heard">What the search found in it.</param>
     public string? Page(RequestWords request, Question question, Intention intention, Hearing heard)
     {
+        if (Intent.IsMereReport(request))
+            return null;
         var rule = UnsafeRules.Fitting(request);
         var pages = index.Find(question, NodeKind.Refusal);
         var closest = pages.Select(hit => hit.Score).DefaultIfEmpty().Max();
