@@ -16,7 +16,7 @@ internal sealed class BeliefReckoning
         candidates = [.. Candidates.Of(graph, counted, applicable)];
         priors = [.. candidates.Select(id => graph.Find(id)!.Weight)];
         Normalise(priors);
-        EvidenceColumns reader = new(graph, candidates, priors);
+        EvidenceColumns reader = new(graph, candidates, priors, [.. counted.OfType<Evidence.SymptomReported>()]);
         columns = [.. counted.Select(reader.Of)];
     }
 

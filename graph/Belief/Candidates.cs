@@ -8,16 +8,19 @@ internal static class Candidates
 {
     /// <summary>
     /// The applicable faults that at least one reported symptom lists, and "none of these"; all applicable faults
-    /// while no symptom is reported. By id.
+    /// while nothing is reported, or nothing without doubt: what may not have been meant excludes no fault. By id.
     /// </summary>
     public static IEnumerable<FaultId> Of(
         FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable)
     {
-        ImmutableArray<Symptom> reported =
-            [.. evidence.OfType<Evidence.SymptomReported>().Select(symptom => graph.Find(symptom.Symptom)!)];
+        ImmutableArray<Evidence.SymptomReported> reports = [.. evidence.OfType<Evidence.SymptomReported>()];
+        bool isOpen = reports.All(report => report.Confidence < 1);
         return graph.Faults.Select(fault => fault.Id)
             .Where(id => applicable is null || applicable.Contains(id))
-            .Where(id => reported.IsEmpty || id == FaultId.NoneOfThese
-                || reported.Any(symptom => symptom.Causes.ContainsKey(id)));
+            .Where(id => isOpen || IsListed(graph, reports, id));
     }
+
+    /// <summary>Whether some reported symptom lists the fault, or it is "none of these".</summary>
+    public static bool IsListed(FaultGraph graph, IEnumerable<Evidence.SymptomReported> reports, FaultId fault) =>
+        fault == FaultId.NoneOfThese || reports.Any(report => graph.Find(report.Symptom)!.Causes.ContainsKey(fault));
 }

@@ -4,8 +4,12 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Graph;
 
 /// <summary>Turns evidence into likelihoods of the candidates.</summary>
-internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, double[] priors)
+/// <param name="reports">Every symptom that counts.</param>
+internal sealed class EvidenceColumns(
+    FaultGraph graph, FaultId[] candidates, double[] priors, ImmutableArray<Evidence.SymptomReported> reports)
 {
+    private readonly bool[] listed = [.. candidates.Select(fault => Candidates.IsListed(graph, reports, fault))];
+
     public EvidenceColumn Of(Evidence evidence) => evidence switch
     {
         Evidence.SymptomReported reported => OfSymptom(reported),
@@ -19,21 +23,33 @@ internal sealed class EvidenceColumns(FaultGraph graph, FaultId[] candidates, do
 
     // An unsure report is sure with probability c and says nothing otherwise. Saying nothing has the likelihood that
     // the report has on average, so that the posterior is c times that of a sure report plus (1 − c) times the prior.
+    // A fault that no report lists was not meant: the report came with it as seldom as any symptom leaks.
     private EvidenceColumn OfSymptom(Evidence.SymptomReported reported)
     {
         Symptom symptom = graph.Find(reported.Symptom)!;
+        double doubt = 1 - reported.Confidence, average = AverageOf(symptom);
         double[] likelihoods = new double[candidates.Length];
-        double average = 0;
         for (int fault = 0; fault < candidates.Length; fault++)
-        {
-            likelihoods[fault] = symptom.Causes.GetValueOrDefault(candidates[fault], Belief.Leak);
-            average += priors[fault] * likelihoods[fault];
-        }
-
-        for (int fault = 0; fault < candidates.Length; fault++)
-            likelihoods[fault] = reported.Confidence * likelihoods[fault] + (1 - reported.Confidence) * average;
+            likelihoods[fault] = listed[fault]
+                ? reported.Confidence * ShownBy(symptom, fault) + doubt * average
+                : doubt * Belief.Leak;
         return new EvidenceColumn(reported, $"1 {reported.Symptom}", likelihoods);
     }
+
+    private double AverageOf(Symptom symptom)
+    {
+        double shown = 0, all = 0;
+        for (int fault = 0; fault < candidates.Length; fault++)
+        {
+            if (!listed[fault]) continue;
+            shown += priors[fault] * ShownBy(symptom, fault);
+            all += priors[fault];
+        }
+
+        return all > 0 ? shown / all : 0;
+    }
+
+    private double ShownBy(Symptom symptom, int fault) => symptom.Causes.GetValueOrDefault(candidates[fault], Belief.Leak);
 
     private EvidenceColumn OfOutcome(Evidence.OutcomeSeen seen)
     {

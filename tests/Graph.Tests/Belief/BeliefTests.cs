@@ -62,6 +62,49 @@ public sealed class BeliefTests
         Assert.Equal(0.25 * 0.648648649 + 0.75 * 0.3, belief.ProbabilityOf(new FaultId("b")), 1e-6);
     }
 
+    // Told with doubt, and wrong: the fault that is present does not show it at all.
+    [Fact]
+    public void Believe_OneUnsureReport_LeavesEveryFaultInQuestion()
+    {
+        Check[] checks = [.. Enumerable.Range(1, 2).Select(n => Parts.Check($"c{n}", 1, 0.01, ("c", 0.99)))];
+        FaultGraph graph = Graph(
+            [Parts.Fault("a", 0.5), Parts.Fault("b", 0.3), Parts.Fault("c", 0.2)], [Parts.Symptom("s", ("a", 0.1), ("b", 0.8))], checks);
+        Evidence report = new Evidence.SymptomReported(new("s"), 0.7);
+
+        Belief told = graph.Believe([report]), shown = graph.Believe([report, .. checks.Select(check => Evidence.Seen(check, Fail))]);
+
+        // What the report shows on average is 0.29 / 0.8; c comes with it 0.3 times as often as a symptom leaks.
+        double average = 0.29 / 0.8, a = 0.5 * (0.07 + 0.3 * average), b = 0.3 * (0.56 + 0.3 * average), c = 0.2 * 0.3 * Belief.Leak;
+        Assert.Equal(b / (a + b + c), told.ProbabilityOf(new FaultId("b")), 1e-12);
+        Assert.Equal(c / (a + b + c), told.ProbabilityOf(new FaultId("c")), 1e-12);
+        Assert.Equal("c", shown.Ranked[0].Id.Value);
+        Assert.False(shown.Contradicted);
+    }
+
+    [Fact]
+    public void Believe_UnsureReportBesideASureOne_BringsInNoFaultThatNeitherLists()
+    {
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c")],
+            [Parts.Symptom("s", ("a", 0.5)), Parts.Symptom("t", ("b", 0.5))], []);
+        Belief belief = graph.Believe([new Evidence.SymptomReported(new("s")), new Evidence.SymptomReported(new("t"), 0.7)]);
+        Assert.Equal(["a", "b"], belief.Ranked.Select(ranked => ranked.Id.Value).Order(StringComparer.Ordinal));
+    }
+
+    // The surer a report, the less is left beside it; at 1 nothing is.
+    [Fact]
+    public void Believe_ReportAlmostSure_IsAlmostASureOne()
+    {
+        FaultGraph graph = Graph(
+            [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c")],
+            [Parts.Symptom("s", ("a", 0.5)), Parts.Symptom("t", ("b", 0.4))], []);
+        Belief sure = Of(1), almost = Of(1 - 1e-9);
+        Assert.All(almost.Ranked, ranked => Assert.Equal(sure.ProbabilityOf(ranked.Id), ranked.Probability, 1e-6));
+
+        Belief Of(double confidence) => graph.Believe(
+            [new Evidence.SymptomReported(new("s"), confidence), new Evidence.SymptomReported(new("t"), confidence)]);
+    }
+
     [Fact]
     public void Believe_SymptomReported_KeepsOnlyFaultsThatSomeSymptomLists()
     {
