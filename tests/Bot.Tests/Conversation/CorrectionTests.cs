@@ -1,0 +1,77 @@
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>What was answered may be wrong: results that cannot both be right are noticed, and an earlier one may be told anew.</summary>
+public sealed class CorrectionTests
+{
+    private const int MostTurns = 80;
+
+    [Fact]
+    public void Results_ThatCannotAllBeRight_AreNamedAndOneIsTakenAgain()
+    {
+        Walker walker = ToContradiction();
+        Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Phrase>()
+            .Any(phrase => phrase.Id is "contradiction" or "contradiction-alone"));
+        string[] named = [.. walker.Question.Options.Select(option => option.Key).Where(key => key != "keep")];
+        Assert.NotEmpty(named);
+        Assert.Subset(walker.State.Results.Select(result => result.Check).ToHashSet(), named.ToHashSet());
+
+        walker.Tap(named[0]);
+
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == named[0]);
+    }
+
+    [Fact]
+    public void Results_ThatCannotAllBeRight_AreSpokenOfOnceWhenKept()
+    {
+        Walker walker = ToContradiction();
+        walker.Tap("keep");
+        Assert.NotEqual(QuestionKind.Contradiction, walker.Question.Kind);
+    }
+
+    [Fact]
+    public void EarlierAnswer_ToldAnew_CountsAsIfItHadBeenToldSoAtFirst()
+    {
+        Walker corrected = Begin(), straight = Begin();
+        corrected.Tap("clean");
+        corrected.Say("filter is dirty");
+        corrected.Tap("yes");
+        straight.Tap("blocked");
+
+        Assert.Equal("blocked", Assert.Single(corrected.State.Results).Outcome);
+        Assert.Equal(Beliefs(straight), Beliefs(corrected));
+        Assert.Equal(straight.Question.Subject, corrected.Question.Subject);
+    }
+
+    private static Walker Begin()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
+        Assert.Equal("filter-look", walker.Question.Subject);
+        return walker;
+    }
+
+    private static IEnumerable<(string, double)> Beliefs(Walker walker) =>
+        new CaseView(ShippedContent.Library, walker.State).Lines().Select(line => (line.Fault, line.Probability));
+
+    // At each check the answer that what is known makes least likely: sooner or later no fault explains them all.
+    private static Walker ToContradiction()
+    {
+        Walker walker = Begin();
+        HiddenFault other = HiddenFault.Typical("indoor-fan-motor-failed");
+        for (int turn = 0; turn < MostTurns && walker.State.ClosedHow is null && walker.Question.Kind != QuestionKind.Contradiction; turn++)
+            if (walker.Question.Kind == QuestionKind.Check) walker.Tap(LeastLikely(walker));
+            else other.Answer(walker);
+        return walker;
+    }
+
+    private static string LeastLikely(Walker walker)
+    {
+        Check check = ShippedContent.Library.Graph.Find(new CheckId(walker.Question.Subject))!;
+        return new CaseView(ShippedContent.Library, walker.State).Belief.Foresee(check)
+            .MinBy(seen => seen.Probability)!.Outcome.Value;
+    }
+}

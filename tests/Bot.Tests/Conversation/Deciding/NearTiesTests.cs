@@ -1,0 +1,52 @@
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Planning;
+
+namespace DxAssistant.Bot.Tests.Conversation.Deciding;
+
+/// <summary>Between plans nobody can tell apart, the step least in the way; outside of that, the plan's own.</summary>
+public sealed class NearTiesTests
+{
+    private static readonly AccessId Closed = new("closed-running"), Isolated = new("isolated-open");
+    private static readonly PlannedStep Far = new PlannedStep.DoCheck(new CheckId("fan-plug"), Isolated);
+    private static readonly PlannedStep Near = new PlannedStep.DoCheck(new CheckId("filter-look"), Closed);
+    private static readonly PlannedStep Repair = new PlannedStep.DoRepair(new RepairId("replace-indoor-fan-motor"), Isolated);
+
+    // A minute, or one in a hundred when that is more.
+    [Theory]
+    [InlineData(50, 50.9, true)]
+    [InlineData(50, 51.1, false)]
+    [InlineData(200, 201.9, true)]
+    [InlineData(200, 202.1, false)]
+    public void Best_TwoChecks_TakesTheNearerWithinTheMargin(double best, double next, bool near) =>
+        Assert.Equal(near ? Near : Far, Best((Far, best), (Near, next)));
+
+    [Fact]
+    public void Best_PlanRepairs_NoCheckTakesItsPlace() => Assert.Equal(Repair, Best((Repair, 50), (Near, 50.1)));
+
+    [Fact]
+    public void Best_RepairWithinTheMargin_DoesNotTakeThePlaceOfACheck() => Assert.Equal(Far, Best((Far, 50), (Repair, 50.1)));
+
+    [Fact]
+    public void Best_SameWay_LooksBeforeMeasuring()
+    {
+        PlannedStep measured = new PlannedStep.DoCheck(new CheckId("fan-windings"), Isolated);
+        Assert.Equal(Far, Best((measured, 50), (Far, 50.5)));
+    }
+
+    [Fact]
+    public void Best_NothingToChooseBetween_KeepsThePlansOrder()
+    {
+        PlannedStep other = new PlannedStep.DoCheck(new CheckId("coil-look"), Closed);
+        Assert.Equal(other, Best((other, 50), (Near, 50.1)));
+    }
+
+    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
+        Plan plan = new(options[0].Step, options[0].Minutes, 0, false,
+            [.. options.Select(option => new PlanOption(option.Step, 1, option.Minutes, 0))], 1);
+        return new NearTies(ShippedContent.Library).Best(new CaseView(ShippedContent.Library, walker.State), plan);
+    }
+}
