@@ -35,6 +35,11 @@ public interface ICaseStore : IAsyncDisposable
     /// <exception cref="CaseFileException">The case cannot be read.</exception>
     Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default);
 
+    /// <summary>The last sequence number of a case, not checked; 0 when there is no such case. Costs little, however
+    /// long the log is.</summary>
+    /// <exception cref="CaseFileException">The cases cannot be read.</exception>
+    Task<long> LastAsync(string caseId, CancellationToken cancel = default);
+
     /// <summary>The names of all cases, in ordinal order.</summary>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default);

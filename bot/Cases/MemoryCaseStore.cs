@@ -60,6 +60,11 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
         lock (gate) return Task.FromResult(work.Search(query));
     }
 
+    public Task<long> LastAsync(string caseId, CancellationToken cancel = default)
+    {
+        lock (gate) return Task.FromResult((long)Find(caseId).Rows.Length);
+    }
+
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default)
     {
         lock (gate) return Task.FromResult(cases.Keys.Order(StringComparer.Ordinal).ToImmutableArray());

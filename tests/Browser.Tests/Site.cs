@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Net;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Accounts;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Serving;
@@ -16,6 +17,7 @@ internal sealed class Site : IAsyncDisposable
     private readonly Func<InUse> inUse;
     private WebApplication app = null!;
     private readonly PagesOnDisk? pages;
+    private AccountBook? book;
     private int port;
 
     private Site(Func<InUse> inUse, PagesOnDisk? pages = null) => (this.inUse, this.pages) = (inUse, pages);
@@ -42,9 +44,18 @@ internal sealed class Site : IAsyncDisposable
         return site;
     }
 
+    /// <summary>With accounts: whoever comes signs in first.</summary>
+    public static async Task<Site> StartAsync(AccountBook book, Func<InUse>? inUse = null)
+    {
+        var script = new InUse(new Script(), TitleBook.Empty, "script");
+        var site = new Site(inUse ?? (() => script)) { book = book };
+        await site.ResumeAsync();
+        return site;
+    }
+
     public async Task ResumeAsync()
     {
-        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []) { PagesFolder = pages?.Folder, Proposals = pages?.Proposals }, store, inUse);
+        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []) { PagesFolder = pages?.Folder, Proposals = pages?.Proposals }, store, inUse, book);
         await app.StartAsync();
         port = new Uri(app.Urls.First()).Port;
     }

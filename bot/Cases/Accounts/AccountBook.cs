@@ -79,6 +79,11 @@ public sealed class AccountBook
         "INSERT INTO case_grant VALUES (@case, @account, @at) ON CONFLICT DO NOTHING",
         ("case", caseId), ("account", account), ("at", Now()));
 
+    /// <summary>Takes back what <see cref="Grant"/> gave.</summary>
+    /// <returns>False when nothing was given.</returns>
+    public bool TakeBack(string caseId, string account) => Run(
+        "DELETE FROM case_grant WHERE case_id = @case AND account = @account", ("case", caseId), ("account", account)) == 1;
+
     /// <summary>Whether an account was let into a case.</summary>
     public bool MaySee(string caseId, string account) => Rows(
         "SELECT 1 FROM case_grant WHERE case_id = @case AND account = @account", row => 1,

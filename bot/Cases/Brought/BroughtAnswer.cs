@@ -1,6 +1,6 @@
 namespace DxAssistant.Cases.Brought;
 
-/// <summary>What became of turns that were brought. There are exactly four ends.</summary>
+/// <summary>What became of turns that were brought. There are exactly five ends.</summary>
 public abstract record BroughtAnswer
 {
     private BroughtAnswer() { }
@@ -15,6 +15,9 @@ public abstract record BroughtAnswer
 
     /// <summary>The content they were worked out on is not known here; nothing was appended.</summary>
     public sealed record UnknownContent(string Version) : BroughtAnswer;
+
+    /// <summary>A turn was said by somebody else than who brings it; nothing was appended.</summary>
+    public sealed record OfAnother(string Who) : BroughtAnswer;
 
     /// <summary>A turn is not what its content says to the messages before it; nothing was appended.</summary>
     public sealed record DoesNotFollow(string TurnId) : BroughtAnswer;

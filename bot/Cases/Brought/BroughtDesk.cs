@@ -19,6 +19,9 @@ public sealed class BroughtDesk(ICaseStore store, Func<string, IResponder?> ofVe
     public async Task<BroughtAnswer> TakeAsync(
         string caseId, long basis, ImmutableArray<BroughtTurn> turns, string by, CancellationToken cancel = default)
     {
+        if (turns.Select(turn => Signature.Other(turn, by)).FirstOrDefault(name => name is not null) is { } other)
+            return new BroughtAnswer.OfAnother(other);
+        turns = [.. turns.Select(turn => turn with { Events = Signature.Of(turn.Events, by) })];
         for (int race = 0; race < MostRaces; race++)
         {
             var log = await store.ReadAsync(caseId, cancel);

@@ -7,9 +7,9 @@ namespace DxAssistant.Cases.Jobs;
 /// <param name="AtHand">The number of the unit the work is at; 1 until another is turned to.</param>
 public sealed record Job(
     int AtHand, ImmutableArray<JobUnit> Units, ImmutableArray<JobPerson> People, ImmutableArray<JobNote> Notes,
-    ImmutableArray<JobVisit> Visits, ImmutableArray<JobPhoto> Photos)
+    ImmutableArray<JobVisit> Visits, ImmutableArray<JobPhoto> Photos, ImmutableArray<JobHand> Hands)
 {
-    private static readonly Job Nothing = new(1, [], [], [], [], []);
+    private static readonly Job Nothing = new(1, [], [], [], [], [], []);
 
     /// <summary>The unit the work is at; null while nothing is noted of it.</summary>
     public JobUnit? Unit => Units.FirstOrDefault(unit => unit.Number == AtHand);
@@ -38,6 +38,8 @@ public sealed record Job(
             Photos = Photos.Add(new JobPhoto(photo.Hash, photo.Type, photo.Bytes, photo.Shows, photo.Unit, at, photo.By)),
         },
         PhotoDropped dropped => this with { Photos = [.. Photos.Where(photo => photo.Hash != dropped.Hash)] },
+        TookPart part => this with { Hands = [.. Hands.Where(hand => hand.Name != part.By), new JobHand(part.By, part.As)] },
+        TakenOut gone => this with { Hands = [.. Hands.Where(hand => hand.Name != gone.Who)] },
         VisitBegun begun => this with { Visits = End(at).Add(new JobVisit(begun.Visit, at, null, begun.By)) },
         VisitEnded => this with { Visits = End(at) },
         _ => this,

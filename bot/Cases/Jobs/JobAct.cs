@@ -22,6 +22,12 @@ public abstract record JobAct
     /// <summary>Takes a photo out again, for good.</summary>
     public sealed record DropPhoto(string Hash) : JobAct;
 
+    /// <summary>Works on the case from here on.</summary>
+    public sealed record TakePart(string As) : JobAct;
+
+    /// <summary>Takes somebody out of a case who was let into it.</summary>
+    public sealed record TakeOut(string Who) : JobAct;
+
     public sealed record BeginVisit : JobAct;
 
     public sealed record EndVisit : JobAct;

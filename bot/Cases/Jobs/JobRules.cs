@@ -40,6 +40,8 @@ public sealed class JobRules(Library? library, DateOnly today)
         JobAct.AddPhoto photo => Add(job, photo, by),
         JobAct.DropPhoto drop => job.Photos.Any(photo => photo.Hash == drop.Hash)
             ? (new PhotoDropped(by, drop.Hash), null) : No("There is no such photo in this job."),
+        JobAct.TakePart part => job.Hands.Contains(new JobHand(by, part.As)) ? No("That is known already.") : (new TookPart(by, part.As), null),
+        JobAct.TakeOut gone => job.Hands.Any(hand => hand.Name == gone.Who) ? (new TakenOut(by, gone.Who), null) : No("They have no part in it."),
         JobAct.BeginVisit => (new VisitBegun(by, job.Visits.Length + 1), null),
         JobAct.EndVisit => job.Visits is [.., { Ended: null } open]
             ? (new VisitEnded(by, open.Number), null) : No("No visit is going on."),

@@ -76,6 +76,9 @@ public sealed class PostgresCaseStore : ICaseStore
             Newest, row => new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), [limit], cancel);
     }
 
+    public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
+        UseAsync("the cases cannot be read", (log, _) => log.LastAsync(caseId), cancel);
+
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
         ReadEachAsync("SELECT DISTINCT case_id FROM event ORDER BY case_id", row => row.GetString(0), [], cancel);
 

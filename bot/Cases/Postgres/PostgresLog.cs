@@ -32,13 +32,16 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
     public async Task<KeptLog> ReadAsync(string caseId)
     {
         // The turns first: a turn that is added in between is then only not asked for.
-        long last = (long)(await ScalarAsync(ReadLast, caseId))!;
+        long last = await LastAsync(caseId);
         await using var command = Command(ReadRows, caseId);
         await using var found = await command.ExecuteReaderAsync(cancel);
         var rows = ImmutableArray.CreateBuilder<LogRow>();
         while (await found.ReadAsync(cancel)) rows.Add(Row(found, caseId));
         return new KeptLog(rows.ToImmutable(), last);
     }
+
+    /// <summary>The last sequence number of a case; 0 for one that is not there.</summary>
+    public async Task<long> LastAsync(string caseId) => (long)(await ScalarAsync(ReadLast, caseId))!;
 
     /// <summary>The last entry of a case; number 0 for one that is not there.</summary>
     public async Task<(long Sequence, string Hash)> LastEntryAsync(string caseId)

@@ -30,7 +30,8 @@ internal static class LogReader
         return log.ToImmutable();
     }
 
-    private static long Last(SqliteConnection connection, string caseId)
+    /// <summary>The last sequence number of a case; 0 when there is no such case.</summary>
+    public static long Last(SqliteConnection connection, string caseId)
     {
         using var command = connection.CreateCommand();
         command.CommandText = "SELECT coalesce(max(last), 0) FROM turn WHERE case_id = $case";

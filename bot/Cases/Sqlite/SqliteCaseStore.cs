@@ -78,6 +78,9 @@ public sealed class SqliteCaseStore : ICaseStore, IWorkList
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
 
+    public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => LogReader.Last(reader, caseId)));
+
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
         Task.FromResult(Read(CaseList.Names));
 

@@ -46,4 +46,6 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(VisitEnded), "visit-ended")]
 [JsonDerivedType(typeof(PhotoTaken), "photo-taken")]
 [JsonDerivedType(typeof(PhotoDropped), "photo-dropped")]
+[JsonDerivedType(typeof(TookPart), "took-part")]
+[JsonDerivedType(typeof(TakenOut), "taken-out")]
 public abstract record CaseEvent;

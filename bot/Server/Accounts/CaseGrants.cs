@@ -11,6 +11,10 @@ internal sealed class CaseGrants(AccountBook book)
         if (book.HasAccounts && !person.SeesAllCases) book.Grant(caseId, person.Name);
     }
 
+    /// <summary>Takes the right back that <see cref="Let"/> gave.</summary>
+    /// <returns>False when the name had none.</returns>
+    public bool TakeOut(string name, string caseId) => book.TakeBack(caseId, name);
+
     /// <summary>Whether a person may see and work on a case.</summary>
     public bool MaySee(Person person, string caseId) => person.SeesAllCases || book.MaySee(caseId, person.Name);
 

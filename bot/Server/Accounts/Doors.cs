@@ -25,6 +25,8 @@ internal static class Doors
         new("/", Work | AccountRoles.Author),
         new("/case", Work),
         new("/cases", Work),
+        new("/join", Work),
+        new("/api/join", Work),
         new("/device", Work | AccountRoles.Author),
         new("/claim", Work),
         new("/claims", Work),

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Jobs;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
@@ -11,12 +12,18 @@ internal sealed record CaseSheet(
     string Id, DateTimeOffset OpenedAt, string? ContentVersion, long Last, SheetHead Head,
     ImmutableArray<TurnView> Turns)
 {
+    /// <summary>Those who work on the case, once it was handed over.</summary>
+    public ImmutableArray<JobHand> Hands { get; init; } = [];
+
     /// <param name="log">The whole log of the case; not empty.</param>
     public static CaseSheet Of(string id, ImmutableArray<StoredEvent> log, TitleBook titles)
     {
         var state = Fold.Apply(CaseState.New, log.Select(e => e.Event));
         return new CaseSheet(
-            id, log[0].At, state.ContentVersion, log[^1].Sequence, SheetHead.Of(state, titles), TurnsOf(log));
+            id, log[0].At, state.ContentVersion, log[^1].Sequence, SheetHead.Of(state, titles), TurnsOf(log))
+        {
+            Hands = Job.Of(log).Hands,
+        };
     }
 
     public static ImmutableArray<TurnView> TurnsOf(ImmutableArray<StoredEvent> log)

@@ -8,7 +8,7 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Desk;
 
 /// <summary>The work list over HTTP, and word of its changes as they happen.</summary>
-internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse)
+internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IWorkList? list = null)
 {
     private const int Most = 200;
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
@@ -26,7 +26,7 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse)
             text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
             Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, Most);
         var titles = inUse().Titles;
-        return store is IWorkList list
+        return list is not null
             ? Results.Json((await list.SearchAsync(query, cancel)).Select(line => new Row(
                 line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options)
             : Refusal.Because(StatusCodes.Status501NotImplemented, "This store keeps no index for the work list. Use the list of sheets.");

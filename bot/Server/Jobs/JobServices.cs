@@ -1,5 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Jobs;
+using DxAssistant.Server.HandOver;
 using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Jobs;
@@ -12,11 +13,14 @@ internal static class JobServices
             parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
         .AddSingleton(parts => new EarlierDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<CaseDesk>(), TimeProvider.System))
-        .AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>();
+        .AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>()
+        .AddSingleton(new HandOverBook(TimeProvider.System)).AddSingleton<HandOverEndpoints>().AddSingleton<ChangeEndpoint>();
 
     public static void Map(WebApplication app)
     {
         app.Services.GetRequiredService<JobEndpoints>().Map(app);
         app.Services.GetRequiredService<PhotoEndpoints>().Map(app);
+        app.Services.GetRequiredService<HandOverEndpoints>().Map(app);
+        app.Services.GetRequiredService<ChangeEndpoint>().Map(app);
     }
 }

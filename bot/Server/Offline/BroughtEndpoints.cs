@@ -2,8 +2,8 @@ using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Brought;
 using DxAssistant.Server.Accounts;
-using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Desk;
 using Microsoft.AspNetCore.Http.Features;
 
 namespace DxAssistant.Server.Offline;
@@ -16,6 +16,8 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseG
     private const string Crossed = "Somebody else went on with this case meanwhile. Nothing was changed.";
     private const string Unknown = "The pages these answers were worked out on are not kept here any more. Nothing was changed.";
     private const string Odd = "These answers do not follow from the pages they name. Nothing was changed.";
+
+    private static string OfAnother(string who) => $"These answers are from {who}. Sign in as {who} to send them; they wait on this device.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -35,10 +37,11 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseG
     {
         if (!CaseId.IsWellFormed(id)) return Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase);
         if (await ReadAsync(context, cancel) is not { IsWhole: true } brought) return Refusal.Because(StatusCodes.Status400BadRequest, NotTurns);
-        return await desk.TakeAsync(id, brought.Basis, brought.Turns, ActivityReader.Nameless, cancel) switch
+        return await desk.TakeAsync(id, brought.Basis, brought.Turns, Clerks.PersonOf(context).Name, cancel) switch
         {
             BroughtAnswer.Taken taken => Take(context, id, brought.Basis, taken),
             BroughtAnswer.UnknownContent => Refusal.Because(StatusCodes.Status410Gone, Unknown),
+            BroughtAnswer.OfAnother other => Refusal.Because(StatusCodes.Status403Forbidden, OfAnother(other.Who)),
             BroughtAnswer.DoesNotFollow => Refusal.Because(StatusCodes.Status422UnprocessableEntity, Odd),
             _ => Refusal.Because(StatusCodes.Status409Conflict, Crossed),
         };

@@ -3,10 +3,12 @@ using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Calls;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
+using DxAssistant.Server.HandOver;
 using DxAssistant.Server.Jobs;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
@@ -50,7 +52,10 @@ internal static class ChatServer
             ["localhost", "127.0.0.1", "[::1]", .. settings.Hosts]);
         builder.Services.Configure<ForwardedHeadersOptions>(o => o.ForwardedHeaders =
             settings.BehindProxy ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto : ForwardedHeaders.None);
-        builder.Services.AddSingleton(store);
+        if (store is IWorkList workList) builder.Services.AddSingleton(workList);
+        var bell = new CaseBell();
+        store = new HeardStore(store, bell);
+        builder.Services.AddSingleton(bell).AddSingleton(store);
         builder.Services.AddSingleton(inUse);
         builder.Services.AddSingleton(new CaseDesk(store, () => inUse().Responder));
         builder.Services.AddSingleton(TimeProvider.System);

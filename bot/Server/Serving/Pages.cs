@@ -20,6 +20,7 @@ internal static class Pages
         app.MapGet("/claim/{id}", (string id) => Page("claim.html"));
         app.MapGet("/claims", () => Page("claims.html"));
         app.MapGet("/case/{id}/call", (string id) => Page("call.html"));
+        app.MapGet("/join", () => Page("join.html"));
         app.MapGet("/case/{id}/job", (string id) => Page("job.html"));
         app.MapGet("/work", () => Page("work.html"));
         app.MapGet("/cases", () => Page("cases.html"));

@@ -105,11 +105,27 @@ public sealed class BroughtDeskTests : IAsyncDisposable
         Assert.Empty(await LogAsync());
     }
 
-    [Theory]
-    [InlineData("somebody else")]
-    [InlineData("")]
-    public async Task Take_AnotherSpeaker_DoesNotFollow(string by) =>
-        Assert.IsType<BroughtAnswer.DoesNotFollow>(await brought.TakeAsync("case", 0, Away([], "opening", "b4"), by));
+    [Fact]
+    public async Task Take_DeviceThatDidNotKnowItsHolder_IsSignedByWhoeverBringsIt()
+    {
+        var turns = Away([], "opening", Words);
+
+        await brought.TakeAsync("case", 0, turns, "tom");
+
+        Assert.All((await LogAsync()).OfType<Said>(), said => Assert.Equal("tom", said.By));
+        Assert.Equal(0, Assert.IsType<BroughtAnswer.Taken>(await brought.TakeAsync("case", 0, turns, "tom")).Added);
+    }
+
+    [Fact]
+    public async Task Take_AnswersOfSomebodyElse_AreNotSignedByTheBringer()
+    {
+        var turns = Away([], "opening", "b4");
+        var toms = turns.SetItem(1, turns[1] with { Events = [.. turns[1].Events.Select(e => e is Said said ? said with { By = "tom" } : e)] });
+
+        Assert.Equal(new BroughtAnswer.OfAnother("tom"), await brought.TakeAsync("case", 0, toms, "tilda"));
+        Assert.Empty(await LogAsync());
+        Assert.IsType<BroughtAnswer.Taken>(await brought.TakeAsync("case", 0, toms, "tom"));
+    }
 
     [Fact]
     public async Task Take_ContentNeverHandedOut_SaysSo()

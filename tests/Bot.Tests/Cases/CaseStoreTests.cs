@@ -25,6 +25,17 @@ public abstract class CaseStoreTests : IAsyncLifetime
     public async Task ReadAsync_UnknownCase_IsEmpty() => Assert.Empty(await store.ReadAsync("none"));
 
     [StoreFact]
+    public async Task LastAsync_IsTheNumberOfTheLastEntry()
+    {
+        Assert.Equal(0, await store.LastAsync("a"));
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        await store.AppendAsync("b", 0, "t1", Events("b4"));
+        await store.AppendAsync("a", 2, "t2", Events("b6"));
+
+        Assert.Equal(3, await store.LastAsync("a"));
+    }
+
+    [StoreFact]
     public async Task AppendAsync_FirstTurn_NumbersFromOneAndStampsTheTime()
     {
         var result = await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));

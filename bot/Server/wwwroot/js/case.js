@@ -4,7 +4,9 @@ import { Link } from './offline/link.js';
 import { Outbox } from './outbox.js';
 import { Refused } from './post.js';
 import { cautionsOf, rowsOf } from './rows.js';
-import { drawBoxes, drawRow, drawWaiting, headingOf, number } from './sheet.js';
+import { drawBoxes, drawRow, drawWaiting, headingOf, named, number } from './sheet.js';
+import { Draft } from './draft.js';
+import { News } from './news.js';
 import { aloud, stop } from './speech.js';
 import { drawSlip, setBusy } from './slip.js';
 import { speak } from './voice.js';
@@ -15,6 +17,8 @@ const rows = at('rows');
 let view = null;
 let outbox = null;
 let channel = null;
+let draft = null;
+let news = null;
 const link = new Link(at('signal'), now => {
   brought(now);
   channel?.postMessage(now.last);
@@ -44,6 +48,8 @@ function show() {
     question: open.question, heading: headingOf(open), lines: last().belief, place: drawn.length, send, complain: say,
     cautions: cautionsOf(open.ask).length,
   });
+  const unsent = draft.put(open.question?.id ?? null);
+  if (unsent) say(`Not sent, because the question was answered meanwhile: ${unsent}`);
   const waiting = outbox.waiting;
   drawWaiting(rows, waiting?.shown ?? null);
   setBusy(slip, waiting !== null);
@@ -71,18 +77,25 @@ function send(body, shown) {
 async function taken(answer) {
   const { turn, last: now, head } = answer;
   const known = view.last;
+  draft.drop();
   at('words').value = '';
   if (turn.before !== known || now !== turn.last) view = await link.current();
   else view = { ...view, head, last: now, turns: [...view.turns, turn] };
   link.taken(answer, view);
   show();
   speak(turn.reply.segments);
+  const faster = others(known, turn);
+  if (faster) say(`${faster} answered first. Both answers are on the sheet; the question is the one that is open now.`);
   hear(turn);
   slip.classList.remove('folded');
   at('slip-question').focus({ preventScroll: true });
   toNewest();
   channel?.postMessage(view.last);
 }
+
+// Who came in between what this page knew and its own turn.
+const others = (known, turn) => [...new Set(view.turns
+  .filter(there => there.last > known && there.last <= turn.before && there.turnId !== turn.turnId).map(there => named(there.by)))].join(', ');
 
 // Read aloud where that is switched on; what is heard after it waits in the field to be written.
 async function hear(turn) {
@@ -106,16 +119,30 @@ async function catchUp() {
   if (!view || outbox.waiting) return;
   try {
     const now = await link.current();
+    if (outbox.waiting || now.last < view.last) return;
     if (now.last === view.last && now.turns.every((turn, i) => turn.away === view.turns[i].away)) return;
-    brought(now);
-    speak([{ kind: 'notice', text: 'The sheet was filled in from another window.' }]);
+    const told = changes(view, now);
+    if (told === null) view = { ...view, last: now.last };
+    else {
+      brought(now);
+      if (told) speak([{ kind: 'notice', text: told }]);
+    }
   } catch { /* shown when the next answer is sent */ }
 }
 
-// What waited here is with the server now, or another window was faster.
+// What is read out of a change; null when there is nothing of it to see on the sheet.
+function changes(was, now) {
+  const joined = (now.hands ?? []).filter(hand => !(was.hands ?? []).some(known => known.name === hand.name));
+  if (now.turns.length > was.turns.length) return `${now.turns.at(-1).by} answered: ${now.turns.at(-1).said}`;
+  if (joined.length > 0) return `${joined.map(hand => `${hand.name}, ${hand.as}`).join('; ')} works on this sheet too.`;
+  return (now.hands ?? []).length < (was.hands ?? []).length || now.head.ended !== was.head.ended || now.last === was.last ? '' : null;
+}
+
+// What waited here is with the server now, or somebody else was faster.
 function brought(now) {
   view = now;
   show();
+  news?.listen();
 }
 
 async function begin() {
@@ -135,7 +162,10 @@ async function begin() {
   at('unit').hidden = false;
   at('call').href = `/case/${encodeURIComponent(view.id)}/call`;
   at('call').hidden = false;
+  at('hand').href = `/case/${encodeURIComponent(view.id)}/job#hand-title`;
+  at('hand').hidden = false;
   outbox = new Outbox(view.id, { deliver: turn => link.deliver(turn), onWaiting: waitingAgain, onTaken: taken, onRefused: refused });
+  draft = new Draft(view.id, slip);
   show();
   if (view.turns.length > 1) toNewest();
   outbox.flush();
@@ -144,6 +174,7 @@ async function begin() {
     channel.addEventListener('message', catchUp);
   }
   document.addEventListener('visibilitychange', () => { if (!document.hidden) catchUp(); });
+  news = new News(view.id, last => { if (last > view.last) catchUp(); });
   document.body.dataset.ready = 'yes';
   keepPages(!id);
   if (id) link.prepare();

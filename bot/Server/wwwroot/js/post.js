@@ -41,6 +41,10 @@ export const writeJob = (id, what) => ask(job(id), json(what));
 export const addPhoto = (id, photo, { turnId, shows, unit }) =>
   ask(`/api/cases/${encodeURIComponent(id)}/photos?${new URLSearchParams({ turnId, shows, unit })}`,
     { method: 'POST', headers: { 'Content-Type': photo.type || 'application/octet-stream' }, body: photo }, 120_000);
+export const offerCase = id => ask(`/api/cases/${encodeURIComponent(id)}/hand-over`, { method: 'POST' });
+export const takeCodeBack = id => ask(`/api/cases/${encodeURIComponent(id)}/hand-over`, { method: 'DELETE' });
+export const takeOut = (id, name) => ask(`/api/cases/${encodeURIComponent(id)}/hands/${encodeURIComponent(name)}`, { method: 'DELETE' });
+export const joinCase = code => ask('/api/join', json({ code }));
 export const checkSerial = (id, typed, series) => ask(`${job(id)}/serial?${new URLSearchParams({ typed, series })}`);
 const call = id => `/api/cases/${encodeURIComponent(id)}/call`;
 export const readCall = id => ask(call(id));

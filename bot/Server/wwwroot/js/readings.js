@@ -6,8 +6,9 @@ import { pad } from './pad.js';
 const thumb = matchMedia('(pointer: coarse)');
 
 function keys(input, label) {
-  const minus = () => { input.value = input.value.startsWith('-') ? input.value.slice(1) : `-${input.value}`; input.focus(); };
-  const open = () => { input.value = 'OL'; input.focus(); };
+  const put = value => { input.value = value; input.dispatchEvent(new Event('input', { bubbles: true })); input.focus(); };
+  const minus = () => put(input.value.startsWith('-') ? input.value.slice(1) : `-${input.value}`);
+  const open = () => put('OL');
   return [
     draw('button', { type: 'button', class: 'key', 'aria-label': `Minus, ${label}`, onclick: minus }, '−'),
     draw('button', { type: 'button', class: 'key', 'aria-label': `OL, open circuit, ${label}`, onclick: open }, 'OL'),

@@ -1,16 +1,19 @@
 // Who is signed in, at the head of every page; nothing while there are no accounts.
 import { draw } from './draw.js';
+import { keepHolder } from './offline/holder.js';
 import { readSession, signOut } from './post.js';
 
 const links = document.querySelector('.frame-links');
 
 async function leave() {
   await signOut();
+  keepHolder(null);
   location.assign('/sign-in');
 }
 
 try {
   const session = await readSession();
+  keepHolder(session.accounts ? session.name : null);
   if (session.accounts && session.name) {
     if (session.roles.some(role => role === 'author' || role === 'administrator')) links.append(draw('a', { href: '/pages' }, 'Pages'));
     if (session.roles.includes('administrator')) links.append(draw('a', { href: '/accounts' }, 'Accounts'));

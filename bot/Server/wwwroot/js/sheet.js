@@ -12,15 +12,27 @@ export function drawBoxes(element, view) {
   const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
   const filled = (name, content) => content ? box(name, content) : null;
   const head = view.head;
+  hands = new Map((view.hands ?? []).map(hand => [hand.name, hand.as]));
+  several = hands.size > 0 || new Set(view.turns.map(turn => turn.by)).size > 1;
   element.replaceChildren(...[
     box('Unit', head.unit), box('Shows', head.shows), filled('At the unit', head.who), filled('Unit is', head.stands),
     box('Opened', day(view.openedAt)), filled('Ended', ends[head.ended] ?? head.ended),
+    filled('Working on it', [...hands.keys()].map(named).join('; ')),
   ].filter(shown => shown !== null));
 }
 
+let hands = new Map();
+let several = false;
+
+/** A name with what its bearer was when they joined. */
+export const named = name => hands.has(name) ? `${name}, ${hands.get(name)}` : name;
+
+// Names stand at the answers once more than one person has to do with the sheet.
+const spokenBy = by => several ? draw('span', { class: 'by-whom' }, draw('span', { class: 'unseen' }, 'answered by '), named(by)) : null;
+
 function exchange({ turn, said, results }) {
   return draw('div', { class: 'exchange', 'data-last': turn.last },
-    draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''),
+    draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''), spokenBy(turn.by),
       turn.away ? draw('span', { class: 'unsaved' }, 'kept here, not sent yet') : null, time(turn.at)),
     draw('div', { class: 'results' }, blocks(results)));
 }

@@ -4,9 +4,10 @@ import { signIn } from './post.js';
 const form = document.getElementById('form');
 const trouble = document.getElementById('trouble');
 
+// What stands after the # of a link comes along.
 function onward() {
   const then = new URL(new URLSearchParams(location.search).get('then') ?? '/', location.origin);
-  return then.origin === location.origin ? then.pathname + then.search : '/';
+  return then.origin === location.origin ? then.pathname + then.search + location.hash : '/';
 }
 
 form.addEventListener('submit', async event => {

@@ -1,6 +1,7 @@
 // What is written down about a job beside the walk. Every change is saved at once, and what was refused stays in its form.
 import { readJob, Refused, writeJob } from '../post.js';
 import { number } from '../sheet.js';
+import { drawHandOver } from './hand-over.js';
 import { drawNotes, drawVisits } from './lines.js';
 import { drawPeople } from './people.js';
 import { drawPhotos } from './photos.js';
@@ -16,7 +17,16 @@ function show(view) {
   drawPeople(at('people'), view.job.people, save);
   drawVisits(at('visits'), view, save);
   drawNotes(at('notes'), view.job.notes, save);
+  drawHands(view.job.hands);
   at('trouble').textContent = '';
+}
+
+// Drawn anew only when the people changed: the words that were just drawn stay in sight.
+let hands = null;
+function drawHands(now) {
+  if (hands !== null && JSON.stringify(now) === hands) return;
+  hands = JSON.stringify(now);
+  drawHandOver(at('hand'), id, now, async () => show(await readJob(id)));
 }
 
 /** Writes one thing down. @returns null when it is saved, else the refusal, to be shown where it belongs. */

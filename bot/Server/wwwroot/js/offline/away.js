@@ -1,15 +1,19 @@
 // A case while there is no signal: it goes on here, its answers wait here, and they are brought home in order.
 import { bringTurns, readCase, readLog, Refused } from '../post.js';
 import * as core from './core.js';
+import { holder } from './holder.js';
 import * as notebook from './notebook.js';
 import { answerOf, sent, shown, versionOf } from './turns.js';
 
-const speaker = 'technician';
 const attempts = 5;
+
+// A copy on a sheet of its own is written by whoever makes it, whoever said it first.
+const signed = ({ turnId, events }) => ({ turnId, events: events.map(happened => happened.event === 'said' ? { ...happened, by: holder() } : happened) });
 
 export class Away {
   crossed = null;
   safe = true;
+  held = null;
 
   constructor(id) {
     this.id = id;
@@ -50,7 +54,7 @@ export class Away {
   /** Begins a case that the server has not heard of. */
   async begin() {
     const record = { id: this.id, basis: 0, log: [], away: [], left: [], view: null };
-    const taken = await core.take(record, { turnId: 'opening', by: speaker, opening: true });
+    const taken = await core.take(record, { turnId: 'opening', by: holder(), opening: true });
     const turn = shown(taken, 0);
     record.view = { id: this.id, openedAt: turn.at, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [turn] };
     record.away = [{ turnId: 'opening', events: taken.events }];
@@ -69,7 +73,7 @@ export class Away {
       const record = await notebook.read(this.id);
       const before = record.view.turns.find(turn => turn.turnId === request.turnId);
       if (before) return { turn: before, last: record.view.last, head: record.view.head, events: [] };
-      const taken = await core.take(record, { ...request, by: record.view.turns[0].by });
+      const taken = await core.take(record, { ...request, by: holder() });
       const turn = { ...shown(taken, record.view.last), request };
       record.away.push({ turnId: turn.turnId, events: taken.events, request });
       record.view = { ...record.view, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [...record.view.turns, turn] };
@@ -88,6 +92,7 @@ export class Away {
         await bringTurns(this.id, record.basis, record.away.map(sent));
       } catch (problem) {
         if (problem instanceof Refused && [409, 410, 422].includes(problem.status)) this.crossed = problem.status;
+        this.held = problem instanceof Refused && problem.status === 403 ? problem.message : null;
         return null;
       }
       const view = await readCase(this.id);
@@ -106,7 +111,7 @@ export class Away {
   /** The whole case as it stands here, to be put on a sheet of its own. */
   async whole() {
     const record = await notebook.read(this.id);
-    return [...record.log, ...record.away].map(sent);
+    return [...record.log, ...record.away].map(sent).map(signed);
   }
 
   /** Goes on from what the server has; the answers that waited are given up. */

@@ -47,7 +47,7 @@ async function leaveOut(away) {
 }
 
 const said = (title, turns) => turns.length === 0 ? null : draw('div', {},
-  draw('p', { class: 'label' }, title), draw('ul', {}, turns.filter(turn => turn.said).map(turn => draw('li', {}, turn.said))));
+  draw('p', { class: 'label' }, title), draw('ul', {}, turns.filter(turn => turn.said).map(turn => draw('li', {}, turn.said, draw('span', { class: 'by-whom' }, turn.by)))));
 
 async function theirs(away, mine) {
   try {

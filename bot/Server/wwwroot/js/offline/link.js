@@ -129,9 +129,10 @@ export class Link {
 
   #show() {
     clearTimeout(this.#timer);
-    const { waiting, safe, crossed } = this.#away;
+    const { waiting, safe, crossed, held } = this.#away;
     document.body.dataset.waiting = String(waiting);
     if (crossed) this.#decide();
+    else if (waiting > 0 && held) this.box.replaceChildren(draw('p', {}, draw('strong', {}, 'Not sent. '), held));
     else if (waiting > 0) {
       this.box.replaceChildren(draw('p', {}, draw('strong', {}, 'No signal. '), `The walk goes on on this device; ${many(waiting)} here to be sent.`),
         safe ? '' : draw('p', {}, draw('strong', {}, 'No room on this device: '), 'these answers are on this page only. Keep it open until signal is back.'));

@@ -1,0 +1,48 @@
+// What is typed and not sent yet. It outlives a reload, and a sheet that is drawn anew because somebody else answered.
+const fields = 'input[id]';
+
+export class Draft {
+  #kept;
+
+  constructor(id, slip) {
+    Object.assign(this, { key: `draft of ${id}`, slip, question: null });
+    try { this.#kept = JSON.parse(sessionStorage.getItem(this.key)); } catch { this.#kept = null; }
+    slip.addEventListener('input', () => this.#keep());
+  }
+
+  /** Puts back what was typed to this question. @returns readings that were typed to an earlier one; plain words go on. */
+  put(question) {
+    this.question = question;
+    const kept = this.#kept;
+    if (!kept) return null;
+    if (kept.question === question) {
+      for (const { id, value } of kept.typed) this.#field(id, value);
+      return null;
+    }
+    const words = kept.typed.find(field => field.id === 'words');
+    if (words) this.#field('words', words.value);
+    const readings = kept.typed.filter(field => field.id !== 'words').map(field => `${field.label} ${field.value}`.trim()).join(', ');
+    this.#keep();
+    return readings || null;
+  }
+
+  drop() {
+    this.#kept = null;
+    try { sessionStorage.removeItem(this.key); } catch { /* nothing was kept */ }
+  }
+
+  #field(id, value) {
+    const field = this.slip.querySelector(`#${CSS.escape(id)}`);
+    if (field && field.value === '') field.value = value;
+  }
+
+  #keep() {
+    const typed = [...this.slip.querySelectorAll(fields)].filter(field => field.value.trim() !== '' && field.value !== field.defaultValue)
+      .map(field => ({ id: field.id, label: field.dataset.label ?? '', value: field.value }));
+    this.#kept = typed.length === 0 ? null : { question: this.question, typed };
+    try {
+      if (this.#kept) sessionStorage.setItem(this.key, JSON.stringify(this.#kept));
+      else sessionStorage.removeItem(this.key);
+    } catch { /* private window: kept in memory */ }
+  }
+}
