@@ -12,12 +12,14 @@ public sealed class EarlierCases(ICaseStore store)
 
     /// <summary>The repairs of other cases after which the unit worked, the latest first.</summary>
     /// <param name="except">The case that asks.</param>
-    public async Task<ImmutableArray<EarlierWork>> FindAsync(string serial, string except, DateOnly today, CancellationToken cancel = default)
+    /// <param name="sight">How much of them is told.</param>
+    public async Task<ImmutableArray<EarlierWork>> FindAsync(
+        string serial, string except, DateOnly today, EarlierSight sight, CancellationToken cancel = default)
     {
         var found = new List<EarlierWork>();
         foreach (string caseId in await store.WithSerialAsync(serial, cancel))
             if (caseId != except) found.AddRange(await InAsync(caseId, serial, today, cancel));
-        return Latest(found);
+        return Latest(found.Select(work => sight.Of(work, today)).OfType<EarlierWork>());
     }
 
     /// <summary>The repairs of one case after which the unit worked, the latest first.</summary>

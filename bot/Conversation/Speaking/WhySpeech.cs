@@ -62,10 +62,15 @@ internal sealed class WhySpeech(StepChooser chooser)
         {
             ImmutableArray<Passage> named = [.. turn.View.Belief.Ranked.Where(ranked => faults.Contains(ranked.Id)).Select(ranked => turn.Library.Faults[ranked.Id].Title)];
             if (named.IsEmpty) continue;
-            turn.Say(SegmentKind.Why, "why-earlier", Named(turn, "repair", effect.Work.Repair), Slot.Figure("days", effect.Work.Days),
+            turn.Say(SegmentKind.Why, "why-earlier", Named(turn, "repair", effect.Work.Repair), Days(effect.Work),
                 Slot.Of("odds", odds.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture), effect.Row.Place), Slot.List("faults", named));
         }
     }
+
+    // Where only the month is known, to the nearest ten.
+    private static Slot Days(EarlierWork work) => work.IsOfAnother
+        ? new Slot("days", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"about {(work.Days + 5) / 10 * 10}"), [])
+        : Slot.Figure("days", work.Days);
 
     private static void SayRunnerUp(TurnDraft turn, PlanOption? next)
     {

@@ -1,5 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Jobs;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 using DxAssistant.Server.Serving;
@@ -7,7 +8,7 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Jobs;
 
 /// <summary>The units, people, notes and visits of a job over HTTP.</summary>
-internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, ICaseStore store, Func<InUse> inUse)
+internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook look, ICaseStore store, Func<InUse> inUse)
 {
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -29,16 +30,20 @@ internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, ICaseStore
             return Refusal.Because(StatusCodes.Status400BadRequest, JobRequest.Forms);
         return await desk.DoAsync(id, turnId, act, Clerks.PersonOf(http).Name, cancel) switch
         {
-            JobAnswer.Saved => await SavedAsync(id, turnId, act, Clerks.PersonOf(http).Name, cancel),
+            JobAnswer.Saved => await SavedAsync(id, turnId, act, Clerks.PersonOf(http), cancel),
             JobAnswer.Refused refused => Refused(refused),
             _ => Unknown(),
         };
     }
 
-    private async Task<IResult> SavedAsync(string id, string turnId, JobAct act, string by, CancellationToken cancel)
+    private async Task<IResult> SavedAsync(string id, string turnId, JobAct act, Person person, CancellationToken cancel)
     {
         if (act is JobAct.NoteUnit or JobAct.TurnToUnit or JobAct.BeginVisit)
-            await earlier.TellAsync(id, turnId, by, act is JobAct.BeginVisit, cancel);
+        {
+            var sight = look.Of(person, (await desk.ReadAsync(id, cancel))?.Unit?.Serial);
+            look.Note(person, await earlier.TellAsync(id, turnId, person.Name, act is JobAct.BeginVisit, sight, cancel));
+        }
+
         return await ShowAsync(id, cancel);
     }
 

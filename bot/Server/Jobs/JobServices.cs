@@ -13,7 +13,7 @@ internal static class JobServices
             parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
         .AddSingleton(parts => new EarlierDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<CaseDesk>(), TimeProvider.System))
-        .AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>()
+        .AddSingleton(new SerialPace(TimeProvider.System)).AddSingleton<SerialLook>().AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>()
         .AddSingleton(new HandOverBook(TimeProvider.System)).AddSingleton<HandOverEndpoints>().AddSingleton<ChangeEndpoint>();
 
     public static void Map(WebApplication app)

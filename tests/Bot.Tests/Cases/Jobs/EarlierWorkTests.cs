@@ -73,6 +73,36 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         Assert.Contains(line.From, from => from is DxAssistant.Conversation.Replies.Provenance.Page { Path: "words.md" });
     }
 
+    [Fact]
+    public async Task Tell_CaseOfSomebodyElse_SaysPartAndMonthAndNothingMore()
+    {
+        await RepairedAsync("old", Serial);
+        clock.Time = Spring.AddDays(50);
+        await OpenAsync("new", "E5", "Brenholt WS", "steady", "technician");
+        await desk.DoAsync("new", "unit", new JobAct.NoteUnit(null, null, null, Serial, null, null), "tom");
+
+        string? told = await earlier.TellAsync("new", "unit", "tom", visit: false, new EarlierSight(id => id != "old"));
+
+        Assert.Equal(Serial, told);
+        var state = await StateAsync("new");
+        Assert.Equal<EarlierWork>([new EarlierWork("", new(2030, 3, 1), 55, Repair, Fault)], state.Earlier);
+        Assert.Contains(state.LastReply!.Segments, segment => segment.Text.Contains("2030-03", StringComparison.Ordinal));
+        Assert.DoesNotContain(state.LastReply!.Segments, segment => segment.Text.Contains("2030-03-", StringComparison.Ordinal));
+        Assert.DoesNotContain("\"old\"", string.Join(' ', (await store.ReadRowsAsync("new")).Rows.Select(row => row.Body + row.Aside)));
+        Assert.Contains((await SayAsync("new", "why")).Reply.Segments, segment => segment.Text.Contains("about 60 days ago", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task Tell_TooManyNumbersTyped_LooksUpNoCaseOfOthers()
+    {
+        await RepairedAsync("old", Serial);
+        await OpenAsync("new", "E5", "Brenholt WS", "steady", "technician");
+        await desk.DoAsync("new", "unit", new JobAct.NoteUnit(null, null, null, Serial, null, null), "tom");
+
+        Assert.Null(await earlier.TellAsync("new", "unit", "tom", visit: false, new EarlierSight(id => id != "old", MayLookUp: false)));
+        Assert.Empty((await StateAsync("new")).Earlier);
+    }
+
     [Theory]
     [InlineData("BW24071533", 60)]
     [InlineData(null, 60)]
@@ -110,7 +140,7 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         await NoteUnitAsync("new", Serial);
         int length = (await store.ReadAsync("new")).Length;
 
-        await earlier.TellAsync("new", "again", "tom", visit: false);
+        await earlier.TellAsync("new", "again", "tom", visit: false, EarlierSight.Whole);
 
         Assert.Equal(length, (await store.ReadAsync("new")).Length);
     }
@@ -123,7 +153,7 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         clock.Time = Spring.AddDays(30);
         await desk.DoAsync("old", "visit", new JobAct.BeginVisit(), "tom");
 
-        await earlier.TellAsync("old", "visit", "tom", visit: true);
+        await earlier.TellAsync("old", "visit", "tom", visit: true, EarlierSight.Whole);
 
         var state = await StateAsync("old");
         Assert.Null(state.ClosedHow);
@@ -166,7 +196,7 @@ public sealed class EarlierWorkTests : IAsyncDisposable
     {
         string turn = $"u{++turns}";
         Assert.IsType<JobAnswer.Saved>(await desk.DoAsync(id, turn, new JobAct.NoteUnit(unit, "brenholt-ws", null, serial, null, null), "tom"));
-        await earlier.TellAsync(id, turn, "tom", visit: false);
+        await earlier.TellAsync(id, turn, "tom", visit: false, EarlierSight.Whole);
     }
 
     private async Task OpenAsync(string id, params string[] words)
