@@ -250,6 +250,7 @@ public static class PhraseIds
         "why-access",
         "why-answer",
         "why-check",
+        "why-custom",
         "why-earlier",
         "why-expected",
         "why-first",

@@ -41,6 +41,8 @@ internal sealed class WhySpeech(StepChooser chooser)
         if (plan.Step is PlannedStep.DoRepair { Repair: var repair } && step.Kind == StepKind.Check
             && chooser.Proof.Likeliest(turn.View, repair) is { } suspect)
             turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step.Id), Slot.Of("fault", turn.Library.Faults[suspect].Title));
+        if (ComesBefore(turn, step, plan.Step) is { } later)
+            turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step.Id), Named(turn, "later", later));
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
         Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",
@@ -48,6 +50,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         turn.Say(BeliefStory.Of(turn.Library, turn.State) is { } story ? why with { Pictures = [story] } : why);
         ImmutableArray<Prospect> prospects = own.Step is PlannedStep.DoCheck check ? chooser.Foresee(turn.View, check) : [];
         PlanOption? next = plan.Options.FirstOrDefault(option => IdOf(option.Step) != step.Id && IdOf(option.Step) != RepairId.HandOver.Value);
+        own = own with { Minutes = Expected(own, prospects) };
         turn.Say(turn.Speaker.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes))
             with { Why = Figures(own, plan, next, prospects) });
         SayRunnerUp(turn, next);
@@ -55,6 +58,27 @@ internal sealed class WhySpeech(StepChooser chooser)
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
     }
+
+    // The check that the plan has next, when by the custom of the trade this one comes before it.
+    private static string? ComesBefore(TurnDraft turn, ChosenStep step, PlannedStep planned)
+    {
+        if (step.Kind != StepKind.Check || planned is not PlannedStep.DoCheck { Check: var later } || later.Value == step.Id) return null;
+        Stack<CheckId> open = new([later]);
+        HashSet<CheckId> passed = [];
+        while (open.TryPop(out CheckId check))
+        {
+            if (check.Value == step.Id) return later.Value;
+            if (passed.Add(check)) foreach (CheckId before in turn.Library.Checks[check].After) open.Push(before);
+        }
+
+        return null;
+    }
+
+    // What each answer leads to was planned for itself: closer than the bound on an option that the plan did not follow.
+    private static double Expected(PlanOption own, ImmutableArray<Prospect> prospects) =>
+        prospects.IsEmpty || prospects.Any(prospect => prospect.Minutes is null)
+            ? own.Minutes
+            : Math.Min(own.Minutes, own.Price + prospects.Sum(prospect => prospect.Seen.Probability * prospect.Minutes!.Value));
 
     private static void SayEarlier(TurnDraft turn, EarlierEffect effect)
     {
