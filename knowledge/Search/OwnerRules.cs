@@ -15,7 +15,7 @@ internal static class OwnerRules
                 tenant, renter, i rent, not a technician, not a tech, not technician, not tech, not licensed,
                 no license, not license, not licence, not qualified, not have license, not have a license,
                 not certified, diy, do it yourself, myself, my own, brother in law, my husband, my son, my dad,
-                my father, my nephew, my neighbor, handy, handyman, youtube, i own, watched a video, own the house,
+                my father, my nephew, my neighbor, handy, handyman, i own, watched a video, own the house,
                 a friend, my friend, unlicensed, not trained, no training, never done
                 """),
             new("""
