@@ -13,6 +13,10 @@ internal static class MatchThresholds
     public const double WorthOffering = 0.12;
     /// <summary>From this probability on a message is talk of something else.</summary>
     public const double OtherTalk = 0.4;
+    /// <summary>A message that is this many times likelier of the trade than talk is heard, however short.</summary>
+    public const double ClearlyTrade = 5;
+    /// <summary>The least fit of such a message to a page.</summary>
+    public const double CloseFit = 0.6;
     /// <summary>From this probability on a message is an unsafe request.</summary>
     public const double Unsafe = 0.4;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>

@@ -49,10 +49,16 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         var denied = Denials.Of(reading, index);
         var message = new WholeMessage(
             index.FindPlain(whole, NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
-            denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal));
+            denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal),
+            AfterTurn(words));
         var closest = shown.IsEmpty ? symptoms.Select(hit => hit.Score).FirstOrDefault() : 1;
         return Ranked((faults, closest), Symptoms(SymptomRanking.Rank(symptoms), shown), codes, denied, message);
     }
+
+    private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words) =>
+        Contrast.After(words) is { IsEmpty: false } after
+            ? index.Find(index.Ask(index.Analyze(after)), NodeKind.Fault).ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal)
+            : null;
 
     private Hearing Heard(RequestWords request, ImmutableArray<Token> tokens, double best, double sureness) => new(
         best, sureness, request.Count, index.SaysEnough(tokens), OffTopicTalk.NamesAnotherMachine(request, tokens),

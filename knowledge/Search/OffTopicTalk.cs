@@ -19,7 +19,11 @@ internal sealed class OffTopicTalk(SearchIndex index)
 
     /// <param name="said">What the message complains of.</param>
     public static bool IsOffTopic(TermBag said, Intention intention, Hearing heard) =>
-        said.IsEmpty || TradeGate.OfOtherTalk(intention, heard) >= MatchThresholds.OtherTalk;
+        said.IsEmpty || (!IsComplaint(intention, heard) && TradeGate.OfOtherTalk(intention, heard) >= MatchThresholds.OtherTalk);
+
+    /// <summary>"barely cooling" is short, but its words are of the trade and of nothing else.</summary>
+    private static bool IsComplaint(Intention intention, Hearing heard) =>
+        heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1, Best: >= MatchThresholds.CloseFit } && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
     public string? Page(Question question)

@@ -4,13 +4,16 @@ namespace DxAssistant.Knowledge.Search;
 /// <param name="Found">How well the page of a fault fits all the plain words, as a share of a perfect fit.</param>
 /// <param name="Same">Faults whose pages hold the very message.</param>
 /// <param name="RuledOut">Faults that the message rules out.</param>
+/// <param name="After">How probable the words after its turn ("but") make each fault; null when it does not turn.</param>
 internal sealed record WholeMessage(
-    IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut)
+    IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut,
+    IReadOnlyDictionary<string, double>? After = null)
 {
     private readonly double best = Found.Values.DefaultIfEmpty(1).Max();
 
     /// <summary>The log odds that a fault wins or loses.</summary>
     public double OddsOf(string fault) =>
         (Weights.Whole * Found.GetValueOrDefault(fault) / best) + (Same.Contains(fault) ? Weights.SameWords : 0)
-            - (RuledOut.Contains(fault) ? Weights.RuledOut : 0);
+            - (RuledOut.Contains(fault) ? Weights.RuledOut : 0)
+            + (After is null ? 0 : Weights.After * Math.Log(Math.Max(After.GetValueOrDefault(fault), Weights.Floor)));
 }
