@@ -16,24 +16,27 @@ public sealed class FaultGraph
     private readonly Lazy<FaultIndex> index;
     private readonly Lazy<BidirectionalGraph<Node, Link>> graph;
     private readonly Lazy<ImmutableArray<Finding>> findings;
+    private readonly GraphParts parts;
+    private readonly ImmutableArray<Finding> ofParts;
     private readonly ImmutableSortedDictionary<FaultId, Fault> faults;
     private readonly ImmutableSortedDictionary<SymptomId, Symptom> symptoms;
     private readonly ImmutableSortedDictionary<CheckId, Check> checks;
     private readonly ImmutableSortedDictionary<RepairId, Repair> repairs;
 
     // Nodes and links are joined when somebody first goes through all of them, so that an edited page is live before.
-    internal FaultGraph(GraphParts parts, ImmutableArray<Finding> ofParts)
+    internal FaultGraph(GraphParts parts, ImmutableArray<Finding> ofParts, FaultGraph? before = null)
     {
+        (this.parts, this.ofParts) = (parts, ofParts);
         index = new(() => new FaultIndex(parts));
         graph = new(() => GraphBuilder.Join(parts));
         findings = new(() => ofParts.AddRange(LooseEnds.Of(parts, graph.Value)));
         (faults, symptoms, checks, repairs) = (parts.Faults, parts.Symptoms, parts.Checks, parts.Repairs);
-        Faults = [.. faults.Values];
-        Symptoms = [.. symptoms.Values];
-        Checks = [.. checks.Values];
-        Repairs = [.. repairs.Values];
+        Faults = before?.faults == faults ? before.Faults : [.. faults.Values];
+        Symptoms = before?.symptoms == symptoms ? before.Symptoms : [.. symptoms.Values];
+        Checks = before?.checks == checks ? before.Checks : [.. checks.Values];
+        Repairs = before?.repairs == repairs ? before.Repairs : [.. repairs.Values];
         Access = parts.Access;
-        Likelihoods = new LikelihoodTable(Checks, Faults);
+        Likelihoods = before?.Likelihoods.Again(Checks, Faults) ?? new LikelihoodTable(Checks, Faults);
     }
 
     /// <summary>
@@ -43,6 +46,11 @@ public sealed class FaultGraph
         IEnumerable<Fault> faults, IEnumerable<Symptom> symptoms, IEnumerable<Check> checks,
         IEnumerable<Repair> repairs, AccessStates access) =>
         GraphBuilder.Build(faults, symptoms, checks, repairs, access);
+
+    /// <summary>The graph with some parts in place of those that have their ids, or added; what is wrong with them is in its
+    /// <see cref="Findings"/>.</summary>
+    /// <remarks>Where nothing was wrong before and nothing is now, only these parts are inspected.</remarks>
+    public FaultGraph With(GraphEdit edit) => GraphBuilder.Edit(this, parts, ofParts, edit);
 
     /// <summary>The same graph with parts changed for nothing at another price.</summary>
     /// <param name="factor">Times the price of now; 0 or more.</param>

@@ -16,6 +16,22 @@ internal static class GraphBuilder
         return new FaultGraph(parts, inspection.Findings);
     }
 
+    /// <summary>A graph with some parts in place of those that have their ids, or added.</summary>
+    /// <param name="found">What was wrong with the parts before.</param>
+    public static FaultGraph Edit(FaultGraph before, GraphParts parts, ImmutableArray<Finding> found, GraphEdit edit)
+    {
+        PartsInspection inspection = new(parts.Access);
+        GraphParts edited = inspection.Inspect(edit, parts);
+        if (found.IsEmpty && inspection.Findings.IsEmpty) return new FaultGraph(edited, [], before);
+        // A part that cannot be used takes others with it.
+        return Build(
+            Over(before.Faults, edit.Faults, part => part.Id), Over(before.Symptoms, edit.Symptoms, part => part.Id),
+            Over(before.Checks, edit.Checks, part => part.Id), Over(before.Repairs, edit.Repairs, part => part.Id), parts.Access);
+    }
+
+    private static IEnumerable<T> Over<T, TId>(ImmutableArray<T> before, ImmutableArray<T> edited, Func<T, TId> id) =>
+        before.ExceptBy(edited.Select(id), id).Concat(edited);
+
     /// <summary>The parts as nodes and links.</summary>
     public static BidirectionalGraph<Node, Link> Join(GraphParts parts)
     {

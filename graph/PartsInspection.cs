@@ -26,6 +26,20 @@ internal sealed class PartsInspection(AccessStates access)
             access);
     }
 
+    /// <summary>Parts that were inspected before with some in place of those that have their ids; only these are
+    /// inspected.</summary>
+    public GraphParts Inspect(GraphEdit edit, GraphParts before)
+    {
+        faults = before.Faults.SetItems(Keep(edit.Faults, fault => fault.Id, fault => new Node.OfFault(fault.Id), Usable));
+        return before with
+        {
+            Faults = faults,
+            Symptoms = before.Symptoms.SetItems(Keep(edit.Symptoms, symptom => symptom.Id, symptom => new Node.OfSymptom(symptom.Id), Usable)),
+            Checks = before.Checks.SetItems(Keep(edit.Checks, check => check.Id, check => new Node.OfCheck(check.Id), Usable)),
+            Repairs = before.Repairs.SetItems(Keep(edit.Repairs, repair => repair.Id, repair => new Node.OfRepair(repair.Id), Usable)),
+        };
+    }
+
     // Parts are inspected by id, so that findings come in the same order whatever the order of the parts.
     private ImmutableSortedDictionary<TId, TPart> Keep<TId, TPart>(
         IEnumerable<TPart> parts, Func<TPart, TId> idOf, Func<TPart, Node> nodeOf, Func<TPart, Node, TPart?> usable)

@@ -9,15 +9,33 @@ namespace DxAssistant.Graph.Planning;
 /// </summary>
 internal sealed class LikelihoodTable
 {
+    private readonly ImmutableArray<Check> checks;
+    private readonly ImmutableArray<Fault> known;
     private readonly CheckRows[] rows;
     private readonly Dictionary<FaultId, int> faultPlaces;
     private readonly Dictionary<CheckId, int> checkPlaces;
 
     public LikelihoodTable(ImmutableArray<Check> checks, ImmutableArray<Fault> known)
     {
+        (this.checks, this.known) = (checks, known);
         faultPlaces = known.Select((fault, place) => (fault.Id, place)).ToDictionary();
         checkPlaces = checks.Select((check, place) => (check.Id, place)).ToDictionary();
         rows = [.. checks.Select(check => new CheckRows(check, faultPlaces))];
+    }
+
+    private LikelihoodTable(LikelihoodTable before, ImmutableArray<Check> checks, ImmutableArray<Fault> known)
+    {
+        (this.checks, this.known, faultPlaces, checkPlaces) = (checks, known, before.faultPlaces, before.checkPlaces);
+        rows = [.. checks.Select((check, place) => ReferenceEquals(check, before.checks[place]) ? before.rows[place] : new CheckRows(check, faultPlaces))];
+    }
+
+    /// <summary>The rows of these checks, those of the same check kept; null when other checks or faults are known.</summary>
+    public LikelihoodTable? Again(ImmutableArray<Check> now, ImmutableArray<Fault> faults)
+    {
+        if (now == checks && faults == known) return this;
+        bool same = now.Select(check => check.Id).SequenceEqual(checks.Select(check => check.Id))
+            && (faults == known || faults.Select(fault => fault.Id).SequenceEqual(known.Select(fault => fault.Id)));
+        return same ? new LikelihoodTable(this, now, faults) : null;
     }
 
     public int PlaceOf(FaultId fault) => faultPlaces[fault];
