@@ -25,11 +25,12 @@ public sealed class ContentFolder
     /// <summary>The file at a path, or null.</summary>
     public ContentFile? File(string path) => Place(path) is >= 0 and int place ? Files[place] : null;
 
-    /// <summary>The folder with one file put in, in place of the one at its path.</summary>
+    /// <summary>The folder with one file put in, in place of the one at its path; this one when that says the same.</summary>
     public ContentFolder With(ContentFile file)
     {
         ContentFile put = Normalized(file);
         int place = Place(put.Path);
+        if (place >= 0 && Files[place] == put) return this;
         return place >= 0 ? new ContentFolder(Files.SetItem(place, put)) : new ContentFolder(Files.Insert(~place, put));
     }
 

@@ -46,6 +46,19 @@ internal sealed class Pages
         Prices = WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
     }
 
+    private Pages(Pages before, IReadOnlyList<Page> edited)
+    {
+        (All, Translations, pictures) = (Put(before.All, edited), Put(before.Translations, edited), before.pictures);
+        byPath = new(before.byPath, StringComparer.Ordinal);
+        byKind = new(before.byKind);
+        byId = new(before.byId);
+        foreach (Page page in edited.Where(page => page.Language is null)) Put(page, before);
+        bool sameWords = edited.All(page => page.Kind != PageKind.Words);
+        likelihoods = sameWords ? before.likelihoods : WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
+        frequencies = sameWords ? before.frequencies : WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
+        Prices = sameWords ? before.Prices : WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
+    }
+
     /// <summary>Sorted by path.</summary>
     public ImmutableArray<Page> All { get; }
 
@@ -78,6 +91,42 @@ internal sealed class Pages
         return new Pages([.. byLanguage[true]], [.. byLanguage[false]], pictures);
     }
 
+    /// <summary>These pages with some in place of those that stood at their paths, each of the same kind and id as that.</summary>
+    public Pages Edited(IReadOnlyList<Page> edited) => edited.Count == 0 ? this : new Pages(this, edited);
+
+    private void Put(Page page, Pages before)
+    {
+        Page old = before.byPath[page.Path];
+        byPath[page.Path] = page;
+        if (page.Kind is not { } kind) return;
+        byKind[kind] = byKind[kind].Replace(old, page);
+        if (byId[(kind, page.Id)] == old) byId[(kind, page.Id)] = page;
+    }
+
+    private static ImmutableArray<Page> Put(ImmutableArray<Page> among, IReadOnlyList<Page> edited)
+    {
+        ImmutableArray<Page>.Builder put = among.ToBuilder();
+        foreach (Page page in edited)
+            if (Place(among, page.Path) is >= 0 and int place) put[place] = page;
+        return put.ToImmutable();
+    }
+
+    private static int Place(ImmutableArray<Page> sorted, string path)
+    {
+        int low = 0;
+        int high = sorted.Length - 1;
+        while (low <= high)
+        {
+            int middle = (low + high) / 2;
+            int order = string.CompareOrdinal(sorted[middle].Path, path);
+            if (order == 0) return middle;
+            if (order < 0) low = middle + 1;
+            else high = middle - 1;
+        }
+
+        return -1;
+    }
+
     /// <summary>One page as if it were the only one; the others can only be looked up, which is noted.</summary>
     public Pages Focus(Page page, PageNeeds noted) => new(this, page, noted);
 
@@ -90,6 +139,9 @@ internal sealed class Pages
             [.. All.Select(page => said.TryGetValue(page.Path, out Page? other) ? MergedPage.Of(page, other) : page)],
             Translations, Pictures);
     }
+
+    /// <summary>True when two pages have the same kind and id.</summary>
+    public bool HaveAnIdTwice => byId.Count < All.Count(page => page.Kind is not null);
 
     public ImmutableArray<Page> OfKind(PageKind kind) => byKind.GetValueOrDefault(kind, []);
 

@@ -12,17 +12,23 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
     // The row of the table of prices that says what a wrong part costs.
     private const string PartForNothing = "part changed for nothing";
 
-    private readonly ILookup<string, FaultId> cured = pages.OfKind(PageKind.Fault)
+    private const string Nodes = "nodes";
+
+    private readonly ILookup<string, FaultId> cured = parts.Whole("cured", pages.OfKind(PageKind.Fault), () => pages.OfKind(PageKind.Fault)
         .SelectMany(fault => parts.Node(fault, "cures", () => read(fault).Targets("Repair", PageKind.Repair).Select(repair => repair.Path).ToArray())
             .Select(repair => (repair, fault)))
-        .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id));
+        .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id)));
 
-    public FaultGraph Write() => FaultGraph.Build(
-        pages.OfKind(PageKind.Fault).Select(page => parts.Node(page, "node", () => Fault(page))),
-        pages.OfKind(PageKind.Symptom).Select(page => parts.Node(page, "node", () => Symptom(page))),
-        pages.OfKind(PageKind.Check).Select(page => parts.Node(page, "node", () => Check(page))),
-        pages.OfKind(PageKind.Repair).Select(Repair),
-        Access());
+    public FaultGraph Write() => parts.Graph.Of(new GraphNodes(
+        All(PageKind.Fault, Fault, node => node.Id),
+        All(PageKind.Symptom, Symptom, node => node.Id),
+        All(PageKind.Check, Check, node => node.Id),
+        parts.Whole("repairs", [.. pages.OfKind(PageKind.Repair), .. pages.OfKind(PageKind.Fault)], () =>
+            pages.OfKind(PageKind.Repair).Select(Repair).ToImmutableSortedDictionary(node => node.Id, node => node)),
+        parts.Whole("access", pages.OfKind(PageKind.Access), Access)));
+
+    private ImmutableSortedDictionary<TId, T> All<TId, T>(PageKind kind, Func<Page, T> make, Func<T, TId> id) where TId : notnull where T : notnull =>
+        parts.Of(Nodes, kind.ToString(), pages.OfKind(kind), page => parts.Node(page, "node", () => make(page)), id, null);
 
     private Fault Fault(Page page)
     {
@@ -55,11 +61,19 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
             InOrder(table.EveryOther!));
     }
 
+    // Which faults it cures is said on their pages.
     private Repair Repair(Page page)
+    {
+        ImmutableArray<FaultId> fixes = [.. cured[page.Path]];
+        Repair kept = parts.Node(page, "node", () => Repair(page, fixes));
+        return kept.Fixes.SequenceEqual(fixes) ? kept : parts.Put(page, "node", kept with { Fixes = fixes });
+    }
+
+    private Repair Repair(Page page, ImmutableArray<FaultId> fixes)
     {
         PageReader reader = read(page);
         return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"),
-            States(reader), Who(reader), [.. cured[page.Path]])
+            States(reader), Who(reader), fixes)
         {
             WrongMinutes = reader.List("parts").IsEmpty ? 0 : pages.Prices.GetValueOrDefault(PartForNothing),
         };

@@ -10,7 +10,14 @@ internal sealed class KeptParts
 {
     private readonly Dictionary<(string Language, string What), (ImmutableArray<Page> Pages, object Made)> made = [];
     private readonly Dictionary<(Page Page, string What), object> nodes = [];
+    private readonly Dictionary<string, (ImmutableArray<Page> From, object Made)> wholes = [];
     private ImmutableArray<object> shared = [];
+
+    /// <summary>The graph of last time.</summary>
+    public KeptGraph Graph { get; } = new();
+
+    /// <summary>The mark of the folder.</summary>
+    public FolderMark Mark { get; } = new();
 
     /// <summary>Begins a library; forgets everything when a page that parts refer to is another.</summary>
     public void Begin(Pages pages)
@@ -24,6 +31,7 @@ internal sealed class KeptParts
         {
             made.Clear();
             nodes.Clear();
+            wholes.Clear();
         }
 
         shared = now;
@@ -54,11 +62,25 @@ internal sealed class KeptParts
         return all;
     }
 
+    /// <summary>What is made of some pages together, that of last time when all of them are the same.</summary>
+    public T Whole<T>(string what, ImmutableArray<Page> from, Func<T> make) where T : notnull
+    {
+        if (!wholes.TryGetValue(what, out var old) || !old.From.AsSpan().SequenceEqual(from.AsSpan(), null)) wholes[what] = old = (from, make());
+        return (T)old.Made;
+    }
+
     /// <summary>A node of the graph, the one of last time when its page is the same.</summary>
     public T Node<T>(Page page, string what, Func<T> make) where T : notnull
     {
         if (!nodes.TryGetValue((page, what), out object? node)) nodes[(page, what)] = node = make();
         return (T)node;
+    }
+
+    /// <summary>Keeps another node of a page.</summary>
+    public T Put<T>(Page page, string what, T node) where T : notnull
+    {
+        nodes[(page, what)] = node;
+        return node;
     }
 
     /// <summary>Forgets the nodes of pages that are gone.</summary>

@@ -1,6 +1,4 @@
 using System.Collections.Immutable;
-using System.Security.Cryptography;
-using System.Text;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Calculations;
@@ -41,7 +39,7 @@ internal sealed class LibraryBuilder
         ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
             .Select(LanguageBuilder.Build).ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
         var builder = new LibraryBuilder(pages, parts, "");
-        string version = VersionOf(folder);
+        string version = parts.Mark.Of(folder);
         Library main = builder.Build(version, new GraphWriter(pages, builder.shelf, builder.Read, parts).Write());
         return main with
         {
@@ -127,15 +125,4 @@ internal sealed class LibraryBuilder
         section => section.Name,
         section => new Passage(section.Paragraphs[0].Text, new PagePlace(section.Path ?? page.Path, section.Name)),
         StringComparer.Ordinal));
-
-    private static string VersionOf(ContentFolder folder)
-    {
-        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (ContentFile file in folder.Files)
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes($"{file.Path}\0{file.Text}\0"));
-        }
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
-    }
 }

@@ -4,16 +4,16 @@ using DxAssistant.Knowledge.Content.Rules;
 namespace DxAssistant.Knowledge.Content.Incremental;
 
 /// <summary>What a rule concluded, and from what.</summary>
-internal sealed record Conclusion(object[] From, ImmutableArray<Diagnostic> Found)
+internal sealed record Conclusion(List<object> From, ImmutableArray<Diagnostic> Found)
 {
     /// <param name="before">The conclusion of last time, which holds when everything is as it was.</param>
-    public static Conclusion Of(IGatheringRule rule, object[] gathered, Conclusion? before) =>
+    public static Conclusion Of(IGatheringRule rule, List<object> gathered, Conclusion? before) =>
         new(gathered, before is not null && Same(before.From, gathered) ? before.Found : [.. rule.Conclude(gathered)]);
 
-    private static bool Same(object[] one, object[] other)
+    private static bool Same(List<object> one, List<object> other)
     {
-        if (one.Length != other.Length) return false;
-        for (int i = 0; i < one.Length; i++)
+        if (one.Count != other.Count) return false;
+        for (int i = 0; i < one.Count; i++)
             if (!ReferenceEquals(one[i], other[i]) && !one[i].Equals(other[i])) return false;
         return true;
     }

@@ -22,6 +22,11 @@ internal sealed class PageNeeds
     public void Pictures() => pictures = true;
 
     /// <summary>True when a change can change what was found.</summary>
-    public bool Meet(FolderChange change) =>
-        (ids && change.Ids) || (pictures && change.Pictures) || kinds.Overlaps(change.Kinds) || paths.Overlaps(change.Paths);
+    public bool Meet(FolderChange change)
+    {
+        if ((ids && change.Ids) || (pictures && change.Pictures)) return true;
+        foreach (PageKind kind in change.Kinds) if (kinds.Contains(kind)) return true;
+        foreach (string path in change.Paths) if (paths.Contains(path)) return true;
+        return false;
+    }
 }

@@ -37,10 +37,11 @@ internal sealed class AfterInCircle : IContentRule
     // One circle, one diagnostic: on the page of it that comes first by its id.
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        ImmutableSortedDictionary<string, ImmutableArray<FrontMatterValue>> after = pages.OfKind(PageKind.Check)
+        Page[] named = [.. pages.OfKind(PageKind.Check).Where(page => !Named(page).IsEmpty)];
+        ImmutableSortedDictionary<string, ImmutableArray<FrontMatterValue>> after = named
             .GroupBy(page => page.Id)
             .ToImmutableSortedDictionary(same => same.Key, same => Named(same.First()), StringComparer.Ordinal);
-        return from page in pages.OfKind(PageKind.Check)
+        return from page in named
                from value in Named(page)
                let reached = Reached(value.Text, after)
                where reached.Contains(page.Id)

@@ -26,7 +26,7 @@ internal sealed class DuplicateId : IContentRule
 
     public RuleExample Good { get; } = new("cautions/again/live-mains.md", "");
 
-    public IEnumerable<Diagnostic> Check(Pages pages) => pages.All
+    public IEnumerable<Diagnostic> Check(Pages pages) => !pages.HaveAnIdTwice ? [] : pages.All
         .Where(page => page.Kind is { } kind && pages.WithId(kind, page.Id) != page)
         .Select(page => page.Error(Name, page.IdSpan,
             $"the id `{page.Id}` is also that of `{pages.WithId(page.Kind!.Value, page.Id)!.Path}`"));

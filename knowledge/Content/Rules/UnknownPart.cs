@@ -30,7 +30,7 @@ internal sealed class UnknownPart : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        ImmutableSortedSet<string> known = [.. pages.OfKind(PageKind.Fault).Select(page => page.Front?.Field("part")?.Text)
+        HashSet<string> known = [.. pages.OfKind(PageKind.Fault).Select(page => page.Front?.Field("part")?.Text)
             .Concat(pages.OfKind(PageKind.Repair)
                 .SelectMany(page => page.Front?.Field("parts")?.Values.Select(value => value.Text) ?? []))
             .OfType<string>()];
