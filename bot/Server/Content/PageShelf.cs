@@ -14,7 +14,8 @@ internal sealed class PageShelf
     /// <summary>All <c>.md</c> and <c>.svg</c> files below a folder.</summary>
     /// <param name="place">The folder, the same each time.</param>
     /// <param name="changed">What came, went or changed below it since the last call, files or folders; null when anything
-    /// may have.</param>
+    /// may have. A file told is read even when length and time are as before: two saves may fall into one tick.</param>
+    /// <returns>The folder of last time when nothing is different.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public ContentFolder Read(string place, IReadOnlyCollection<string>? changed = null)
     {
@@ -37,6 +38,7 @@ internal sealed class PageShelf
         foreach (FileInfo file in changed.SelectMany(path => Found(Path.Combine(root, path))))
         {
             string path = PathOf(root, file);
+            if (changed.Contains(path)) known.Remove(path);
             known[path] = Read(root, file);
             gone.Remove(path);
             before = before.With(known[path].File);

@@ -13,12 +13,11 @@ internal sealed class LibraryResponder : IResponder
 {
     private readonly Assistant assistant;
 
-    /// <param name="late">Whether the search is made in the background, while taps are answered already.</param>
-    public LibraryResponder(Library library, bool late = false)
-    {
-        assistant = new Assistant(library, late);
-        if (late) _ = Task.Run(assistant.GetReady);
-    }
+    /// <param name="late">Whether the search is left for later, while taps are answered already.</param>
+    public LibraryResponder(Library library, bool late = false) => assistant = new Assistant(library, late);
+
+    /// <summary>Makes the search in the background.</summary>
+    public void GetReady() => Task.Run(assistant.GetReady);
 
     public Turn Respond(ImmutableArray<CaseEvent> log, Message message) =>
         assistant.Take(Fold.Apply(CaseState.New, log), message);

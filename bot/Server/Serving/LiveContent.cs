@@ -8,16 +8,12 @@ namespace DxAssistant.Server.Serving;
 /// version kept until then.</summary>
 internal sealed class LiveContent : IDisposable
 {
-    // Editors write a file in several steps; one compile follows the last of them.
-    private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(50);
-
     private readonly string folder;
     private readonly PageReading read;
     private readonly TextWriter notes;
-    private readonly ChangedPaths changed = new();
     private readonly Lock gate = new();
-    private PageWatch? watch;
-    private ITimer? settled;
+    private PageFollower? follower;
+    private int made;
     private readonly IncrementalCompiler compiler;
     private volatile InUse current;
 
@@ -49,53 +45,48 @@ internal sealed class LiveContent : IDisposable
     }
 
     /// <summary>Compiles again whenever a page changes.</summary>
-    public void Watch(TimeProvider clock)
-    {
-        settled = clock.CreateTimer(_ => Reload(changed.Take()), null, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        watch = new PageWatch(folder, Noticed, notes);
-        watch.Begin();
-    }
-
-    private void Noticed(string? path)
-    {
-        changed.Add(path);
-        settled?.Change(Settle, Timeout.InfiniteTimeSpan);
-    }
+    public void Watch(TimeProvider clock) => follower = new PageFollower(folder, Read, clock, notes);
 
     /// <summary>Compiles now; a version with errors changes nothing.</summary>
-    public void Reload() => Reload(null);
+    public void Reload() => Read(null)();
 
     // Pages that could not be read are read again at the next change.
-    private void Reload(IReadOnlyCollection<string>? paths)
+    private Action Read(IReadOnlyCollection<string>? paths)
     {
         lock (gate)
         {
+            int mine = ++made;
+            var told = new StringWriter();
             try
             {
-                if (Compile(folder, paths, read, notes, compiler, isFirst: false) is not { } next)
-                {
-                    notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
-                }
-                else if (next.Version != current.Version)
-                {
-                    current = next;
-                    notes.WriteLine($"The pages changed: now version {next.Version}.");
-                }
+                InUse? next = Compile(folder, paths, read, told, compiler, isFirst: false);
+                return () => Use(next, mine, told);
             }
             catch (Exception error) when (error is IOException or UnauthorizedAccessException)
             {
-                changed.Add(null);
-                notes.WriteLine(
+                follower?.Again();
+                return () => notes.WriteLine(
                     $"The pages could not be read ({error.Message}): going on with version {current.Version}.");
             }
         }
     }
 
-    public void Dispose()
+    // What was compiled again meanwhile is not used.
+    private void Use(InUse? next, int mine, StringWriter told)
     {
-        watch?.Dispose();
-        settled?.Dispose();
+        lock (gate)
+        {
+            if (mine != made) return;
+            notes.Write(told);
+            if (next is null) notes.WriteLine($"The pages have errors: going on with version {current.Version}.");
+            if (next is null || next.Version == current.Version) return;
+            current = next;
+            next.GetReady();
+            notes.WriteLine($"The pages changed: now version {next.Version}.");
+        }
     }
+
+    public void Dispose() => follower?.Dispose();
 
     private static InUse? Compile(
         string folder, IReadOnlyCollection<string>? paths, PageReading read, TextWriter notes, IncrementalCompiler compiler, bool isFirst)

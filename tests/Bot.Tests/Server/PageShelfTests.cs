@@ -76,6 +76,20 @@ public sealed class PageShelfTests : IDisposable
         AssertWhole(shelf.Read(folder.Path));
     }
 
+    // Two saves may fall into one tick of the file system's clock.
+    [Fact]
+    public void Read_ChangedWithoutAnotherLengthOrTime_IsReadWhenTold()
+    {
+        DateTime written = File.GetLastWriteTimeUtc(folder.File("faults/one.md"));
+        Write("faults/one.md", "# Two");
+        File.SetLastWriteTimeUtc(folder.File("faults/one.md"), written);
+        Assert.Equal("# Two", shelf.Read(folder.Path, ["faults/one.md"]).File("faults/one.md")!.Text);
+    }
+
+    [Fact]
+    public void Read_ToldAndNotChanged_IsTheFolderOfLastTime() =>
+        Assert.Same(shelf.Read(folder.Path, []), shelf.Read(folder.Path, ["faults/one.md"]));
+
     private void AssertWhole(ContentFolder now) => Assert.Equal(ContentFolderReader.Read(folder.Path).Files.AsEnumerable(), now.Files);
 
     private void Write(string path, string text)

@@ -15,8 +15,8 @@ internal static class DiagnosticsJson
         ["found"] = new JsonArray([.. result.Diagnostics.Select(found => Of(found, root))]),
     };
 
-    // Columns and lengths count characters as a reader sees them.
-    private static JsonObject Of(Diagnostic found, string root) => new()
+    /// <summary>One of them; columns and lengths count characters as a reader sees them.</summary>
+    public static JsonObject Of(Diagnostic found, string root) => new()
     {
         ["path"] = root + found.At.Path,
         ["line"] = found.At.Line,

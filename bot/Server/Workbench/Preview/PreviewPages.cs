@@ -14,7 +14,10 @@ internal sealed class PreviewPages(string root)
     private readonly IncrementalCompiler compiler = new();
     private readonly Lock gate = new();
     private volatile TaskCompletionSource next = new(TaskCreationOptions.RunContinuationsAsynchronously);
-    private volatile Compiled current = new(ContentFolder.Of([]), new CompileResult(null, []), null, 0);
+    private volatile Compiled current = Nothing;
+    private Compiled made = Nothing;
+
+    private static Compiled Nothing => new(ContentFolder.Of([]), new CompileResult(null, []), null, 0);
 
     public Compiled Current => current;
 
@@ -22,13 +25,32 @@ internal sealed class PreviewPages(string root)
     public Task Changed => next.Task;
 
     /// <param name="changed">What changed since the last time; null when anything may have.</param>
-    public void Reload(IReadOnlyCollection<string>? changed = null)
+    public void Reload(IReadOnlyCollection<string>? changed = null) => Read(changed)();
+
+    /// <summary>Compiles the pages.</summary>
+    /// <returns>Shows them, unless they were compiled again meanwhile.</returns>
+    public Action Read(IReadOnlyCollection<string>? changed)
     {
         lock (gate)
         {
             ContentFolder folder = shelf.Read(root, changed);
-            CompileResult result = compiler.Compile(folder);
-            current = new Compiled(folder, result, result.Library ?? current.LastGood, current.Number + 1);
+            if (!ReferenceEquals(folder, made.Folder))
+            {
+                CompileResult result = compiler.Compile(folder);
+                made = new Compiled(folder, result, result.Library ?? made.LastGood, made.Number + 1);
+            }
+
+            Compiled mine = made;
+            return () => Show(mine);
+        }
+    }
+
+    private void Show(Compiled mine)
+    {
+        lock (gate)
+        {
+            if (mine != made || mine == current) return;
+            current = mine;
             TaskCompletionSource before = next;
             next = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
             before.SetResult();
@@ -51,12 +73,25 @@ internal sealed class PreviewPages(string root)
         return all;
     }
 
-    /// <summary>One page as it will be seen; null when there is none.</summary>
-    public JsonObject? One(string path) => current.Folder.File(path) is { IsPicture: false } page
-        ? new JsonObject { ["path"] = path, ["html"] = PageHtml.Of(page.Text) }
-        : null;
+    /// <summary>One page as it will be seen and what is wrong with it; null when there is none.</summary>
+    public JsonObject? One(string path)
+    {
+        Compiled now = current;
+        return now.Folder.File(path) is not { IsPicture: false } page ? null : new JsonObject
+        {
+            ["path"] = path,
+            ["html"] = PageHtml.Of(page.Text),
+            ["found"] = new JsonArray([.. now.Result.Diagnostics.Where(found => found.At.Path == path).Select(found => (JsonNode)DiagnosticsJson.Of(found, ""))]),
+        };
+    }
 
     /// <param name="LastGood">The library of this version, or else of the last one that had one.</param>
     /// <param name="Number">Counts the compiles.</param>
-    internal sealed record Compiled(ContentFolder Folder, CompileResult Result, Library? LastGood, int Number);
+    internal sealed class Compiled(ContentFolder folder, CompileResult result, Library? lastGood, int number)
+    {
+        public ContentFolder Folder => folder;
+        public CompileResult Result => result;
+        public Library? LastGood => lastGood;
+        public int Number => number;
+    }
 }

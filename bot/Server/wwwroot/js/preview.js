@@ -48,9 +48,8 @@ function showList() {
 async function showOne() {
   const path = state.path;
   at('page-name').textContent = path;
-  const found = state.all.found.filter(each => each.path === path);
   try {
-    const { html } = await ask(`/api/preview/page?${new URLSearchParams({ path })}`);
+    const { html, found } = await ask(`/api/preview/page?${new URLSearchParams({ path })}`);
     if (path === state.path) showPage(at('page'), html, found, '/pictures/');
   } catch (problem) {
     if (path === state.path) at('page').replaceChildren(draw('p', {}, problem.status === 404 ? 'This page is gone. Choose another from the list.' : problem.message));
@@ -67,6 +66,7 @@ function follow(before, now) {
 async function showAll() {
   try {
     const before = state.all?.list.map(page => page.path) ?? [];
+    const { path } = state;
     state.all = await ask('/api/preview/pages');
     follow(before, state.all.list.map(page => page.path));
     const { pages, errors, warnings, usesLastGood } = state.all;
@@ -75,7 +75,7 @@ async function showAll() {
       + (usesLastGood ? '. The walk uses the last version without errors.' : '');
     at('state').classList.toggle('is-wrong', errors > 0);
     showList();
-    await showOne();
+    if (state.path !== path) await showOne();
     walk.take(state.all.walks);
   } catch (problem) {
     at('state').textContent = problem.status ? problem.message : 'The program does not answer. What is shown may be old.';
@@ -93,5 +93,6 @@ at('page').addEventListener('click', event => {
 });
 at('find').addEventListener('input', () => state.all && showList());
 const changes = new EventSource('/api/preview/changes');
-changes.addEventListener('pages', showAll);
+// The page that is read comes first, the list of all pages after it.
+changes.addEventListener('pages', async () => { await showOne(); await showAll(); });
 changes.addEventListener('error', () => { at('state').textContent = 'The program does not answer. What is shown may be old.'; });

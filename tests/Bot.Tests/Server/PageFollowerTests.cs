@@ -1,0 +1,91 @@
+using System.Collections.Concurrent;
+using DxAssistant.Bot.Tests.Cases;
+using DxAssistant.Server.Serving;
+
+namespace DxAssistant.Bot.Tests.Server;
+
+/// <summary>A save is read at once and used when it is whole.</summary>
+public sealed class PageFollowerTests : IDisposable
+{
+    private readonly TemporaryFolder folder = new();
+    private readonly ConcurrentQueue<string> used = [];
+    private readonly string page;
+
+    public PageFollowerTests()
+    {
+        page = folder.File("page.md");
+        File.WriteAllText(page, "before");
+    }
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public async Task Save_InOneStep_IsReadAndUsed()
+    {
+        using PageFollower follower = Follow();
+        File.WriteAllText(page, "after");
+        await UntilAsync(() => used.LastOrDefault() == "after");
+    }
+
+    // The second half is written while the first is being read: what was read of the first is never used.
+    [Fact]
+    public async Task Save_InTwoSteps_HalfOfItIsNeverUsed()
+    {
+        bool isHalf = true;
+        using PageFollower follower = Follow(read =>
+        {
+            if (read != "half" || !isHalf) return;
+            isHalf = false;
+            File.WriteAllText(page, "whole");
+        });
+        File.WriteAllText(page, "half");
+        await UntilAsync(() => used.LastOrDefault() == "whole");
+        Assert.DoesNotContain("half", used);
+    }
+
+    [Fact]
+    public async Task Save_AfterAnother_IsUsedToo()
+    {
+        using PageFollower follower = Follow();
+        foreach (string text in (string[])["one", "two", "three"])
+        {
+            File.WriteAllText(page, text);
+            await UntilAsync(() => used.LastOrDefault() == text);
+        }
+    }
+
+    [Fact]
+    public async Task Dispose_WhileASaveIsRead_UsesNothingMore()
+    {
+        var reading = new TaskCompletionSource();
+        var isOver = new ManualResetEventSlim();
+        var isRead = new TaskCompletionSource();
+        PageFollower follower = Follow(_ =>
+        {
+            reading.TrySetResult();
+            isOver.Wait(TimeSpan.FromMinutes(1));
+            isRead.TrySetResult();
+        });
+        File.WriteAllText(page, "after");
+        await reading.Task.WaitAsync(TimeSpan.FromMinutes(1));
+        follower.Dispose();
+        isOver.Set();
+        await isRead.Task.WaitAsync(TimeSpan.FromMinutes(1));
+        Assert.Empty(used);
+    }
+
+    private PageFollower Follow(Action<string>? whileRead = null) => new(folder.Path, changed =>
+    {
+        Assert.Contains("page.md", changed!);
+        string read = File.ReadAllText(page);
+        whileRead?.Invoke(read);
+        return () => used.Enqueue(read);
+    }, TimeProvider.System, TextWriter.Null);
+
+    // Bounded, so that a follower that never calls fails the test instead of hanging it.
+    private static async Task UntilAsync(Func<bool> there)
+    {
+        for (int i = 0; i < 1200 && !there(); i++) await Task.Delay(50);
+        Assert.True(there());
+    }
+}
