@@ -8,7 +8,7 @@ internal static class BenchmarkGroups
 {
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
         [
-            new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new LiveGroup(), new DeskGroup(),
+            new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new IncrementalGroup(), new DeskGroup(),
             new MatchingGroup(), new BoundsGroup(), new SettingsGroup(),
         ];
 }

@@ -26,6 +26,16 @@ internal sealed class ResultFolder
         Console.WriteLine($"Written: {Path.Combine(_path, name)}");
     }
 
+    /// <summary>Writes one result where the committed ones stand, and shows it.</summary>
+    public void Keep(string name, string text)
+    {
+        Write(name, text);
+        string kept = Path.GetFullPath(Path.Combine(_path, "..", "..", "tests", "Benchmarks", "results", name));
+        if (!Directory.Exists(Path.GetDirectoryName(kept))) return;
+        File.WriteAllText(kept, text);
+        Console.WriteLine($"Written: {kept}");
+    }
+
     /// <summary>For files that a library writes by itself.</summary>
     public string Working => Path.Combine(_path, "working");
 }

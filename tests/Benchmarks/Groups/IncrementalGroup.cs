@@ -1,66 +1,94 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
 using DxAssistant.Benchmarks.Live;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Incremental;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>From the save of one page until preview and server answer with it, from 1,000 pages to 10,000, against reading
-/// and compiling the whole folder in the same run.</summary>
-internal sealed class LiveGroup : IBenchmarkGroup
+/// <summary>From the save of one page until preview, browser and server answer with it, from 1,000 pages to 10,000, beside the
+/// compile alone and a whole compile of the same run.</summary>
+internal sealed class IncrementalGroup : IBenchmarkGroup
 {
-    private const int Edits = 20;
+    private const int Edits = 40;
+    private const int Whole = 5;
 
-    // Of these edits each fourth changes a title, which the search reads.
     private static readonly ImmutableArray<int> Sizes = [1_000, 3_000, 10_000];
 
-    public string Name => "live";
+    public string Name => "incremental";
 
     public void Run(ResultFolder results)
     {
-        var table = new StringBuilder("""
+        var table = new StringBuilder($"""
             # From a save to the new page
 
-            Median and slowest of 20 edits of one page each, milliseconds on this machine; 50 of them are waited on purpose, because
-            editors write a file in several steps. Of four edits one changes a sentence, one minutes, one a likelihood, one a title.
-            - Preview: from the end of the write until the browser has been told, has fetched the page and the first step of a walk
-              on it, over HTTP.
+            Milliseconds from the end of a write: median, the middle half of the runs in brackets, and the slowest, of {Edits} edits of one
+            page each. Of four edits one changes a sentence, one minutes, one a likelihood, one a title.
+            - Compile: the incremental compile alone, in memory.
+            - Preview: until a client has been told of it, has fetched the page and the first step of a walk on it, over HTTP.
+            - Browser: until Chromium shows the new page; - where there is no Chromium.
             - Server: until the first turn of a case is answered on the new version. Words: until typed words are; the search is
-              made anew in the background only when an edit changes words that it reads (here: the titles).
-            - The baseline of the same run: reading and compiling the whole folder anew, as a program does that keeps nothing.
+              made anew in the background when an edit changes words that it reads (here: the titles).
+            - Whole: reading and compiling the folder anew, as a program does that keeps nothing; the baseline of the same run.
 
-            `dotnet run -c Release --project tests/Benchmarks -- live` makes this table.
+            A save is compiled at once and put in use when the folder has been quiet for 50 ms, since editors write in several steps: no
+            figure but the compile can be below 50.
 
-            | pages | preview, ms | slowest | server, ms | slowest | words, ms | slowest | whole, ms | preview / whole | server / whole |
-            |---:|---:|---:|---:|---:|---:|---:|---:|---:|---:|
+            `dotnet run -c Release --project tests/Benchmarks -- incremental` writes this page. {Machine.Conditions()}
+
+            | pages | compile | preview | browser | server | words | whole | compile / whole | preview / whole |
+            |---:|---:|---:|---:|---:|---:|---:|---:|---:|
 
             """);
         foreach (int size in Sizes) table.Append(Row(size));
-        results.Write("live.md", table.ToString());
+        table.Append(System.Globalization.CultureInfo.InvariantCulture, $"\nAt the end: {Machine.Load()}.\n");
+        results.Keep("incremental.md", table.ToString());
     }
 
     private static string Row(int size)
     {
         using var folder = new GrowingFolderOnDisk(size);
-        double whole = Median([.. Enumerable.Range(0, 3).Select(_ => Milliseconds(folder.CompileWhole))]);
-        double[] preview = Previewed(folder);
-        (double Turn, double Words)[] server = Served(folder);
-        double turn = Median([.. server.Select(each => each.Turn)]), words = Median([.. server.Select(each => each.Words)]);
-        return string.Create(CultureInfo.InvariantCulture,
-            $"| {folder.Count} | {Median(preview):0} | {preview.Max():0} | {turn:0} | {server.Max(each => each.Turn):0} | {words:0} | {server.Max(each => each.Words):0} | {whole:0} | {Median(preview) / whole:0.000} | {turn / whole:0.000} |\n");
+        folder.CompileWhole();
+        Spread whole = Spread.Of(Enumerable.Range(0, Whole).Select(_ => Milliseconds(folder.CompileWhole)));
+        Spread compile = Compiled(size), preview = Previewed(folder);
+        Spread? browser = Browsed(folder);
+        (Spread turn, Spread words) = Served(folder);
+        return FormattableString.Invariant($"| {folder.Count} | {compile} | {preview} | {browser?.ToString() ?? "-"} | {turn} | {words} ")
+            + FormattableString.Invariant($"| {whole} | {compile.Median / whole.Median:0.000} | {preview.Median / whole.Median:0.000} |\n");
     }
 
-    private static double[] Previewed(GrowingFolderOnDisk folder)
+    private static Spread Compiled(int size)
+    {
+        ContentFolder folder = GrowingFolder.Of(size);
+        var compiler = new IncrementalCompiler();
+        compiler.Compile(folder);
+        return Spread.Of(Enumerable.Range(0, Edits).Select(edit =>
+        {
+            folder = GrowingFolder.Edited(folder, edit);
+            return Milliseconds(() => compiler.Compile(folder));
+        }));
+    }
+
+    private static Spread Previewed(GrowingFolderOnDisk folder)
     {
         using var live = new LivePreview(folder.Path);
-        return [.. Enumerable.Range(0, Edits).Select(edit => live.Edit(folder, edit))];
+        return Spread.Of(Enumerable.Range(0, Edits).Select(edit => live.Edit(folder, edit)));
     }
 
-    private static (double Turn, double Words)[] Served(GrowingFolderOnDisk folder)
+    private static Spread? Browsed(GrowingFolderOnDisk folder)
+    {
+        if (!File.Exists(LiveBrowser.Chromium)) return null;
+        using var preview = new LivePreview(folder.Path);
+        using var browser = new LiveBrowser(preview.Address);
+        return Spread.Of(Enumerable.Range(Edits, Edits).Select(edit => browser.Edit(folder, edit)));
+    }
+
+    private static (Spread Turn, Spread Words) Served(GrowingFolderOnDisk folder)
     {
         using var live = new LiveServer(folder.Path);
-        return [.. Enumerable.Range(Edits, Edits).Select(edit => live.Edit(folder, edit))];
+        (double Turn, double Words)[] all = [.. Enumerable.Range(2 * Edits, Edits).Select(edit => live.Edit(folder, edit))];
+        return (Spread.Of(all.Select(each => each.Turn)), Spread.Of(all.Select(each => each.Words)));
     }
 
     private static double Milliseconds(Action work)
@@ -69,6 +97,4 @@ internal sealed class LiveGroup : IBenchmarkGroup
         work();
         return Stopwatch.GetElapsedTime(start).TotalMilliseconds;
     }
-
-    private static double Median(double[] values) => values.Order().ElementAt(values.Length / 2);
 }

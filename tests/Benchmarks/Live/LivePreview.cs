@@ -6,7 +6,7 @@ using Microsoft.AspNetCore.Builder;
 
 namespace DxAssistant.Benchmarks.Live;
 
-/// <summary>The preview as <c>content preview</c> runs it, and a browser that follows it.</summary>
+/// <summary>The preview as <c>content preview</c> runs it, and a client that follows it.</summary>
 internal sealed class LivePreview : IDisposable
 {
     private readonly FollowedPages followed;
@@ -26,7 +26,9 @@ internal sealed class LivePreview : IDisposable
         WaitForChange();
     }
 
-    /// <summary>Milliseconds from a save until the browser has the new page and the first step of a walk on it.</summary>
+    public Uri Address => browser.BaseAddress!;
+
+    /// <summary>Milliseconds from a save until a client has the new page and the first step of a walk on it.</summary>
     public double Edit(GrowingFolderOnDisk folder, int edit)
     {
         ContentFile page = folder.Edit(edit);
