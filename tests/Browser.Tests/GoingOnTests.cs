@@ -93,7 +93,7 @@ public sealed class GoingOnTests
         await other.AddInitScriptAsync("delete window.BroadcastChannel");
         await other.GotoAsync(visit.Page.Url);
         await other.WaitForSelectorAsync("body[data-ready=yes]");
-        await visit.Page.EvaluateAsync("Object.defineProperty(document, 'hidden', { value: true })");
+        await visit.Page.EvaluateAsync("() => { Object.defineProperty(document, 'hidden', { value: true }); document.dispatchEvent(new Event('visibilitychange')); }");
         await other.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await other.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
 
