@@ -14,6 +14,7 @@ internal sealed class PageFollower : IDisposable
     private readonly ChangedPaths changed = new();
     private readonly Lock gate = new();
     private readonly PageWatch watch;
+    private readonly TextWriter notes;
     private long last;
     private int noticed;
     private bool isAtWork;
@@ -23,7 +24,7 @@ internal sealed class PageFollower : IDisposable
     /// Called by one thread at a time.</param>
     public PageFollower(string folder, Func<IReadOnlyCollection<string>?, Action> read, TimeProvider clock, TextWriter notes)
     {
-        (this.read, this.clock) = (read, clock);
+        (this.read, this.clock, this.notes) = (read, clock, notes);
         watch = new PageWatch(folder, Noticed, notes);
         watch.Begin();
     }
@@ -47,7 +48,27 @@ internal sealed class PageFollower : IDisposable
             isAtWork = true;
         }
 
-        _ = Task.Run(WorkAsync);
+        _ = Task.Run(FollowAsync);
+    }
+
+    // Whatever goes wrong with one save, the next one is followed.
+    private async Task FollowAsync()
+    {
+        try
+        {
+            await WorkAsync().ConfigureAwait(false);
+        }
+        catch (Exception error) when (Note(error))
+        {
+            Again();
+            lock (gate) isAtWork = false;
+        }
+    }
+
+    private bool Note(Exception error)
+    {
+        notes.WriteLine($"The pages could not be taken: {error}");
+        return true;
     }
 
     private async Task WorkAsync()

@@ -32,15 +32,38 @@ public sealed class PageFollowerTests : IDisposable
     public async Task Save_InTwoSteps_HalfOfItIsNeverUsed()
     {
         bool isHalf = true;
+        var clock = new StillClock();
+        ConcurrentQueue<string> seen = [];
         using PageFollower follower = Follow(read =>
         {
+            seen.Enqueue(read);
             if (read != "half" || !isHalf) return;
             isHalf = false;
             File.WriteAllText(page, "whole");
-        });
+        }, clock);
         File.WriteAllText(page, "half");
-        await UntilAsync(() => used.LastOrDefault() == "whole");
+        await UntilAsync(() => seen.LastOrDefault() == "whole");
+        Assert.Empty(used);
+        await UntilAsync(() =>
+        {
+            clock.Pass(TimeSpan.FromSeconds(1));
+            return used.LastOrDefault() == "whole";
+        });
         Assert.DoesNotContain("half", used);
+    }
+
+    [Fact]
+    public async Task Save_ThatCannotBeTaken_IsTold_AndTheNextIsFollowed()
+    {
+        var notes = new StringWriter();
+        using PageFollower follower = Follow(read =>
+        {
+            if (read == "bad") throw new InvalidOperationException("no such thing");
+        }, notes: notes);
+        File.WriteAllText(page, "bad");
+        await UntilAsync(() => notes.ToString().Contains("no such thing", StringComparison.Ordinal));
+        File.WriteAllText(page, "good");
+        await UntilAsync(() => used.LastOrDefault() == "good");
     }
 
     [Fact]
@@ -74,13 +97,13 @@ public sealed class PageFollowerTests : IDisposable
         Assert.Empty(used);
     }
 
-    private PageFollower Follow(Action<string>? whileRead = null) => new(folder.Path, changed =>
+    private PageFollower Follow(Action<string>? whileRead = null, TimeProvider? clock = null, TextWriter? notes = null) => new(folder.Path, changed =>
     {
-        Assert.Contains("page.md", changed!);
+        if (changed is not null) Assert.Contains("page.md", changed);
         string read = File.ReadAllText(page);
         whileRead?.Invoke(read);
         return () => used.Enqueue(read);
-    }, TimeProvider.System, TextWriter.Null);
+    }, clock ?? TimeProvider.System, TextWriter.Synchronized(notes ?? TextWriter.Null));
 
     // Bounded, so that a follower that never calls fails the test instead of hanging it.
     private static async Task UntilAsync(Func<bool> there)
