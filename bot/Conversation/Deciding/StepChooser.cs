@@ -41,6 +41,11 @@ internal sealed class StepChooser(Library library)
     private StepChosen? Choose(CaseView view, Plan? plan) =>
         plan is null ? null : Wanted(view, plan) is { } wanted ? _custom.Before(view, wanted) ?? wanted : null;
 
+    /// <summary>The step that was put off because by the custom of the trade another one comes before it; null when none was.</summary>
+    /// <param name="step">The id of the step that was chosen.</param>
+    public string? BehindCustom(CaseView view, Plan plan, string step) =>
+        Wanted(view, plan) is { } wanted && wanted.Id != step && _custom.Before(view, wanted)?.Id == step ? wanted.Id : null;
+
     private StepChosen? Wanted(CaseView view, Plan plan) => _nearTies.Best(view, plan) switch
     {
         PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),

@@ -252,6 +252,7 @@ public static class PhraseIds
         "why-check",
         "why-custom",
         "why-earlier",
+        "why-earlier-about",
         "why-expected",
         "why-first",
         "why-only-way",

@@ -41,7 +41,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         if (plan.Step is PlannedStep.DoRepair { Repair: var repair } && step.Kind == StepKind.Check
             && chooser.Proof.Likeliest(turn.View, repair) is { } suspect)
             turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step.Id), Slot.Of("fault", turn.Library.Faults[suspect].Title));
-        if (ComesBefore(turn, step, plan.Step) is { } later)
+        if (chooser.BehindCustom(turn.View, plan, step.Id) is { } later)
             turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step.Id), Named(turn, "later", later));
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
@@ -59,21 +59,6 @@ internal sealed class WhySpeech(StepChooser chooser)
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
     }
 
-    // The check that the plan has next, when by the custom of the trade this one comes before it.
-    private static string? ComesBefore(TurnDraft turn, ChosenStep step, PlannedStep planned)
-    {
-        if (step.Kind != StepKind.Check || planned is not PlannedStep.DoCheck { Check: var later } || later.Value == step.Id) return null;
-        Stack<CheckId> open = new([later]);
-        HashSet<CheckId> passed = [];
-        while (open.TryPop(out CheckId check))
-        {
-            if (check.Value == step.Id) return later.Value;
-            if (passed.Add(check)) foreach (CheckId before in turn.Library.Checks[check].After) open.Push(before);
-        }
-
-        return null;
-    }
-
     // What each answer leads to was planned for itself: closer than the bound on an option that the plan did not follow.
     private static double Expected(PlanOption own, ImmutableArray<Prospect> prospects) =>
         prospects.IsEmpty || prospects.Any(prospect => prospect.Minutes is null)
@@ -86,15 +71,13 @@ internal sealed class WhySpeech(StepChooser chooser)
         {
             ImmutableArray<Passage> named = [.. turn.View.Belief.Ranked.Where(ranked => faults.Contains(ranked.Id)).Select(ranked => turn.Library.Faults[ranked.Id].Title)];
             if (named.IsEmpty) continue;
-            turn.Say(SegmentKind.Why, "why-earlier", Named(turn, "repair", effect.Work.Repair), Days(effect.Work),
+            turn.Say(SegmentKind.Why, effect.Work.IsOfAnother ? "why-earlier-about" : "why-earlier", Named(turn, "repair", effect.Work.Repair), Days(effect.Work),
                 Slot.Of("odds", odds.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture), effect.Row.Place), Slot.List("faults", named));
         }
     }
 
     // Where only the month is known, to the nearest ten.
-    private static Slot Days(EarlierWork work) => work.IsOfAnother
-        ? new Slot("days", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"about {(work.Days + 5) / 10 * 10}"), [])
-        : Slot.Figure("days", work.Days);
+    private static Slot Days(EarlierWork work) => Slot.Figure("days", work.IsOfAnother ? (work.Days + 5) / 10 * 10 : work.Days);
 
     private static void SayRunnerUp(TurnDraft turn, PlanOption? next)
     {
