@@ -4,7 +4,7 @@ import { joinCase, Refused } from './post.js';
 const at = id => document.getElementById(id);
 
 // The words of a link come after the #, so they are in no log of any server; here they leave the address too.
-const sent = decodeURIComponent(location.hash.slice(1)).replaceAll('-', ' ');
+const sent = location.hash.slice(1).replaceAll('-', ' ');
 if (sent) {
   at('code').value = sent;
   history.replaceState(null, '', '/join');
