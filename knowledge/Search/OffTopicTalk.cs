@@ -23,7 +23,8 @@ internal sealed class OffTopicTalk(SearchIndex index)
 
     /// <summary>"barely cooling" is short, but its words are of the trade and of nothing else.</summary>
     private static bool IsComplaint(Intention intention, Hearing heard) =>
-        heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1, Best: >= MatchThresholds.CloseFit } && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
+        heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1, Best: >= MatchThresholds.CloseFit }
+        && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
 
     /// <summary>The page of talk that fits best, or null if none comes near.</summary>
     public string? Page(Question question)
