@@ -41,6 +41,7 @@ public static class GlyphReader
     {
         string text = LampForms.Mend(message);
         TokenList tokens = Lexer.Cut(text);
+        if (LampsTogether.In(tokens) is { } flashing) return Of("", flashing, null);
         SpelledRun? spelled = Speller.Read(text, out bool covered);
         bool number = spelled?.Text.All(char.IsAsciiDigit) != false;
         if (number && LampForms.TellsACount(text) && BlinkFinder.In(tokens, null) is { } counted) return Of("", null, counted);

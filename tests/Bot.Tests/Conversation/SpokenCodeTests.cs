@@ -34,6 +34,15 @@ public sealed class SpokenCodeTests
         Assert.Contains(walker.Question.Options, option => option.Label.StartsWith("P8", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("both lamps stay on", "memory-code")]
+    [InlineData("both lamps flash together", "icing-indoor-coil")]
+    public void Lamps_ThatDoTheSame_AreACodeOfTheirOwn(string words, string symptom)
+    {
+        Walker walker = Chosen(words, "ostvik-lc");
+        Assert.Equal(symptom, Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
     [Fact]
     public void Lamps_ThatNoSeriesHas_AreSaidAsTheyWereSeen()
     {

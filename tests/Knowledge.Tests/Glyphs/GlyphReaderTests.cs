@@ -5,6 +5,24 @@ namespace DxAssistant.Knowledge.Tests.Glyphs;
 
 public sealed class GlyphReaderTests
 {
+    [Theory]
+    [InlineData("both lamps stay on", false)]
+    [InlineData("both lights solid", false)]
+    [InlineData("the green and the red lamp are both on all the time", false)]
+    [InlineData("both lamps flash together", true)]
+    [InlineData("red and green blinking at the same time", true)]
+    public void Read_TwoLampsWithoutACount_IsHowBothAre(string said, bool flashing)
+    {
+        GlyphReading reading = GlyphReader.Read(said);
+        Assert.Equal(("", flashing), (reading.Canonical, reading.Flashing));
+    }
+
+    [Theory]
+    [InlineData("both lamps are off")]
+    [InlineData("both lights are on but no air comes out")]
+    [InlineData("the lamp is on")]
+    public void TryRead_LampsAmongOtherThings_IsNoCode(string said) => Assert.False(GlyphReader.TryRead(said, out _));
+
     // As technicians type and say them; the code, then how it blinks.
     public static TheoryData<string, string> Codes => Rows(
         """

@@ -42,6 +42,11 @@ public sealed class SimulationTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Draw_CodeThatASeriesDoesNotHave_IsNotPlayedThere() => Assert.Equal(["ostvik-lc"],
+        SimulatedCases.Draw(ShippedContent.Library, new SimulationOrder(1, Seed, "phase-code", null, "technician"))
+            .Select(one => one.Series).Intersect(["ostvik-lc", "brenholt-ws", "tarn-duo"]));
+
+    [Fact]
     public void Draw_ManyCases_HoldEachPlayWithWhatItNeeds()
     {
         ImmutableArray<SimulatedCase> cases = SimulatedCases.Draw(
