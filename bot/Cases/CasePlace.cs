@@ -1,3 +1,4 @@
+using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Postgres;
 using DxAssistant.Cases.Sqlite;
 using Npgsql;
@@ -16,6 +17,12 @@ public abstract record CasePlace
 
         public override Task<ICaseStore> OpenAsync(TimeProvider clock, CancellationToken cancel = default) =>
             Task.FromResult<ICaseStore>(SqliteCaseStore.Open(File, clock));
+
+        public override DeskBooks OpenBooks() => DeskBooks.Open(File);
+
+        public override AccountBook OpenAccounts(TimeProvider clock) => SqliteAccounts.Open(SqliteAccounts.BesideCases(File), clock);
+
+        public override string? Missing => System.IO.File.Exists(File) ? null : $"there is no file {File}: name the file of the cases with --data";
     }
 
     /// <summary>A PostgreSQL database.</summary>
@@ -31,6 +38,10 @@ public abstract record CasePlace
 
         public override async Task<ICaseStore> OpenAsync(TimeProvider clock, CancellationToken cancel = default) =>
             await PostgresCaseStore.OpenAsync(Connection, clock, cancel);
+
+        public override DeskBooks OpenBooks() => DeskBooks.Open(() => new NpgsqlConnection(Connection));
+
+        public override AccountBook OpenAccounts(TimeProvider clock) => PostgresAccounts.Open(Connection, clock);
     }
 
     /// <summary>The place that a call names: a database, a file, or else the usual file.</summary>
@@ -40,4 +51,15 @@ public abstract record CasePlace
     /// <summary>Opens the cases there; makes their tables when they are not there.</summary>
     /// <exception cref="CaseFileException">The place cannot be used.</exception>
     public abstract Task<ICaseStore> OpenAsync(TimeProvider clock, CancellationToken cancel = default);
+
+    /// <summary>Opens what is kept beside the cases there.</summary>
+    /// <exception cref="CaseFileException">The place cannot be used.</exception>
+    public abstract DeskBooks OpenBooks();
+
+    /// <summary>Opens the accounts there.</summary>
+    /// <exception cref="CaseFileException">The place cannot be used.</exception>
+    public abstract AccountBook OpenAccounts(TimeProvider clock);
+
+    /// <summary>Why there can be no cases in this place yet; null when there may be.</summary>
+    public virtual string? Missing => null;
 }

@@ -1,11 +1,12 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Cases;
 
 /// <summary>The append-only event logs of all cases. Safe to use from many threads.</summary>
-public interface ICaseStore : IAsyncDisposable
+public interface ICaseStore : IWorkList, IAsyncDisposable
 {
     /// <summary>Appends all events of one turn, or none. When it returns <see cref="AppendResult.Appended"/> they are
     /// on disk.</summary>
@@ -26,10 +27,9 @@ public interface ICaseStore : IAsyncDisposable
     Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default);
 
     /// <summary>The cases last added to, newest first; those in which nothing was said yet are left out.</summary>
-    /// <param name="limit">How many at most; 1 or more.</param>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="limit"/> is below 1.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The limit is below 1.</exception>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
-    Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default);
+    Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default);
 
     /// <summary>One case as it is kept, not checked.</summary>
     /// <exception cref="CaseFileException">The case cannot be read.</exception>

@@ -7,7 +7,7 @@ using DxAssistant.Knowledge.Serials;
 namespace DxAssistant.Cases;
 
 /// <summary>Cases that last as long as the program, for a walk that is not to be kept.</summary>
-public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
+public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
 {
     private readonly Lock gate = new();
     private readonly Dictionary<string, Kept> cases = new(StringComparer.Ordinal);
@@ -42,15 +42,15 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore, IWorkList
         }
     }
 
-    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
+    public Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
         lock (gate)
         {
-            return Task.FromResult(
-                cases.Where(c => c.Value.Title is not null).OrderByDescending(c => c.Value.Order).Take(limit)
-                .Select(c => new CaseLine(c.Key, c.Value.Title!, c.Value.Rows[0].At, c.Value.Rows[^1].At))
-                .ToImmutableArray());
+            var read = cases.Where(c => c.Value.Title is not null && c.Value.Order < (query.Before ?? long.MaxValue))
+                .Where(c => query.Among?.Contains(c.Key) != false).OrderByDescending(c => c.Value.Order).Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1)
+                .Select(c => (new CaseLine(c.Key, c.Value.Title!, c.Value.Rows[0].At, c.Value.Rows[^1].At), c.Value.Order));
+            return Task.FromResult(CasePage.Of([.. read], query.Limit));
         }
     }
 

@@ -22,7 +22,7 @@ internal sealed class SharedConnection : IAsyncDisposable
         try
         {
             connection.Open();
-            using var command = Command(null, first, []);
+            using var command = Command(null, Alone + first, []);
             command.ExecuteNonQuery();
         }
         catch (DbException error)
@@ -31,6 +31,9 @@ internal sealed class SharedConnection : IAsyncDisposable
             throw Unusable(error);
         }
     }
+
+    // Several servers may start at once; one of them makes the tables. The number is this program's own.
+    private string Alone => connection is Npgsql.NpgsqlConnection ? "SELECT pg_advisory_xact_lock(7305812);" : "";
 
     /// <summary>Beside the cases of a SQLite file, as safe on disk as they are.</summary>
     public static SharedConnection ToFile(string file, string tables, string what) => new(

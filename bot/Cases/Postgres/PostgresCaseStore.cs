@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Knowledge.Serials;
 using Npgsql;
@@ -67,20 +68,29 @@ public sealed class PostgresCaseStore : ICaseStore
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.ReadAsync(caseId), cancel);
 
-    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
+    public async Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        const string Newest =
-            "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $1";
-        return ReadEachAsync(
-            Newest, row => new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), [limit], cancel);
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
+        const string Page =
+            "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $1 AND ($2::text[] IS NULL OR id = ANY ($2::text[])) ORDER BY last_event DESC LIMIT $3";
+        var read = await ReadEachAsync(
+            Page, row => (new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), row.GetInt64(4)),
+            [query.Before ?? long.MaxValue, query.Among?.ToArray(), query.Limit + 1L], cancel);
+        return CasePage.Of(read, query.Limit);
     }
 
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.LastAsync(caseId), cancel);
 
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
-        ReadEachAsync("SELECT DISTINCT case_id FROM event ORDER BY case_id", row => row.GetString(0), [], cancel);
+        UseAsync("the cases cannot be read", (log, _) => log.NamesAsync(), cancel);
+
+    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
+        var (sql, values) = PostgresWork.Search(query);
+        return ReadEachAsync(sql, Line, values, cancel);
+    }
 
     public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) => ReadEachAsync(
         "SELECT case_id FROM unit_serial WHERE serial = $1 ORDER BY case_id", row => row.GetString(0),
@@ -106,6 +116,7 @@ public sealed class PostgresCaseStore : ICaseStore
             foreach (var turn in whole.Turns())
                 if (!await log.AddAsync(caseId, turn, title)) return false;
             await log.AddSerialsAsync(caseId, events.Select(stored => stored.Event));
+            await PostgresWork.FillAsync(log, caseId, events);
             await transaction.CommitAsync(CancellationToken.None);
             return true;
         }, cancel);
@@ -123,6 +134,7 @@ public sealed class PostgresCaseStore : ICaseStore
 
             await log.RunAsync("UPDATE job SET title = $1 WHERE id = $2 AND title IS NOT NULL", Veil.Removed, caseId);
             await log.RunAsync("DELETE FROM photo WHERE case_id = $1", caseId);
+            await PostgresWork.FillAsync(log, caseId, (await log.ReadAsync(caseId)).Open(caseId));
             await transaction.CommitAsync(CancellationToken.None);
             return spoken.Length;
         }, cancel);
@@ -148,6 +160,7 @@ public sealed class PostgresCaseStore : ICaseStore
         var rows = Chain.Seal(caseId, last, hash, request.TurnId, StoreClock.Now(clock), request.Entries);
         if (!await log.AddAsync(caseId, rows, CaseTitle.Of(request.Events))) return null;
         await log.AddSerialsAsync(caseId, request.Events);
+        await PostgresWork.AddAsync(log, caseId, rows[0].Sequence, request.Events);
 
         // Not given up on cancel from here on: it may be written all the same, and the caller must hear so.
         cancel.ThrowIfCancellationRequested();
@@ -173,6 +186,11 @@ public sealed class PostgresCaseStore : ICaseStore
             while (await rows.ReadAsync(cancel)) found.Add(read(rows));
             return found.ToImmutable();
         }, cancel);
+
+    private static WorkLine Line(NpgsqlDataReader row) => new(
+        row.GetString(0), row.GetString(1), Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6));
+
+    private static string? Text(NpgsqlDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 
     private static DateTimeOffset Time(NpgsqlDataReader row, int column) =>
         DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));

@@ -27,6 +27,16 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
         SET title = coalesce(job.title, excluded.title), last_at = excluded.last_at, last_event = excluded.last_event
         """;
 
+    /// <summary>The names of all cases, in ordinal order.</summary>
+    public async Task<ImmutableArray<string>> NamesAsync()
+    {
+        await using var command = Command("SELECT DISTINCT case_id FROM event ORDER BY case_id");
+        await using var found = await command.ExecuteReaderAsync(cancel);
+        var names = ImmutableArray.CreateBuilder<string>();
+        while (await found.ReadAsync(cancel)) names.Add(found.GetString(0));
+        return names.ToImmutable();
+    }
+
     /// <summary>A whole case.</summary>
     /// <exception cref="CaseFileException">A row has another form than this program gives it.</exception>
     public async Task<KeptLog> ReadAsync(string caseId)

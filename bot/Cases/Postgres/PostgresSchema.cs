@@ -29,8 +29,19 @@ internal static class PostgresSchema
     private const string PhotoTable =
         """CREATE TABLE photo (case_id text COLLATE "C" NOT NULL, hash text NOT NULL, bytes bytea NOT NULL, PRIMARY KEY (case_id, hash));""";
 
+    private const string WorkTables = """
+        ALTER TABLE job ADD COLUMN series text COLLATE "C", ADD COLUMN fault text COLLATE "C", ADD COLUMN ended text;
+        CREATE INDEX job_by_series ON job (series, last_event DESC);
+        CREATE INDEX job_by_fault ON job (fault, last_event DESC);
+        CREATE TABLE work_text (case_id text NOT NULL, sequence bigint NOT NULL, words tsvector NOT NULL, PRIMARY KEY (case_id, sequence));
+        CREATE INDEX work_text_by_words ON work_text USING gin (words);
+        """;
+
+    // The step that needs the logs to be read, and not only tables to be made.
+    private const int FirstWithWork = 4;
+
     // A step that was ever shipped is never changed; what comes later is a new step.
-    private static readonly string[] Steps = [FirstTables, JobTables, PhotoTable];
+    private static readonly string[] Steps = [FirstTables, JobTables, PhotoTable, WorkTables];
 
     /// <summary>The version this program writes. A database of a later one is left alone.</summary>
     public static int Version => Steps.Length;
@@ -50,6 +61,7 @@ internal static class PostgresSchema
         }
 
         foreach (string step in Steps.Skip(version)) await RunAsync(connection, step, cancel);
+        if (version is > 0 and < FirstWithWork) await PostgresWork.FillAllAsync(connection, cancel);
         if (version < Version)
             await RunAsync(connection, $"DELETE FROM schema_version; INSERT INTO schema_version VALUES ({Version})", cancel);
         await transaction.CommitAsync(cancel);

@@ -12,6 +12,12 @@ public static class CaseCopy
     {
         if (!File.Exists(from)) throw new CaseFileException($"there is no file {from}");
         if (File.Exists(to)) throw new CaseFileException($"{to} is there already: name a new file, or move that one away");
+        if (Journals(to).FirstOrDefault(File.Exists) is { } journal)
+        {
+            throw new CaseFileException(
+                $"{journal} belongs to the file that was at {to}: a server may still be using it. Stop the server, then move that file away too, or name another place");
+        }
+
         try
         {
             using var source = Open(from, SqliteOpenMode.ReadOnly);
@@ -24,6 +30,10 @@ public static class CaseCopy
             throw new CaseFileException($"{from} cannot be copied: {error.Message}", error);
         }
     }
+
+    // What a program in the middle of its work, or one that was killed, leaves beside the file. SQLite would read it into the
+    // copy. Source, from memory: SQLite, Write-Ahead Logging; Atomic Commit.
+    private static string[] Journals(string file) => [$"{file}-wal", $"{file}-shm", $"{file}-journal"];
 
     private static void Check(SqliteConnection source, string file)
     {

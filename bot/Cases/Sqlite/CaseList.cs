@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
@@ -6,20 +7,26 @@ namespace DxAssistant.Cases.Sqlite;
 /// <summary>Reads the list of cases.</summary>
 internal static class CaseList
 {
-    public static ImmutableArray<CaseLine> Read(SqliteConnection connection, int limit)
+    // Where cases are named, they are looked up one by one: the plus keeps the order of all from being gone through.
+    private const string Page = "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $before";
+    private const string All = Page + " ORDER BY last_event DESC LIMIT $limit";
+    private const string Among = Page + " AND id IN (SELECT value FROM json_each($among)) ORDER BY +last_event DESC LIMIT $limit";
+
+    public static CasePage Read(SqliteConnection connection, CaseQuery query)
     {
         using var command = connection.CreateCommand();
-        command.CommandText =
-            "SELECT id, title, opened_at, last_at FROM job WHERE title IS NOT NULL ORDER BY last_event DESC LIMIT $limit";
-        command.Parameters.AddWithValue("$limit", limit);
+        command.CommandText = query.Among is null ? All : Among;
+        command.Parameters.AddWithValue("$before", query.Before ?? long.MaxValue);
+        command.Parameters.AddWithValue("$limit", query.Limit + 1L);
+        if (query.Among is { } among) command.Parameters.AddWithValue("$among", JsonSerializer.Serialize(among));
         using var rows = command.ExecuteReader();
-        var cases = ImmutableArray.CreateBuilder<CaseLine>();
+        var read = ImmutableArray.CreateBuilder<(CaseLine, long)>();
         while (rows.Read())
         {
-            cases.Add(new CaseLine(rows.GetString(0), rows.GetString(1), Time(rows, 2), Time(rows, 3)));
+            read.Add((new CaseLine(rows.GetString(0), rows.GetString(1), Time(rows, 2), Time(rows, 3)), rows.GetInt64(4)));
         }
 
-        return cases.ToImmutable();
+        return CasePage.Of(read.ToImmutable(), query.Limit);
     }
 
     /// <summary>The names of all cases, in ordinal order.</summary>

@@ -12,7 +12,7 @@ namespace DxAssistant.Cases.Sqlite;
 /// acknowledged.</summary>
 /// <remarks>WAL with synchronous FULL: what was acknowledged survives a kill of the program and a loss of
 /// power.</remarks>
-public sealed class SqliteCaseStore : ICaseStore, IWorkList
+public sealed class SqliteCaseStore : ICaseStore
 {
     // A flush costs the same for one turn as for many; the bound keeps one transaction short.
     private const int MostInOneTransaction = 256;
@@ -102,10 +102,10 @@ public sealed class SqliteCaseStore : ICaseStore, IWorkList
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Change(wholeCase => wholeCase.Blank(caseId)));
 
-    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default)
+    public Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
-        return Task.FromResult(Read(reader => CaseList.Read(reader, limit)));
+        ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
+        return Task.FromResult(Read(reader => CaseList.Read(reader, query)));
     }
 
     public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)

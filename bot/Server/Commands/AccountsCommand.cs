@@ -13,6 +13,7 @@ internal sealed class AccountsCommand(Streams streams)
     private const string By = "this machine";
 
     private readonly Option<string?> file = CommonOptions.Accounts();
+    private readonly Option<string?> store = StoreOption.Make();
     private readonly Argument<string> name = new("name") { Description = "What the person signs in with." };
     private readonly Argument<string> id = new("id") { Description = "The token's name." };
 
@@ -54,7 +55,7 @@ internal sealed class AccountsCommand(Streams streams)
 
     private Command Verb(string verb, string does, Func<AccountDesk, ParseResult, int> run, params Symbol[] parts)
     {
-        var command = new Command(verb, does) { file };
+        var command = new Command(verb, does) { file, store };
         foreach (var argument in parts.OfType<Argument>()) command.Add(argument);
         foreach (var option in parts.OfType<Option>()) command.Add(option);
         command.SetAction(call => Open(call, run));
@@ -65,8 +66,9 @@ internal sealed class AccountsCommand(Streams streams)
     {
         try
         {
-            var book = SqliteAccounts.Open(
-                call.GetValue(file) ?? SqliteAccounts.BesideCases(CaseFile.Default), TimeProvider.System);
+            var book = call.GetValue(file) is { } named
+                ? SqliteAccounts.Open(named, TimeProvider.System)
+                : CasePlace.Of(call.GetValue(store), null).OpenAccounts(TimeProvider.System);
             return run(new AccountDesk(book, new SignIn(book, TimeProvider.System), TimeProvider.System), call);
         }
         catch (CaseFileException error)

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 using DxAssistant.Server.Serving;
@@ -14,33 +13,34 @@ internal sealed class ClaimsCommand(Streams streams)
 {
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
+    private readonly Option<string?> database = StoreOption.Make();
     private readonly Argument<string> shown = new("sheet") { Description = "A claim in JSON, a text with the line of a sheet, or that line itself." };
     private readonly Argument<string> caseId = new("case") { Description = "The case whose claim is printed." };
     private readonly Option<string> pdf = new("--pdf") { Description = "The file to write.", HelpName = "FILE", Required = true };
 
     public Command Make()
     {
-        var verify = new Command("verify", "Say whether a sheet belongs to logs that nobody altered.") { shown, content, data };
-        verify.SetAction((call, cancel) => InAsync(call, (live, store, claims) => VerifyAsync(call.GetValue(shown)!, live, store, claims, cancel)));
-        var sheet = new Command("sheet", "Print the sheet of a case's claim with the chromium of this machine.") { caseId, pdf, content, data };
-        sheet.SetAction((call, cancel) => InAsync(call, (live, store, claims) =>
-            new SheetPrinter(streams).PrintAsync(call.GetValue(caseId)!, call.GetValue(pdf)!, live, store, claims, cancel)));
+        var verify = new Command("verify", "Say whether a sheet belongs to logs that nobody altered.") { shown, content, data, database };
+        verify.SetAction((call, cancel) => InAsync(call, (live, store, books) => VerifyAsync(call.GetValue(shown)!, live, store, books.Claims, cancel)));
+        var sheet = new Command("sheet", "Print the sheet of a case's claim with the chromium of this machine.") { caseId, pdf, content, data, database };
+        sheet.SetAction((call, cancel) => InAsync(call, (live, store, books) =>
+            new SheetPrinter(streams).PrintAsync(call.GetValue(caseId)!, call.GetValue(pdf)!, live, store, books, cancel)));
         return new Command("claims", "Work on claims.") { verify, sheet };
     }
 
-    private async Task<int> InAsync(ParseResult call, Func<LiveContent, ICaseStore, IClaimStore, Task<int>> work)
+    private async Task<int> InAsync(ParseResult call, Func<LiveContent, ICaseStore, DeskBooks, Task<int>> work)
     {
         int opened = OpenedContent.Open(call.GetValue(content), streams, out var live);
         if (live is null) return opened;
         using (live)
         {
-            string file = call.GetValue(data) ?? CaseFile.Default;
-            if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name the file of the cases with --data");
+            var place = CasePlace.Of(call.GetValue(database), call.GetValue(data));
+            if (place.Missing is { } missing) return streams.Refuse(missing);
             try
             {
-                await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
-                await using var claims = SqlClaimStore.Open(file);
-                return await work(live, store, claims);
+                await using var store = await place.OpenAsync(TimeProvider.System);
+                await using var books = place.OpenBooks();
+                return await work(live, store, books);
             }
             catch (CaseFileException error)
             {

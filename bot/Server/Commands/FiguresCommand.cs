@@ -3,7 +3,6 @@ using System.CommandLine;
 using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Figures;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Desk;
 
 namespace DxAssistant.Server.Commands;
@@ -13,21 +12,22 @@ internal sealed class FiguresCommand(Streams streams)
 {
     private readonly Argument<string> into = new("folder") { Description = "Where to write the tables (CSV) and plots (SVG)." };
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
+    private readonly Option<string?> database = StoreOption.Make();
 
     public Command Make()
     {
-        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first fixes, time to proof, skipped checks.") { into, data };
+        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first fixes, time to proof, skipped checks.") { into, data, database };
         command.SetAction(RunAsync);
         return command;
     }
 
     private async Task<int> RunAsync(ParseResult call, CancellationToken cancel)
     {
-        string file = call.GetValue(data) ?? CaseFile.Default;
-        if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name the file of the cases with --data");
+        var place = CasePlace.Of(call.GetValue(database), call.GetValue(data));
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         try
         {
-            var cases = await ReadAsync(file, cancel);
+            var cases = await ReadAsync(place, cancel);
             string folder = Directory.CreateDirectory(call.GetValue(into)!).FullName;
             foreach (var table in FigureTables.Of(cases)) Write(folder, table);
             streams.Out.WriteLine($"Wrote the figures of {cases.Length} cases to {call.GetValue(into)}");
@@ -40,9 +40,9 @@ internal sealed class FiguresCommand(Streams streams)
         }
     }
 
-    private static async Task<ImmutableArray<CaseFacts>> ReadAsync(string file, CancellationToken cancel)
+    private static async Task<ImmutableArray<CaseFacts>> ReadAsync(CasePlace place, CancellationToken cancel)
     {
-        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await using var store = await place.OpenAsync(TimeProvider.System, cancel);
         var cases = ImmutableArray.CreateBuilder<CaseFacts>();
         foreach (var line in await store.ListAsync(int.MaxValue, cancel))
             cases.Add(CaseFacts.Of(await store.ReadAsync(line.Id, cancel)));

@@ -3,8 +3,6 @@ using System.Globalization;
 using System.Net.Sockets;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
-using DxAssistant.Cases.Calls;
-using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Serving;
@@ -39,11 +37,11 @@ internal sealed class ServeCommand(Streams streams)
         string file = call.GetValue(data) ?? CaseFile.Default;
         try
         {
-            var book = SqliteAccounts.Open(
-                call.GetValue(accounts) ?? SqliteAccounts.BesideCases(file), TimeProvider.System);
+            var place = CasePlace.Of(call.GetValue(database), file);
+            var book = call.GetValue(accounts) is { } named ? SqliteAccounts.Open(named, TimeProvider.System) : place.OpenAccounts(TimeProvider.System);
             return settings.RefuseWithout(book.HasAccounts) is { } refusal
                 ? streams.Refuse(refusal)
-                : await OpenAsync(call, settings, book, file, cancel);
+                : await OpenAsync(call, settings, book, place, file, cancel);
         }
         catch (CaseFileException error)
         {
@@ -52,19 +50,17 @@ internal sealed class ServeCommand(Streams streams)
     }
 
     private async Task<int> OpenAsync(
-        ParseResult call, ServerSettings settings, AccountBook book, string file, CancellationToken cancel)
+        ParseResult call, ServerSettings settings, AccountBook book, CasePlace place, string file, CancellationToken cancel)
     {
         int opened = OpenedContent.Open(call.GetValue(content), streams, out var live);
         if (live is null) return opened;
         using (live)
         {
-            var place = CasePlace.Of(call.GetValue(database), file);
             await using var store = await place.OpenAsync(TimeProvider.System, cancel);
-            await using var claims = SqlClaimStore.Open(file);
-            await using var calls = SqlCallBook.Open(file);
+            await using var books = place.OpenBooks();
             live.Watch(TimeProvider.System);
             return await ServeAsync(settings, listening.MayMove(call), port => ChatServer.Build(
-                port with { PageShelf = Beside(file, "-pages"), PagesFolder = live.Folder, Proposals = Beside(file, "-proposals") }, store, () => live.Current, book, claims, calls), book, live, $"{place}", cancel);
+                port with { PageShelf = Beside(file, "-pages"), PagesFolder = live.Folder, Proposals = Beside(file, "-proposals") }, store, () => live.Current, book, books), book, live, $"{place}", cancel);
         }
     }
 

@@ -12,13 +12,13 @@ internal sealed class SheetPrinter(Streams streams)
     private static readonly string[] Names = ["chromium", "chromium-browser", "chromium.exe"];
 
     public async Task<int> PrintAsync(
-        string caseId, string file, LiveContent live, ICaseStore store, IClaimStore claims, CancellationToken cancel)
+        string caseId, string file, LiveContent live, ICaseStore store, DeskBooks books, CancellationToken cancel)
     {
-        var heads = await claims.ListAsync(ofCase: caseId, limit: 1, cancel: cancel);
+        var heads = await books.Claims.ListAsync(ofCase: caseId, limit: 1, cancel: cancel);
         if (heads.IsEmpty) return streams.Refuse($"case {caseId} has no claim: begin one on its page first");
         if (Find() is not { } chromium)
             return streams.Refuse($"no chromium was found on this machine: open the page /claim/{heads[0].Id} in any browser and print it from there");
-        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), store, () => live.Current, claims: claims);
+        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), store, () => live.Current, books: books);
         await app.StartAsync(cancel);
         bool printed = await RunAsync(chromium, $"{app.Urls.First()}/claim/{heads[0].Id}", Path.GetFullPath(file), cancel);
         if (printed) streams.Out.WriteLine($"Wrote {file}");

@@ -84,11 +84,9 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, IClaimStore claims, CaseGra
     {
         ClaimDone.Saved saved => Results.Json(saved.Claim, ChatJson.Options),
         ClaimDone.Overtaken => Refusal.Because(StatusCodes.Status409Conflict, "Somebody else changed the claim meanwhile. Load it again, then decide."),
-        ClaimDone.Refused refused => Results.Json(new Hindered("This stands in the way.", refused.Missing), ChatJson.Options, statusCode: StatusCodes.Status422UnprocessableEntity),
+        ClaimDone.Refused refused => Refusal.Because(StatusCodes.Status422UnprocessableEntity, "This stands in the way.", refused.Missing),
         _ => Refusal.Because(StatusCodes.Status404NotFound, unknown),
     };
 
     private sealed record Verified(bool Genuine, ImmutableArray<string> Wrong);
-
-    private sealed record Hindered(string Error, ImmutableArray<string> Missing);
 }

@@ -1,5 +1,4 @@
 using DxAssistant.Cases;
-using DxAssistant.Cases.Calls;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Server.Serving;
 
@@ -8,14 +7,14 @@ namespace DxAssistant.Server.Desk;
 /// <summary>The parts of the warranty desk.</summary>
 internal static class DeskServices
 {
-    /// <param name="claims">Where claims are kept; null keeps them as long as the program runs.</param>
+    /// <param name="books">What is kept beside the cases; null keeps it as long as the program runs.</param>
     /// <param name="news">Where changes are told; null tells nobody.</param>
-    /// <param name="calls">Where calls put aside are kept; null keeps them as long as the program runs.</param>
-    public static void AddTo(IServiceCollection services, IClaimStore? claims, ICallBook? calls, NewsSettings? news)
+    public static void AddTo(IServiceCollection services, DeskBooks? books, NewsSettings? news)
     {
-        services.AddSingleton(_ => calls ?? SqlCallBook.InMemory());
+        // As they are, so that a server that ends leaves them open: the next one may be given the same.
+        var kept = books ?? DeskBooks.InMemory();
+        services.AddSingleton(kept.Claims).AddSingleton(kept.Calls).AddSingleton(kept.Codes).AddSingleton(kept.Requests);
         services.AddSingleton<CallEndpoints>();
-        services.AddSingleton(_ => claims ?? SqlClaimStore.InMemory());
         services.AddSingleton(parts => new ClaimDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<IClaimStore>(), TimeProvider.System,
             () => parts.GetRequiredService<Func<InUse>>()().Library ?? throw new CaseFileException("there are no pages, so there are no claims"),

@@ -8,7 +8,7 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Desk;
 
 /// <summary>The work list over HTTP, and word of its changes as they happen.</summary>
-internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IWorkList? list = null)
+internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostApplicationLifetime program)
 {
     private const int Most = 200;
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
@@ -26,16 +26,17 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IWorkLi
             text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
             Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, Most);
         var titles = inUse().Titles;
-        return list is not null
-            ? Results.Json((await list.SearchAsync(query, cancel)).Select(line => new Row(
-                line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options)
-            : Refusal.Because(StatusCodes.Status501NotImplemented, "This store keeps no index for the work list. Use the list of sheets.");
+        return Results.Json((await store.SearchAsync(query, cancel)).Select(line => new Row(
+            line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options);
     }
 
     // Server-sent events (WHATWG HTML, 9.2): what was appended last, whenever that changes. Asking the store also hears
     // of what other programs on the same cases append.
-    private async Task ChangesAsync(HttpContext http, CancellationToken cancel)
+    private async Task ChangesAsync(HttpContext http, CancellationToken left)
     {
+        // The program does not wait for listeners when it ends.
+        using var until = CancellationTokenSource.CreateLinkedTokenSource(left, program.ApplicationStopping);
+        var cancel = until.Token;
         http.Response.ContentType = "text/event-stream";
         string? known = null;
         using var ticks = new PeriodicTimer(Between);

@@ -1,9 +1,9 @@
-using System.Collections.Immutable;
+using DxAssistant.Cases.Codes;
 
 namespace DxAssistant.Server.HandOver;
 
-/// <summary>The codes that are valid now. They last ten minutes, let in once, and only as long as the program runs.</summary>
-internal sealed class HandOverBook(TimeProvider clock)
+/// <summary>The codes that are valid now. They last ten minutes and let in once.</summary>
+internal sealed class HandOverBook(CodeBook codes, TimeProvider clock) : IDisposable
 {
     /// <summary>How long a code is valid.</summary>
     public static readonly TimeSpan Lasts = TimeSpan.FromMinutes(10);
@@ -12,53 +12,47 @@ internal sealed class HandOverBook(TimeProvider clock)
     private const int MostTries = 5;
     private const int MostTriesOfAll = 100;
 
-    private readonly Lock gate = new();
-    private readonly Dictionary<string, (string Case, DateTimeOffset Until)> codes = new(StringComparer.Ordinal);
-    private readonly List<(string Who, DateTimeOffset At)> failures = [];
+    // Tries at this server are counted one after the other. Other servers count too, a moment later.
+    private readonly SemaphoreSlim turn = new(1);
 
     /// <summary>A new code of a case; an earlier one of it is no longer valid.</summary>
-    public (string Code, DateTimeOffset Until) Draw(string caseId)
+    public async Task<(string Code, DateTimeOffset Until)> DrawAsync(string caseId, CancellationToken cancel)
     {
-        lock (gate)
-        {
-            Tidy();
-            Drop(known => known.Case == caseId);
-            string code = CodeWords.Draw();
-            while (codes.ContainsKey(code)) code = CodeWords.Draw();
-            codes[code] = (caseId, clock.GetUtcNow() + Lasts);
-            return (code, codes[code].Until);
-        }
+        await TidyAsync(cancel);
+        var until = clock.GetUtcNow() + Lasts;
+        string code = CodeWords.Draw();
+        while (!await codes.SetAsync(caseId, code, until, cancel)) code = CodeWords.Draw();
+        return (code, until);
     }
 
     /// <summary>Makes the code of a case no longer valid.</summary>
-    public void TakeBack(string caseId)
-    {
-        lock (gate) Drop(known => known.Case == caseId);
-    }
+    public Task TakeBackAsync(string caseId, CancellationToken cancel) => codes.DropAsync(caseId, cancel);
 
     /// <summary>Uses a code up.</summary>
     /// <returns>The case; null when the code is not valid. Not even a valid one lets in somebody who tried too often.</returns>
-    public (string? Case, bool TooMany) Use(string typed, string who)
+    public async Task<(string? Case, bool TooMany)> UseAsync(string typed, string who, CancellationToken cancel)
     {
-        lock (gate)
+        await turn.WaitAsync(cancel);
+        try
         {
-            Tidy();
-            if (failures.Count >= MostTriesOfAll || failures.Count(failure => failure.Who == who) >= MostTries) return (null, true);
-            if (CodeWords.Read(typed) is { } code && codes.Remove(code, out var found)) return (found.Case, false);
-            failures.Add((who, clock.GetUtcNow()));
+            var now = clock.GetUtcNow();
+            var failures = await codes.FailuresAsync(now - Lasts, cancel);
+            if (failures.Length >= MostTriesOfAll || failures.Count(failed => failed == who) >= MostTries) return (null, true);
+            if (CodeWords.Read(typed) is { } code && await codes.TakeAsync(code, now, cancel) is { } found) return (found, false);
+            await codes.FailAsync(who, now, cancel);
             return (null, false);
+        }
+        finally
+        {
+            turn.Release();
         }
     }
 
-    private void Tidy()
+    public void Dispose() => turn.Dispose();
+
+    private Task TidyAsync(CancellationToken cancel)
     {
         var now = clock.GetUtcNow();
-        failures.RemoveAll(failure => failure.At + Lasts <= now);
-        Drop(known => known.Until <= now);
-    }
-
-    private void Drop(Func<(string Case, DateTimeOffset Until), bool> which)
-    {
-        foreach (string code in codes.Where(known => which(known.Value)).Select(known => known.Key).ToImmutableArray()) codes.Remove(code);
+        return codes.TidyAsync(now, now - Lasts, cancel);
     }
 }

@@ -30,7 +30,7 @@ internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseS
         var person = Clerks.PersonOf(http);
         if (await RefuseAsync(id, person, cancel) is { } refusal) return refusal;
         await TakePartAsync(id, person, cancel);
-        var (code, until) = codes.Draw(id);
+        var (code, until) = await codes.DrawAsync(id, cancel);
         Note(person, "drew a code for case", id);
         return Results.Json(new Offer(code, $"/join#{code.Replace(' ', '-')}", until), ChatJson.Options);
     }
@@ -38,7 +38,7 @@ internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseS
     private async Task<IResult> TakeBackAsync(string id, HttpContext http, CancellationToken cancel)
     {
         if (await RefuseAsync(id, Clerks.PersonOf(http), cancel) is { } refusal) return refusal;
-        codes.TakeBack(id);
+        await codes.TakeBackAsync(id, cancel);
         return Results.NoContent();
     }
 
@@ -57,7 +57,7 @@ internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseS
         var (typed, refusal) = await SmallJson.ReadAsync<JoinRequest>(http.Request, cancel);
         if (typed is null) return refusal!;
         var person = Clerks.PersonOf(http);
-        var (id, tooMany) = codes.Use(typed.Code ?? "", person.Name);
+        var (id, tooMany) = await codes.UseAsync(typed.Code ?? "", person.Name, cancel);
         if (tooMany) return Refusal.Because(StatusCodes.Status429TooManyRequests, TooMany);
         if (id is null) return Refusal.Because(StatusCodes.Status404NotFound, NotValid);
         grants.Let(person, id);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Log;
+using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Server.HandOver;
@@ -18,7 +19,7 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
 
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) => store.ReadAsync(caseId, cancel);
 
-    public Task<ImmutableArray<CaseLine>> ListAsync(int limit, CancellationToken cancel = default) => store.ListAsync(limit, cancel);
+    public Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default) => store.PageAsync(query, cancel);
 
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) => store.ReadRowsAsync(caseId, cancel);
 
@@ -37,6 +38,8 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
     public Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default) => store.PhotoAsync(caseId, hash, cancel);
 
     public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default) => store.DropPhotoAsync(caseId, hash, cancel);
+
+    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default) => store.SearchAsync(query, cancel);
 
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) => store.BlankAsync(caseId, cancel);
 

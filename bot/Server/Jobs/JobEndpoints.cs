@@ -54,10 +54,8 @@ internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook
         return desk.Try(act) is { } refused ? Refused(refused) : Results.NoContent();
     }
 
-    private static IResult Refused(JobAnswer.Refused refused) => Results.Json(
-        new Hindered(refused.Why, refused.Meant), ChatJson.Options, statusCode: StatusCodes.Status422UnprocessableEntity);
+    private static IResult Refused(JobAnswer.Refused refused) =>
+        Refusal.Because(StatusCodes.Status422UnprocessableEntity, refused.Why, meant: refused.Meant);
 
     private static IResult Unknown() => Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase);
-
-    private sealed record Hindered(string Error, string? Meant);
 }

@@ -14,7 +14,7 @@ internal static class JobServices
         .AddSingleton(parts => new EarlierDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<CaseDesk>(), TimeProvider.System))
         .AddSingleton(new SerialPace(TimeProvider.System)).AddSingleton<SerialLook>().AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>()
-        .AddSingleton(new HandOverBook(TimeProvider.System)).AddSingleton<HandOverEndpoints>().AddSingleton<ChangeEndpoint>();
+        .AddSingleton<HandOverBook>().AddSingleton<HandOverEndpoints>().AddSingleton<ChangeEndpoint>();
 
     public static void Map(WebApplication app)
     {

@@ -1,9 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
-using DxAssistant.Cases.Calls;
-using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
-using DxAssistant.Cases.WorkList;
 using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
@@ -24,11 +21,9 @@ namespace DxAssistant.Server.Serving;
 internal static class ChatServer
 {
     /// <param name="book">Who may sign in; null for nobody, so that the program is this machine's own.</param>
-    /// <param name="claims">Where claims are kept; null keeps them as long as the program runs.</param>
-    /// <param name="calls">Where calls put aside are kept; null likewise.</param>
+    /// <param name="books">What is kept beside the cases; null keeps it as long as the program runs.</param>
     public static WebApplication Build(
-        ServerSettings settings, ICaseStore store, Func<InUse> inUse, AccountBook? book = null,
-        IClaimStore? claims = null, ICallBook? calls = null)
+        ServerSettings settings, ICaseStore store, Func<InUse> inUse, AccountBook? book = null, DeskBooks? books = null)
     {
         book ??= SqliteAccounts.InMemory(TimeProvider.System);
         var builder = WebApplication.CreateSlimBuilder(
@@ -52,7 +47,6 @@ internal static class ChatServer
             ["localhost", "127.0.0.1", "[::1]", .. settings.Hosts]);
         builder.Services.Configure<ForwardedHeadersOptions>(o => o.ForwardedHeaders =
             settings.BehindProxy ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto : ForwardedHeaders.None);
-        if (store is IWorkList workList) builder.Services.AddSingleton(workList);
         var bell = new CaseBell();
         store = new HeardStore(store, bell);
         builder.Services.AddSingleton(bell).AddSingleton(store);
@@ -68,7 +62,7 @@ internal static class ChatServer
         builder.Services.AddSingleton<SummaryEndpoint>();
         Away.AddTo(builder.Services, settings.PageShelf);
         JobServices.AddTo(builder.Services);
-        DeskServices.AddTo(builder.Services, claims, calls, settings.News);
+        DeskServices.AddTo(builder.Services, books, settings.News);
         WritingServices.AddTo(builder.Services, settings.PagesFolder, settings.Proposals);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
@@ -81,6 +75,7 @@ internal static class ChatServer
     {
         app.UseForwardedHeaders();
         app.UseMiddleware<OneLineErrors>();
+        BareStatus.Map(app);
         app.UseHostFiltering();
         app.UseMiddleware<SafeHeaders>();
         app.UseMiddleware<SameOrigin>();

@@ -149,6 +149,23 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [StoreFact]
+    public async Task PageAsync_PageByPage_ShowsEachCaseOnceAndOnlyThoseNamed()
+    {
+        foreach (string id in new[] { "a", "b", "c", "d", "e" }) await store.AppendAsync(id, 0, "t1", Events("b4"));
+
+        var first = await store.PageAsync(new CaseQuery(2));
+        await store.AppendAsync("a", 1, "t2", Events("b5"));
+        var second = await store.PageAsync(new CaseQuery(2, first.Next));
+        var named = await store.PageAsync(new CaseQuery(2, null, ["b", "d", "none"]));
+
+        Assert.Equal("e d", Names(first));
+        Assert.Equal("c b", Names(second));
+        Assert.Null(second.Next);
+        Assert.Equal(("d b", null), (Names(named), named.Next));
+        Assert.Empty((await store.PageAsync(new CaseQuery(2, null, []))).Cases);
+    }
+
+    [StoreFact]
     public async Task ListAsync_TwoTitles_KeepsTheFirst()
     {
         await store.AppendAsync("a", 0, "t1", Events("b4"));
@@ -307,6 +324,8 @@ public abstract class CaseStoreTests : IAsyncLifetime
     private static UnitNoted Unit(string? serial) => new("tom", 1, null, null, serial, null, null);
 
     protected static Said Words(string text) => new("t", "technician", new MessageBody.Words(text));
+
+    private static string Names(CasePage page) => string.Join(' ', page.Cases.Select(line => line.Id));
 
     protected static ImmutableArray<CaseEvent> Events(params string[] codes) =>
         [.. codes.Select(code => new CodeReported(code, code))];

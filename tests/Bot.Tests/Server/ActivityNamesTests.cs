@@ -25,7 +25,7 @@ public sealed class ActivityNamesTests
             parts.Replace("ADDRESS", address, StringComparison.Ordinal), "\"id\":\"c\""));
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.Contains("the name", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("the name", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
         Assert.False(elsewhere.Pending());
     }
 

@@ -89,7 +89,7 @@ public sealed class BotFrontTests
             "/api/messages", Message("m1", "fan dead", serviceUrl: serviceUrl, expectReplies: false));
 
         Assert.Equal(HttpStatusCode.Forbidden, status);
-        Assert.Contains("--service-url", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("--service-url", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -105,7 +105,7 @@ public sealed class BotFrontTests
         var (status, json) = await server.PostAsync("/api/messages", body);
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.NotEmpty(json.GetProperty("error").GetString()!);
+        Assert.NotEmpty(json.GetProperty("detail").GetString()!);
     }
 
     [Theory]
@@ -121,7 +121,7 @@ public sealed class BotFrontTests
         var (status, json) = await server.PostAsync("/api/messages", With(part));
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.NotEmpty(json.GetProperty("error").GetString()!);
+        Assert.NotEmpty(json.GetProperty("detail").GetString()!);
     }
 
     [Theory]

@@ -108,7 +108,7 @@ public sealed class CaseEndpointsTests
         var (status, json) = await server.PostAsync($"/api/cases/{id}/turns", body);
 
         Assert.Equal(expected, status);
-        Assert.DoesNotContain('\n', json.GetProperty("error").GetString()!);
+        Assert.DoesNotContain('\n', json.GetProperty("detail").GetString()!);
         Assert.Equal(1, (await server.GetAsync($"/api/cases/{id}")).Json.GetProperty("turns").GetArrayLength());
     }
 
@@ -125,7 +125,7 @@ public sealed class CaseEndpointsTests
             $"/api/cases/{id}/turns", JsonSerializer.Serialize(new { turnId = "t1", text = new string('x', length) }));
 
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, status);
-        Assert.Contains("at most 4000 characters", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("at most 4000 characters", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -165,7 +165,7 @@ public sealed class CaseEndpointsTests
         Assert.Equal(HttpStatusCode.NotFound, shown.Status);
         Assert.Equal(HttpStatusCode.NotFound, taken.Status);
         Assert.StartsWith(
-            "There is no such case here.", taken.Json.GetProperty("error").GetString(), StringComparison.Ordinal);
+            "There is no such case here.", taken.Json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -192,7 +192,7 @@ public sealed class CaseEndpointsTests
         var (status, json) = await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"t1","text":"x"}""");
 
         Assert.Equal(HttpStatusCode.InternalServerError, status);
-        Assert.DoesNotContain("broken on purpose", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("broken on purpose", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
         Assert.Equal(HttpStatusCode.OK, (await server.GetAsync($"/api/cases/{id}")).Status);
     }
 

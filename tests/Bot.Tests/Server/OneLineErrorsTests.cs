@@ -84,5 +84,5 @@ public sealed class OneLineErrorsTests
         await command.ExecuteNonQueryAsync();
     }
 
-    private static string LineOf(JsonElement json) => json.GetProperty("error").GetString()!;
+    private static string LineOf(JsonElement json) => json.GetProperty("detail").GetString()!;
 }

@@ -16,7 +16,7 @@ export async function ask(path, options = {}, patience = 20_000) {
   let line = `The server answered ${response.status}.`;
   let missing = [];
   let meant;
-  try { ({ error: line = line, missing = [], meant } = await response.json()); } catch { /* no line of its own */ }
+  try { ({ detail: line = line, missing = [], meant } = await response.json()); } catch { /* no line of its own */ }
   throw new Refused(response.status, line, missing, meant);
 }
 

@@ -15,6 +15,9 @@ try {
   const session = await readSession();
   keepHolder(session.accounts ? session.name : null);
   if (session.accounts && session.name) {
+    // The work list is the desk's; a page may bring the link before it is known who looks.
+    if (!session.roles.some(role => role === 'desk' || role === 'administrator'))
+      for (const link of links.querySelectorAll('a[href="/work"]:not([id])')) link.remove();
     if (session.roles.some(role => role === 'author' || role === 'administrator')) links.append(draw('a', { href: '/pages' }, 'Pages'));
     if (session.roles.includes('administrator')) links.append(draw('a', { href: '/accounts' }, 'Accounts'));
     links.append(draw('button', { type: 'button', onclick: leave }, `Sign out ${session.name}`));

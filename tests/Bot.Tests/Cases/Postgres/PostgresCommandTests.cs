@@ -1,5 +1,6 @@
 using DxAssistant.Bot.Tests.Server;
 using DxAssistant.Bot.Tests.Server.Commands;
+using DxAssistant.Cases;
 using DxAssistant.Cases.Postgres;
 
 namespace DxAssistant.Bot.Tests.Cases.Postgres;

@@ -51,6 +51,20 @@ public sealed class CasesCommandTests : IAsyncLifetime, IDisposable
         Assert.Contains("is there already", run.Error, StringComparison.Ordinal);
     }
 
+    // The file was moved away under a server that goes on writing to its journal.
+    [Fact]
+    public async Task Restore_BesideAJournalOfAServer_IsRefusedAndLeavesNothing()
+    {
+        await RunAsync(CasesFile, "backup", folder.File("copy.db"));
+        await File.WriteAllTextAsync(folder.File("new.db-wal"), "turns on their way");
+
+        var run = await RunAsync(folder.File("new.db"), "restore", folder.File("copy.db"));
+
+        Assert.Equal(2, run.Code);
+        Assert.Contains("a server may still be using it", run.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.File("new.db")));
+    }
+
     [Fact]
     public async Task Restore_NoFileOfCases_IsRefusedAndLeavesNothing()
     {

@@ -2,6 +2,7 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Cases.Claims;
+using DxAssistant.Cases;
 using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Bot.Tests.Server.Desk;
@@ -13,7 +14,7 @@ public sealed class ClaimEndpointsTests
     public async Task Claim_BegunDescribedReadiedListedAndGivenOut()
     {
         await using var made = await ClaimedCase.WalkedAsync();
-        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, claims: made.Claims);
+        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: DeskBooks.InMemory() with { Claims = made.Claims });
         await app.StartAsync();
         using var http = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
 
@@ -36,6 +37,21 @@ public sealed class ClaimEndpointsTests
         Assert.Contains("\"'=BW12, \"\"4711\"\"\"", table[1], StringComparison.Ordinal);
     }
 
+    // As when a port is taken and the next one is tried.
+    [Fact]
+    public async Task Books_OfAServerThatEnded_ServeTheNextOne()
+    {
+        await using var made = await ClaimedCase.WalkedAsync();
+        var books = DeskBooks.InMemory() with { Claims = made.Claims };
+        await using (var ended = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: books)) await ended.StartAsync();
+        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: books);
+        await app.StartAsync();
+        using var http = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
+
+        Assert.Equal("[]", await http.GetStringAsync("/api/claims"));
+        Assert.Equal("[]", await http.GetStringAsync("/api/calls"));
+    }
+
     [Theory]
     [InlineData("{}")]
     [InlineData("not JSON")]
@@ -45,7 +61,7 @@ public sealed class ClaimEndpointsTests
         await using var server = await RunningServer.StartAsync();
         var (status, json) = await server.PostAsync("/api/claims/abcdefghjkmn/acts", body);
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.Contains("approve", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("approve", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     private static async Task<JsonElement> SendAsync(HttpClient http, string path, object body)

@@ -3,6 +3,7 @@ using System.Net.Http.Json;
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Bot.Tests.Server.Accounts;
+using DxAssistant.Cases.Codes;
 using DxAssistant.Server.HandOver;
 
 namespace DxAssistant.Bot.Tests.Server.Jobs;
@@ -24,40 +25,40 @@ public sealed class HandOverTests
     }
 
     [Fact]
-    public void Use_Code_LetsInOnceHoweverItIsTyped()
+    public async Task Use_Code_LetsInOnceHoweverItIsTyped()
     {
-        var book = new HandOverBook(new SetClock(Noon));
-        string code = book.Draw("a").Code;
+        using var book = new HandOverBook(CodeBook.InMemory(), new SetClock(Noon));
+        string code = (await book.DrawAsync("a", default)).Code;
 
-        Assert.Equal(("a", false), book.Use($"  {code.ToUpperInvariant().Replace(' ', '-')} ", "tilda"));
-        Assert.Equal((null, false), book.Use(code, "tilda"));
+        Assert.Equal(("a", false), await book.UseAsync($"  {code.ToUpperInvariant().Replace(' ', '-')} ", "tilda", default));
+        Assert.Equal((null, false), await book.UseAsync(code, "tilda", default));
     }
 
     [Fact]
-    public void Use_CodeAfterTenMinutesOrAfterANewOne_IsNotValid()
+    public async Task Use_CodeAfterTenMinutesOrAfterANewOne_IsNotValid()
     {
         var clock = new SetClock(Noon);
-        var book = new HandOverBook(clock);
-        string first = book.Draw("a").Code, second = book.Draw("a").Code;
-        Assert.Null(book.Use(first, "tilda").Case);
+        using var book = new HandOverBook(CodeBook.InMemory(), clock);
+        string first = (await book.DrawAsync("a", default)).Code, second = (await book.DrawAsync("a", default)).Code;
+        Assert.Null((await book.UseAsync(first, "tilda", default)).Case);
 
         clock.Time = Noon + HandOverBook.Lasts;
 
-        Assert.Null(book.Use(second, "tilda").Case);
+        Assert.Null((await book.UseAsync(second, "tilda", default)).Case);
     }
 
     [Fact]
-    public void Use_FiveWrongCodes_ShutOutThatPersonForTenMinutes()
+    public async Task Use_FiveWrongCodes_ShutOutThatPersonForTenMinutes()
     {
         var clock = new SetClock(Noon);
-        var book = new HandOverBook(clock);
-        for (int tried = 0; tried < 5; tried++) Assert.False(book.Use("no such code", "tilda").TooMany);
-        string code = book.Draw("a").Code;
+        using var book = new HandOverBook(CodeBook.InMemory(), clock);
+        for (int tried = 0; tried < 5; tried++) Assert.False((await book.UseAsync("no such code", "tilda", default)).TooMany);
+        string code = (await book.DrawAsync("a", default)).Code;
 
-        Assert.Equal((null, true), book.Use(code, "tilda"));
-        Assert.Equal(("a", false), book.Use(code, "tom"));
+        Assert.Equal((null, true), await book.UseAsync(code, "tilda", default));
+        Assert.Equal(("a", false), await book.UseAsync(code, "tom", default));
         clock.Time = Noon + HandOverBook.Lasts;
-        Assert.Equal(("b", false), book.Use(book.Draw("b").Code, "tilda"));
+        Assert.Equal(("b", false), await book.UseAsync((await book.DrawAsync("b", default)).Code, "tilda", default));
     }
 
     [Fact]

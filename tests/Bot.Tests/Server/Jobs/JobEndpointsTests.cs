@@ -53,7 +53,7 @@ public sealed class JobEndpointsTests
         var (status, json) = await server.PostAsync($"/api/cases/{id}/job", body);
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.Contains("turnId", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("turnId", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

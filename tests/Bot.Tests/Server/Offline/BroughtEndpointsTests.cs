@@ -19,7 +19,7 @@ public sealed class BroughtEndpointsTests
 
         // The server of this test answers on content "test", so what names another content is not known to it.
         Assert.Equal(HttpStatusCode.Gone, status);
-        Assert.Contains("Nothing was changed", taken.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("Nothing was changed", taken.GetProperty("detail").GetString(), StringComparison.Ordinal);
         Assert.Empty(await server.Store.ReadAsync("begun-away"));
     }
 
@@ -39,7 +39,7 @@ public sealed class BroughtEndpointsTests
         var (status, json) = await server.PostAsync("/api/cases/any/brought", body);
 
         Assert.Equal(HttpStatusCode.BadRequest, status);
-        Assert.DoesNotContain('\n', json.GetProperty("error").GetString()!);
+        Assert.DoesNotContain('\n', json.GetProperty("detail").GetString()!);
     }
 
     [Fact]

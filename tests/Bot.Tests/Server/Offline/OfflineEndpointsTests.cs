@@ -26,7 +26,7 @@ public sealed class OfflineEndpointsTests
         var (status, json) = await server.GetAsync(path);
 
         Assert.Equal(HttpStatusCode.NotFound, status);
-        Assert.Contains("not here any more", json.GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("not here any more", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

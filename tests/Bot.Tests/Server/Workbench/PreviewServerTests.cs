@@ -120,7 +120,7 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     {
         using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked(series, symptom, null));
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.NotEmpty((string)JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["error"]!);
+        Assert.NotEmpty((string)JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["detail"]!);
     }
 
     [Fact]

@@ -3,14 +3,16 @@ using DxAssistant.Cases.Calls;
 namespace DxAssistant.Bot.Tests.Cases.Calls;
 
 /// <summary>Calls that were put aside wait in the order in which they are due.</summary>
-public sealed class SqlCallBookTests
+public abstract class CallBookTests
 {
-    private static readonly DateTimeOffset Noon = new(2030, 5, 6, 12, 0, 0, TimeSpan.Zero);
+    protected static readonly DateTimeOffset Noon = new(2030, 5, 6, 12, 0, 0, TimeSpan.Zero);
 
-    [Fact]
+    protected abstract ICallBook Make();
+
+    [StoreFact]
     public async Task PutAside_Several_SoonestFirstAndNoTimeBeforeAll()
     {
-        await using var book = SqlCallBook.InMemory();
+        await using var book = Make();
         await book.PutAsideAsync(Slip("late", Noon.AddHours(2)));
         await book.PutAsideAsync(Slip("now", null));
         await book.PutAsideAsync(Slip("soon", Noon.AddHours(1)));
@@ -18,10 +20,10 @@ public sealed class SqlCallBookTests
         Assert.Equal(["now", "soon", "late"], (await book.WaitingAsync()).Select(slip => slip.Case));
     }
 
-    [Fact]
+    [StoreFact]
     public async Task PutAside_Again_TakesThePlaceOfTheSlip_TakeUpKeepsNotes()
     {
-        await using var book = SqlCallBook.InMemory();
+        await using var book = Make();
         await book.PutAsideAsync(Slip("a", null));
         await book.PutAsideAsync(Slip("a", Noon));
         await book.NoteAsync("a", new CallNote(Noon, "Anna", "has no ladder"));
@@ -34,14 +36,5 @@ public sealed class SqlCallBookTests
         Assert.Empty(await book.NotesAsync("b"));
     }
 
-    [Fact]
-    public async Task File_ClosedAndOpened_KeepsTheSlip()
-    {
-        using var folder = new TemporaryFolder();
-        await using (var book = SqlCallBook.Open(folder.File("cases.db"))) await book.PutAsideAsync(Slip("a", Noon));
-        await using var again = SqlCallBook.Open(folder.File("cases.db"));
-        Assert.Equal(Slip("a", Noon), Assert.Single(await again.WaitingAsync()));
-    }
-
-    private static CallSlip Slip(string id, DateTimeOffset? due) => new(id, "Ingrid", "555 0142", due, Noon, "Anna");
+    protected static CallSlip Slip(string id, DateTimeOffset? due) => new(id, "Ingrid", "555 0142", due, Noon, "Anna");
 }
