@@ -22,27 +22,28 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     public async Task<DeskAnswer.Answered> OpenAsync(string caseId, string by, CancellationToken cancel = default)
     {
         var opening = new Message(OpeningTurn, new MessageBody.Opening(), by);
-        var answer = await TurnAsync(caseId, opening, mayOpen: true, cancel);
+        var answer = await TurnAsync(caseId, opening, mayOpen: true, null, cancel);
         return (DeskAnswer.Answered)answer;
     }
 
     /// <summary>Takes one message of an open case.</summary>
+    /// <param name="only">The last sequence number the message is meant for; null for whatever is there.</param>
     /// <exception cref="ArgumentException">The turn bears the opening's name.</exception>
-    public Task<DeskAnswer> TakeAsync(string caseId, Message message, CancellationToken cancel = default) =>
+    public Task<DeskAnswer> TakeAsync(string caseId, Message message, long? only = null, CancellationToken cancel = default) =>
         message.TurnId == OpeningTurn
             ? throw new ArgumentException($"a message may not have the turn id {OpeningTurn}", nameof(message))
-            : TurnAsync(caseId, message, mayOpen: false, cancel);
+            : TurnAsync(caseId, message, mayOpen: false, only, cancel);
 
     /// <summary>All events of a case; empty when there is no such case.</summary>
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
         store.ReadAsync(caseId, cancel);
 
-    private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, CancellationToken cancel)
+    private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, long? only, CancellationToken cancel)
     {
         using var whole = Signals.Stage("turn");
         try
         {
-            return await RaceAsync(caseId, message, mayOpen, cancel);
+            return await RaceAsync(caseId, message, mayOpen, only, cancel);
         }
         catch
         {
@@ -51,7 +52,7 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
         }
     }
 
-    private async Task<DeskAnswer> RaceAsync(string caseId, Message message, bool mayOpen, CancellationToken cancel)
+    private async Task<DeskAnswer> RaceAsync(string caseId, Message message, bool mayOpen, long? only, CancellationToken cancel)
     {
         for (int race = 0; race < MostRaces; race++)
         {
@@ -59,6 +60,7 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
             if (log.IsEmpty && !mayOpen) return new DeskAnswer.UnknownCase(caseId);
             var earlier = log.Where(e => e.TurnId == message.TurnId).ToImmutableArray();
             if (!earlier.IsEmpty) return Answer(caseId, earlier, repeated: true);
+            if (only is { } meant && meant != log.Length) return new DeskAnswer.Overtaken(caseId);
 
             var turn = WorkOut(log, message);
             switch (await SaveAsync(caseId, log.Length, message.TurnId, turn, cancel))

@@ -2,7 +2,7 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Cases;
 
-/// <summary>What the desk did with a message. There are exactly two ends.</summary>
+/// <summary>What the desk did with a message. There are exactly three ends.</summary>
 public abstract record DeskAnswer
 {
     private DeskAnswer() { }
@@ -14,6 +14,9 @@ public abstract record DeskAnswer
     /// <param name="Repeated">Whether the turn was there already and its stored reply is given again.</param>
     public sealed record Answered(string CaseId, Reply Reply, long Before, long Last, DateTimeOffset At, bool Repeated)
         : DeskAnswer;
+
+    /// <summary>The case was not any more as the message was meant for; nothing was stored.</summary>
+    public sealed record Overtaken(string CaseId) : DeskAnswer;
 
     /// <summary>There is no such case.</summary>
     public sealed record UnknownCase(string CaseId) : DeskAnswer;

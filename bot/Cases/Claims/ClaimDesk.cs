@@ -14,7 +14,8 @@ public sealed class ClaimDesk(
     Action<Claim>? saved = null)
 {
     /// <summary>Begins a claim from a case; one that is open already is given again.</summary>
-    public async Task<ClaimDone> BeginAsync(string caseId, Clerk who, CancellationToken cancel = default)
+    /// <param name="name">The name for a new claim, as <see cref="ClaimId.New"/> makes it; null for any.</param>
+    public async Task<ClaimDone> BeginAsync(string caseId, Clerk who, string? name = null, CancellationToken cancel = default)
     {
         var log = await cases.ReadAsync(caseId, cancel);
         if (log.IsEmpty) return new ClaimDone.Unknown();
@@ -23,7 +24,7 @@ public sealed class ClaimDesk(
         var now = new SheetBuilder(library()).Build(caseId, log, ClaimUnit.Unknown);
         return now is SheetAnswer.None none
             ? new ClaimDone.Refused([none.Why])
-            : await DescribeAsync(await AppendAsync(ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
+            : await DescribeAsync(await AppendAsync(name ?? ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
     }
 
     // What the job says of the unit need not be typed again; where it stands is the customer's, and is told only on purpose.

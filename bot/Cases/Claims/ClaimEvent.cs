@@ -22,8 +22,9 @@ public abstract record ClaimEvent
     public sealed record UnitTold(ClaimUnit Unit) : ClaimEvent;
 
     /// <summary>The sheet stands from now on.</summary>
+    /// <param name="Sheet">Null only where the log is given out beside the sheet.</param>
     /// <param name="Override">Why it is ready although something is missing; null when nothing is.</param>
-    public sealed record Readied(ClaimSheet Sheet, string? Override) : ClaimEvent;
+    public sealed record Readied(ClaimSheet? Sheet, string? Override) : ClaimEvent;
 
     public sealed record Submitted : ClaimEvent;
 

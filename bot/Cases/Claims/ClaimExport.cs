@@ -20,6 +20,6 @@ public sealed record ClaimExport(
             claim.Id, claim.Case, claim.State, claim.Unit, sheet, wanting, claim.Override,
             claim.Sheet is { } final ? VerifyLine.Of(claim.Id, final).ToString() : null,
             [.. claim.Log.Select(entry => entry.Event is ClaimEvent.Readied ready
-                ? entry with { Event = ready with { Sheet = null! } } : entry)]);
+                ? entry with { Event = ready with { Sheet = null } } : entry)]);
     }
 }

@@ -30,7 +30,7 @@ internal static class ClaimSql
 
     public const string List = """
         SELECT claim, case_id, state, at FROM claim_head
-        WHERE (@p0 = '' OR state = @p0) AND (@p1 = '' OR case_id = @p1) ORDER BY at DESC, claim LIMIT @p2
+        WHERE (@p0 = '' OR state = @p0) AND (@p1 = '' OR case_id = @p1) AND (at < @p3 OR (at = @p3 AND claim > @p4)) ORDER BY at DESC, claim LIMIT @p2
         """;
 
     public const string Due =

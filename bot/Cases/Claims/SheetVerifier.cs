@@ -18,7 +18,7 @@ public sealed class SheetVerifier(SheetBuilder builder)
         if (ClaimChain.FirstAltered(line.Claim, claimLog) is { } entry)
             return [FormattableString.Invariant($"entry {entry} of the claim's log was altered")];
         if (shown is not null && !Fits(line, shown)) return ["what the sheet shows does not fit the line at its foot: the sheet was changed"];
-        var kept = claimLog.Select(logged => logged.Event).OfType<ClaimEvent.Readied>().Select(readied => readied.Sheet)
+        var kept = claimLog.Select(logged => logged.Event).OfType<ClaimEvent.Readied>().Select(readied => readied.Sheet).OfType<ClaimSheet>()
             .LastOrDefault(sheet => Fits(line, sheet));
         return kept is null ? ["no sheet of this claim has this line: the sheet is not from here, or was changed"] : Replayed(kept, caseLog);
     }

@@ -39,8 +39,10 @@ public sealed class SqlClaimStore : IClaimStore
         shared.RowsAsync(ClaimSql.ReadEntries, Entry, cancel, claim);
 
     public Task<ImmutableArray<ClaimHead>> ListAsync(
-        ClaimState? state = null, string? ofCase = null, int limit = 1000, CancellationToken cancel = default) =>
-        shared.RowsAsync(ClaimSql.List, Head, cancel, state?.ToString() ?? "", ofCase ?? "", limit);
+        ClaimState? state = null, string? ofCase = null, int limit = 1000, ClaimPlace? after = null, CancellationToken cancel = default) =>
+        shared.RowsAsync(
+            ClaimSql.List, Head, cancel, state?.ToString() ?? "", ofCase ?? "", limit,
+            after is null ? long.MaxValue : Time(after.At), after?.Id ?? "");
 
     public Task<ImmutableArray<ClaimNotice>> DueAsync(DateTimeOffset now, int limit, CancellationToken cancel = default) =>
         shared.RowsAsync(ClaimSql.Due, Notice, cancel, Time(now), limit);

@@ -22,7 +22,7 @@ public sealed class EarlierDesk(ICaseStore store, CaseDesk walk, TimeProvider cl
         string? serial = Job.Of(log).Unit?.Serial;
         var work = await WorkAsync(caseId, log, state, reopens, serial, sight, cancel);
         if (!reopens && work.Select(Key).SequenceEqual(state.Earlier.Select(Key))) return null;
-        await walk.TakeAsync(caseId, new Message($"earlier.{turnId}", new MessageBody.Earlier(work, reopens), by), cancel);
+        await walk.TakeAsync(caseId, new Message($"earlier.{turnId}", new MessageBody.Earlier(work, reopens), by), cancel: cancel);
         return work.Any(found => found.IsOfAnother && !state.Earlier.Contains(found)) ? serial : null;
     }
 

@@ -31,10 +31,11 @@ public static class PostgresAccounts
         {
             return new AccountBook(() => new NpgsqlConnection(connection), Tables, clock);
         }
-        catch (ArgumentException error)
+        catch (Exception error) when (error is ArgumentException or CaseFileException)
         {
             throw new CaseFileException(
-                $"the database cannot be used for accounts ({error.Message}): give --store as \"Host=…;Username=…;Database=…\"", error);
+                $"the database cannot be used for accounts ({(error.InnerException ?? error).Message}): give --store as \"Host=…;Username=…;Database=…\", the password in PGPASSWORD",
+                error);
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Cases.Accounts;
 
 namespace DxAssistant.Server.Accounts;
@@ -17,6 +18,9 @@ internal sealed class CaseGrants(AccountBook book)
 
     /// <summary>Whether a person may see and work on a case.</summary>
     public bool MaySee(Person person, string caseId) => person.SeesAllCases || book.MaySee(caseId, person.Name);
+
+    /// <summary>The cases a person may see; null for all.</summary>
+    public ImmutableHashSet<string>? Own(Person person) => person.SeesAllCases ? null : book.CasesOf(person.Name);
 
     /// <summary>Which cases of a list a person may see.</summary>
     public Func<string, bool> Seen(Person person)

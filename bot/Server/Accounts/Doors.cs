@@ -21,6 +21,8 @@ internal static class Doors
         new("/offline/engine", null),
         new("/offline/pages", Work | AccountRoles.Author, TokenScopes.ReadContent),
         new("/api/messages", AccountRoles.Administrator, Writes: TokenScopes.Channel),
+        new(Api.ApiDescription.Path, null),
+        new("/api/content", Work | AccountRoles.Author, TokenScopes.ReadContent),
         new("/api/cases", Work, TokenScopes.ReadCases, TokenScopes.WriteCases),
         new("/", Work | AccountRoles.Author),
         new("/case", Work),

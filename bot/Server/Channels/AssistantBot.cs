@@ -21,7 +21,8 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         // On the web a case is opened by its page, so that a mistyped address does not make one.
         if (turnContext.Adapter is not LocalChatAdapter)
             await desk.OpenAsync(caseId, message.By, cancellationToken);
-        await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, cancellationToken), cancellationToken);
+        long? only = turnContext.Adapter is LocalChatAdapter ? turnContext.Activity.ChannelData as long? : null;
+        await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, only, cancellationToken), cancellationToken);
     }
 
     protected override Task OnConversationUpdateActivityAsync(

@@ -14,11 +14,13 @@ internal static class LocalActivity
         MembersAdded = [new ChannelAccount("user", by)],
     };
 
+    /// <param name="only">The last sequence number the message is meant for; null for whatever is there.</param>
     public static Activity Message(
-        string caseId, string turnId, MessageBody body, string by = ActivityReader.Nameless) => new(ActivityTypes.Message)
+        string caseId, string turnId, MessageBody body, string by = ActivityReader.Nameless, long? only = null) => new(ActivityTypes.Message)
     {
         Id = turnId,
         Value = body,
+        ChannelData = only,
         Conversation = new ConversationAccount(id: caseId),
         From = new ChannelAccount("user", by),
     };

@@ -1,3 +1,4 @@
+using DxAssistant.Server.Api;
 using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Conversation.Events;
@@ -10,7 +11,8 @@ internal sealed class PictureEndpoint(CaseDesk desk)
 {
     private const string UnknownPicture = "There is no such picture in this case.";
 
-    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/picture", ShowAsync);
+    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/picture", ShowAsync)
+        .Says<string>("Cases", "Gives a picture of a reply as a file.", type: "image/svg+xml").Refuses(404);
 
     private async Task<IResult> ShowAsync(string id, string? name, CancellationToken cancel)
     {

@@ -1,26 +1,30 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Calls;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
+using Microsoft.AspNetCore.Mvc;
 
 namespace DxAssistant.Server.Desk;
 
 /// <summary>Calls over HTTP: put aside, take up, note, list who waits.</summary>
-internal sealed class CallEndpoints(ICallBook book, ICaseStore store, CaseGrants grants)
+internal sealed class CallEndpoints(ICallBook book, ICaseStore store, CaseGrants grants, RequestKeys keys)
 {
+    private const string Part = "Calls";
     private const int LongestNote = 2000;
     private const int LongestField = 200;
     private const string Forms = "Send {\"caller\",\"phone\",\"due\"} to put the call aside, or {\"text\"} to note something, in at most 2000 characters.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/calls", WaitingAsync);
-        routes.MapGet("/api/cases/{id}/call", ShowAsync);
-        routes.MapPut("/api/cases/{id}/call", PutAsideAsync);
-        routes.MapDelete("/api/cases/{id}/call", TakeUpAsync);
-        routes.MapPost("/api/cases/{id}/call/notes", NoteAsync);
+        routes.MapGet("/api/calls", WaitingAsync).Says<CallSlip[]>(Part, "Lists the calls put aside, those due first in front.");
+        routes.MapGet("/api/cases/{id}/call", ShowAsync).Says<View>(Part, "Shows the call of a case and its notes.").Refuses(404);
+        routes.MapPut("/api/cases/{id}/call", PutAsideAsync).Says<View>(Part, "Puts the call of a case aside.").Takes<Slip>().Refuses(400, 404);
+        routes.MapDelete("/api/cases/{id}/call", TakeUpAsync).Says<View>(Part, "Takes the call of a case up again.").Refuses(404);
+        routes.MapPost("/api/cases/{id}/call/notes", NoteAsync).Says<View>(Part, "Notes something of a call.").Takes<Note>().Refuses(400, 404, 422);
     }
 
     private async Task<IResult> WaitingAsync(HttpContext http, CancellationToken cancel)
@@ -47,12 +51,15 @@ internal sealed class CallEndpoints(ICallBook book, ICaseStore store, CaseGrants
         return await ViewAsync(id, cancel);
     }
 
-    private async Task<IResult> NoteAsync(string id, HttpContext http, CancellationToken cancel)
+    private async Task<IResult> NoteAsync(
+        string id, [FromHeader(Name = RequestKeys.Header), Description(RequestKeys.Says)] string? key, HttpContext http, CancellationToken cancel)
     {
         if (await ReadAsync<Note>(http.Request, cancel) is not { Text: { } text } || text.Trim().Length is 0 or > LongestNote)
             return Refusal.Because(StatusCodes.Status400BadRequest, Forms);
         if (!await IsThereAsync(id, cancel)) return Unknown();
-        await book.NoteAsync(id, new CallNote(DateTimeOffset.UtcNow, Clerks.Of(http).Name, text.Trim()), cancel);
+        var (_, isFirst, refusal) = await keys.TakeAsync(http, $"note {RequestKeys.Short(text)} of {id}", "note", cancel);
+        if (refusal is not null) return refusal;
+        if (isFirst) await book.NoteAsync(id, new CallNote(DateTimeOffset.UtcNow, Clerks.Of(http).Name, text.Trim()), cancel);
         return await ViewAsync(id, cancel);
     }
 
@@ -77,9 +84,9 @@ internal sealed class CallEndpoints(ICallBook book, ICaseStore store, CaseGrants
         }
     }
 
-    private sealed record Slip(string? Caller, string? Phone, DateTimeOffset? Due);
+    internal sealed record Slip(string? Caller, string? Phone, DateTimeOffset? Due);
 
-    private sealed record Note(string? Text);
+    internal sealed record Note(string? Text);
 
-    private sealed record View(CallSlip? Aside, ImmutableArray<CallNote> Notes);
+    internal sealed record View(CallSlip? Aside, ImmutableArray<CallNote> Notes);
 }

@@ -1,50 +1,79 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
+using Microsoft.AspNetCore.Mvc;
 
 namespace DxAssistant.Server.Desk;
 
 /// <summary>Claims over HTTP: begin, show, act, list, give out, verify.</summary>
-internal sealed class ClaimEndpoints(ClaimDesk desk, IClaimStore claims, CaseGrants grants)
+internal sealed class ClaimEndpoints(ClaimDesk desk, ClaimPages pages, CaseGrants grants, RequestKeys keys)
 {
+    private const string Part = "Claims";
     private const string NoClaim = "There is no such claim here. Look in the list of claims.";
     private const string Acts = "Send {\"act\":\"unit|ready|submit|approve|decline|return\",\"after\":NUMBER}, with \"why\" or \"unit\" where the act needs it.";
     private const int Most = 100_000;
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/api/cases/{id}/claims", BeginAsync);
-        routes.MapGet("/api/claims", ListAsync);
-        routes.MapGet("/api/claims.csv", CsvAsync);
-        routes.MapGet("/api/claims.json", JsonAsync);
-        routes.MapGet("/api/claims/{id}", ShowAsync);
-        routes.MapPost("/api/claims/{id}/acts", ActAsync);
-        routes.MapGet("/api/claims/verify", VerifyAsync);
+        routes.MapPost("/api/cases/{id}/claims", BeginAsync)
+            .Says<ClaimExport>(Part, "Begins a claim from a case; one that is open already is given again.").Refuses(400, 404, 422);
+        routes.MapGet("/api/claims", ListAsync).Says<ClaimHead[]>(Part, "Lists claims, last changed first.").Refuses(400);
+        routes.MapGet("/api/claims.csv", CsvAsync).Says<string>(Part, "Gives out claims as a table (RFC 4180).", type: "text/csv");
+        routes.MapGet("/api/claims.json", JsonAsync).Says<ClaimExport[]>(Part, "Gives out whole claims.");
+        routes.MapGet("/api/claims/{id}", ShowAsync).Says<ClaimExport>(Part, "Shows a claim.").IsTagged().Refuses(404);
+        routes.MapPost("/api/claims/{id}/acts", ActAsync)
+            .Says<ClaimExport>(Part, "Does something to a claim.").Takes<ClaimRequest>().Refuses(400, 404, 409, 412, 422);
+        routes.MapGet("/api/claims/verify", VerifyAsync)
+            .Says<Verified>(Part, "Says whether the line of a sheet belongs to logs that nobody altered.").Refuses(400);
     }
 
-    private async Task<IResult> BeginAsync(string id, HttpContext http, CancellationToken cancel) =>
-        Answer(CaseId.IsWellFormed(id) ? await desk.BeginAsync(id, Clerks.Of(http), cancel) : new ClaimDone.Unknown(),
+    private async Task<IResult> BeginAsync(
+        string id, [FromHeader(Name = RequestKeys.Header), Description(RequestKeys.Says)] string? key, HttpContext http, CancellationToken cancel)
+    {
+        if (await EmptyBody.RefuseAsync(http.Request, cancel) is { } wrong) return wrong;
+        var (name, isFirst, refusal) = await keys.TakeAsync(http, $"begin a claim of {id}", ClaimId.New(), cancel);
+        if (refusal is not null) return refusal;
+        if (!isFirst && await desk.ShowAsync(name, cancel) is { } claim) return Results.Json(claim, ChatJson.Options);
+        return Answer(CaseId.IsWellFormed(id) ? await desk.BeginAsync(id, Clerks.Of(http), name, cancel) : new ClaimDone.Unknown(),
             CaseEndpoints.UnknownCase);
+    }
 
-    private async Task<IResult> ActAsync(string id, HttpContext http, CancellationToken cancel)
+    private async Task<IResult> ActAsync(
+        string id, HttpContext http,
+        [FromHeader(Name = "If-Match"), Description("The ETag of the claim as it was read, instead of \"after\".")] string? known,
+        CancellationToken cancel)
     {
         var request = await ClaimRequest.ReadAsync(http.Request, cancel);
-        if (!await SeesAsync(http, id, cancel)) return Refusal.Because(StatusCodes.Status404NotFound, NoClaim);
-        return request?.ToAct() is { } act
-            ? Answer(await desk.ActAsync(id, act, Clerks.Of(http), request.After, cancel), NoClaim)
-            : Refusal.Because(StatusCodes.Status400BadRequest, Acts);
+        if (request?.ToAct() is not { } act) return Refusal.Because(StatusCodes.Status400BadRequest, Acts);
+        var claim = await desk.ShowAsync(id, cancel);
+        if (claim is null || !grants.MaySee(Clerks.PersonOf(http), claim.Case)) return Refusal.Because(StatusCodes.Status404NotFound, NoClaim);
+        bool isTagged = Tagged.IsConditional(http.Request);
+        if (isTagged && Tagged.IsStale(http.Request, claim)) return Tagged.Stale();
+        return Answer(await desk.ActAsync(id, act, Clerks.Of(http), isTagged ? claim.Log.Length : request.After, cancel), NoClaim);
     }
 
     private async Task<IResult> ShowAsync(string id, HttpContext http, CancellationToken cancel) =>
         await desk.ShowAsync(id, cancel) is { } claim && grants.MaySee(Clerks.PersonOf(http), claim.Case)
-        ? Results.Json(claim, ChatJson.Options)
+        ? Tagged.Json(claim)
         : Refusal.Because(StatusCodes.Status404NotFound, NoClaim);
 
-    private async Task<IResult> ListAsync(string? state, HttpContext http, CancellationToken cancel) =>
-        Results.Json(await HeadsAsync(state, 1000, http, cancel), ChatJson.Options);
+    private async Task<IResult> ListAsync(
+        [Description("draft, ready, submitted, approved, declined or returned; all if left out.")] string? state,
+        [Description("How many a page holds at most, 1 to 1000; 100 if left out.")] int? limit,
+        [Description("Where the page begins, as the header Link of the page before names it.")] string? after,
+        HttpContext http, CancellationToken cancel)
+    {
+        if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
+        if (!ClaimPages.TryRead(after, out var place)) return Paging.BadPlace();
+        var heads = await pages.ReadAsync(state, most + 1, place, http, cancel);
+        Paging.Next(http, "after", heads.Length > most ? ClaimPages.Write(heads[most - 1]) : null);
+        return Results.Json(heads.Take(most), ChatJson.Options);
+    }
 
     private async Task<IResult> CsvAsync(string? state, HttpContext http, CancellationToken cancel) =>
         Results.Text(ClaimCsv.Of(await WholeAsync(state, http, cancel)), "text/csv; charset=utf-8", Encoding.UTF8);
@@ -63,22 +92,10 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, IClaimStore claims, CaseGra
     private async Task<ImmutableArray<ClaimExport>> WholeAsync(string? state, HttpContext http, CancellationToken cancel)
     {
         var all = ImmutableArray.CreateBuilder<ClaimExport>();
-        foreach (var head in await HeadsAsync(state, Most, http, cancel))
+        foreach (var head in await pages.ReadAsync(state, Most, null, http, cancel))
             if (await desk.ShowAsync(head.Id, cancel) is { } claim) all.Add(claim);
         return all.ToImmutable();
     }
-
-    private async Task<ImmutableArray<ClaimHead>> HeadsAsync(string? state, int most, HttpContext http, CancellationToken cancel)
-    {
-        var seen = grants.Seen(Clerks.PersonOf(http));
-        var heads = await claims.ListAsync(
-            Enum.TryParse<ClaimState>(state, ignoreCase: true, out var only) ? only : null, null, most, cancel);
-        return [.. heads.Where(head => seen(head.Case))];
-    }
-
-    // A claim that is somebody else's is as if it were not there; one that is not there is said to be so later.
-    private async Task<bool> SeesAsync(HttpContext http, string id, CancellationToken cancel) =>
-        await desk.ShowAsync(id, cancel) is not { } claim || grants.MaySee(Clerks.PersonOf(http), claim.Case);
 
     private static IResult Answer(ClaimDone done, string unknown) => done switch
     {
@@ -88,5 +105,5 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, IClaimStore claims, CaseGra
         _ => Refusal.Because(StatusCodes.Status404NotFound, unknown),
     };
 
-    private sealed record Verified(bool Genuine, ImmutableArray<string> Wrong);
+    internal sealed record Verified(bool Genuine, ImmutableArray<string> Wrong);
 }

@@ -19,7 +19,7 @@ internal static class DeskServices
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<IClaimStore>(), TimeProvider.System,
             () => parts.GetRequiredService<Func<InUse>>()().Library ?? throw new CaseFileException("there are no pages, so there are no claims"),
             tells: news is not null));
-        services.AddSingleton<ClaimEndpoints>();
+        services.AddSingleton<ClaimPages>().AddSingleton<ClaimEndpoints>();
         services.AddSingleton<WorkEndpoints>();
         if (news is null) return;
         services.AddSingleton(parts => new NewsTeller(

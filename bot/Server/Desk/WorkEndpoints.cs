@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.ComponentModel;
 using DxAssistant.Cases;
 using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Sheets;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Serving;
 
@@ -10,17 +12,24 @@ namespace DxAssistant.Server.Desk;
 /// <summary>The work list over HTTP, and word of its changes as they happen.</summary>
 internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostApplicationLifetime program)
 {
+    private const string Part = "Work list";
     private const int Most = 200;
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/work", ListAsync);
-        routes.MapGet("/api/work/filters", () => Results.Json(Filters(inUse().Titles), ChatJson.Options));
-        routes.MapGet("/api/work/changes", ChangesAsync);
+        routes.MapGet("/api/work", ListAsync).Says<Row[]>(Part, "Finds cases by words of their logs, at most 200.");
+        routes.MapGet("/api/work/filters", () => Results.Json(Filters(inUse().Titles), ChatJson.Options))
+            .Says<FilterWords>(Part, "Lists the units and faults by which the work list can be narrowed.");
+        routes.MapGet("/api/work/changes", ChangesAsync)
+            .Says<string>(Part, "Tells of each change as server-sent events.", type: "text/event-stream");
     }
 
-    private async Task<IResult> ListAsync(string? text, string? series, string? fault, string? stands, string? order, CancellationToken cancel)
+    private async Task<IResult> ListAsync(
+        [Description("Words or their beginnings, all of which stand somewhere in the log.")] string? text,
+        [Description("The id of a series.")] string? series, [Description("The id of the likeliest or proven fault.")] string? fault,
+        [Description("open or ended; both if left out.")] string? stands, [Description("newest, oldest, series or fault.")] string? order,
+        CancellationToken cancel)
     {
         var query = new WorkQuery(
             text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
@@ -67,9 +76,9 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostAp
 
     private static string? Said(string? id) => string.IsNullOrEmpty(id) ? null : id;
 
-    private sealed record Row(WorkLine Case, string? Series, string? Fault);
+    internal sealed record Row(WorkLine Case, string? Series, string? Fault);
 
-    private sealed record Choice(string Id, string Title);
+    internal sealed record Choice(string Id, string Title);
 
-    private sealed record FilterWords(ImmutableArray<Choice> Series, ImmutableArray<Choice> Faults);
+    internal sealed record FilterWords(ImmutableArray<Choice> Series, ImmutableArray<Choice> Faults);
 }

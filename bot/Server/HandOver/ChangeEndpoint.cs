@@ -1,3 +1,4 @@
+using DxAssistant.Server.Api;
 using System.Globalization;
 using DxAssistant.Cases;
 using DxAssistant.Server.Accounts;
@@ -17,7 +18,8 @@ internal sealed class ChangeEndpoint(ICaseStore store, CaseBell bell, CaseGrants
     // So often the store is asked what other programs on the same cases appended, and whether the listener may still hear.
     private static readonly TimeSpan Elsewhere = TimeSpan.FromSeconds(2);
 
-    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/changes", TellAsync);
+    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/changes", TellAsync)
+        .Says<string>("Cases", "Tells the last number of the log whenever it grew, as server-sent events.", type: "text/event-stream").Refuses(404);
 
     private async Task TellAsync(string id, HttpContext http, CancellationToken cancel)
     {

@@ -2,6 +2,7 @@ using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Jobs;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 
@@ -12,6 +13,7 @@ namespace DxAssistant.Server.HandOver;
 /// sees all cases anyway, may draw one or take somebody out again.</remarks>
 internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseStore store, CaseGrants grants, AccountBook book)
 {
+    private const string Part = "Hand-over";
     private const string NotYours = "Only who opened this case, or the desk, may let others in or take them out.";
     private const string TooMany = "Too many codes that were not valid. Wait ten minutes, then ask for a new one.";
     private const string NotValid = "That code is not valid: it was used or taken back, is older than ten minutes, or was heard wrong. Ask for a new one.";
@@ -19,10 +21,11 @@ internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseS
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/api/cases/{id}/hand-over", OfferAsync);
-        routes.MapDelete("/api/cases/{id}/hand-over", TakeBackAsync);
-        routes.MapDelete("/api/cases/{id}/hands/{name}", TakeOutAsync);
-        routes.MapPost("/api/join", JoinAsync);
+        routes.MapPost("/api/cases/{id}/hand-over", OfferAsync)
+            .Says<Offer>(Part, "Draws a code by which one person is let into the case; an earlier one is no longer valid.").Refuses(404);
+        routes.MapDelete("/api/cases/{id}/hand-over", TakeBackAsync).SaysDone(Part, "Makes the code of a case no longer valid.").Refuses(404);
+        routes.MapDelete("/api/cases/{id}/hands/{name}", TakeOutAsync).SaysDone(Part, "Takes somebody out of a case.").Refuses(404);
+        routes.MapPost("/api/join", JoinAsync).Says<Joined>(Part, "Joins a case by its code.").Takes<JoinRequest>().Refuses(400, 404, 415, 429);
     }
 
     private async Task<IResult> OfferAsync(string id, HttpContext http, CancellationToken cancel)
@@ -91,9 +94,9 @@ internal sealed class HandOverEndpoints(HandOverBook codes, JobDesk jobs, ICaseS
     private static string RoleOf(Person person) => person.Roles.HasFlag(AccountRoles.Desk) ? "desk"
         : person.Roles.HasFlag(AccountRoles.Administrator) ? "administrator" : "technician";
 
-    private sealed record JoinRequest(string? Code);
+    internal sealed record JoinRequest(string? Code);
 
-    private sealed record Offer(string Code, string Link, DateTimeOffset Until);
+    internal sealed record Offer(string Code, string Link, DateTimeOffset Until);
 
-    private sealed record Joined(string Case);
+    internal sealed record Joined(string Case);
 }

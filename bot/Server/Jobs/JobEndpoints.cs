@@ -1,6 +1,7 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Jobs;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 using DxAssistant.Server.Serving;
@@ -10,17 +11,20 @@ namespace DxAssistant.Server.Jobs;
 /// <summary>The units, people, notes and visits of a job over HTTP.</summary>
 internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook look, ICaseStore store, Func<InUse> inUse)
 {
+    private const string Part = "Jobs";
+
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/cases/{id}/job", ShowAsync);
-        routes.MapPost("/api/cases/{id}/job", WriteAsync);
-        routes.MapGet("/api/cases/{id}/job/serial", Serial);
+        routes.MapGet("/api/cases/{id}/job", ShowAsync).Says<JobView>(Part, "Shows the units, people, notes and visits of a case.").IsTagged().Refuses(404);
+        routes.MapPost("/api/cases/{id}/job", WriteAsync)
+            .Says<JobView>(Part, "Writes something of the job down: a turnId and exactly one of the rest.").Takes<JobRequest>().Refuses(400, 404, 422);
+        routes.MapGet("/api/cases/{id}/job/serial", Serial).SaysDone(Part, "Says whether a serial number fits its series.").Refuses(422);
     }
 
     private async Task<IResult> ShowAsync(string id, CancellationToken cancel)
     {
         var log = CaseId.IsWellFormed(id) ? await store.ReadAsync(id, cancel) : [];
-        return log.IsEmpty ? Unknown() : Results.Json(JobView.Of(id, log, inUse()), ChatJson.Options);
+        return log.IsEmpty ? Unknown() : Tagged.Json(JobView.Of(id, log, inUse()));
     }
 
     private async Task<IResult> WriteAsync(string id, HttpContext http, CancellationToken cancel)

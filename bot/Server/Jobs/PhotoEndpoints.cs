@@ -1,6 +1,7 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Jobs;
 using DxAssistant.Cases.Photos;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 using Microsoft.AspNetCore.Http.Features;
@@ -17,8 +18,10 @@ internal sealed class PhotoEndpoints(JobDesk desk)
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/api/cases/{id}/photos", AddAsync);
-        routes.MapGet("/api/cases/{id}/photos/{hash}", ShowAsync);
+        routes.MapPost("/api/cases/{id}/photos", AddAsync).Accepts<byte[]>("image/jpeg", "image/png", "image/webp")
+            .Says<JobPhoto[]>("Jobs", "Adds a photo, which is the body; at most 8 MB.", StatusCodes.Status201Created).Refuses(400, 404, 413, 422);
+        routes.MapGet("/api/cases/{id}/photos/{hash}", ShowAsync)
+            .Says<byte[]>("Jobs", "Gives a photo.", type: "image/jpeg").Refuses(404);
     }
 
     private async Task<IResult> AddAsync(string id, string? turnId, string? shows, int? unit, HttpContext http, CancellationToken cancel)

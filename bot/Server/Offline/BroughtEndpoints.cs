@@ -2,6 +2,7 @@ using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Brought;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 using Microsoft.AspNetCore.Http.Features;
@@ -21,8 +22,9 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseG
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/cases/{id}/log", LogAsync);
-        routes.MapPost("/api/cases/{id}/brought", TakeAsync);
+        routes.MapGet("/api/cases/{id}/log", LogAsync).Says<CaseLog>("Cases", "Gives the log of a case, event by event.").Refuses(404);
+        routes.MapPost("/api/cases/{id}/brought", TakeAsync)
+            .Says<BroughtAnswer.Taken>("Cases", "Takes turns that were worked out elsewhere on the same pages.").Takes<BroughtRequest>().Refuses(400, 404, 409, 410, 422);
     }
 
     private async Task<IResult> LogAsync(string id, CancellationToken cancel)

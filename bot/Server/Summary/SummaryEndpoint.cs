@@ -1,3 +1,4 @@
+using DxAssistant.Server.Api;
 using System.Collections.Immutable;
 using DxAssistant.Cases;
 using DxAssistant.Server.Chat;
@@ -8,7 +9,8 @@ namespace DxAssistant.Server.Summary;
 /// <summary>The summary of a case, for its page.</summary>
 internal sealed class SummaryEndpoint(CaseDesk desk, Func<InUse> inUse)
 {
-    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/summary", ShowAsync);
+    public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/summary", ShowAsync)
+        .Says<CaseSummary>("Cases", "Shows what was found, how it was proven and what was done.").Refuses(404);
 
     private async Task<IResult> ShowAsync(string id, CancellationToken cancel)
     {

@@ -51,11 +51,18 @@ internal sealed class RunningServer : IAsyncDisposable
         new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
         new ServerSettings(IPAddress.Loopback, 0, []) { PagesFolder = pages, Proposals = proposals }, book);
 
+    /// <summary>On pages, with what is kept beside the cases.</summary>
+    public static Task<RunningServer> StartAsync(InUse inUse, ICaseStore? store = null, DeskBooks? books = null) => StartAsync(
+        store ?? new MemoryCaseStore(TimeProvider.System), inUse, new ServerSettings(IPAddress.Loopback, 0, []), books: books);
+
+    private static Task<RunningServer> StartAsync(
+        ICaseStore store, IResponder responder, ServerSettings settings, AccountBook? book = null) =>
+        StartAsync(store, new InUse(responder, TitleBook.Empty, "test"), settings, book);
+
     private static async Task<RunningServer> StartAsync(
-        ICaseStore store, IResponder responder, ServerSettings settings, AccountBook? book = null)
+        ICaseStore store, InUse inUse, ServerSettings settings, AccountBook? book = null, DeskBooks? books = null)
     {
-        var inUse = new InUse(responder, TitleBook.Empty, "test");
-        var app = ChatServer.Build(settings, store, () => inUse, book);
+        var app = ChatServer.Build(settings, store, () => inUse, book, books);
         await app.StartAsync();
         return new RunningServer(app, store);
     }

@@ -31,7 +31,7 @@ export const listCases = () => ask('/api/cases');
 export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));
 export const beginClaim = id => ask(`/api/cases/${encodeURIComponent(id)}/claims`, { method: 'POST' });
 export const readClaim = id => ask(`/api/claims/${encodeURIComponent(id)}`);
-export const listClaims = state => ask(`/api/claims?state=${encodeURIComponent(state)}`);
+export const listClaims = state => ask(`/api/claims?limit=1000&state=${encodeURIComponent(state)}`);
 export const actOnClaim = (id, act) => ask(`/api/claims/${encodeURIComponent(id)}/acts`, json(act));
 export const readFilters = () => ask('/api/work/filters');
 export const readWork = ({ find, ...view }) => ask(`/api/work?${new URLSearchParams({ text: find, ...view })}`);

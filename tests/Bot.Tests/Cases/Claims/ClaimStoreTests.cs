@@ -26,6 +26,18 @@ public abstract class ClaimStoreTests
     }
 
     [StoreFact]
+    public async Task List_AfterAPlace_GoesOnBehindIt()
+    {
+        await using var made = await ClaimedCase.WalkedAsync(claims: Make());
+        await made.BegunAsync();
+        var only = Assert.Single(await made.Claims.ListAsync());
+
+        Assert.Empty(await made.Claims.ListAsync(after: new ClaimPlace(only.At, only.Id)));
+        Assert.Single(await made.Claims.ListAsync(after: new ClaimPlace(only.At, "")));
+        Assert.Single(await made.Claims.ListAsync(after: new ClaimPlace(only.At.AddMilliseconds(1), only.Id)));
+    }
+
+    [StoreFact]
     public async Task Append_TwoEntriesOfOneNumber_OnlyTheFirstIsTaken()
     {
         await using var made = await ClaimedCase.WalkedAsync(claims: Make());

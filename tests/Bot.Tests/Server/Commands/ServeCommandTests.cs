@@ -56,7 +56,7 @@ public sealed partial class ServeCommandTests
             "--data", folder.File("cases.db"), "--content", Shipped.Folder);
 
         Assert.Equal(2, run.Code);
-        Assert.StartsWith("the database cannot be used for cases", run.Error, StringComparison.Ordinal);
+        Assert.StartsWith("the database cannot be used for accounts", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]
