@@ -18,7 +18,7 @@ internal sealed class PhotoEndpoints(JobDesk desk)
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapPost("/api/cases/{id}/photos", AddAsync).Accepts<byte[]>("image/jpeg", "image/png", "image/webp")
+        routes.MapPost("/api/cases/{id}/photos", AddAsync).Accepts<byte[]>("*/*")
             .Says<JobPhoto[]>("Jobs", "Adds a photo, which is the body; at most 8 MB.", StatusCodes.Status201Created).Refuses(400, 404, 413, 422);
         routes.MapGet("/api/cases/{id}/photos/{hash}", ShowAsync)
             .Says<byte[]>("Jobs", "Gives a photo.", type: "image/jpeg").Refuses(404);

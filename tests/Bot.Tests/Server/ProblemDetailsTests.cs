@@ -13,7 +13,7 @@ public sealed class ProblemDetailsTests
     [InlineData("GET", "/api/unheard-of", 404, "Not Found")]
     [InlineData("GET", "/api/cases/none", 404, "Not Found")]
     [InlineData("PATCH", "/api/cases", 405, "Method Not Allowed")]
-    [InlineData("POST", "/api/cases/none/photos?unit=one", 400, "Bad Request")]
+    [InlineData("POST", "/api/cases/none/photos?turnId=t&unit=one", 400, "Bad Request")]
     [InlineData("POST", "/api/messages", 400, "Bad Request")]
     [InlineData("GET", "/api/claims/verify?line=nonsense", 400, "Bad Request")]
     [InlineData("GET", "/api/claims/verify", 400, "Bad Request")]
