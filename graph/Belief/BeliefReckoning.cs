@@ -60,18 +60,18 @@ internal sealed class BeliefReckoning
         ImmutableArray<LedgerLine>.Builder lines = ImmutableArray.CreateBuilder<LedgerLine>(columns.Length);
         foreach (EvidenceColumn column in columns)
         {
+            var before = Named(belief);
             double expected = 0;
             for (int fault = 0; fault < belief.Length; fault++) expected += belief[fault] *= column.Likelihoods[fault];
-            lines.Add(new LedgerLine(column.Evidence, Math.Min(1, expected), LogLikelihoods(column)));
+            lines.Add(new LedgerLine(column.Evidence, Math.Min(1, expected), Named(column.Likelihoods.Select(likelihood => Math.Log(likelihood))), before));
             Normalise(belief);
         }
 
         return lines.MoveToImmutable();
     }
 
-    private ImmutableSortedDictionary<FaultId, double> LogLikelihoods(EvidenceColumn column) =>
-        candidates.Select((id, fault) => KeyValuePair.Create(id, Math.Log(column.Likelihoods[fault])))
-            .ToImmutableSortedDictionary();
+    private ImmutableSortedDictionary<FaultId, double> Named(IEnumerable<double> values) =>
+        candidates.Zip(values, KeyValuePair.Create).ToImmutableSortedDictionary();
 
     private static bool Normalise(double[] weights)
     {

@@ -54,6 +54,22 @@ public sealed class BeliefPropertyTests
             Assert.Equal(atOnce.Fit, inTheEnd.Fit);
         });
 
+    // Weights of evidence add up: prior odds and all weights make the odds in the end (Good 1950, from memory).
+    [Fact]
+    public void WeightFor_AllLinesOfALedger_AddUpToTheChangeOfTheOdds() => Cases.Sample(test =>
+    {
+        (FaultGraph graph, Evidence[] evidence) = Build(test.Priors, test.Fails, test.Seen);
+        Belief belief = graph.Believe(evidence);
+        for (int fault = 0; fault < Faults; fault++)
+        {
+            FaultId id = new($"f{fault}");
+            double before = LogOdds(test.Priors[fault] / test.Priors.Sum());
+            Assert.Equal(LogOdds(belief.ProbabilityOf(id)), before + belief.Ledger.Sum(line => line.WeightFor(id)), 1e-6);
+        }
+
+        static double LogOdds(double probability) => Math.Log(probability / (1 - probability));
+    });
+
     private static (FaultGraph Graph, Evidence[] Evidence) Build(double[] priors, double[] fails, int[] seen)
     {
         Check[] checks = [.. Enumerable.Range(0, Checks).Select(check => Parts.Check($"c{check}", 1, 0.5,

@@ -39,6 +39,30 @@ public sealed class BeliefTests
             belief.Ledger[0].LogLikelihood[new FaultId("ill")] - belief.Ledger[0].LogLikelihood[new FaultId("well")]);
     }
 
+    // Source: E. T. Jaynes, Probability Theory: The Logic of Science, section 4.2 (from memory): of machine A a third of the
+    // widgets are bad, of machine B a sixth; a bad one is +3.0 dB for A, a good one −0.97 dB.
+    [Theory]
+    [InlineData("fail", 3.0103)]
+    [InlineData("pass", -0.9691)]
+    public void WeightFor_OneOfTwoHypotheses_IsTheRatioInDecibels(string seen, double decibels)
+    {
+        Check draw = Parts.Check("draw", 1, 1 / 6d, ("a", 1 / 3d));
+        FaultGraph graph = Graph([Parts.Fault("a", 1 / 11d), Parts.Fault("b", 10 / 11d)], [], [draw]);
+        LedgerLine line = graph.Believe([Evidence.Seen(draw, new OutcomeId(seen))]).Ledger[0];
+        Assert.Equal(decibels, 10 * line.WeightFor(new FaultId("a")) / Math.Log(10), 1e-4);
+        Assert.Equal(-decibels, 10 * line.WeightFor(new FaultId("b")) / Math.Log(10), 1e-4);
+    }
+
+    [Fact]
+    public void WeightFor_WhatOneFaultCannotShow_RulesItOut()
+    {
+        Check look = Parts.Check("look", 1, 0, ("a", 1));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [look]);
+        LedgerLine line = graph.Believe([Evidence.Seen(look, Fail)]).Ledger[0];
+        Assert.Equal(double.NegativeInfinity, line.WeightFor(new FaultId("b")));
+        Assert.Equal(double.PositiveInfinity, line.WeightFor(new FaultId("a")));
+    }
+
     // Source: Bayes over several exclusive faults, prior times likelihood, normalised (from memory).
     [Fact]
     public void Believe_SeveralFaults_NormalisesPriorTimesLikelihood()
