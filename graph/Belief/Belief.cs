@@ -17,7 +17,7 @@ namespace DxAssistant.Graph;
 /// </param>
 /// <param name="Conflicts">
 /// When the outcomes contradict each other: the checks without any one of which the rest would fit, or, when no
-/// single one is to blame, those that the best fault seldom shows. By id.
+/// single one is to blame, those that the best fault seldom shows. The one most out of place first, ties by id.
 /// </param>
 /// <param name="Contradicted">
 /// True when no fault explains the outcomes well: <paramref name="Fit"/> is below <see cref="Floor"/>.

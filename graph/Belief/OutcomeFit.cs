@@ -30,15 +30,17 @@ internal sealed class OutcomeFit
 
     public ImmutableArray<CheckId> Conflicts { get; }
 
+    // Sorted by a stable sort, from the order of ids: ties stay in it.
     private ImmutableArray<CheckId> FindConflicts()
     {
-        ImmutableArray<EvidenceColumn> alone = [.. outcomes.Where(FitsWithout)];
-        if (alone.IsEmpty) alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom)];
+        ImmutableArray<EvidenceColumn> alone =
+            [.. outcomes.Where(column => Without(column) >= Belief.Floor).OrderByDescending(Without)];
+        if (alone.IsEmpty)
+            alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom).OrderBy(column => column.Relative![BestFault()])];
         return [.. alone.Select(column => ((Evidence.OutcomeSeen)column.Evidence).Check)];
     }
 
-    private bool FitsWithout(EvidenceColumn column) =>
-        Enumerable.Range(0, faults).Any(fault => FitOf(fault, column) >= Belief.Floor);
+    private double Without(EvidenceColumn column) => Enumerable.Range(0, faults).Max(fault => FitOf(fault, column));
 
     // Compared with a slip for each impossible outcome, else all would be equally bad.
     private int BestFault() => Enumerable.Range(0, faults).MaxBy(fault =>
