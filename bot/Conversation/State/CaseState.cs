@@ -31,6 +31,9 @@ public sealed record CaseState
 
     public ImmutableArray<ReportedSymptom> Symptoms { get; init; } = [];
 
+    /// <summary>How the complaint was told whose symptom is asked for; null when plainly, or when none is.</summary>
+    public Events.MannerHeard? Manner { get; init; }
+
     /// <summary>Symptoms that wait until the fault of the others is cured, in the order they were told.</summary>
     public ImmutableArray<string> PutOff { get; init; } = [];
 

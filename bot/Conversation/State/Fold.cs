@@ -42,6 +42,7 @@ public static class Fold
         CodeReported reported => state with { Code = reported.Code, Look = reported.Look, ClosedHow = null },
         CodeDropped => state with { Code = null, Look = null },
         SymptomReported reported => Report(state, reported),
+        MannerHeard heard => state with { Manner = heard is { Doubtful: false, ComesAndGoes: false } ? null : heard },
         ModeStated stated => state with { Mode = stated.Mode },
         SymptomPutOff off => state with
         {
@@ -101,6 +102,7 @@ public static class Fold
     {
         Code = null,
         Look = null,
+        Manner = null,
         Step = null,
         ClosedHow = null,
         Symptoms = [.. state.Symptoms.Where(known => known.Symptom != reported.Symptom),

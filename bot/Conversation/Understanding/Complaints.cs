@@ -19,6 +19,7 @@ internal static class Complaints
 
     public static void Hear(TurnDraft turn, string text, MatchResult match, (bool Doubtful, bool ComesAndGoes) manner)
     {
+        manner = WithEarlier(turn, manner);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
         if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
@@ -28,20 +29,39 @@ internal static class Complaints
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
     }
 
+    /// <summary>How a complaint is told, what was said when its symptom began to be asked for included.</summary>
+    public static (bool Doubtful, bool ComesAndGoes) WithEarlier(TurnDraft turn, (bool Doubtful, bool ComesAndGoes) manner) =>
+        turn.State is { Question.Kind: QuestionKind.Symptom, Manner: { } earlier }
+            ? (manner.Doubtful || earlier.Doubtful, manner.ComesAndGoes || earlier.ComesAndGoes)
+            : manner;
+
     // In the middle of a walk the words may be an answer after all: they are not taken for a new symptom without asking.
     private static void Take(
         TurnDraft turn, SymptomPage symptom, string text, bool asked, (bool Doubtful, bool ComesAndGoes) manner)
     {
         if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text, manner);
+        // A lone word is far more likely an answer that does not fit: "off" at the isolator is no dead unit.
+        else if (PlainWords.Telling(text).Length < 2) turn.Say(SegmentKind.Notice, "notice-choose");
         else
+        {
+            Keep(turn, manner);
             turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom", new Option(symptom.Id.Value, symptom.Title.Text),
                 turn.Option(SymptomAnswer.None, "option-answer-to-question"));
+        }
+    }
+
+    // For the symptom that will be chosen.
+    private static void Keep(TurnDraft turn, (bool Doubtful, bool ComesAndGoes) manner)
+    {
+        MannerHeard heard = new(manner.Doubtful, manner.ComesAndGoes);
+        if (heard != (turn.State.Manner ?? new MannerHeard(false, false))) turn.Happen(heard);
     }
 
     private static bool IsFaint(MatchResult match, SymptomPage page) =>
         match.Symptoms.FirstOrDefault(hit => hit.Id == page.Id.Value) is { } found && found.Score < WorthListing * match.Symptoms[0].Score;
 
-    private static void Report(TurnDraft turn, SymptomPage symptom, string text, (bool Doubtful, bool ComesAndGoes) manner)
+    /// <summary>Enters a symptom and says how it was taken.</summary>
+    public static void Report(TurnDraft turn, SymptomPage symptom, string text, (bool Doubtful, bool ComesAndGoes) manner)
     {
         turn.Say(SegmentKind.Understood,
             manner.Doubtful ? "understood-symptom-doubt" : manner.ComesAndGoes ? "understood-symptom-sometimes" : "understood-symptom",
@@ -58,7 +78,13 @@ internal static class Complaints
             turn.Say(SegmentKind.Understood, "understood-fault", Slot.Of("fault", fault.Title));
         }
 
-        if (offered is [var only] && match.Decision == MatchDecision.Fault) Report(turn, only, text, manner);
-        else if (!Clarifying.Ask(turn, match, offered)) Clarifying.Choose(turn, [.. offered.Where(page => !IsFaint(match, page))]);
+        if (offered is [var only] && match.Decision == MatchDecision.Fault)
+        {
+            Report(turn, only, text, manner);
+            return;
+        }
+
+        Keep(turn, manner);
+        if (!Clarifying.Ask(turn, match, offered)) Clarifying.Choose(turn, [.. offered.Where(page => !IsFaint(match, page))]);
     }
 }

@@ -1,5 +1,6 @@
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -13,6 +14,18 @@ public sealed class FirstWordsTests
         Assert.Equal("inside-or-outside", walker.Question.Subject);
         walker.Say("outdoor unit");
         Assert.Equal("noise-outdoor", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Theory]
+    [InlineData("maybe its making a noise", 0.7, false)]
+    [InlineData("its making a noise now and then", 1, true)]
+    [InlineData("its making a noise", 1, false)]
+    public void Manner_OfTheComplaint_CountsForTheSymptomThatIsChosen(string words, double confidence, bool comesAndGoes)
+    {
+        Walker walker = Said(words);
+        walker.Say("outdoor unit");
+        ReportedSymptom symptom = Assert.Single(walker.State.Symptoms);
+        Assert.Equal((confidence, comesAndGoes), (symptom.Confidence, symptom.ComesAndGoes));
     }
 
     [Fact]

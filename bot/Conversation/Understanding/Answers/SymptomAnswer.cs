@@ -1,6 +1,4 @@
-using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Conversation.Speaking;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
@@ -23,8 +21,7 @@ internal sealed class SymptomAnswer : Answer
 
         if (question.Options.Any(option => option.Key == key) && Clarifying.ChooseLeft(turn, key)) return true;
         if (!turn.Library.Symptoms.TryGetValue(new SymptomId(key), out var page)) return false;
-        Symptoms.Report(turn, key, page.Title.Text);
-        turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", page.Title));
+        Complaints.Report(turn, page, page.Title.Text, Complaints.WithEarlier(turn, (false, false)));
         return true;
     }
 }
