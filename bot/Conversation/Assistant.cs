@@ -97,7 +97,7 @@ public sealed class Assistant
         ];
         return new Listener(
             new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
-            new Danger(new DangerWords(library), matcher));
+            new Danger(new DangerWords(library), matcher), new FaultQuestions(library.Phrases, matcher));
     }
 
     private static IMatcher MatcherOf(Library library) =>

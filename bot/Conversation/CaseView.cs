@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
@@ -47,7 +48,8 @@ internal sealed class CaseView(Library library, CaseState state)
     {
         Graph.Evidence.SymptomReported symptom => library.Symptoms[symptom.Symptom].Title.Text,
         Graph.Evidence.OutcomeSeen seen => $"{library.Checks[seen.Check].Title.Text}: {Words(seen.Check)}",
-        Graph.Evidence.RepairFailed failed => library.Repairs[failed.Repair].Title.Text,
+        Graph.Evidence.RepairFailed failed =>
+            new Speaker(library.Phrases).Text("ledger-tried", Slot.Of("repair", library.Repairs[failed.Repair].Title)),
         Graph.Evidence.RepairedEarlier earlier => library.Repairs[earlier.Repair].Title.Text,
         _ => "",
     };

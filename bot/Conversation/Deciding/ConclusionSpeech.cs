@@ -12,9 +12,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Says which fault was found, how sure that is, what speaks for and against it, and what proves it.</summary>
 internal static class ConclusionSpeech
 {
-    // Natural logarithm of the odds that a result must move to be worth a line: a factor of one and a half.
-    private const double Telling = 0.4;
-
     /// <param name="notDone">The checks that would prove the fault and were not done.</param>
     /// <param name="inShort">Without what proves it and what speaks for it: both were said.</param>
     public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone, bool inShort)
@@ -24,16 +21,17 @@ internal static class ConclusionSpeech
         if (cured.All.IsEmpty) return;
         FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
         Segment conclusion = Conclusion(turn, cured, page, Checks(turn, notDone));
-        turn.Say(inShort ? conclusion : conclusion with { Pictures = Drawn(turn, belief, page) });
-        if (!inShort) SayGrounds(turn, cured, page, notDone);
+        var ledger = new FaultLedger(turn, page.Id);
+        turn.Say(inShort ? conclusion : conclusion with { Pictures = Drawn(turn, ledger), Ledger = ledger.Figures() });
+        if (!inShort) SayGrounds(turn, cured, page, notDone, ledger);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 
-    private static void SayGrounds(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone)
+    private static void SayGrounds(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone, FaultLedger ledger)
     {
         SayDoubts(turn, cured, notDone);
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
-        SayLedger(turn, turn.View.Belief, page.Id);
+        ledger.Say();
     }
 
     private static Segment Conclusion(TurnDraft turn, CuredFaults cured, FaultPage page, Slot checks)
@@ -80,55 +78,9 @@ internal static class ConclusionSpeech
     private static bool IsCaution(TurnDraft turn, Passage line) =>
         turn.Library.Cautions.Values.Any(caution => caution.Title.Text == line.Text);
 
-    private static ImmutableArray<Picture>? Drawn(TurnDraft turn, Belief belief, FaultPage page)
+    private static ImmutableArray<Picture>? Drawn(TurnDraft turn, FaultLedger ledger)
     {
-        Picture?[] pictures = [LedgerDrawn(turn, belief, page), BeliefStory.Of(turn.Library, turn.State)];
+        Picture?[] pictures = [ledger.Drawn(), BeliefStory.Of(turn.Library, turn.State)];
         return pictures.Any(picture => picture is not null) ? [.. pictures.OfType<Picture>()] : null;
-    }
-
-    private static Picture? LedgerDrawn(TurnDraft turn, Belief belief, FaultPage page)
-    {
-        ImmutableArray<LedgerEntry> entries = [.. belief.Ledger
-            .Where(line => line.Evidence is Evidence.OutcomeSeen)
-            .Select(line => new LedgerEntry(turn.View.Learnt([line.Evidence]), MovedBy(line, belief, page.Id)))
-            .Where(entry => Math.Abs(entry.LogOdds) >= Telling)];
-        return LedgerPicture.Of(page.Title.Text, entries, new SpokenPictures(turn.Speaker)) is { } drawn
-            ? SpokenPictures.Shown(drawn, new Provenance.Calculation("belief", turn.Library.Version))
-            : null;
-    }
-
-    private static void SayLedger(TurnDraft turn, Belief belief, FaultId fault)
-    {
-        foreach (LedgerLine line in belief.Ledger)
-            if (line.Evidence is Evidence.OutcomeSeen seen && Moved(line, belief, fault) is { } phrase)
-                SayLine(turn, seen, phrase);
-    }
-
-    private static void SayLine(TurnDraft turn, Evidence.OutcomeSeen seen, string phrase)
-    {
-        SeenResult result = turn.State.Results.First(known => known.Check == seen.Check.Value);
-        CheckPage check = turn.Library.Checks[seen.Check];
-        turn.Say(SegmentKind.Why, phrase, Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
-    }
-
-    private static string? Moved(LedgerLine line, Belief belief, FaultId fault) =>
-        MovedBy(line, belief, fault) switch
-        {
-            >= Telling => "conclusion-for",
-            <= -Telling => "conclusion-against",
-            _ => null,
-        };
-
-    // Against the mean of the other candidates, by what was likely after all evidence.
-    private static double MovedBy(LedgerLine line, Belief belief, FaultId fault)
-    {
-        double others = 0, weight = 0;
-        foreach (RankedFault ranked in belief.Ranked.Where(ranked => ranked.Id != fault))
-        {
-            others += Math.Max(line.LogLikelihood[ranked.Id], -10);
-            weight += 1;
-        }
-
-        return weight == 0 ? 0 : line.LogLikelihood[fault] - others / weight;
     }
 }

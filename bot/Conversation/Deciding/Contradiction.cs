@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
-using DxAssistant.Graph.Model;
+using DxAssistant.Graph;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Deciding;
@@ -9,6 +9,9 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Results that cannot both be right are taken again before they lead the walk astray.</summary>
 internal sealed class Contradiction : IDecision
 {
+    // How many times better the rest fits without one result than without the next before it is named: common practice, no source.
+    private const double Clearly = 3;
+
     public void Decide(TurnDraft turn)
     {
         if (!turn.View.Belief.Contradicted) return;
@@ -16,11 +19,29 @@ internal sealed class Contradiction : IDecision
             .Where(check => !turn.State.Accepted.Contains(check.Value))
             .Select(check => turn.Library.Checks[check])];
         if (conflicts.IsEmpty) return;
-        if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title));
-        else
-            turn.Say(SegmentKind.Notice, "contradiction", Slot.List("checks", [.. conflicts.Select(page => page.Title)]));
+        if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title), Told(turn, alone));
+        else turn.Say(SegmentKind.Notice, "contradiction", Results(turn, conflicts));
+        if (conflicts is [var odd, var next, ..] && FitWithout(turn, odd) >= Clearly * FitWithout(turn, next))
+            turn.Say(SegmentKind.Notice, "contradiction-odd", Slot.Of("check", odd.Title));
         turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
             [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),
                 turn.Option("keep", "option-keep-both")]);
     }
+
+    private static double FitWithout(TurnDraft turn, CheckPage page) => turn.View.BeliefAfter(
+        turn.View.Evidence.Where(one => one is not Evidence.OutcomeSeen seen || seen.Check != page.Id)).Fit;
+
+    // Each check with what it showed.
+    private static Slot Results(TurnDraft turn, ImmutableArray<CheckPage> checks)
+    {
+        ImmutableArray<Segment> results =
+        [
+            .. checks.Select(page => turn.Speaker.Say(
+                SegmentKind.Notice, "contradiction-result", Slot.Of("check", page.Title), Told(turn, page))),
+        ];
+        return new Slot("results", string.Join("; ", results.Select(result => result.Text)), [.. results.SelectMany(result => result.From).Distinct()]);
+    }
+
+    private static Slot Told(TurnDraft turn, CheckPage page) =>
+        Slot.Said("answer", turn.State.Results.First(result => result.Check == page.Id.Value).Words);
 }

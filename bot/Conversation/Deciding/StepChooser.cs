@@ -46,6 +46,12 @@ internal sealed class StepChooser(Library library)
     public string? BehindCustom(CaseView view, Plan plan, string step) =>
         Wanted(view, plan) is { } wanted && wanted.Id != step && _custom.Before(view, wanted)?.Id == step ? wanted.Id : null;
 
+    /// <summary>The plan's own check, when another that takes nearly as long was taken in its place; else null.</summary>
+    /// <param name="step">The id of the step that was chosen.</param>
+    public string? BehindTie(CaseView view, Plan plan, string step) =>
+        plan.Step is PlannedStep.DoCheck own && own.Check.Value != step
+        && _nearTies.Best(view, plan) is PlannedStep.DoCheck best && best.Check.Value == step ? own.Check.Value : null;
+
     private StepChosen? Wanted(CaseView view, Plan plan) => _nearTies.Best(view, plan) switch
     {
         PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),

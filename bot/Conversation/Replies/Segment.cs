@@ -19,4 +19,7 @@ public sealed record Segment(
 {
     /// <summary>The language of the text when it is not that of the case: no page says it there.</summary>
     public string? Language { get; init; }
+
+    /// <summary>The evidence behind the text when it says how likely one fault is; else null.</summary>
+    public LedgerFigures? Ledger { get; init; }
 }

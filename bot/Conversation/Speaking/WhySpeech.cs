@@ -43,6 +43,8 @@ internal sealed class WhySpeech(StepChooser chooser)
             turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step.Id), Slot.Of("fault", turn.Library.Faults[suspect].Title));
         if (chooser.BehindCustom(turn.View, plan, step.Id) is { } later)
             turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step.Id), Named(turn, "later", later));
+        if (chooser.BehindTie(turn.View, plan, step.Id) is { } other)
+            turn.Say(SegmentKind.Why, "why-near-tie", Named(turn, "other", other), Named(turn, "step", step.Id));
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
         Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",

@@ -26,7 +26,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite, Anger];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)

@@ -19,7 +19,8 @@ namespace DxAssistant.Conversation.Understanding;
 /// more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
+    FaultQuestions faults)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -50,6 +51,7 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
+        else if (faults.Hear(turn, text)) return;
         else Understand(turn, text, matcher.Match(text, turn.State.Series));
     }
 

@@ -1,0 +1,112 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Pictures;
+
+namespace DxAssistant.Conversation.Speaking;
+
+/// <summary>What speaks for one fault and what against it, as sentences, as figures and as a picture.</summary>
+internal sealed class FaultLedger
+{
+    // Natural logarithm of the factor on the odds that is worth a line: one and a half. Common practice, no source.
+    private const double Telling = 0.4;
+
+    // A larger factor is not worth more words.
+    private const double Most = 1000;
+
+    private readonly TurnDraft turn;
+    private readonly FaultPage page;
+    private readonly ImmutableArray<(Evidence Evidence, double Weight)> lines;
+
+    /// <param name="fault">One of the candidates of the belief.</param>
+    public FaultLedger(TurnDraft turn, FaultId fault)
+    {
+        this.turn = turn;
+        page = turn.Library.Faults[fault];
+        lines = [.. turn.View.Belief.Ledger.Select(line => (line.Evidence, line.WeightFor(fault)))];
+    }
+
+    /// <summary>The weights of all evidence.</summary>
+    public LedgerFigures Figures() => new(
+        page.Id.Value, Math.Round(turn.View.Belief.ProbabilityOf(page.Id), 3), [.. lines.Select(line => Figure(line.Evidence, line.Weight))]);
+
+    /// <summary>The results as bars; null when none of them tells much.</summary>
+    public Picture? Drawn()
+    {
+        ImmutableArray<LedgerEntry> entries =
+        [
+            .. lines.Where(line => line.Evidence is Evidence.OutcomeSeen && IsTelling(line.Weight))
+                .Select(line => new LedgerEntry(turn.View.Learnt([line.Evidence]), line.Weight)),
+        ];
+        return LedgerPicture.Of(page.Title.Text, entries, new SpokenPictures(turn.Speaker)) is { } drawn
+            ? SpokenPictures.Shown(drawn, new Provenance.Calculation("belief", turn.Library.Version))
+            : null;
+    }
+
+    /// <summary>A sentence for each piece of evidence that tells.</summary>
+    /// <returns>False when there is none.</returns>
+    public bool Say()
+    {
+        bool said = false;
+        foreach ((Evidence evidence, double weight) in lines.Where(line => IsTelling(line.Weight)))
+            said |= Say(evidence, weight);
+        return said;
+    }
+
+    private static bool IsTelling(double weight) => Math.Abs(weight) >= Telling;
+
+    private bool Say(Evidence evidence, double weight)
+    {
+        if (What(evidence) is not { } what) return false;
+        if (double.IsNegativeInfinity(weight))
+            turn.Say(SegmentKind.Why, "ledger-rules-out", what);
+        else
+            turn.Say(SegmentKind.Why, weight > 0 ? "ledger-for" : "ledger-against", what, Times(weight));
+        return true;
+    }
+
+    private Slot? What(Evidence evidence) => evidence switch
+    {
+        Evidence.SymptomReported told => Slot.Of("what", turn.Library.Symptoms[told.Symptom].Title),
+        Evidence.OutcomeSeen seen => Result(turn.Library.Checks[seen.Check]),
+        Evidence.RepairFailed failed => Tried(turn.Library.Repairs[failed.Repair]),
+        Evidence.RepairedEarlier earlier => Slot.Of("what", turn.Library.Repairs[earlier.Repair].Title),
+        _ => null,
+    };
+
+    private Slot Result(CheckPage check)
+    {
+        string words = turn.State.Results.First(known => known.Check == check.Id.Value).Words;
+        return new Slot("what", $"{check.Title.Text}, {words}", [Slot.PageOf(check.Title.Place), new Provenance.Person()]);
+    }
+
+    private Slot Tried(RepairPage repair)
+    {
+        Segment tried = turn.Speaker.Say(SegmentKind.Why, "ledger-tried", Slot.Of("repair", repair.Title));
+        return new Slot("what", tried.Text, tried.From);
+    }
+
+    private static Slot Times(double weight)
+    {
+        double times = Math.Exp(Math.Abs(weight));
+        return times > Most
+            ? new Slot("times", string.Create(CultureInfo.InvariantCulture, $"> {Most:0}"), [])
+            : new Slot("times", times.ToString(times < 10 ? "0.0" : "0", CultureInfo.InvariantCulture), []);
+    }
+
+    private static LedgerFigure Figure(Evidence evidence, double weight)
+    {
+        (string kind, string id) = evidence switch
+        {
+            Evidence.SymptomReported told => ("symptom", told.Symptom.Value),
+            Evidence.OutcomeSeen seen => ("check", seen.Check.Value),
+            Evidence.RepairedEarlier earlier => ("earlier", earlier.Repair.Value),
+            Evidence.RepairFailed failed => ("repair", failed.Repair.Value),
+            _ => ("repair", ((Evidence.RepairWorked)evidence).Repair.Value),
+        };
+        return new LedgerFigure(kind, id, double.IsFinite(weight) ? Math.Round(weight, 3) : null);
+    }
+}

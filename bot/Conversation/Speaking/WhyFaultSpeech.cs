@@ -1,0 +1,34 @@
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Speaking;
+
+/// <summary>Says how likely one fault is now, what speaks for it and what against it, and what would prove it.</summary>
+internal static class WhyFaultSpeech
+{
+    // Said as ruled out from here down, as the bars beside the question leave it out.
+    private const double RuledOut = 0.0005;
+
+    public static void Say(TurnDraft turn, FaultPage page)
+    {
+        Slot fault = Slot.Of("fault", page.Title);
+        if (!turn.View.AppliesHere(page.Series)) turn.Say(SegmentKind.Why, "fault-not-here", fault);
+        else if (turn.View.Belief.Ranked.All(ranked => ranked.Id != page.Id)) turn.Say(SegmentKind.Why, "fault-no-sign", fault);
+        else SayWeighed(turn, page, fault);
+    }
+
+    private static void SayWeighed(TurnDraft turn, FaultPage page, Slot fault)
+    {
+        var ledger = new FaultLedger(turn, page.Id);
+        double probability = turn.View.Belief.ProbabilityOf(page.Id);
+        Segment share = probability < RuledOut
+            ? turn.Speaker.Say(SegmentKind.Why, "fault-out", fault)
+            : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
+        turn.Say(share with { Ledger = ledger.Figures(), Pictures = ledger.Drawn() is { } drawn ? [drawn] : null });
+        if (!ledger.Say()) turn.Say(SegmentKind.Why, "fault-untested");
+        if (page.Id != FaultId.NoneOfThese) turn.Say(SegmentKind.Why, "conclusion-proof", Slot.Of("proof", page.Proof));
+    }
+}
