@@ -108,11 +108,12 @@ public sealed class Assistant
         var closed = new ClosedCase();
         var role = new MissingRole();
         var stop = new StopSign(closed);
+        var end = new EndOfWalk(closed, new ThingsToBring(chooser));
         return
         [
-            closed, new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            closed, new LeftCase(end), new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
             new NoCommonCause(), role, stop, new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
-            new Contradiction(), new NextStep(chooser, new EndOfWalk(closed, new ThingsToBring(chooser))),
+            new Contradiction(), new NextStep(chooser, end),
         ];
     }
 

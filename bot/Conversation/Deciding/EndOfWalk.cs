@@ -41,6 +41,18 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         closed.Decide(turn);
     }
 
+    /// <summary>The person goes no further: how to leave the unit, what is suspected, what to bring.</summary>
+    public void Leave(TurnDraft turn)
+    {
+        turn.Say(SegmentKind.Conclusion, "closed-left");
+        if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
+        if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
+        Suspects(turn, withParts: true);
+        if (Needed(turn) is { } needed) bring.Say(turn, needed);
+        turn.Happen(new Closed("book"));
+        closed.Decide(turn);
+    }
+
     private static void Suspects(TurnDraft turn, bool withParts)
     {
         ImmutableArray<FaultPage> suspects = [.. turn.View.Belief.Ranked

@@ -13,6 +13,7 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(CodeReported), "code-reported")]
 [JsonDerivedType(typeof(CodeDropped), "code-dropped")]
 [JsonDerivedType(typeof(SymptomReported), "symptom-reported")]
+[JsonDerivedType(typeof(LeftToOthers), "left-to-others")]
 [JsonDerivedType(typeof(MannerHeard), "manner-heard")]
 [JsonDerivedType(typeof(SymptomPutOff), "symptom-put-off")]
 [JsonDerivedType(typeof(ModeStated), "mode-stated")]

@@ -27,6 +27,9 @@ public enum CommandWord
     /// <summary>Say again where the case stands.</summary>
     [JsonStringEnumMemberName("again")] Again,
 
+    /// <summary>Go no further, and leave the rest to somebody else.</summary>
+    [JsonStringEnumMemberName("stop-here")] StopHere,
+
     /// <summary>Begin anew; the record keeps what was said before.</summary>
     [JsonStringEnumMemberName("start-over")] StartOver,
 }

@@ -26,6 +26,7 @@ public static class CommandNames
         CommandWord.Unsure => "Not sure",
         CommandWord.Help => "Help",
         CommandWord.Again => "Say it again",
+        CommandWord.StopHere => "Stop here",
         CommandWord.StartOver => "Start over",
         _ => throw new ArgumentOutOfRangeException(nameof(word), word, "not a command"),
     };

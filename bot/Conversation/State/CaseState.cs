@@ -78,6 +78,9 @@ public sealed record CaseState
     /// <summary>Repairs made on this unit before, the latest first.</summary>
     public ImmutableArray<EarlierWork> Earlier { get; init; } = [];
 
+    /// <summary>Whether the person goes no further; the case is about to be closed.</summary>
+    public bool IsLeft { get; init; }
+
     /// <summary>How the case ended; null while it is open.</summary>
     public string? ClosedHow { get; init; }
 

@@ -64,7 +64,8 @@ public static class Fold
         OutcomeSeen seen => See(state, seen),
         CheckReopened reopened => Reopen(state, reopened.Check),
         ContradictionAccepted accepted => state with { Accepted = state.Accepted.Union(accepted.Checks) },
-        Closed closed => state with { ClosedHow = closed.How, Step = null },
+        LeftToOthers => Abandon(state) with { IsLeft = true, Step = null },
+        Closed closed => state with { ClosedHow = closed.How, Step = null, IsLeft = false },
         _ => WorkDone(state, happened),
     };
 

@@ -13,6 +13,7 @@ internal sealed class CommandWords(PhraseBook phrases)
         ("words-back", CommandWord.Back), ("words-why", CommandWord.Why), ("words-skip", CommandWord.Skip),
         ("words-cannot", CommandWord.Cannot), ("words-unsure", CommandWord.Unsure), ("words-help", CommandWord.Help),
         ("words-again", CommandWord.Again), ("words-start-over", CommandWord.StartOver),
+        ("words-stop-here", CommandWord.StopHere),
     ];
 
     // Words around a command that change nothing: "sorry, I really don't know".

@@ -11,6 +11,9 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Carries out the commands of the conversation itself.</summary>
 internal sealed class Commands(CommandWords words, WhySpeech why)
 {
+    // After so many checks left out the way out is named; common practice, no source.
+    private const int Many = 3;
+
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>A message without its words of anger.</summary>
@@ -24,6 +27,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             case CommandWord.Why: why.Say(turn); break;
             case CommandWord.Help: Help(turn); break;
             case CommandWord.Again: break;
+            case CommandWord.StopHere: Leave(turn); break;
             case CommandWord.StartOver:
                 turn.Happen(new StartedOver());
                 turn.Say(SegmentKind.Notice, "notice-started-over");
@@ -44,6 +48,15 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
         if (halfWay || turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+    }
+
+    // Signs of danger are answered first, a repair that was made is tried first.
+    private static void Leave(TurnDraft turn)
+    {
+        if (turn.State.Question is { Kind: QuestionKind.Check } danger && DangerFirst.IsAskedBy(turn, danger.Subject))
+            PassOverDanger(turn, danger.Subject, CommandWord.Cannot);
+        else if (turn.State is { Symptoms.IsEmpty: false, Role: not null, Series: not null, Unverified: null, ClosedHow: null }) turn.Happen(new LeftToOthers());
+        else turn.Say(SegmentKind.Notice, "notice-answer-first");
     }
 
     private static void Help(TurnDraft turn)
@@ -112,6 +125,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         if (CheckQuestion.Page(turn, check) is { } page)
             turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
         turn.Happen(new CheckPassedOver(check, reason));
+        if (turn.State.PassedOver.Count % Many == 0) turn.Say(SegmentKind.Notice, "notice-may-stop-here");
     }
 
     // The start and the state for the trial run cannot be refused: without them no case ends.

@@ -18,7 +18,7 @@ public sealed class CorrectionTests
             .Any(phrase => phrase.Id is "contradiction" or "contradiction-alone"));
         string[] named = [.. walker.Question.Options.Select(option => option.Key).Where(key => key != "keep")];
         Assert.NotEmpty(named);
-        Segment told = Assert.Single(walker.Reply.Segments, segment => segment.Text.StartsWith("These cannot all be right", StringComparison.Ordinal));
+        Segment told = Assert.Single(walker.Reply.Segments, segment => segment.Text.StartsWith("No one fault explains", StringComparison.Ordinal));
         Assert.All(walker.State.Results.Where(result => named.Contains(result.Check)),
             result => Assert.Contains(result.Words, told.Text, StringComparison.Ordinal));
         Assert.Subset(walker.State.Results.Select(result => result.Check).ToHashSet(), named.ToHashSet());

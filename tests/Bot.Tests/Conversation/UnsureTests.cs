@@ -54,6 +54,52 @@ public sealed class UnsureTests
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
     }
 
+    // What is at hand is said without another question; a new complaint goes on from there.
+    [Theory]
+    [InlineData("owner", "stop here")]
+    [InlineData("owner", "just send a technician please")]
+    [InlineData("technician", "I give up")]
+    public void StopHere_EndsTheCaseWithWhatToBring(string role, string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", role, "poor-cooling");
+        if (role == "owner") walker.Tap("none");
+        walker.Say(words);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.False(walker.State.IsLeft);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-suspects")));
+    }
+
+    [Fact]
+    public void StopHere_WithTheUnitOpen_SaysHowToLeaveIt()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        walker.Order(CommandWord.StopHere);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-left-open")));
+    }
+
+    [Fact]
+    public void StopHere_BeforeSignsOfDangerAreAnswered_AsksForThemFirst()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "owner", "poor-cooling");
+        walker.Say("send somebody");
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        walker.Say("send somebody");
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
+    }
+
+    [Fact]
+    public void ThirdCheckLeftOut_NamesTheWayOut()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "owner", "poor-cooling");
+        walker.Tap("none");
+        Assert.False(Skipped(walker));
+        Assert.False(Skipped(walker));
+        Assert.True(Skipped(walker));
+
+        static bool Skipped(Walker walker) => walker.Order(CommandWord.Unsure).Segments
+            .Any(segment => segment.From.Contains(new Provenance.Phrase("notice-may-stop-here")));
+    }
+
     [Fact]
     public void Danger_UnknownOnceThenNone_GoesOn()
     {

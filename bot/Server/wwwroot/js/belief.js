@@ -1,4 +1,4 @@
-// What it could be: the faults still in question, as bars with their figures beside them.
+// What it could be: the faults still in question, as bars with their figures beside them; a tap asks what speaks for one.
 import { draw } from './draw.js';
 
 const percent = line => {
@@ -6,17 +6,19 @@ const percent = line => {
   return value > 0 && value < 1 ? 'under\u00a01\u00a0%' : `${Math.min(99, Math.round(value))}\u00a0%`;
 };
 
-function bar(line) {
+function bar(line, send) {
   const filled = draw('span', { class: 'bar-filled' });
   filled.style.inlineSize = `${Math.max(0.5, line.probability * 100)}%`;
   return draw('li', {},
-    draw('span', { class: 'bar-title' }, line.title), draw('span', { class: 'bar-figure' }, percent(line)),
+    draw('button', { type: 'button', class: 'quiet bar-title', onclick: () => send({ text: `why not ${line.title}` }, `Why not: ${line.title}?`) }, line.title),
+    draw('span', { class: 'bar-figure' }, percent(line)),
     draw('span', { class: 'bar', 'aria-hidden': 'true' }, filled));
 }
 
-export function belief(lines) {
+export function belief(lines, send) {
   if (lines.length === 0) return null;
   return draw('details', { class: 'belief' },
     draw('summary', {}, draw('span', {}, 'Could be'), ' ', draw('span', { class: 'belief-first' }, `${lines[0].title} ${percent(lines[0])}`)),
-    draw('ol', { class: 'bars' }, lines.map(bar)));
+    draw('p', { class: 'bars-note' }, 'Tap a fault to see what speaks for it and against it.'),
+    draw('ol', { class: 'bars' }, lines.map(line => bar(line, send))));
 }

@@ -3,7 +3,7 @@ import { draw } from './draw.js';
 
 const labels = {
   back: 'Back', why: 'Why this?', skip: 'Skip', unsure: 'Not sure', cannot: 'Cannot do that here',
-  again: 'Say it again', help: 'Help', 'start-over': 'Start over',
+  again: 'Say it again', help: 'Help', 'stop-here': 'Stop here', 'start-over': 'Start over',
 };
 
 export function commands(question, send) {

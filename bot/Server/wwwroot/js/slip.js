@@ -77,7 +77,7 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
       question ? options(question, send) : null,
       ownWords(question, send, complain),
       commands(question, send),
-      belief(lines)),
+      belief(lines, send)),
     draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));
   element.dataset.kind = question?.kind ?? 'closed';
   element.querySelector('#words').value = written;

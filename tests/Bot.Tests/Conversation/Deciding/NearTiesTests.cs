@@ -42,9 +42,24 @@ public sealed class NearTiesTests
         Assert.Equal(other, Best((other, 50), (Near, 50.1)));
     }
 
-    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options)
+    // The wheel is stuck and the plug home: the fuse is whole, as 98 in 100 times, and the fan is freed next.
+    [Fact]
+    public void Best_AnswerAllButKnown_TheRepairWithoutPartsGoesFirst()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
+        walker.Tap("clean");
+        walker.MakeSafe().Tap("stuck");
+        PlannedStep fuse = new PlannedStep.DoCheck(new CheckId("board-fuse"), Isolated), free = new PlannedStep.DoRepair(new RepairId("free-indoor-fan"), Isolated);
+        Assert.Equal(free, Best(walker, (fuse, 70), (free, 72)));
+        Assert.Equal(fuse, Best(walker, (fuse, 70), (free, 74)));
+        Assert.Equal(fuse, Best(walker, (fuse, 70), (Repair, 72)));
+    }
+
+    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options) =>
+        Best(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault"), options);
+
+    private static PlannedStep Best(Walker walker, params (PlannedStep Step, double Minutes)[] options)
+    {
         Plan plan = new(options[0].Step, options[0].Minutes, 0, false,
             [.. options.Select(option => new PlanOption(option.Step, 1, option.Minutes, 0))], 1);
         return new NearTies(ShippedContent.Library).Best(new CaseView(ShippedContent.Library, walker.State), plan);
