@@ -21,7 +21,8 @@ internal static class Complaints
     {
         manner = WithEarlier(turn, manner);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
+        if (IsMisplaced(turn, text, match)) turn.Say(SegmentKind.Notice, "notice-choose");
+        else if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
         else if (asked && match.IsVague && Offering.General(turn.Library) is { } general) Clarifying.AskGenerally(turn, general);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
@@ -40,8 +41,6 @@ internal static class Complaints
         TurnDraft turn, SymptomPage symptom, string text, bool asked, (bool Doubtful, bool ComesAndGoes) manner)
     {
         if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text, manner);
-        // A lone word is far more likely an answer that does not fit: "off" at the isolator is no dead unit.
-        else if (PlainWords.Telling(text).Length < 2) turn.Say(SegmentKind.Notice, "notice-choose");
         else
         {
             Keep(turn, manner);
@@ -49,6 +48,12 @@ internal static class Complaints
                 turn.Option(SymptomAnswer.None, "option-answer-to-question"));
         }
     }
+
+    // A lone word at a step is far more likely an answer that does not fit: "off" at the isolator is no dead unit, "snow" no greeting.
+    private static bool IsMisplaced(TurnDraft turn, string text, MatchResult match) =>
+        !turn.Changed && PlainWords.Telling(text).Length < 2 && turn.State is { Symptoms.IsEmpty: false, Question: { } open }
+        && (open.Kind == QuestionKind.Access
+            || (open.Kind is QuestionKind.Check or QuestionKind.Repair or QuestionKind.Verify && Offering.CertainSymptom(match) is null));
 
     // For the symptom that will be chosen.
     private static void Keep(TurnDraft turn, (bool Doubtful, bool ComesAndGoes) manner)

@@ -54,6 +54,19 @@ public sealed class UnsureTests
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
     }
 
+    [Theory]
+    [InlineData("off")]
+    [InlineData("snow")]
+    [InlineData("home")]
+    public void LoneWord_AtASafetyStep_IsAnAnswerThatDoesNotFit(string word)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
+        OpenQuestion open = walker.Question;
+        Reply reply = walker.Say(word);
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose")));
+        Assert.Equal((open.Kind, open.Subject), (walker.Question.Kind, walker.Question.Subject));
+    }
+
     // What is at hand is said without another question; a new complaint goes on from there.
     [Theory]
     [InlineData("owner", "stop here")]
