@@ -1,6 +1,8 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding;
+using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -65,6 +67,21 @@ public sealed class UnsureTests
         Reply reply = walker.Say(word);
         Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose")));
         Assert.Equal((open.Kind, open.Subject), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    // Polite words around a command change nothing: what is left of it must never be a plain answer.
+    [Theory]
+    [InlineData("words-done")]
+    [InlineData("words-yes")]
+    [InlineData("words-no")]
+    public void PlainAnswer_NeverEndsTheCase(string list)
+    {
+        foreach (Library library in ShippedContent.Library.Translations.Values.Prepend(ShippedContent.Library))
+        {
+            CommandWords commands = new(library.Phrases);
+            foreach (string word in library.Phrases.Template(list).Split(','))
+                Assert.False(commands.Find(word) is CommandWord.StopHere or CommandWord.StartOver, word);
+        }
     }
 
     // What is at hand is said without another question; a new complaint goes on from there.
