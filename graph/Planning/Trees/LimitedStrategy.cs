@@ -16,9 +16,13 @@ namespace DxAssistant.Graph.Planning.Trees;
 /// may differ. A table of minutes by number of checks is made for each position, and a check shares what it has left
 /// among its outcomes as in a knapsack (dynamic programming, so that the split is exact). <see cref="Exact"/> weighs
 /// every check and repair; otherwise only those that the live planner ranks first, which is no longer the optimum.
+/// With a <see cref="ProofRule"/> no repair comes before its proof, and where the checks are used up the tree ends.
 /// </remarks>
 public sealed class LimitedStrategy
 {
+    // So many checks into a walk the second best step hardly changes what the page says; weighing it doubles the work.
+    private const int WideChecks = 3;
+
     private readonly SequencingProblem problem;
     private readonly int most;
     private readonly int width;
@@ -28,20 +32,23 @@ public sealed class LimitedStrategy
     private readonly RepairsOnly repairsOnly;
     private readonly List<LimitedOutlook?> known = [];
     private readonly double everything;
+    private readonly ProofRule? rule;
 
     /// <param name="most">Most checks in the tree; 0 or more.</param>
-    /// <param name="width">How many of the planner's steps are weighed at each position; above 0.</param>
+    /// <param name="width">How many of the planner's steps are weighed at each position near the beginning; above 0. Later one.</param>
     /// <param name="leastShare">Where fewer of all walks come by, only repairs are planned; 0 to 1.</param>
     /// <param name="work">The live planner's work for a position.</param>
+    /// <param name="rule">What must be proven before a repair; null when each repair may be tried.</param>
     /// <exception cref="ArgumentException">The problem asks for no repair.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public LimitedStrategy(SequencingProblem problem, int most, int width, double leastShare, int work = LivePlanner.UsualWork)
+    public LimitedStrategy(
+        SequencingProblem problem, int most, int width, double leastShare, int work = LivePlanner.UsualWork, ProofRule? rule = null)
     {
         if (problem.Objective != Objective.Repair) throw new ArgumentException("means nothing without repairs", nameof(problem));
         ArgumentOutOfRangeException.ThrowIfNegative(most);
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
         if (!(leastShare is >= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(leastShare), leastShare, "must be 0 to 1");
-        (this.problem, this.most, this.width, this.leastShare) = (problem, most, width, leastShare);
+        (this.problem, this.most, this.width, this.leastShare, this.rule) = (problem, most, width, leastShare, rule);
         planner = new LivePlanner(work);
         index = new PositionIndex(problem);
         repairsOnly = new RepairsOnly(problem);
@@ -49,7 +56,10 @@ public sealed class LimitedStrategy
     }
 
     /// <summary>The optimum; for small problems only, its work grows with everything that can happen in all orders.</summary>
-    public static LimitedStrategy Exact(SequencingProblem problem, int most) => new(problem, most, int.MaxValue, 0);
+    public static LimitedStrategy Exact(SequencingProblem problem, int most, ProofRule? rule = null) =>
+        new(problem, most, int.MaxValue, 0, rule: rule);
+
+    private static int Used(Position here) => here.Used.Count(true);
 
     private bool IsExact => width == int.MaxValue;
 
@@ -71,22 +81,42 @@ public sealed class LimitedStrategy
         if (!index.Add(here, out int number)) return known[number]!;
         known.Add(null);
         LimitedOutlook outlook = new(most);
-        if (IsExact || here.WeightSpan.Mass() / everything >= leastShare) Weigh(here, outlook);
-        else outlook.Offer(BestRepair(here), RepairsAlone(here), [], checks: 0);
+        if (IsExact || (Used(here) < most && here.WeightSpan.Mass() / everything >= leastShare)) Weigh(here, outlook);
+        else OfferRepairs(here, outlook);
         known[number] = outlook;
         return outlook;
     }
 
     private void Weigh(Position here, LimitedOutlook outlook)
     {
-        if (!IsExact) outlook.Offer(BestRepair(here), RepairsAlone(here), [], checks: 0);
-        foreach (PlannedStep step in Candidates(here))
+        if (rule is not null || !IsExact) OfferRepairs(here, outlook);
+        foreach (PlannedStep step in Candidates(here).Select(step => Proven(here, step)))
             switch (step)
             {
                 case PlannedStep.DoCheck check: Offer(here, check, outlook); break;
                 case PlannedStep.DoRepair repair: Offer(here, repair, outlook); break;
             }
     }
+
+    // What can be done without a check.
+    private void OfferRepairs(Position here, LimitedOutlook outlook)
+    {
+        if (rule is null)
+        {
+            outlook.Offer(BestRepair(here), RepairsAlone(here), [], checks: 0);
+            return;
+        }
+
+        outlook.Offer(new PlannedStep.Nothing(), rule.LeavingMinutes, [], checks: 0);
+        if (BestRepair(here) is var repair && rule.Before(here, repair.Repair) is null) Offer(here, repair, outlook);
+    }
+
+    // The step, or the check that must come before it.
+    private PlannedStep Proven(Position here, PlannedStep step) =>
+        step is PlannedStep.DoRepair repair && rule?.Before(here, repair.Repair) is { } proof
+            ? new PlannedStep.DoCheck(proof, problem.Checks[problem.PlaceOf(proof)].Access
+                .MinBy(access => problem.Access.Minutes(here.Access, access)))
+            : step;
 
     private void Offer(Position here, PlannedStep.DoCheck step, LimitedOutlook outlook)
     {
@@ -108,7 +138,7 @@ public sealed class LimitedStrategy
     }
 
     private IEnumerable<PlannedStep> Candidates(Position here) =>
-        IsExact ? Everything(here) : planner.Plan(problem, here).Options.Take(width).Select(option => option.Step);
+        IsExact ? Everything(here) : planner.Plan(problem, here).Options.Take(Used(here) < WideChecks ? width : 1).Select(option => option.Step);
 
     private IEnumerable<PlannedStep> Everything(Position here)
     {

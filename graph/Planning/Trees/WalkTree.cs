@@ -52,19 +52,22 @@ public sealed class WalkTree(SequencingProblem problem, Func<Position, int, Tree
 
     private WalkNode Frozen(Spot spot)
     {
-        (FaultId likeliest, double belief) = Likeliest(spot.Here);
+        (FaultId likeliest, double belief) = Likeliest(spot);
         return new WalkNode(spot.Step, spot.Share, spot.Here.Access, likeliest, belief, spot.Order,
             [.. spot.Branches.Select(branch => new WalkBranch(branch.Outcome, branch.Next.Share / spot.Share, Frozen(branch.Next)))]);
     }
 
-    private (FaultId Fault, double Belief) Likeliest(Position here)
+    private (FaultId Fault, double Belief) Likeliest(Spot spot)
     {
-        ReadOnlySpan<double> weights = here.WeightSpan;
-        int best = 0;
-        for (int fault = 1; fault < weights.Length; fault++)
-            if (weights[fault] > weights[best] + SequencingProblem.Same) best = fault;
+        ReadOnlySpan<double> weights = spot.Here.WeightSpan;
+        int best = -1;
+        for (int fault = 0; fault < weights.Length; fault++)
+            if (IsMeant(spot.Step, problem.Faults[fault].Id) && (best < 0 || weights[fault] > weights[best] + SequencingProblem.Same)) best = fault;
         return (problem.Faults[best].Id, weights[best] / weights.Mass());
     }
+
+    private bool IsMeant(PlannedStep? step, FaultId fault) => step is not PlannedStep.DoRepair { Repair: var done }
+        || problem.Repairs.First(repair => repair.Id == done).Fixes.Contains(fault);
 
     private sealed class Spot(Position here, double share, int checksLeft)
     {

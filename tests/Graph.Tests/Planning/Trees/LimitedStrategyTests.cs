@@ -1,3 +1,4 @@
+using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Planning.Trees;
 
@@ -63,6 +64,42 @@ public sealed class LimitedStrategyTests
             Assert.InRange(tree.Checks, 0, 4);
         }
     }
+
+    [Fact]
+    public void Exact_WithProofs_IsAsGoodAsTheBestTreeInWhichNoRepairComesBeforeItsProof()
+    {
+        for (int seed = 1; seed <= 15; seed++)
+        {
+            SequencingProblem problem = Small(seed);
+            CheckId Proof(RepairId repair) => problem.Checks[problem.PlaceOf(repair) % problem.Checks.Length].Id;
+            LimitedStrategy strategy = LimitedStrategy.Exact(problem, 3, new ProofRule((here, repair) => Open(problem, here, Proof(repair)), 200));
+            for (int checks = 0; checks <= 3; checks++)
+                Assert.Equal(LimitedBruteForce.Minutes(problem, checks, Proof, leaving: 200), strategy.Minutes(checks), Tolerance);
+        }
+    }
+
+    [Fact]
+    public void Next_WithProofs_WritesNoRepairBeforeItsProof()
+    {
+        for (int seed = 1; seed <= 20; seed++)
+        {
+            SequencingProblem problem = new RandomProblems(seed).Repairing(6, 5, 2, 0.5);
+            ProofRule rule = new((here, repair) => Open(problem, here, problem.Checks[problem.PlaceOf(repair) % 5].Id), 300);
+            LimitedStrategy strategy = new(problem, 12, 2, 0, rule: rule);
+            TreeStep Watched(Position here, int checks)
+            {
+                TreeStep step = strategy.Next(here, checks);
+                if (step.Step is PlannedStep.DoRepair repair) Assert.Null(rule.Before(here, repair.Repair));
+                return step;
+            }
+
+            Assert.InRange(new WalkTree(problem, Watched).Grow(1_000, checks: 12).Checks, 1, 12);
+        }
+    }
+
+    private static CheckId? Open(SequencingProblem problem, Position here, CheckId check) =>
+        !here.IsUsed(check) && problem.Checks[problem.PlaceOf(check)].Separates(
+            [.. problem.Faults.Select(fault => fault.Id).Where(fault => here.ProbabilityOf(fault) > 0)]) ? check : null;
 
     [Fact]
     public void LimitedStrategy_ProblemWithoutRepairs_Throws() =>

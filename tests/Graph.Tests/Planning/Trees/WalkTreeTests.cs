@@ -28,6 +28,14 @@ public sealed class WalkTreeTests
     }
 
     [Fact]
+    public void Kept_SomeSteps_AreThoseWhosePredecessorsAllStay()
+    {
+        WalkNode large = Grow(new RandomProblems(3).Repairing(6, 5, 2, 0.5), 20);
+        Assert.Equal(Text(large.Trimmed(7)), Text(large.Kept(Enumerable.Range(0, 7).ToHashSet())));
+        Assert.Equal(0, large.Kept(new HashSet<int> { 1, 2, 3 }).Steps);
+    }
+
+    [Fact]
     public void Grow_AnySize_KeepsTheLikeliestPlaces()
     {
         WalkNode tree = Grow(new RandomProblems(5).Repairing(6, 5, 2, 0.5), 12);
