@@ -10,6 +10,9 @@ internal sealed class Pen(double width, double height)
 {
     private readonly StringBuilder _marks = new();
 
+    // The name of a link is the words in it: between two lines there must be a space.
+    private bool _isLink;
+
     public double Width { get; } = width;
 
     public double Height { get; } = height;
@@ -51,12 +54,36 @@ internal sealed class Pen(double width, double height)
             _ => "",
         };
         string weight = bold ? " font-weight=\"700\"" : "";
-        return Mark($"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\"{at}{weight}>{Escaped(words)}</text>");
+        return Mark($"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\"{at}{weight}>{Escaped(words)}{(_isLink ? " " : "")}</text>");
+    }
+
+    /// <summary>Words that run upwards.</summary>
+    public Pen TextUp(string look, double x, double y, string words, int size) =>
+        Mark($"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\" transform=\"rotate(-90 {X(x)} {Y(y)})\">{Escaped(words)}</text>");
+
+    /// <summary>Marks that say what they are when one points at them.</summary>
+    public Pen Named(string name, Action<Pen> marks)
+    {
+        Mark($"<g><title>{Escaped(name)}</title>");
+        marks(this);
+        return Mark("</g>");
+    }
+
+    /// <summary>Marks that lead to a page.</summary>
+    /// <param name="target">Where to; null when it leads nowhere.</param>
+    public Pen Link(string? target, Action<Pen> marks)
+    {
+        if (target is not null) Mark($"<a class=\"way\" href=\"{Quoted(target)}\">");
+        _isLink = true;
+        marks(this);
+        _isLink = false;
+        return target is null ? this : Mark("</a>");
     }
 
     /// <summary>The whole drawing.</summary>
-    public string Finish(string kind, string title, string text) => string.Create(CultureInfo.InvariantCulture,
-        $"""<svg xmlns="http://www.w3.org/2000/svg" class="drawing {kind}" viewBox="0 0 {N(Width)} {N(Height)}" role="img">""")
+    /// <param name="role"><c>img</c>, or <c>group</c> when there are links in it.</param>
+    public string Finish(string kind, string title, string text, string role = "img") => string.Create(CultureInfo.InvariantCulture,
+        $"""<svg xmlns="http://www.w3.org/2000/svg" class="drawing {kind}" viewBox="0 0 {N(Width)} {N(Height)}" role="{role}">""")
         + $"<title>{Escaped(title)}</title><desc>{Escaped(text)}</desc>{_marks}</svg>";
 
     private Pen Mark(string mark)
@@ -75,6 +102,8 @@ internal sealed class Pen(double width, double height)
     // A tenth of a unit is finer than any screen; coarser than the last bit in which systems may differ.
     private static string N(double value) =>
         (Math.Round(value, 1, MidpointRounding.AwayFromZero) + 0.0).ToString("0.#", CultureInfo.InvariantCulture);
+
+    private static string Quoted(string words) => Escaped(words).Replace("\"", "&quot;", StringComparison.Ordinal);
 
     private static string Escaped(string words) => words.Replace("&", "&amp;", StringComparison.Ordinal)
         .Replace("<", "&lt;", StringComparison.Ordinal).Replace(">", "&gt;", StringComparison.Ordinal);

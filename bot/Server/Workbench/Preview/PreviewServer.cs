@@ -40,6 +40,7 @@ internal static class PreviewServer
         app.MapGet("/api/preview/page", (string path) => pages.One(path) is { } page ? Json(page) : Results.NotFound());
         app.MapGet("/pictures/{name}", (string name) => pages.Current.Folder.File($"pictures/{name}") is { IsPicture: true } picture
             ? Results.Text(picture.Text, "image/svg+xml") : Results.NotFound());
+        new Drawing.PictureEndpoints(() => pages.Current.LastGood).Map(app);
         app.MapPost("/api/preview/walk", (WalkAsked asked) => Walk(pages, asked));
         app.MapGet("/api/preview/changes", (CancellationToken cancel) => TypedResults.ServerSentEvents(Changes(pages, cancel)));
         return app;

@@ -4,7 +4,7 @@ import { draw } from './draw.js';
 const space = 'http://www.w3.org/2000/svg';
 const parts = new Set([
   'svg', 'title', 'desc', 'g', 'defs', 'symbol', 'use', 'marker', 'clipPath', 'pattern', 'path', 'line', 'polyline',
-  'polygon', 'rect', 'circle', 'ellipse', 'text', 'tspan',
+  'polygon', 'rect', 'circle', 'ellipse', 'text', 'tspan', 'a',
 ]);
 
 const harmless = ({ name, value }) => !name.startsWith('on') && name !== 'style' && !name.includes(':')
