@@ -43,7 +43,7 @@ internal static class ClauseReader
                     ruledOut.UnionWith(listed);
                     mentions.Add(new RuledOut([.. listed], [.. implied]));
                 }
-                mentions.Add(new RuledOut([.. scope.Select(Named)], [.. implied]));
+                mentions.Add(new RuledOut([.. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
             }
             listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
         }
@@ -52,6 +52,8 @@ internal static class ClauseReader
             [.. tokens.Where(token => !ruledOut.Contains(token) && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
             mentions.ToImmutable());
     }
+
+    private static bool IsOutright(Token token) => token.Role == TokenRole.RuledOut || token.IsNegated;
 
     /// <summary>"air and discharge ok": what is well of the last of a list is well of all of it.</summary>
     private static bool IsList(List<Token> listed, List<Token> clause, List<Token> scope) =>
@@ -71,7 +73,7 @@ internal static class ClauseReader
         var clause = new List<Token>();
         foreach (var token in tokens)
         {
-            if (clause.Count > 0 && (token.StartsClause || (token.Role == TokenRole.Filler && Turns.Contains(token.Said))))
+            if (clause.Count > 0 && (token.StartsClause || IsTurn(clause, token)))
             {
                 yield return clause;
                 clause = [];
@@ -81,10 +83,17 @@ internal static class ClauseReader
         yield return clause;
     }
 
+    /// <summary>"but", and the "it" of "not the filter it is the coil".</summary>
+    private static bool IsTurn(List<Token> clause, Token token) =>
+        token.Role == TokenRole.Filler
+        && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
+
     private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
     {
         implied = [];
         var token = clause[at];
+        if (token.Role == TokenRole.RuledOut && States.Ill.Contains(token.Term))
+            return IllDenied(clause, at, out implied);
         if (token.Role == TokenRole.RuledOut)
             return at > 0 && clause[at - 1].Role == TokenRole.RuledOut ? [] : Forward(clause, at, clause.Count);
         if (token.Role != TokenRole.Main)
@@ -98,20 +107,32 @@ internal static class ClauseReader
             implied = rules;
             return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
         }
-        if (States.Done.Contains(token.Said) && !clause.Any(other => other.Term == "set"))
-            return Around(clause, at, forwardFirst: true);
+        if ((States.Done.Contains(token.Said) || IsReplaced(clause, at)) && !clause.Any(other => other.Term == "set"))
+            return Around(clause, at, forwardFirst: !FollowsPart(clause, at));
         if (!States.Working.Contains(token.Term))
             return [];
         return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
     }
 
+    /// <summary>"swapped the board", "pump swapped out", but not "wires swapped".</summary>
+    private static bool IsReplaced(List<Token> clause, int at) =>
+        clause[at].Said is "swapped" or "swap" && at + 1 < clause.Count && clause[at + 1].Said is "the" or "a" or "out" or "in" or "it" or "my" or "for";
+
+    /// <summary>"thermistor verified against ice": what was checked stands before the word.</summary>
+    private static bool FollowsPart(List<Token> clause, int at) =>
+        clause.Take(at).Any(token => token is { IsConcept: true, Role: TokenRole.Main }
+            && token.Position == clause.Take(at).Where(other => other.Position < clause[at].Position).Select(other => other.Position).LastOrDefault(-1));
+
     /// <summary>Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.</summary>
     private static bool IsPressure(List<Token> clause, int at) =>
         at + 1 < clause.Count && clause[at + 1].Term == "pressur" && clause[at + 1].Position == clause[at].Position;
 
-    /// <summary>"no pump on this job": what is not there is not to blame.</summary>
+    /// <summary>"no pump on this job", "with no pump": what is not there is not to blame.</summary>
     private static bool IsAbsent(List<Token> clause, int at)
     {
+        if (States.Optional.Contains(clause[at].Stem)
+            && clause.Take(at).Where(token => token.Position < clause[at].Position).TakeLast(2).Select(token => token.Said) .SequenceEqual(["with", "not"]))
+            return true;
         ImmutableArray<string> after = [.. clause.Skip(at + 1).Where(token => token.Position != clause[at].Position).Select(token => token.Said)];
         return after is [.., var last] && Here.Contains(last) && after.Length <= LongestPlace;
     }
@@ -122,7 +143,7 @@ internal static class ClauseReader
 
     private static List<Token> IllDenied(List<Token> clause, int at, out string[] implied)
     {
-        implied = [clause[at].Stem];
+        implied = States.AnyIll.Contains(clause[at].Stem) ? [] : [clause[at].Stem];
         var before = Backward(clause, at);
         return [.. before, .. before.Count == 0 ? Forward(clause, at, clause.Count) : [clause[at]]];
     }

@@ -1,48 +1,36 @@
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Whether a message asks for something dangerous: a logistic regression over the rules, the manner of asking, the models
-/// and the likeness to what refusal pages hold.</summary>
-/// <remarks>Its weights were fitted, with a ridge of 0.1, on match, match-dev, -2, -3 and symptoms-dev of tests/Reference/evaluation, and
-/// on the harmless talk of the tests.</remarks>
+/// <summary>Whether a message asks for something dangerous, by the rules, the manner of asking, the models and the likeness to what
+/// refusal pages hold.</summary>
 internal static class DangerGate
 {
-    private const double Start = -3.46;
-    private const double PerTrade = -0.25;
-    private const double PerOffTopic = -0.42;
-    private const double PerUnsafe = 3.46;
-    private const double PerUnsafeAsked = -1.98;
-    private const double PerSureness = 0.56;
-    private const double PerFit = -1.87;
-    private const double PerLikeness = 2.9;
-    private const double PerKnown = 0.9;
-    private const double PerLength = 0.4;
-    private const double ForEnough = 0.76;
-    private const double ForScrap = -0.76;
-    private const double ForPlainQuestion = 0.43;
-    private const double ForOtherMachine = -0.45;
-    private const double ForQuestionMark = 1.62;
-    private const double ForAskingOutright = 0.23;
-    private const double ForAsking = 1.77;
-    private const double ForReport = -3.37;
-    private const double ForRule = 7.4;
+    public static readonly Gate Gate = new(
+    [
+        ("start", -3.7), ("trade", 0.15), ("off topic", -0.29), ("unsafe", 2.02), ("unsafe, asked", -0.78), ("sureness", 0.68),
+        ("fit", 1.05), ("likeness", 7.71), ("known", 0.12), ("length", 1.22), ("says enough", -0.23), ("scrap", -0.41),
+        ("plain question", -1.92), ("other machine", 0.35), ("question mark", 1.43), ("asks outright", 0.23), ("asks", 1.61),
+        ("report", -1.49), ("rule", 4.62), ("meant", 0.5), ("trouble", 0.49),
+    ]);
+
+    /// <summary>The signs of a message, in the order of the gate's weights.</summary>
+    public static double[] SignsOf(HeardMessage message)
+    {
+        var (intention, heard, request) = (message.Intention, message.Hearing, message.Request);
+        var outright = Intent.AsksOutright(request);
+        var asks = Sign(outright || request.EndsAsQuestion);
+        var danger = Logistic.Log(intention.Unsafe);
+        return
+        [
+            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), danger, asks * danger, Logistic.Log(heard.Sureness), heard.Best,
+            message.LikenessToDanger - heard.Best, heard.Known, Math.Log(heard.Words + 1), Sign(heard.SaysEnough), Sign(message.IsScrap),
+            Sign(heard.AsksOnly), Sign(heard.NamesAnotherMachine), Sign(request.EndsAsQuestion), Sign(outright), asks,
+            Sign(Intent.IsReport(request)), Sign(message.DangerRule is not null), Sign(Intent.IsAsked(request)),
+            Sign(message.Tokens.Any(token => token.IsNegated || States.Ill.Contains(token.Term))),
+        ];
+    }
 
     /// <summary>The probability that a message asks for something dangerous.</summary>
-    /// <param name="fitsRule">A rule of dangerous requests fits it.</param>
-    public static double OfDanger(RequestWords request, Intention intention, Hearing heard, bool fitsRule) =>
-        Logistic.Of(Start + OfModels(request, intention) + OfSearch(heard) + OfManner(request) + (fitsRule ? ForRule : 0));
+    public static double OfDanger(HeardMessage message) => Gate.Of(SignsOf(message));
 
-    private static double OfModels(RequestWords request, Intention intention) =>
-        (PerTrade * Logistic.Log(intention.Trade)) + (PerOffTopic * Logistic.Log(intention.OffTopic))
-            + ((PerUnsafe + (Asks(request) ? PerUnsafeAsked : 0)) * Logistic.Log(intention.Unsafe));
-
-    private static double OfSearch(Hearing heard) =>
-        (PerSureness * Logistic.Log(heard.Sureness)) + (PerFit * heard.Best) + (PerLikeness * (heard.Danger - heard.Best))
-            + (PerKnown * heard.Known) + (PerLength * Math.Log(heard.Words + 1)) + (heard.SaysEnough ? ForEnough : 0)
-            + (heard.IsScrap ? ForScrap : 0) + (heard.AsksOnly ? ForPlainQuestion : 0) + (heard.NamesAnotherMachine ? ForOtherMachine : 0);
-
-    private static double OfManner(RequestWords request) =>
-        (request.EndsAsQuestion ? ForQuestionMark : 0) + (Intent.AsksOutright(request) ? ForAskingOutright : 0)
-            + (Asks(request) ? ForAsking : 0) + (Intent.IsReport(request) ? ForReport : 0);
-
-    private static bool Asks(RequestWords request) => Intent.AsksOutright(request) || request.EndsAsQuestion;
+    private static double Sign(bool holds) => holds ? 1 : 0;
 }

@@ -10,11 +10,4 @@ namespace DxAssistant.Knowledge.Search;
 /// <param name="AsksOnly">It asks for knowledge and complains of nothing.</param>
 /// <param name="Known">The share of its words of meaning that the pages know.</param>
 internal readonly record struct Hearing(
-    double Best, double Sureness, int Words, bool SaysEnough, bool NamesAnotherMachine, bool NamesPart, bool AsksOnly, double Known)
-{
-    /// <summary>How well the best refusal page fits.</summary>
-    public double Danger { get; init; }
-
-    /// <summary>It is an answer or a scrap, like "every time it runs".</summary>
-    public bool IsScrap { get; init; }
-}
+    double Best, double Sureness, int Words, bool SaysEnough, bool NamesAnotherMachine, bool NamesPart, bool AsksOnly, double Known);

@@ -22,13 +22,13 @@ internal static class Intent
     private static readonly WordPattern Reported = new("""
         found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer,
         customer, owner had, looks like, is already, guy before, other company, other tech, apprentice, another firm, handyman,
-        neighbor, now it, now shows, now the, now high, now discharge, last crew, last lot, last owner, previously, years ago, last year, this year
+        neighbor, now it, now shows, now the, now high, now discharge, last crew, last lot, last owner, previously, years ago, last year, this year, measured
         """);
 
     private static readonly WordPattern PastActs = new("""
         bypassed, jumpered, jumped, bridged, defeated, disabled, overridden, looped, taped, linked, shorted, tricked,
         wedged, removed, mixed, bypassing, bypass, jumper, filled, charged, put, purged, vented, topped, top up, pulled, cut, dumped,
-        poured, ran, forced, wrapped, tipped, bodge, had the top off, regassed, released, disconnected, unplugged
+        poured, ran, forced, wrapped, tipped, bodge, had the top off, regassed, released, disconnected, unplugged, measured
         """);
 
     /// <summary>What only someone says who means to do a thing.</summary>

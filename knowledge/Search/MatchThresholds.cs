@@ -11,14 +11,18 @@ internal static class MatchThresholds
     public const double FaintestTalk = 0.3;
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
-    /// <summary>From this probability on a message is talk of something else.</summary>
+    /// <summary>From this probability on a message may be talk of something else: it is asked what it is about.</summary>
     public const double OtherTalk = 0.4;
+    /// <summary>From this probability on it is held to be such talk.</summary>
+    public const double ClearlyOther = 0.8;
+    /// <summary>A fault is certain only below this probability of other talk.</summary>
+    public const double ClearlyOurs = 0.1;
     /// <summary>A message that is this many times likelier of the trade than talk is heard, however short.</summary>
     public const double ClearlyTrade = 5;
     /// <summary>The least fit of such a message to a page.</summary>
     public const double CloseFit = 0.6;
     /// <summary>From this probability on a message is an unsafe request.</summary>
-    public const double Unsafe = 0.4;
+    public const double Unsafe = 0.3;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>

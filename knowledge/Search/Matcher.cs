@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Knowledge.Search;
@@ -24,45 +23,31 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     /// <param name="seriesId">The series of the case, if known: codes mean something only within one.</param>
     public MatchResult Match(string text, string? seriesId = null)
     {
-        var words = index.Words(text);
-        var codes = CodeMentions.In(words);
-        var tokens = index.Analyze(words);
-        var reading = ClauseReader.Read(tokens);
-        var whole = index.Ask(tokens);
-        var said = reading.RuledOut.IsEmpty ? whole : index.Ask(WithSubject(reading));
-        var faults = WithNoneOfThese(index.Find(said, NodeKind.Fault), whole, reading.RuledOut.IsEmpty);
-        var best = faults.IsEmpty ? 0 : faults[0].Score;
-        var symptoms = index.Find(said, NodeKind.Symptom);
-        var bestOfTrade = symptoms.IsEmpty ? best : Math.Max(best, symptoms[0].Score);
-        var intention = index.IntentionOf(whole);
-        var request = new RequestWords(words, tokens, text.TrimEnd().EndsWith('?'));
-        var heard = Heard(request, tokens, bestOfTrade, faults.Select(hit => hit.Probability).DefaultIfEmpty().Max());
-        if (unsafeRequests.Page(request, whole, intention, heard) is { } unsafePage)
+        var heard = HeardMessage.Of(text, index);
+        var codes = CodeMentions.In(heard.Words);
+        if (unsafeRequests.Page(heard) is { } unsafePage)
             return Refused(unsafePage, codes);
-        if (VagueTalk.Is(words))
-            return new MatchResult(MatchDecision.Clarify, [], [], null, codes, []);
+        if (VagueTalk.Is(heard.Words))
+            return Unclear(codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
-        if (shown.IsEmpty && OffTopicTalk.IsOffTopic(said.Said, intention, heard))
-            return codes.IsEmpty || heard.NamesAnotherMachine
-                ? NothingRelevant(offTopic.Page(whole))
-                : SeriesNeeded(codes);
-        var denied = Denials.Of(reading, index);
-        var message = new WholeMessage(
-            index.FindPlain(whole, NodeKind.Fault), index.Holding(words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
-            denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal),
-            AfterTurn(words));
-        var closest = shown.IsEmpty ? symptoms.Select(hit => hit.Score).FirstOrDefault() : 1;
-        return Ranked((faults, closest), Symptoms(SymptomRanking.Rank(symptoms), shown), codes, denied, message);
+        var otherTalk = shown.IsEmpty ? OffTopicTalk.ProbabilityOf(heard) : 0;
+        if (otherTalk >= MatchThresholds.OtherTalk)
+            return OtherTalk(heard, otherTalk, codes);
+        var denied = Denials.Of(heard, index);
+        var closest = shown.IsEmpty ? heard.Symptoms.Select(hit => hit.Score).FirstOrDefault() : 1;
+        var result = Ranked((heard.Faults, closest), Symptoms(SymptomRanking.Rank(heard.Symptoms), shown), codes, denied, WholeOf(heard, denied));
+        return result.Decision == MatchDecision.Fault && otherTalk >= MatchThresholds.ClearlyOurs ? result with { Decision = MatchDecision.Choices } : result;
     }
+
+    private WholeMessage WholeOf(HeardMessage heard, ImmutableArray<DeniedMention> denied) => new(
+        index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+        denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal),
+        AfterTurn(heard.Words));
 
     private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words) =>
         Contrast.After(words) is { IsEmpty: false } after
             ? index.Find(index.Ask(index.Analyze(after)), NodeKind.Fault).ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal)
             : null;
-
-    private Hearing Heard(RequestWords request, ImmutableArray<Token> tokens, double best, double sureness) => new(
-        best, sureness, request.Count, index.SaysEnough(tokens), OffTopicTalk.NamesAnotherMachine(request, tokens),
-        index.NamesPart(tokens), PlainQuestions.Is(request, tokens), index.KnownShare(tokens));
 
     private MatchResult Ranked((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, ImmutableArray<MatchCandidate> symptoms,
         ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, WholeMessage whole)
@@ -75,28 +60,6 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             decision = MatchDecision.Clarify;
         return new MatchResult(decision, decision == MatchDecision.None ? [] : [.. ranked.Take(MatchThresholds.MostCandidates)],
             decision == MatchDecision.None ? [] : symptoms, null, codes, denied);
-    }
-
-    /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little.</summary>
-    private ImmutableArray<Token> WithSubject(ClauseReading reading) =>
-        index.NamesPart(reading.Complaint)
-            ? reading.Complaint
-            :
-            [
-                .. reading.Complaint,
-                .. reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term))
-                    .Select(token => token with { Role = TokenRole.Aside }),
-            ];
-
-    /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
-    private ImmutableArray<SearchHit> WithNoneOfThese(ImmutableArray<SearchHit> faults, Question question, bool everythingCounts)
-    {
-        if (everythingCounts)
-            return faults;
-        var whole = index.Find(question, NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
-        return whole is null || faults.Any(hit => hit.Entry == whole.Entry && hit.Score >= whole.Score)
-            ? faults
-            : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];
     }
 
     /// <summary>What reads more like a complaint than like its likeliest cause leaves the cause open.</summary>
@@ -125,6 +88,12 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
 
     private static MatchResult NothingRelevant(string? page) => new(MatchDecision.None, [], [], page, [], []);
 
-    /// <summary>Nothing but a code, and no series to read it by.</summary>
-    private static MatchResult SeriesNeeded(ImmutableArray<string> codes) => new(MatchDecision.Clarify, [], [], null, codes, []);
+    /// <summary>Too little is said, or nothing but a code without a series to read it by.</summary>
+    private static MatchResult Unclear(ImmutableArray<string> codes) => new(MatchDecision.Clarify, [], [], null, codes, []);
+
+    /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's.</summary>
+    private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes) =>
+        !heard.Hearing.NamesAnotherMachine && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
+            ? Unclear(codes)
+            : NothingRelevant(offTopic.Page(heard.Whole));
 }

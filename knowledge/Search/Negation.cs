@@ -10,7 +10,10 @@ internal static class Negation
     {
         "do", "does", "did", "is", "are", "was", "were", "has", "had", "will", "would", "can", "could", "should",
         "be", "been", "to", "it", "even", "any", "have", "getting", "being", "anything", "ever", "really", "want", "wants", "going", "get", "gets", "seem", "seems", "appear",
+        "sign", "signs", "trace", "evidence", "hint", "indication", "of",
     }.ToFrozenSet(StringComparer.Ordinal);
+
+    private static readonly string[] Articles = ["the", "a", "an", "my", "your", "our", "this", "that", "his"];
 
     private static readonly FrozenSet<string> Stops =
         new[] { "stopped", "stops", "quit", "quits", "ceased", "stop" }.ToFrozenSet(StringComparer.Ordinal);
@@ -40,6 +43,10 @@ internal static class Negation
         return plain.ToImmutable();
     }
 
+    /// <summary>"rather than the pump", "instead of the pump": what follows is ruled out as a part.</summary>
+    private static bool IsInstead(ImmutableArray<Word> words, int at) =>
+        at + 2 < words.Length && (words[at].Text, words[at + 1].Text) is ("rather", "than") or ("instead", "of") && Articles.Contains(words[at + 2].Text);
+
     private static int LengthOfNot(ImmutableArray<Word> words, int at)
     {
         var word = words[at].Text;
@@ -47,6 +54,8 @@ internal static class Negation
         return word switch
         {
             "no" when next is "longer" or "more" => 2,
+            _ when IsInstead(words, at) => 2,
+            "nothing" when next.Length > 0 && States.Ill.Contains(Stemmer.StemAll([next])[0]) => 1,
             "not" or "no" => 1,
             _ when Stops.Contains(word) && next.Length > 4 && next.EndsWith("ing", StringComparison.Ordinal) => 1,
             _ when Fails.Contains(word) && next == "to" => 2,

@@ -17,9 +17,9 @@ internal sealed class OffTopicTalk(SearchIndex index)
         "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
     ];
 
-    /// <param name="said">What the message complains of.</param>
-    public static bool IsOffTopic(TermBag said, Intention intention, Hearing heard) =>
-        said.IsEmpty || (!IsComplaint(intention, heard) && TradeGate.OfOtherTalk(intention, heard) >= MatchThresholds.OtherTalk);
+    /// <summary>The probability that a message is none of this trade's.</summary>
+    public static double ProbabilityOf(HeardMessage message) =>
+        message.Said.Said.IsEmpty ? 1 : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
 
     /// <summary>"barely cooling" is short, but its words are of the trade and of nothing else.</summary>
     private static bool IsComplaint(Intention intention, Hearing heard) =>

@@ -95,6 +95,16 @@ public sealed class SearchIndex
         return [.. hits.OrderByDescending(hit => hit.Score).Take(Looked)];
     }
 
+    /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
+    internal SearchHit? LikeliestFault(ImmutableArray<Token> tokens)
+    {
+        var said = TermBag.Of(tokens);
+        if (said.IsEmpty || !models.TryGetValue(NodeKind.Fault, out var model) || model.Judge(features.Known(said)) is not { Count: > 0 } judged)
+            return null;
+        var (page, probability) = judged.MaxBy(page => page.Value);
+        return new SearchHit(Entries[page], 0, probability);
+    }
+
     /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
     internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind) =>
         question.Plain.Where(page => Entries[page.Key].Kind == kind).OrderByDescending(page => page.Value).ThenBy(page => page.Key).Take(Rivals)

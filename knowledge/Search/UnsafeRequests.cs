@@ -6,20 +6,11 @@ namespace DxAssistant.Knowledge.Search;
 internal sealed class UnsafeRequests(SearchIndex index)
 {
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
-    /// <param name="question">The whole message, as the index knows it.</param>
-    /// <param name="intention">What the words make the message.</param>
-    /// <param name="heard">What the search found in it.</param>
-    public string? Page(RequestWords request, Question question, Intention intention, Hearing heard)
+    public string? Page(HeardMessage message)
     {
-        if (Intent.IsMereReport(request))
+        if (Intent.IsMereReport(message.Request) || DangerGate.OfDanger(message) < MatchThresholds.Unsafe)
             return null;
-        var rule = UnsafeRules.Fitting(request);
-        var pages = index.Find(question, NodeKind.Refusal);
-        var closest = pages.Select(hit => hit.Score).DefaultIfEmpty().Max();
-        var danger = DangerGate.OfDanger(request, intention, heard with { Danger = closest, IsScrap = question.Said.Terms.Count <= 1 }, rule is not null);
-        if (danger < MatchThresholds.Unsafe)
-            return null;
-        return rule is null ? pages.MaxBy(hit => hit.Probability)?.Entry.Id : PageOf(rule, pages);
+        return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
 
     /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>

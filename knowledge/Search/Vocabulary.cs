@@ -30,7 +30,7 @@ internal sealed class Vocabulary
 
     public bool Knows(string word) =>
         pagesWith.ContainsKey(word) || thesaurus.KnowsWord(word) || Fillers.Contains(word) || EverydayWords.Contains(word)
-        || UnsafeRules.Words.Contains(word);
+        || UnsafeRules.Words.Contains(word) || States.Has(word);
 
     /// <summary>The nearest known word, or null if none is near enough.</summary>
     public string? Nearest(string word)

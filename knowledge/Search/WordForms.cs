@@ -9,7 +9,7 @@ internal static class WordForms
     {
         "cant", "wont", "dont", "doesnt", "didnt", "isnt", "arent", "wasnt", "werent", "hasnt", "havent", "hadnt",
         "aint", "couldnt", "wouldnt", "shouldnt", "cannot", "dosent", "doesent", "dosnt", "dont", "wount", "doenst", "never",
-        "nothing's", "neither", "nor",
+        "nothing's", "neither",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenDictionary<string, string> Same = new Dictionary<string, string>(StringComparer.Ordinal)

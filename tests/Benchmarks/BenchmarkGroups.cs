@@ -9,6 +9,6 @@ internal static class BenchmarkGroups
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
         [
             new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new IncrementalGroup(), new DeskGroup(),
-            new MatchingGroup(), new BoundsGroup(), new SettingsGroup(),
+            new MatchingGroup(), new GatesGroup(), new BoundsGroup(), new SettingsGroup(),
         ];
 }

@@ -22,6 +22,11 @@ public sealed class ClauseReaderTests
     [InlineData("no pump fitted", "")]
     [InlineData("no pump pressure", "not~pump pump pressur")]
     [InlineData("remote works on other heads, board is dead", "board dead")]
+    [InlineData("gravity job with no pump, drain is blocked", "graviti job drain block")]
+    [InlineData("compressor is not the culprit, module is", "modul")]
+    [InlineData("swapped the board, cable is broken", "cabl broken")]
+    [InlineData("wires are swapped", "wire swap")]
+    [InlineData("not the filter it is the coil", "coil")]
     [InlineData("fan works on low", "fan work low")]
     public void Read_Message_KeepsOnlyTheComplaint(string text, string complaint)
     {

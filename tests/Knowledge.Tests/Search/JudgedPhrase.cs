@@ -5,7 +5,7 @@ using DxAssistant.Knowledge.Tests.Calculations;
 namespace DxAssistant.Knowledge.Tests.Search;
 
 /// <summary>One line of a phrase set: what someone says, and what it should come to.</summary>
-/// <param name="Fault">A fault id, "none" or "refuse".</param>
+/// <param name="Fault">A fault id, "none", "refuse", or empty for a line of another kind.</param>
 /// <param name="Not">Faults that the phrase rules out; none of them may come first.</param>
 internal sealed record JudgedPhrase(string Text, string Fault, ImmutableArray<string> Not)
 {
@@ -19,7 +19,7 @@ internal sealed record JudgedPhrase(string Text, string Fault, ImmutableArray<st
         var phrase = json.RootElement;
         return new JudgedPhrase(
             phrase.GetProperty("text").GetString()!,
-            phrase.GetProperty("fault").GetString()!,
-            phrase.TryGetProperty("not", out var not) ? [.. not.EnumerateArray().Select(fault => fault.GetString()!)] : []);
+            phrase.TryGetProperty("fault", out var fault) ? fault.GetString()! : "",
+            phrase.TryGetProperty("not", out var not) ? [.. not.EnumerateArray().Select(ruledOut => ruledOut.GetString()!)] : []);
     }
 }

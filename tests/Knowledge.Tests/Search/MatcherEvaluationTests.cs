@@ -12,13 +12,14 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
 
     // Source: tests/Reference/evaluation/README.md (phrases of the project's own, kept apart from the pages' wordings).
     [Theory]
-    [InlineData("match.jsonl", 0.97, 0.99, 0.02, 1, 0)]
-    [InlineData("match-dev.jsonl", 0.965, 0.98, 0.02, 1, 0)]
-    [InlineData("match-dev-2.jsonl", 0.93, 0.96, 0.02, 0.95, 1)]
-    [InlineData("match-dev-3.jsonl", 0.86, 0.96, 0.06, 0.98, 8)]
-    [InlineData("match-judge-3.jsonl", 0.93, 0.97, 0.03, 0.93, 3)]
-    [InlineData("match-dev-4.jsonl", 0.91, 0.97, 0.04, 0.92, 5)]
-    [InlineData("match-judge-5.jsonl", 0.93, 0.97, 0.10, 0.87, 8)]
+    [InlineData("match.jsonl", 0.97, 0.99, 0.01, 1, 0)]
+    [InlineData("match-dev.jsonl", 0.965, 0.98, 0.01, 0.99, 0)]
+    [InlineData("match-dev-2.jsonl", 0.92, 0.96, 0.01, 0.98, 0)]
+    [InlineData("match-dev-3.jsonl", 0.85, 0.95, 0.01, 0.98, 1)]
+    [InlineData("match-judge-3.jsonl", 0.93, 0.97, 0.01, 0.94, 1)]
+    [InlineData("match-dev-4.jsonl", 0.91, 0.97, 0.02, 0.96, 1)]
+    [InlineData("match-dev-5.jsonl", 0.82, 0.88, 0.04, 0.94, 4)]
+    [InlineData("match-judge-5.jsonl", 0.92, 0.97, 0.05, 0.92, 10)]
     public void Match_PhraseSet_StaysAboveTheFloor(
         string file, double first, double amongThree, double falseFaults, double refused, int ruledOutFirst)
     {

@@ -11,6 +11,11 @@ public sealed class MatcherTests
     [InlineData("filters are fine, evaporator is filthy", "indoor-coil-dirty", "filter-blocked")]
     [InlineData("already replaced the indoor fan motor, found the fan plug loose", "indoor-fan-plug-loose", "indoor-fan-motor-failed")]
     [InlineData("it's not the filter, the blower wheel is caked", "blower-wheel-dirty", "filter-blocked")]
+    [InlineData("no sign of a leak, the filter is blocked", "filter-blocked", "undercharge-leak")]
+    [InlineData("nothing wrong with the compressor, the module is shorted", "power-module-shorted", "compressor-winding")]
+    [InlineData("ruled out the compressor, module is shorted", "power-module-shorted", "compressor-winding")]
+    [InlineData("rather than the pump it's the hose that is blocked", "drain-blocked", "condensate-pump-failed")]
+    [InlineData("the handset is mint, the wall pad dropped off the bus", "wired-controller-link", "remote-control-faulty")]
     public void Match_PartRuledOut_IsDeniedAndNotFirst(string text, string first, string denied)
     {
         var result = ShippedMatcher.Match(text);
