@@ -9,6 +9,7 @@ namespace DxAssistant.Cases;
 /// <summary>Cases that last as long as the program, for a walk that is not to be kept.</summary>
 public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
 {
+    private readonly Dictionary<string, long> blankedAt = new(StringComparer.Ordinal);
     private readonly Lock gate = new();
     private readonly Dictionary<string, Kept> cases = new(StringComparer.Ordinal);
     private readonly Dictionary<(string Case, string Hash), byte[]> photos = [];
@@ -39,6 +40,18 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         {
             var rows = Find(caseId).Rows;
             return Task.FromResult(new KeptLog(rows, rows.Length));
+        }
+    }
+
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        lock (gate)
+        {
+            return Task.FromResult(cases
+                .Where(c => c.Value.Rows[^1].At < before && blankedAt.GetValueOrDefault(c.Key) < c.Value.Order)
+                .OrderBy(c => c.Value.Rows[^1].At).ThenBy(c => c.Key, StringComparer.Ordinal)
+                .Take(limit).Select(c => c.Key).ToImmutableArray());
         }
     }
 
@@ -117,6 +130,7 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
             foreach (var photo in photos.Keys.Where(photo => photo.Case == caseId).ToList()) photos.Remove(photo);
             int blanked = kept.Rows.Count(row => row.Aside is not null);
             string? title = kept.Title is null ? null : Veil.Removed;
+            blankedAt[caseId] = kept.Order;
             cases[caseId] = kept with { Rows = [.. kept.Rows.Select(Veil.Blank)], Title = title };
             work.Replace(caseId, Chain.Open(caseId, cases[caseId].Rows), title);
             return Task.FromResult(blanked);

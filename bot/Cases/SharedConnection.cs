@@ -38,7 +38,7 @@ internal sealed class SharedConnection : IAsyncDisposable
     /// <summary>Beside the cases of a SQLite file, as safe on disk as they are.</summary>
     public static SharedConnection ToFile(string file, string tables, string what) => new(
         new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false, DefaultTimeout = 10 }.ToString()),
-        "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;" + tables, what);
+        "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON;" + tables, what);
 
     /// <summary>Lasts as long as the program.</summary>
     public static SharedConnection ToMemory(string tables, string what) =>
@@ -66,6 +66,10 @@ internal sealed class SharedConnection : IAsyncDisposable
         while (await rows.ReadAsync(cancel)) all.Add(read(rows));
         return all.ToImmutable();
     }, cancel);
+
+    /// <summary>What was removed is not to linger in the journal of a file.</summary>
+    public Task TidyAsync(CancellationToken cancel) =>
+        connection is SqliteConnection ? RowsAsync("PRAGMA wal_checkpoint(TRUNCATE)", _ => 0, cancel) : Task.CompletedTask;
 
     public async ValueTask DisposeAsync()
     {

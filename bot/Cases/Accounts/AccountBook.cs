@@ -107,12 +107,18 @@ public sealed class AccountBook
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         return Rows(
-            "SELECT number, at, who, did, done_to FROM audit WHERE number < @before ORDER BY number DESC LIMIT @limit",
-            row => new AuditLine(row.GetInt64(0), TimeOf(row.GetInt64(1)), row.GetString(2), row.GetString(3), row.GetString(4)),
+            "SELECT number, at, who, did, done_to FROM audit WHERE number < @before ORDER BY number DESC LIMIT @limit", Line,
             ("before", before ?? long.MaxValue), ("limit", limit));
     }
 
+    /// <summary>All audit lines about what an account did or what was done to it, newest first.</summary>
+    public ImmutableArray<AuditLine> AuditOf(string account) => Rows(
+        "SELECT number, at, who, did, done_to FROM audit WHERE who = @account OR done_to = @account ORDER BY number DESC", Line, ("account", account));
+
     internal static DateTimeOffset TimeOf(long milliseconds) => DateTimeOffset.FromUnixTimeMilliseconds(milliseconds);
+
+    private static AuditLine Line(DbDataReader row) =>
+        new(row.GetInt64(0), TimeOf(row.GetInt64(1)), row.GetString(2), row.GetString(3), row.GetString(4));
 
     private long Now() => clock.GetUtcNow().ToUnixTimeMilliseconds();
 

@@ -17,6 +17,16 @@ public interface ICallBook : IAsyncDisposable
 
     Task NoteAsync(string caseId, CallNote note, CancellationToken cancel = default);
 
+    /// <summary>The cases in whose call some words, or a telephone number however it is spaced, were written down; in
+    /// ordinal order.</summary>
+    Task<ImmutableArray<string>> FindAsync(string about, CancellationToken cancel = default);
+
+    /// <summary>Removes who called, their number and all notes from the call of a case.</summary>
+    Task BlankAsync(string caseId, CancellationToken cancel = default);
+
+    /// <summary>Removes the same from all calls put aside, and from all notes written, before a time.</summary>
+    Task BlankAsync(DateTimeOffset before, CancellationToken cancel = default);
+
     /// <summary>The notes of a case, oldest first.</summary>
     Task<ImmutableArray<CallNote>> NotesAsync(string caseId, CancellationToken cancel = default);
 }

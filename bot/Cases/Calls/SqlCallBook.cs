@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Data.Common;
+using DxAssistant.Cases.Log;
+using DxAssistant.Cases.Personal;
 
 namespace DxAssistant.Cases.Calls;
 
@@ -49,6 +51,32 @@ public sealed class SqlCallBook : ICallBook
     public Task<ImmutableArray<CallNote>> NotesAsync(string caseId, CancellationToken cancel = default) => shared.RowsAsync(
         "SELECT at, by_whom, words FROM call_note WHERE case_id = @p0 ORDER BY at",
         row => new CallNote(TimeOf(row, 0), row.GetString(1), row.GetString(2)), cancel, caseId);
+
+    public async Task<ImmutableArray<string>> FindAsync(string about, CancellationToken cancel = default)
+    {
+        var slips = await shared.RowsAsync(
+            "SELECT case_id, caller, phone FROM call_slip", row => (Case: row.GetString(0), Words: $"{row.GetString(1)} {row.GetString(2)}"), cancel);
+        var notes = await shared.RowsAsync("SELECT case_id, words FROM call_note", row => (Case: row.GetString(0), Words: row.GetString(1)), cancel);
+        return
+        [
+            .. slips.Concat(notes).Where(kept => Mentions.Are(kept.Words, about)).Select(kept => kept.Case)
+                .Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal),
+        ];
+    }
+
+    public async Task BlankAsync(string caseId, CancellationToken cancel = default)
+    {
+        await shared.RunAsync("UPDATE call_slip SET caller = '', phone = '' WHERE case_id = @p0", cancel, caseId);
+        await shared.RunAsync("UPDATE call_note SET words = @p1 WHERE case_id = @p0", cancel, caseId, Veil.Removed);
+        await shared.TidyAsync(cancel);
+    }
+
+    public async Task BlankAsync(DateTimeOffset before, CancellationToken cancel = default)
+    {
+        await shared.RunAsync("UPDATE call_slip SET caller = '', phone = '' WHERE at < @p0", cancel, Time(before));
+        await shared.RunAsync("UPDATE call_note SET words = @p1 WHERE at < @p0 AND words <> @p1", cancel, Time(before), Veil.Removed);
+        await shared.TidyAsync(cancel);
+    }
 
     public ValueTask DisposeAsync() => shared.DisposeAsync();
 

@@ -68,6 +68,16 @@ public sealed class PostgresCaseStore : ICaseStore
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.ReadAsync(caseId), cancel);
 
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        const string LeftAlone = """
+            SELECT id FROM job LEFT JOIN blanked ON blanked.case_id = id
+            WHERE last_at < $1 AND coalesce(blanked.last_event, 0) < job.last_event ORDER BY last_at, id COLLATE "C" LIMIT $2
+            """;
+        return ReadEachAsync(LeftAlone, row => row.GetString(0), [before.ToUnixTimeMilliseconds(), (long)limit], cancel);
+    }
+
     public async Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
@@ -134,6 +144,8 @@ public sealed class PostgresCaseStore : ICaseStore
 
             await log.RunAsync("UPDATE job SET title = $1 WHERE id = $2 AND title IS NOT NULL", Veil.Removed, caseId);
             await log.RunAsync("DELETE FROM photo WHERE case_id = $1", caseId);
+            await log.RunAsync(
+                "INSERT INTO blanked SELECT id, last_event FROM job WHERE id = $1 ON CONFLICT (case_id) DO UPDATE SET last_event = excluded.last_event", caseId);
             await PostgresWork.FillAsync(log, caseId, (await log.ReadAsync(caseId)).Open(caseId));
             await transaction.CommitAsync(CancellationToken.None);
             return spoken.Length;

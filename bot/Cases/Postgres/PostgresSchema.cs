@@ -37,11 +37,16 @@ internal static class PostgresSchema
         CREATE INDEX work_text_by_words ON work_text USING gin (words);
         """;
 
+    private const string BlankedTable = """
+        CREATE TABLE blanked (case_id text PRIMARY KEY, last_event bigint NOT NULL);
+        CREATE INDEX job_by_last_at ON job (last_at);
+        """;
+
     // The step that needs the logs to be read, and not only tables to be made.
     private const int FirstWithWork = 4;
 
     // A step that was ever shipped is never changed; what comes later is a new step.
-    private static readonly string[] Steps = [FirstTables, JobTables, PhotoTable, WorkTables];
+    private static readonly string[] Steps = [FirstTables, JobTables, PhotoTable, WorkTables, BlankedTable];
 
     /// <summary>The version this program writes. A database of a later one is left alone.</summary>
     public static int Version => Steps.Length;

@@ -102,6 +102,12 @@ public sealed class SqliteCaseStore : ICaseStore
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Change(wholeCase => wholeCase.Blank(caseId)));
 
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
+        return Task.FromResult(Read(reader => BlankedTable.Read(reader, before, limit)));
+    }
+
     public Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);

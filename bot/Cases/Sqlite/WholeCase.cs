@@ -65,6 +65,7 @@ internal sealed class WholeCase(SqliteConnection connection)
             connection, "UPDATE job SET title = $title WHERE id = $case AND title IS NOT NULL", "$title", "$case");
         rename.Run(Veil.Removed, caseId);
         DropPhotos(caseId, null);
+        BlankedTable.Set(connection, caseId);
         using var index = new WorkIndex(connection);
         if (!spoken.IsEmpty) index.Replace(caseId, LogReader.Read(connection, caseId).Open(caseId), Veil.Removed);
         return spoken.Length;

@@ -1,6 +1,9 @@
 using System.CommandLine;
+using System.Text.Json;
+using System.Text.Json.Nodes;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Export;
+using DxAssistant.Cases.Personal;
 using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Server.Commands;
@@ -10,6 +13,7 @@ internal sealed class CasesCommand(Streams streams)
 {
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
     private readonly Option<string?> store = StoreOption.Make();
+    private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     public Command Make() => new("cases", "Keep, check and hand on what was recorded.")
     {
@@ -20,6 +24,8 @@ internal sealed class CasesCommand(Streams streams)
         Sub("export", "Write one case to a JSON file.", [Named("case"), Named("file")], ExportAsync),
         Sub("import", "Take in a case from a JSON file.", [Named("file")], ImportAsync),
         Sub("blank", "Remove people's own words and all photos from a case for good.", [Named("case")], BlankAsync),
+        Sub("person", "Write all that is kept about a person to a JSON file: cases, calls, claims, account; found by name, telephone or serial number.",
+            [Named("about"), Named("file")], PersonAsync),
     };
 
     private static Argument<string> Named(string name, bool needed = true) =>
@@ -133,10 +139,23 @@ internal sealed class CasesCommand(Streams streams)
     private async Task<int> BlankAsync(CasePlace place, string?[] values)
     {
         await using var cases = await place.OpenAsync(TimeProvider.System);
-        if ((await cases.ReadRowsAsync(values[0]!)).Rows.IsEmpty) return streams.Refuse($"there is no case {values[0]}");
-        int entries = await cases.BlankAsync(values[0]!);
+        await using var books = place.OpenBooks();
+        var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
+        if (await desk.BlankAsync(values[0]!) is not { } entries) return streams.Refuse($"there is no case {values[0]}");
         return await Said(FormattableString.Invariant(
             $"words were removed from {entries} entries of case {values[0]}; copies and exports still hold them"));
+    }
+
+    private async Task<int> PersonAsync(CasePlace place, string?[] values)
+    {
+        if (values[0]!.Trim().Length < 3) return streams.Refuse("say at least three characters of a name, a telephone number or a serial number");
+        if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
+        await using var cases = await place.OpenAsync(TimeProvider.System);
+        await using var books = place.OpenBooks();
+        var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
+        var all = await desk.GiveOutAsync(values[0]!);
+        await File.WriteAllTextAsync(values[1]!, all.ToJsonString(Indented) + "\n");
+        return await Said(FormattableString.Invariant($"what is kept of {((JsonArray)all["cases"]!).Count} cases is in {values[1]}: it holds people's words, give it to nobody else"));
     }
 
     private Task<int> Said(string line)

@@ -17,6 +17,7 @@ internal sealed class ServeCommand(Streams streams)
 
     private readonly ListenOptions listening = new();
     private readonly NewsOption news = new();
+    private readonly KeepOption keep = new();
     private readonly Option<string?> accounts = CommonOptions.Accounts();
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
@@ -26,6 +27,7 @@ internal sealed class ServeCommand(Streams streams)
     {
         listening.AddTo(root);
         news.AddTo(root);
+        keep.AddTo(root);
         foreach (Option option in new Option[] { content, data, database, accounts }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
@@ -34,6 +36,7 @@ internal sealed class ServeCommand(Streams streams)
     {
         if (listening.Read(call, out var settings) is { } wrong) return streams.Refuse(wrong);
         if (news.Read(call, ref settings) is { } untold) return streams.Refuse(untold);
+        if (keep.Read(call, ref settings) is { } tooLong) return streams.Refuse(tooLong);
         string file = call.GetValue(data) ?? CaseFile.Default;
         try
         {

@@ -13,6 +13,7 @@ internal static class DeskServices
     {
         // As they are, so that a server that ends leaves them open: the next one may be given the same.
         var kept = books ?? DeskBooks.InMemory();
+        services.AddSingleton(kept);
         services.AddSingleton(kept.Claims).AddSingleton(kept.Calls).AddSingleton(kept.Codes).AddSingleton(kept.Requests);
         services.AddSingleton<CallEndpoints>();
         services.AddSingleton(parts => new ClaimDesk(

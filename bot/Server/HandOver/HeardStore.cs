@@ -41,6 +41,9 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
 
     public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default) => store.SearchAsync(query, cancel);
 
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default) =>
+        store.LeftAloneAsync(before, limit, cancel);
+
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) => store.BlankAsync(caseId, cancel);
 
     public ValueTask DisposeAsync() => store.DisposeAsync();

@@ -11,6 +11,7 @@ using DxAssistant.Server.HandOver;
 using DxAssistant.Server.Jobs;
 using DxAssistant.Server.Offline;
 using DxAssistant.Server.Operations;
+using DxAssistant.Server.Privacy;
 using DxAssistant.Server.Summary;
 using DxAssistant.Server.Workbench.Writing;
 using Microsoft.AspNetCore.HostFiltering;
@@ -66,6 +67,7 @@ internal static class ChatServer
         Away.AddTo(builder.Services, settings.PageShelf);
         JobServices.AddTo(builder.Services);
         DeskServices.AddTo(builder.Services, books, settings.News);
+        PrivacyServices.AddTo(builder.Services, settings);
         WritingServices.AddTo(builder.Services, settings.PagesFolder, settings.Proposals);
         BotFront.AddTo(builder.Services, settings.ServiceUrls);
         Health.AddTo(builder.Services);
@@ -97,6 +99,7 @@ internal static class ChatServer
         app.Services.GetRequiredService<SummaryEndpoint>().Map(app);
         JobServices.Map(app);
         DeskServices.Map(app);
+        PrivacyServices.Map(app);
         WritingServices.Map(app);
         Away.Map(app);
         BotFront.Map(app);

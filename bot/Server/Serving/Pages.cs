@@ -28,6 +28,7 @@ internal static class Pages
         app.MapGet("/pages/write/{**path}", () => Page("write.html"));
         app.MapGet("/proposals", () => Page("proposals.html"));
         app.MapGet("/proposals/{number:int}", () => Page("proposal.html"));
+        app.MapGet("/privacy", () => Page("privacy.html"));
         app.MapGet("/device", () => Page("device.html"));
         app.MapGet("/sign-in", () => Page("sign-in.html"));
         app.MapGet("/accounts", () => Page("accounts.html"));

@@ -21,6 +21,9 @@ internal sealed record ServerSettings(
     /// <summary>Where proposals of authors are kept; null keeps them while the program runs.</summary>
     public string? Proposals { get; init; }
 
+    /// <summary>After how many days people's own words are removed from cases; null for never.</summary>
+    public int? KeepPersonal { get; init; }
+
     /// <summary>Names under which others reach the server, besides those of this machine.</summary>
     public ImmutableArray<string> Hosts { get; init; } = [];
 

@@ -166,6 +166,26 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [StoreFact]
+    public async Task LeftAloneAsync_OldWithWords_LongestAgoFirst_UntilBlankedAndAgainOnceAddedTo()
+    {
+        await store.AppendAsync("b", 0, "t1", Events("b4"));
+        clock.Time = Noon.AddDays(1);
+        await store.AppendAsync("a", 0, "t1", [new Opened("v1")]);
+        clock.Time = Noon.AddDays(2);
+        await store.AppendAsync("c", 0, "t1", Events("b4"));
+
+        Assert.Equal("b a", string.Join(' ', await store.LeftAloneAsync(Noon.AddDays(2), 5)));
+        Assert.Equal("b", string.Join(' ', await store.LeftAloneAsync(Noon.AddDays(2), 1)));
+        await store.BlankAsync("b");
+        await store.BlankAsync("a");
+        Assert.Empty(await store.LeftAloneAsync(Noon.AddDays(2), 5));
+
+        await store.AppendAsync("b", 1, "t2", [Words("fan dead")]);
+        Assert.Empty(await store.LeftAloneAsync(Noon.AddDays(2), 5));
+        Assert.Equal("b c", string.Join(' ', await store.LeftAloneAsync(Noon.AddDays(3), 5)));
+    }
+
+    [StoreFact]
     public async Task ListAsync_TwoTitles_KeepsTheFirst()
     {
         await store.AppendAsync("a", 0, "t1", Events("b4"));

@@ -18,6 +18,7 @@ public sealed class PhraseTests
         string source = string.Concat(Directory
             .GetFiles(Repository.PathOf("bot", "Conversation"), "*.cs", SearchOption.AllDirectories)
             .Concat(Directory.GetFiles(Repository.PathOf("knowledge", "Pictures"), "*.cs", SearchOption.AllDirectories))
+            .Concat(Directory.GetFiles(Repository.PathOf("bot", "Server", "Privacy"), "*.cs"))
             .Where(path => !path.EndsWith("PhraseIds.cs", StringComparison.Ordinal) && !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))
             .Select(File.ReadAllText));
         Assert.All(

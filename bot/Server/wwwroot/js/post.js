@@ -53,6 +53,10 @@ export const takeCallUp = id => ask(call(id), { method: 'DELETE' });
 export const noteCall = (id, text) => ask(`${call(id)}/notes`, json({ text }));
 export const waitingCalls = () => ask('/api/calls');
 
+export const readPrivacy = () => ask('/api/privacy');
+export const findPerson = about => ask(`/api/personal/cases?${new URLSearchParams({ about })}`);
+export const removeWords = id => ask(`/api/personal/cases/${encodeURIComponent(id)}`, { method: 'DELETE' });
+
 export const readSession = () => ask('/api/session');
 export const signIn = (name, password) => ask('/api/session', json({ name, password }));
 export const signOut = () => ask('/api/session', { method: 'DELETE' });

@@ -23,7 +23,7 @@ public sealed class PostgresWorkListTests(PostgresServer server) : LastingWorkLi
         {
             await connection.OpenAsync();
             await using var command = new NpgsqlCommand(
-                "DROP TABLE work_text; ALTER TABLE job DROP COLUMN series, DROP COLUMN fault, DROP COLUMN ended; UPDATE schema_version SET version = 3;",
+                "DROP TABLE work_text, blanked; DROP INDEX job_by_last_at; ALTER TABLE job DROP COLUMN series, DROP COLUMN fault, DROP COLUMN ended; UPDATE schema_version SET version = 3;",
                 connection);
             await command.ExecuteNonQueryAsync();
         }

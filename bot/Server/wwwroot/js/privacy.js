@@ -1,0 +1,62 @@
+// What is kept about people, for everybody; and for the desk, what is kept about one of them.
+import { day, draw } from './draw.js';
+import { findPerson, readPrivacy, readSession, removeWords } from './post.js';
+
+const at = id => document.getElementById(id);
+const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
+
+function say(problem) {
+  at('trouble').textContent = problem.message ?? 'No connection to the server.';
+  at('trouble').scrollIntoView({ block: 'nearest' });
+}
+
+// Removing cannot be undone, so it takes a second press on a button that says so.
+function remover(id, title) {
+  const button = draw('button', { type: 'button', 'aria-label': `Remove from ${title}` }, 'Remove');
+  button.addEventListener('click', async () => {
+    if (!button.dataset.sure) {
+      button.dataset.sure = 'asked';
+      button.textContent = 'Remove for good';
+      button.setAttribute('aria-label', `Remove for good from ${title}`);
+      return;
+    }
+    try {
+      await removeWords(id);
+      button.replaceWith('Removed');
+    } catch (problem) { say(problem); }
+  });
+  return button;
+}
+
+function row(sheet) {
+  const title = sheet.shows || 'Sheet without a complaint';
+  return draw('tr', {},
+    draw('th', { scope: 'row' }, draw('a', { href: `/case/${encodeURIComponent(sheet.id)}` }, title)),
+    cell('Unit', sheet.unit), cell('Last entry', day(sheet.lastAt)), draw('td', { class: 'acts' }, remover(sheet.id, title)));
+}
+
+async function find(event) {
+  event.preventDefault();
+  at('trouble').textContent = '';
+  const about = at('about').value.trim();
+  try {
+    const found = await findPerson(about);
+    at('rows').replaceChildren(...found.map(row));
+    at('found').hidden = found.length === 0;
+    at('count').textContent = found.length === 0 ? 'No sheet speaks of that.' : found.length === 1 ? '1 sheet speaks of that.' : `${found.length} sheets speak of that.`;
+    at('all').hidden = false;
+    at('all').href = `/api/personal?${new URLSearchParams({ about })}`;
+  } catch (problem) { say(problem); }
+}
+
+try {
+  const page = await readPrivacy();
+  at('lead').textContent = page.lead;
+  at('kinds').replaceChildren(...page.kinds.map(kind => draw('tr', {},
+    draw('th', { scope: 'row' }, kind.what), cell('Why', kind.why), cell('How long', kind.howLong))));
+  at('rights').replaceChildren(...page.rights.map(line => draw('li', {}, line)));
+  const session = await readSession();
+  at('desk').hidden = !session.roles.some(role => role === 'desk' || role === 'administrator');
+  at('find').addEventListener('submit', find);
+} catch (problem) { say(problem); }
+document.body.dataset.ready = 'yes';
