@@ -12,16 +12,35 @@ public static class DisplayPicture
     private const double Step = 54;
     private const double PulsesInARow = 10;
 
+    // As series pages write it where several lamps make a code.
+    private const string SeveralLamps = "lamps";
+
     /// <summary>Draws a code of a series.</summary>
     public static Drawn Of(DisplayCode code, IPictureWords words)
     {
-        bool isLamp = LampPattern.TryRead(code.Look, out LampPattern? lamps);
-        string phrase = isLamp ? "picture-lamp" : "picture-display";
+        bool isCounted = LampPattern.TryRead(code.Look, out LampPattern? lamps);
+        bool isLamp = isCounted || code.Display == SeveralLamps;
+        string phrase = isCounted ? "picture-lamp" : "picture-display";
         string text = words.Say(phrase, ("code", code.Display), ("look", code.Look));
-        string svg = isLamp
-            ? Lamps(lamps!, text)
-            : Digits(code.Display, code.Look == "flashing", text);
+        bool flashes = code.Look == "flashing";
+        string svg = isCounted ? Lamps(lamps!, text) : isLamp ? Together(flashes, text) : Digits(code.Display, flashes, text);
         return new Drawn(isLamp ? "lamp" : "display", svg, phrase, text);
+    }
+
+    // Two lamps that do the same without a count: on all the time, or on and off in step.
+    private static string Together(bool flashes, string text)
+    {
+        const double High = 60, Start = 68, Wide = 20.4;
+        const int Lamps = 2, Pulses = 9;
+        var pen = new Pen(300, Lamps * High);
+        for (double top = 0; top < Lamps * High; top += High)
+        {
+            Bulb(pen, top);
+            double foot = top + 40;
+            pen.Polyline("ink", flashes ? Beats(Start, Wide, foot, Pulses) : [(Start - 4, foot - 20), (Start + (Pulses * Wide), foot - 20)]);
+        }
+
+        return pen.Finish("lamp", text, text);
     }
 
     private static string Digits(string code, bool flashes, string text)
@@ -57,12 +76,14 @@ public static class DisplayPicture
     // Beside its colour a lamp bears its name.
     private static void Lamp(Pen pen, double top, LampCount lamp)
     {
-        pen.Box("glass", 6, top + 6, 54, top + 54, " rx=\"6\"")
-            .Circle("lit", 30, top + 30, 11, " fill=\"currentColor\"");
+        Bulb(pen, top);
         if (lamp.Lamp.Length > 0) pen.Text("ink", 64, top + 14, lamp.Lamp);
         for (int row = 0; row < Rows(lamp); row++)
             Pulses(pen, top, row, (int)Math.Min(PulsesInARow, lamp.Blinks - row * PulsesInARow));
     }
+
+    private static void Bulb(Pen pen, double top) => pen.Box("glass", 6, top + 6, 54, top + 54, " rx=\"6\"")
+        .Circle("lit", 30, top + 30, 11, " fill=\"currentColor\"");
 
     private static int Rows(LampCount lamp) => (int)Math.Ceiling(lamp.Blinks / PulsesInARow);
 
@@ -74,16 +95,21 @@ public static class DisplayPicture
     {
         const double Start = 68, Wide = 20.4;
         double foot = top + 40 + row * 30;
-        var corners = new List<(double X, double Y)> { (Start - 4, foot) };
+        double end = Start + count * Wide;
+        pen.Polyline("ink", Beats(Start, Wide, foot, count));
+        pen.Text("ink", end + 4, foot - 4, (row * PulsesInARow + count).ToString("0", CultureInfo.InvariantCulture), bold: true);
+    }
+
+    private static (double X, double Y)[] Beats(double start, double wide, double foot, int count)
+    {
+        var corners = new List<(double X, double Y)> { (start - 4, foot) };
         for (int pulse = 0; pulse < count; pulse++)
         {
-            double left = Start + pulse * Wide;
+            double left = start + pulse * wide;
             corners.AddRange([(left, foot), (left, foot - 20), (left + 11, foot - 20), (left + 11, foot)]);
         }
 
-        double end = Start + count * Wide;
-        pen.Polyline("ink", [.. corners, (end, foot)]);
-        pen.Text("ink", end + 4, foot - 4, (row * PulsesInARow + count).ToString("0", CultureInfo.InvariantCulture), bold: true);
+        return [.. corners, (start + count * wide, foot)];
     }
 
     // Lit segments are full; dark ones are outlines, so that a shape is seen and not only a colour.

@@ -57,7 +57,7 @@ internal sealed class Listener(
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
-        bool refused = Refusals.Refuse(turn, match);
+        bool refused = !IsAnAnswer(turn, text) && Refusals.Refuse(turn, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
         {
@@ -72,6 +72,10 @@ internal sealed class Listener(
         if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
+
+    // An answer as it stands on the screen is no request, whatever its words are like.
+    private static bool IsAnAnswer(TurnDraft turn, string text) =>
+        turn.State.Question is { } open && OptionMatcher.Exactly(text, open.Options) is not null;
 
     /// <summary>Whether words tell of danger.</summary>
     public bool TellsDanger(string text) => danger.IsTold(text);

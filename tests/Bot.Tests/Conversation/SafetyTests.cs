@@ -22,6 +22,16 @@ public sealed class SafetyTests
     }
 
     [Fact]
+    public void Answer_ThatSoundsLikeAnUnsafeRequest_IsAnAnswer()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "refrigerant", "leak-alarm-code");
+        Assert.Equal("leak-concentration", walker.Question.Subject);
+        Reply reply = walker.Say("Gas in the air");
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        Assert.Contains(walker.State.Results, result => result is { Check: "leak-concentration", Outcome: "gas" });
+    }
+
+    [Fact]
     public void SafetyStep_UnsafeReading_StopsAtThatStep()
     {
         Walker walker = AtFirstReadingStep();

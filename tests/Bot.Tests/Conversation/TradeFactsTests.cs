@@ -1,3 +1,4 @@
+using DxAssistant.Graph.Model;
 namespace DxAssistant.Bot.Tests.Conversation;
 
 /// <summary>The order in which a technician works. Each fact: common practice, no source.</summary>
@@ -117,6 +118,28 @@ public sealed class TradeFactsTests
     public void UnitThatCannotRun_IsNotMeasuredRunning(string symptom, string fault) =>
         Assert.DoesNotContain("temperature-split", Walk("brenholt-ws", symptom, fault).Steps);
 
+    [Theory]
+    [InlineData("loose-power-terminal")]
+    [InlineData("dc-bus-fault")]
+    [InlineData("surge-damage")]
+    public void BurningSmell_AnyFault_IsSoughtWithThePowerOff(string fault)
+    {
+        WalkRecord walk = Walk("brenholt-ws", "burning-smell", fault);
+        Assert.DoesNotContain(walk.Steps, step => IsUnderPower(step) || step is "trouble-returns" or "breaker-compressor-unplugged");
+        Assert.Equal(fault, walk.Proven);
+    }
+
+    [Theory]
+    [InlineData("undercharge-leak")]
+    [InlineData("refrigerant-leak-alarm")]
+    public void LeakAlarm_AnyFault_GasInTheAirFirstAndNothingRun(string fault)
+    {
+        WalkRecord walk = Walk("tarn-duo", "leak-alarm-code", fault);
+        Assert.Equal("leak-concentration", walk.Steps[0]);
+        Assert.DoesNotContain(walk.Steps, step => IsUnderPower(step) || step == "trouble-returns");
+        Assert.Equal(fault, walk.Proven);
+    }
+
     private static WalkRecord Walk(string series, string symptom, string fault) =>
         HiddenFault.Typical(fault).Walk(new Walker(ShippedContent.Assistant).Begin(series, "refrigerant", symptom));
 
@@ -128,4 +151,9 @@ public sealed class TradeFactsTests
             Assert.True(walk.FirstOf(groups[group - 1]) < walk.FirstOf(groups[group]),
                 $"{string.Join(" or ", groups[group - 1])} before {string.Join(" or ", groups[group])}: {asked}");
     }
+
+    // Measured at a unit that runs or stands under power, covers off or gauges on.
+    private static bool IsUnderPower(string step) =>
+        ShippedContent.Library.Graph.Find(new CheckId(step)) is { } check
+        && check.Access.All(state => state.Value == "open-running" || (state.Value == "gauges-on" && step != "standing-pressure"));
 }

@@ -96,6 +96,14 @@ public partial class WholeLibraryTests
         .Concat(Shipped.Graph.Repairs.Where(repair => repair.Who.Id == "refrigerant" && !OfRefrigerant(Shipped.Repairs[repair.Id].Cautions))
             .Select(repair => repair.Id.Value)));
 
+    [Theory]
+    [InlineData("burning-smell")]
+    [InlineData("leak-alarm-code")]
+    public void Check_UnderPowerOrPressure_IsNotMadeAtASignOfDanger(string symptom) => Assert.Empty(Shipped.Graph.Checks
+        .Where(check => check.Id.Value != "standing-pressure" && check.Access.All(state => state.Value is "open-running" or "gauges-on")
+            && !Shipped.Checks[check.Id].NotAt.Contains(new SymptomId(symptom)))
+        .Select(check => check.Id.Value));
+
     private static bool TooFew(IEnumerable<string> said) => said.Distinct(StringComparer.OrdinalIgnoreCase).Count() < LeastExamples;
 
     private static bool OfRefrigerant(IEnumerable<CautionPage> cautions) =>

@@ -23,6 +23,16 @@ public sealed class OtherPictureTests
     }
 
     // Flashing is seen without motion: by strokes around the glass that a steady display does not have.
+    [Theory]
+    [InlineData("steady")]
+    [InlineData("flashing")]
+    public void Display_OfTwoLampsThatDoTheSame_IsTwoLampsAndNoDigits(string look)
+    {
+        DrawingRules.NothingCovered(DrawingRules.Hold(Display("lamps", look)));
+        Assert.Equal(2, Display("lamps", look).Svg.Split("<circle ").Length - 1);
+        Assert.DoesNotContain("<polygon ", Display("lamps", look).Svg, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Display_Flashing_DiffersInShapeAndNotOnlyInMotion()
     {
