@@ -4,10 +4,12 @@ import { signIn } from './post.js';
 const form = document.getElementById('form');
 const trouble = document.getElementById('trouble');
 
-// What stands after the # of a link comes along.
+// What stands after the # of a link comes along. The whole address is given back: a path such as /.//elsewhere would by itself be
+// read as the name of another server.
 function onward() {
-  const then = new URL(new URLSearchParams(location.search).get('then') ?? '/', location.origin);
-  return then.origin === location.origin ? then.pathname + then.search + location.hash : '/';
+  const asked = new URLSearchParams(location.search).get('then') ?? '/';
+  const then = URL.canParse(asked, location.origin) ? new URL(asked, location.origin) : null;
+  return then?.origin === location.origin ? then.origin + then.pathname + then.search + location.hash : '/';
 }
 
 form.addEventListener('submit', async event => {
