@@ -30,6 +30,6 @@ public sealed class SignInWayTests
         await visit.Page.PressAsync("#password", "Enter");
 
         await visit.Page.WaitForURLAsync(url => !url.Contains("/sign-in", StringComparison.Ordinal));
-        Assert.Equal(site.Address + path, visit.Page.Url);
+        Assert.StartsWith(site.Address + path, visit.Page.Url, StringComparison.Ordinal);
     }
 }

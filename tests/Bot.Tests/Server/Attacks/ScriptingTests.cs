@@ -18,10 +18,10 @@ public sealed class ScriptingTests
 {
     private static readonly string?[] Data = ["application/json", "application/problem+json", "text/csv", "text/plain"];
 
-    public static TheoryData<string> Texts => [.. Scripts.All];
+    public static TheoryData<string> Texts => Of(Scripts.All);
 
     /// <summary>One of each three: what differs here is the fields, and each of them takes every sort of quote and bracket.</summary>
-    public static TheoryData<string> Some => [.. Scripts.All.Where((_, at) => at % 3 == 0)];
+    public static TheoryData<string> Some => Of(Scripts.All.Where((_, at) => at % 3 == 0));
 
     [Theory]
     [MemberData(nameof(Some))]
@@ -76,7 +76,7 @@ public sealed class ScriptingTests
     [Theory]
     [InlineData("<script>dxprobe()</script>")]
     [InlineData("dxprobe\r\ndxprobe signed in")]
-    [InlineData("dxprobe\u2028\u001b[2J")]
+    [InlineData("dxprobe\tsigned in")]
     public async Task SignIn_NameThatIsNone_IsNotWrittenDown(string text)
     {
         await using var company = await Company.StartAsync();
@@ -136,6 +136,13 @@ public sealed class ScriptingTests
         await using var server = await RunningServer.StartAsync();
         using var answer = await server.Http.GetAsync(address);
         Assert.True(answer.Headers.CacheControl!.NoStore);
+    }
+
+    private static TheoryData<string> Of(IEnumerable<string> texts)
+    {
+        var data = new TheoryData<string>();
+        foreach (string text in texts) data.Add(text);
+        return data;
     }
 
     private static async Task IsSentOnAsync(Company company, string text)
