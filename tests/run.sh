@@ -25,6 +25,13 @@ if ! command -v dot >/dev/null 2>&1 && [ "$(id -u)" = 0 ] && command -v apt-get 
     echo "GraphViz could not be installed: its test will be skipped"
 fi
 
+if command -v npm >/dev/null 2>&1; then
+  [ -d tests/Pages/node_modules/typescript ] || (cd tests/Pages && npm ci --no-audit --no-fund --ignore-scripts --silent) ||
+    echo "The tools that look the pages through could not be installed: their tests will be skipped"
+else
+  echo "No npm: the pages' types and loading will not be looked through"
+fi
+
 status=0
 dotnet build DxAssistant.sln --nologo -v quiet || exit 1
 dotnet run --project bot/Server --no-build -- content check || status=1

@@ -64,6 +64,7 @@ internal static class ChatServer
         ApiDescription.AddTo(builder.Services);
         builder.Services.AddSingleton<PictureEndpoint>();
         builder.Services.AddSingleton<SummaryEndpoint>();
+        Pages.AddTo(builder.Services);
         Away.AddTo(builder.Services, settings.PageShelf);
         JobServices.AddTo(builder.Services);
         DeskServices.AddTo(builder.Services, books, settings.News);

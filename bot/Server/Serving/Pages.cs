@@ -1,3 +1,5 @@
+using System.IO.Compression;
+using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Extensions.FileProviders;
 
 namespace DxAssistant.Server.Serving;
@@ -7,9 +9,29 @@ internal static class Pages
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "wwwroot");
 
+    /// <summary>Packs the files of the pages on their way.</summary>
+    // They hold nothing secret, so that packing them gives nothing away over HTTPS; answers about cases are not packed.
+    public static void AddTo(IServiceCollection services)
+    {
+        services.AddResponseCompression(packing =>
+        {
+            packing.EnableForHttps = true;
+            packing.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/manifest+json"];
+        });
+        services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Optimal);
+        services.Configure<GzipCompressionProviderOptions>(gzip => gzip.Level = CompressionLevel.Optimal);
+    }
+
     /// <summary>What every page is made of; nothing of any case, so nobody is asked who they are.</summary>
-    public static void MapFiles(WebApplication app) =>
+    public static void MapFiles(WebApplication app)
+    {
+        app.UseWhen(context => IsOfPages(context.Request.Path), pages => pages.UseResponseCompression());
         app.UseStaticFiles(new StaticFileOptions { FileProvider = new PhysicalFileProvider(Folder) });
+    }
+
+    // Engine and packs of pages are packed already.
+    private static bool IsOfPages(PathString path) => !path.StartsWithSegments("/api", StringComparison.Ordinal)
+        && !path.StartsWithSegments("/offline", StringComparison.Ordinal);
 
     /// <summary>The pages by their addresses.</summary>
     public static void Map(WebApplication app)

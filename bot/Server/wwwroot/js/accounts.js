@@ -1,10 +1,9 @@
 // Accounts, tokens and the audit lines, for administrators.
-import { day, draw } from './draw.js';
+import { at, day, draw } from './draw.js';
 import {
   addAccount, changeAccount, listAccounts, listAudit, listTokens, makeToken, revokeToken,
 } from './post.js';
 
-const at = id => document.getElementById(id);
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
 const button = (text, about, onclick) => draw('button', { type: 'button', 'aria-label': `${text} ${about}`, onclick }, text);
 const words = names => names.map(name => name.replace('-', ' ')).join(', ');
@@ -54,21 +53,21 @@ async function show() {
 
 at('add').addEventListener('submit', event => {
   event.preventDefault();
-  const fields = new FormData(event.target);
+  const fields = new FormData(at('add', HTMLFormElement));
   act(async () => {
     await addAccount({ name: fields.get('name'), password: fields.get('password'), roles: fields.getAll('role') });
-    event.target.reset();
+    at('add', HTMLFormElement).reset();
   });
 });
 
 at('make').addEventListener('submit', event => {
   event.preventDefault();
-  const fields = new FormData(event.target);
+  const fields = new FormData(at('make', HTMLFormElement));
   act(async () => {
     const made = await makeToken({ label: fields.get('label'), scopes: fields.getAll('scope') });
     at('secret').textContent = made.secret;
     at('secret').hidden = false;
-    event.target.reset();
+    at('make', HTMLFormElement).reset();
   });
 });
 

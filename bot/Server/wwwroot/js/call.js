@@ -1,9 +1,8 @@
 // A walk on the phone: what to read aloud, answers by single keys, notes while the caller holds, and calling back.
-import { day, draw } from './draw.js';
+import { at, day, draw, within } from './draw.js';
 import { noteCall, putCallAside, readCall, readCase, Refused, sendTurn, takeCallUp, waitingCalls } from './post.js';
 import { number } from './sheet.js';
 
-const at = id => document.getElementById(id);
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/call/)?.[1] ?? '');
 const orders = { back: ['b', 'Back'], skip: ['s', 'Skip'], unsure: ['u', 'Not sure'], cannot: ['c', 'Cannot do that'], why: ['w', 'Why this?'], again: ['r', 'Say it again'] };
 const aloud = new Set(['notice', 'caution', 'instruction', 'conclusion', 'repair', 'advice', 'refusal', 'understood', 'verdict', 'why']);
@@ -91,44 +90,48 @@ const send = turn => doing(async () => {
   ({ turn: { reply } } = await sendTurn(id, { turnId: crypto.randomUUID(), ...turn }));
   drawAll();
   const first = at('answers').querySelector('form input:not(#words)');
-  if (first) first.focus();
-  else document.activeElement?.blur();
+  if (first instanceof HTMLElement) first.focus();
+  else leave();
 });
+
+function leave() {
+  if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
+}
 
 const takeUp = () => doing(async () => drawCall(await takeCallUp(id)));
 
 function putAside(event) {
   event?.preventDefault();
-  const told = Object.fromEntries([...new FormData(at('aside-form'))].filter(([, value]) => value));
-  if (told.due) told.due = new Date(told.due).toISOString();
+  const told = Object.fromEntries([...new FormData(at('aside-form', HTMLFormElement))].filter(([, value]) => value));
+  if (told.due) told.due = new Date(String(told.due)).toISOString();
   doing(async () => drawCall(await putCallAside(id, told)));
 }
 
 at('aside-form').addEventListener('submit', putAside);
 at('note-form').addEventListener('submit', event => {
   event.preventDefault();
-  const text = at('note').value.trim();
-  if (text) doing(async () => { await drawCall(await noteCall(id, text)); at('note').value = ''; });
+  const text = at('note', HTMLTextAreaElement).value.trim();
+  if (text) doing(async () => { await drawCall(await noteCall(id, text)); at('note', HTMLTextAreaElement).value = ''; });
 });
 
 document.addEventListener('keydown', event => {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
-  if (event.key === 'Escape') document.activeElement?.blur();
-  if (event.target.matches('input, textarea')) return;
+  if (event.key === 'Escape') leave();
+  if (within(event, 'input, textarea')) return;
   const letter = event.key.toLowerCase();
   const button = at('answers').querySelector(`[data-pick="${CSS.escape(letter)}"], [data-order="${CSS.escape(letter)}"]`);
   if (letter === 'p') aside ? takeUp() : putAside();
   else if (letter === 'n') at('note').focus();
-  else if (letter === '/') at('words')?.focus();
-  else if (button && !aside) button.click();
+  else if (letter === '/') document.getElementById('words')?.focus();
+  else if (button instanceof HTMLElement && !aside) button.click();
   else return;
   event.preventDefault();
 });
 
 async function begin() {
   at('number').textContent = `No. ${number(id)}`;
-  at('unit').href = `/case/${encodeURIComponent(id)}/job`;
-  at('case').href = `/case/${encodeURIComponent(id)}`;
+  at('unit', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}/job`;
+  at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
   await doing(async () => {
     ({ reply } = (await readCase(id)).turns.at(-1));
     await drawCall(await readCall(id));

@@ -1,4 +1,5 @@
 // One case: reads it, shows it, sends answers, and keeps up with other windows.
+import { at, within } from './draw.js';
 import { keepPages } from './offline/install.js';
 import { Link } from './offline/link.js';
 import { Outbox } from './outbox.js';
@@ -11,13 +12,17 @@ import { aloud, stop } from './speech.js';
 import { drawSlip, setBusy } from './slip.js';
 import { speak } from './voice.js';
 
-const at = id => document.getElementById(id);
 const slip = at('slip');
 const rows = at('rows');
+/** @type {Told.Case} */
 let view = null;
+/** @type {Outbox} */
 let outbox = null;
+/** @type {BroadcastChannel} */
 let channel = null;
+/** @type {Draft} */
 let draft = null;
+/** @type {News} */
 let news = null;
 const link = new Link(at('signal'), now => {
   brought(now);
@@ -62,6 +67,10 @@ function toNewest() {
   newest?.scrollIntoView({ block: 'start', behavior: calm.matches ? 'auto' : 'smooth' });
 }
 
+/**
+ * @param {Said.Body} body
+ * @param {string} shown
+ */
 function send(body, shown) {
   if (outbox.waiting) {
     say('The last answer is still being saved.');
@@ -74,11 +83,12 @@ function send(body, shown) {
   say('Saving…');
 }
 
+/** @param {Told.Taken} answer */
 async function taken(answer) {
   const { turn, last: now, head } = answer;
   const known = view.last;
   draft.drop();
-  at('words').value = '';
+  at('words', HTMLInputElement).value = '';
   if (turn.before !== known || now !== turn.last) view = await link.current();
   else view = { ...view, head, last: now, turns: [...view.turns, turn] };
   link.taken(answer, view);
@@ -94,19 +104,23 @@ async function taken(answer) {
 }
 
 // Who came in between what this page knew and its own turn.
+/**
+ * @param {number} known
+ * @param {Told.Turn} turn
+ */
 const others = (known, turn) => [...new Set(view.turns
   .filter(there => there.last > known && there.last <= turn.before && there.turnId !== turn.turnId).map(there => named(there.by)))].join(', ');
 
 // Read aloud where that is switched on; what is heard after it waits in the field to be written.
 async function hear(turn) {
   const heard = await aloud(turn.reply);
-  if (heard && view.turns.at(-1) === turn) at('words').value = heard;
+  if (heard && view.turns.at(-1) === turn) at('words', HTMLInputElement).value = heard;
 }
 
 function refused(line, waiting) {
   drawWaiting(rows, null);
   setBusy(slip, false);
-  if (waiting.turn.text && at('words').value === '') at('words').value = waiting.turn.text;
+  if (waiting.turn.text && at('words', HTMLInputElement).value === '') at('words', HTMLInputElement).value = waiting.turn.text;
   say(line);
 }
 
@@ -131,6 +145,10 @@ async function catchUp() {
 }
 
 // What is read out of a change; null when there is nothing of it to see on the sheet.
+/**
+ * @param {Told.Case} was
+ * @param {Told.Case} now
+ */
 function changes(was, now) {
   const joined = (now.hands ?? []).filter(hand => !(was.hands ?? []).some(known => known.name === hand.name));
   if (now.turns.length > was.turns.length) return `${now.turns.at(-1).by} answered: ${now.turns.at(-1).said}`;
@@ -139,6 +157,7 @@ function changes(was, now) {
 }
 
 // What waited here is with the server now, or somebody else was faster.
+/** @param {Told.Case} now */
 function brought(now) {
   view = now;
   show();
@@ -156,13 +175,13 @@ async function begin() {
   history.replaceState(null, '', `/case/${encodeURIComponent(view.id)}`);
   document.title = `Job sheet ${number(view.id)}`;
   at('number').textContent = `No. ${number(view.id)}`;
-  at('summary').href = `/case/${encodeURIComponent(view.id)}/sheet`;
+  at('summary', HTMLAnchorElement).href = `/case/${encodeURIComponent(view.id)}/sheet`;
   at('summary').hidden = false;
-  at('unit').href = `/case/${encodeURIComponent(view.id)}/job`;
+  at('unit', HTMLAnchorElement).href = `/case/${encodeURIComponent(view.id)}/job`;
   at('unit').hidden = false;
-  at('call').href = `/case/${encodeURIComponent(view.id)}/call`;
+  at('call', HTMLAnchorElement).href = `/case/${encodeURIComponent(view.id)}/call`;
   at('call').hidden = false;
-  at('hand').href = `/case/${encodeURIComponent(view.id)}/job#hand-title`;
+  at('hand', HTMLAnchorElement).href = `/case/${encodeURIComponent(view.id)}/job#hand-title`;
   at('hand').hidden = false;
   outbox = new Outbox(view.id, { deliver: turn => link.deliver(turn), onWaiting: waitingAgain, onTaken: taken, onRefused: refused });
   draft = new Draft(view.id, slip);
@@ -183,7 +202,7 @@ async function begin() {
 
 // The second half of a double tap would answer the question that has just taken the place of the first.
 slip.addEventListener('click', event => {
-  if (event.detail > 1 && event.target.closest('.option, .command, .main')) {
+  if (event.detail > 1 && within(event, '.option, .command, .main')) {
     event.stopPropagation();
     event.preventDefault();
   }

@@ -1,17 +1,17 @@
 // The list of earlier cases; without signal, of those that this device knows.
-import { day, draw } from './draw.js';
+import { at, day, draw } from './draw.js';
 import { keepPages } from './offline/install.js';
 import { listKept } from './offline/list.js';
 import { listCases, Refused } from './post.js';
 
-const trouble = document.getElementById('trouble');
+const trouble = at('trouble');
 
 const entry = line => draw('li', {},
   draw('a', { href: `/case/${encodeURIComponent(line.id)}` }, draw('span', { class: 'index-title' }, line.title),
     line.waiting ? draw('span', { class: 'unsaved' }, `${line.waiting} not sent yet`) : null, day(line.lastAt)));
 
 function show(cases, line) {
-  document.getElementById('index').replaceChildren(...cases.map(entry));
+  at('index').replaceChildren(...cases.map(entry));
   trouble.textContent = line;
 }
 

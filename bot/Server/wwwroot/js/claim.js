@@ -1,11 +1,10 @@
 // The sheet of a claim: its proof, what is paid, what happened to it, and what can be done now.
 import { happened, states } from './claim-words.js';
-import { day, draw, time } from './draw.js';
+import { at, day, draw, time } from './draw.js';
 import { actOnClaim, readClaim, Refused } from './post.js';
 import { number } from './sheet.js';
 import { stamp } from './verdict.js';
 
-const at = id => document.getElementById(id);
 const id = decodeURIComponent(location.pathname.match(/^\/claim\/([^/]+)/)?.[1] ?? '');
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
 const percent = share => `${(Math.floor(share * 1000) / 10).toLocaleString([], { maximumFractionDigits: 1 })} %`;
@@ -67,13 +66,15 @@ function course() {
 
 function article() {
   const { sheet } = claim;
-  return [facts(), sheet ? [proof(sheet), photos(sheet), paid(sheet)] : null,
+  /** @type {any[]} */
+  const made = [facts(), sheet ? [proof(sheet), photos(sheet), paid(sheet)] : null,
     claim.override ? draw('p', { class: 'override' }, draw('strong', {}, 'Made ready although something was missing: '), claim.override) : null,
     claim.wanting.length && claim.state !== 'approved' ? [draw('h2', {}, 'Missing'), draw('ul', { class: 'wanting' }, claim.wanting.map(text => draw('li', {}, text)))] : null,
     course(),
     claim.line ? [draw('h2', {}, 'Verify'), draw('p', { class: 'verify' }, claim.line),
       draw('p', { class: 'page' }, 'Checked with: claims verify "this line". It replays the logs and says what this sheet must show.')] : null,
-    draw('p', { class: 'signed' }, draw('span', {}, 'Name'), draw('span', {}, 'Date'), draw('span', {}, 'Signature'))].flat(Infinity).filter(Boolean);
+    draw('p', { class: 'signed' }, draw('span', {}, 'Name'), draw('span', {}, 'Date'), draw('span', {}, 'Signature'))];
+  return made.flat(Infinity).filter(Boolean);
 }
 
 async function act(name, more = {}) {
@@ -108,7 +109,7 @@ function unitForm() {
 
 const button = (text, pressed) => draw('button', { type: 'button', onclick: pressed }, text);
 const reason = label => draw('label', { class: 'reason' }, label, draw('textarea', { id: 'why', rows: 2, maxlength: 1000 }));
-const said = () => ({ why: at('why')?.value || undefined });
+const said = () => ({ why: document.querySelector('textarea')?.value || undefined });
 
 function acts() {
   if (claim.state === 'submitted') return [draw('h2', {}, 'Decide'), reason('Reason (needed to decline or return)'),
@@ -124,7 +125,7 @@ function show(read) {
   claim = read;
   at('number').textContent = claim.id;
   document.title = `Claim ${claim.id}`;
-  at('case').href = `/case/${encodeURIComponent(claim.case)}`;
+  at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(claim.case)}`;
   at('case').textContent = `Its sheet, No. ${number(claim.case)}`;
   at('article').replaceChildren(...article());
   at('acts').replaceChildren(...acts());

@@ -1,15 +1,15 @@
 // The list of claims.
 import { states } from './claim-words.js';
-import { day, draw } from './draw.js';
+import { at, day, draw } from './draw.js';
 import { listClaims } from './post.js';
 
-const trouble = document.getElementById('trouble');
-const state = document.getElementById('state');
+const trouble = at('trouble');
+const state = at('state', HTMLSelectElement);
 
 async function show() {
   try {
     const claims = await listClaims(state.value);
-    document.getElementById('index').replaceChildren(...claims.map(claim => draw('li', {},
+    at('index').replaceChildren(...claims.map(claim => draw('li', {},
       draw('a', { href: `/claim/${claim.id}` },
         draw('span', {}, draw('span', { class: 'index-title' }, claim.id), ` ${states[claim.state]}`), day(claim.at)))));
     trouble.textContent = claims.length === 0 ? 'No claim stands so.' : '';

@@ -1,11 +1,10 @@
 // What this device keeps to work without signal, and how the page looks and speaks here.
-import { draw } from './draw.js';
+import { at, draw } from './draw.js';
 import { keepPages } from './offline/install.js';
 import * as notebook from './offline/notebook.js';
 import { contents, fetchKit, removeAll } from './offline/shelf.js';
 import { settings } from './settings.js';
 
-const at = id => document.getElementById(id);
 const megabytes = bytes => `${(bytes / 1e6).toLocaleString([], { maximumFractionDigits: 1 })} MB`;
 const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content));
 
@@ -23,7 +22,7 @@ async function show(line) {
     box('Pages, by version', pages.map(kept => `${kept.version}, ${megabytes(kept.bytes)}`).join('; ') || '—'),
     box('Sheets kept here', String(cases.length)), box('Answers not sent yet', String(waiting)),
     box('Used on this device', room ? megabytes(room.usage) : '—'), box('Still free for it', room ? megabytes(room.quota - room.usage) : '—'));
-  at('remove').disabled = !ready;
+  at('remove', HTMLButtonElement).disabled = !ready;
 }
 
 async function fetchNow() {
@@ -49,14 +48,14 @@ function offerInstall() {
 }
 
 for (const name of ['sun', 'aloud', 'listen']) {
-  at(name).checked = settings.get(name);
-  at(name).addEventListener('change', () => settings.set(name, at(name).checked));
+  at(name, HTMLInputElement).checked = settings.get(name);
+  at(name).addEventListener('change', () => settings.set(name, at(name, HTMLInputElement).checked));
 }
 at('voices').textContent = 'speechSynthesis' in window
   ? 'Reading aloud and listening are done by this browser. Listening may send what is heard to the maker of the browser.'
   : 'This browser can neither read aloud nor listen.';
-at('aloud').disabled = !('speechSynthesis' in window);
-at('listen').disabled = !('SpeechRecognition' in window || 'webkitSpeechRecognition' in window);
+at('aloud', HTMLInputElement).disabled = !('speechSynthesis' in window);
+at('listen', HTMLInputElement).disabled = !('SpeechRecognition' in window || 'webkitSpeechRecognition' in window);
 at('fetch').addEventListener('click', fetchNow);
 at('remove').addEventListener('click', async () => { await removeAll(); await show(); });
 offerInstall();

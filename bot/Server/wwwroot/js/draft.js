@@ -5,7 +5,9 @@ export class Draft {
   #kept;
 
   constructor(id, slip) {
-    Object.assign(this, { key: `draft of ${id}`, slip, question: null });
+    this.key = `draft of ${id}`;
+    this.slip = slip;
+    this.question = null;
     try { this.#kept = JSON.parse(sessionStorage.getItem(this.key)); } catch { this.#kept = null; }
     slip.addEventListener('input', () => this.#keep());
   }

@@ -40,6 +40,7 @@ export function mark(name, extra = '') {
 
 export const hasMark = name => name in shapes;
 
+/** @param {Told.Question} question */
 export function markOf(question) {
   if (question.kind === 'check' && question.fields.length > 0) return 'meter';
   return ofQuestion[question.kind] ?? 'pen';

@@ -4,7 +4,8 @@ export class News {
 
   /** @param heard gets the last number of the log whenever it grew. */
   constructor(id, heard) {
-    Object.assign(this, { address: `/api/cases/${encodeURIComponent(id)}/changes`, heard });
+    this.address = `/api/cases/${encodeURIComponent(id)}/changes`;
+    this.heard = heard;
     document.addEventListener('visibilitychange', () => this.listen());
     addEventListener('online', () => this.listen());
     this.listen();

@@ -6,7 +6,14 @@ const pauses = [1, 2, 4, 8, 15, 30];
 
 export class Outbox {
   constructor(caseId, { deliver, onWaiting, onTaken, onRefused }) {
-    Object.assign(this, { caseId, deliver, onWaiting, onTaken, onRefused, tries: 0, timer: 0, busy: false });
+    this.deliver = deliver;
+    this.onWaiting = onWaiting;
+    this.onTaken = onTaken;
+    this.onRefused = onRefused;
+    this.held = null;
+    this.tries = 0;
+    this.timer = 0;
+    this.busy = false;
     this.key = `turn of ${caseId}`;
     addEventListener('online', () => this.flush());
   }
@@ -15,6 +22,10 @@ export class Outbox {
     try { return JSON.parse(localStorage.getItem(this.key)) ?? this.held ?? null; } catch { return this.held ?? null; }
   }
 
+  /**
+   * @param {Said.Body} body
+   * @param {string} shown
+   */
   put(body, shown) {
     if (this.waiting) return;
     this.held = { shown, turn: { turnId: crypto.randomUUID(), ...body } };

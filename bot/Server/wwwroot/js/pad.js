@@ -45,7 +45,7 @@ export function pad(inputs, onLast) {
   };
   const mark = () => {
     const unit = parts(target.value).unit || target.dataset.unit;
-    for (const key of units.children) key.setAttribute('aria-pressed', String(key.dataset.pad === unit));
+    for (const key of units.querySelectorAll('button')) key.setAttribute('aria-pressed', String(key.dataset.pad === unit));
     for (const input of inputs) input.classList.toggle('pad-target', input === target);
   };
   const aim = input => {

@@ -21,7 +21,10 @@ function copy(element) {
   return made;
 }
 
-/** The drawing alone; null when it cannot be read, and then the words beside it must do. */
+/**
+ * The drawing alone; null when it cannot be read, and then the words beside it must do.
+ * @param {Told.Picture} picture
+ */
 export function drawing(picture) {
   const read = new DOMParser().parseFromString(picture.svg, 'image/svg+xml').documentElement;
   const made = read.localName === 'svg' ? copy(read) : null;
@@ -31,14 +34,20 @@ export function drawing(picture) {
   return made ?? null;
 }
 
-/** A drawing beside words that say the same. */
+/**
+ * A drawing beside words that say the same.
+ * @param {Told.Picture} picture
+ */
 export function hidden(picture) {
   const made = drawing(picture);
   made?.setAttribute('aria-hidden', 'true');
   return made;
 }
 
-/** A drawing on paper: its words are its name. */
+/**
+ * A drawing on paper: its words are its name.
+ * @param {Told.Picture} picture
+ */
 export function still(picture) {
   const made = drawing(picture);
   made?.setAttribute('role', 'img');
@@ -46,6 +55,7 @@ export function still(picture) {
   return made;
 }
 
+/** @param {Told.Picture} picture */
 function enlarge(picture) {
   const id = location.pathname.match(/^\/case\/([^/]+)/)?.[1];
   const keep = id ? draw('a', { class: 'keep', download: true, href: `/api/cases/${id}/picture?name=${encodeURIComponent(picture.id)}` }, 'Save as a file') : null;
@@ -59,7 +69,10 @@ function enlarge(picture) {
   dialog.showModal();
 }
 
-/** A drawing in the text of the sheet; a tap shows it large. */
+/**
+ * A drawing in the text of the sheet; a tap shows it large.
+ * @param {Told.Picture} shown
+ */
 export function picture(shown) {
   const made = hidden(shown);
   if (made === null) return draw('p', { class: 'picture-words' }, shown.text);
@@ -68,4 +81,5 @@ export function picture(shown) {
       draw('span', { class: 'unseen' }, `Picture, tap to enlarge: ${shown.text}`), made));
 }
 
+/** @param {Told.Segment[]} run */
 export const pictures = run => run.flatMap(segment => segment.pictures ?? []).map(picture);

@@ -22,12 +22,23 @@ export async function ask(path, options = {}, patience = 20_000) {
 
 const json = (body, method = 'POST') => ({ method, headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
 
+/** @returns {Promise<Told.Case>} */
 export const openCase = () => ask('/api/cases', { method: 'POST' });
+/**
+ * @param {string} id
+ * @param {number} [patience] ms
+ * @returns {Promise<Told.Case>}
+ */
 export const readCase = (id, patience) => ask(`/api/cases/${encodeURIComponent(id)}`, {}, patience);
 export const readLog = id => ask(`/api/cases/${encodeURIComponent(id)}/log`);
 export const bringTurns = (id, basis, turns) => ask(`/api/cases/${encodeURIComponent(id)}/brought`, json({ basis, turns }), 60_000);
 export const readSummary = id => ask(`/api/cases/${encodeURIComponent(id)}/summary`);
 export const listCases = () => ask('/api/cases');
+/**
+ * @param {string} id
+ * @param {{ turnId: string } & Said.Body} turn
+ * @returns {Promise<Told.Taken>}
+ */
 export const sendTurn = (id, turn) => ask(`/api/cases/${encodeURIComponent(id)}/turns`, json(turn));
 export const beginClaim = id => ask(`/api/cases/${encodeURIComponent(id)}/claims`, { method: 'POST' });
 export const readClaim = id => ask(`/api/claims/${encodeURIComponent(id)}`);

@@ -1,11 +1,10 @@
 // The author's proof. Everything shown comes from the program beside it; a save on disk shows at once.
-import { draw } from './draw.js';
+import { at, draw, within } from './draw.js';
 import { ask } from './post.js';
 import { drawList } from './pages/list.js';
 import { showPage, target } from './pages/proof.js';
 import { walkPane } from './pages/walk.js';
 
-const at = id => document.getElementById(id);
 const send = body => ({ method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) });
 const state = { all: null, ...readAddress() };
 
@@ -34,13 +33,13 @@ function open(path) {
   remember();
   showList();
   showOne();
-  if (matchMedia('(max-width: 70rem)').matches) at('list').open = false;
+  if (matchMedia('(max-width: 70rem)').matches) at('list', HTMLDetailsElement).open = false;
   at('page').focus();
 }
 
 function showList() {
   drawList(at('paths'), {
-    pages: state.all.list, current: state.path, words: at('find').value,
+    pages: state.all.list, current: state.path, words: at('find', HTMLInputElement).value,
     entry: page => draw('button', { type: 'button', onclick: () => open(page.path) }),
   });
 }
@@ -85,7 +84,7 @@ async function showAll() {
 
 // Links of a page lead inside the proof.
 at('page').addEventListener('click', event => {
-  const link = event.target.closest('a');
+  const link = within(event, 'a');
   const path = link && target(link, state.path);
   if (!path) return;
   event.preventDefault();

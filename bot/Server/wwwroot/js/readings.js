@@ -15,6 +15,10 @@ function keys(input, label) {
   ];
 }
 
+/**
+ * @param {Told.Field} field
+ * @param {number} place
+ */
 function fieldRow(field, place) {
   const input = draw('input', {
     id: `reading-${place}`, class: 'reading-input', inputmode: thumb.matches ? 'none' : 'decimal', 'data-unit': field.unit, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
@@ -29,6 +33,7 @@ function fieldRow(field, place) {
 }
 
 // Units or words that have no key are typed.
+/** @param {HTMLInputElement[]} inputs */
 function keyboard(inputs) {
   const button = draw('button', { type: 'button', class: 'quiet', 'aria-pressed': 'false', onclick: () => {
     const typed = inputs[0].inputMode === 'none';
@@ -39,9 +44,14 @@ function keyboard(inputs) {
   return button;
 }
 
+/**
+ * @param {Told.Question} question
+ * @param {(body: Said.Body, shown: string) => void} send
+ * @param {(line: string) => void} complain
+ */
 export function readingsForm(question, send, complain) {
   const fields = question.fields.map(fieldRow);
-  const inputs = fields.map(row => row.querySelector('.reading-input'));
+  const inputs = fields.map(row => row.querySelector('input'));
   const write = draw('button', { class: 'main', type: 'submit' }, question.fields.length > 1 ? 'Write the readings down' : 'Write the reading down');
   const form = draw('form', { class: 'readings', autocomplete: 'off', novalidate: true }, fields,
     thumb.matches ? [pad(inputs, () => write.focus()), keyboard(inputs)] : null, write);

@@ -14,8 +14,10 @@ const lists = { instruction: 'Do', repair: 'Repair' };
 
 const runs = new Set(['instruction', 'repair', 'caution', 'verdict', 'conclusion']);
 
+/** @param {Told.Segment} segment */
 const noted = segment => [segment.text, sourceNote(segment)];
 
+/** @param {Told.Segment} segment */
 function block(segment) {
   const [drawing, word] = words[segment.kind] ?? [];
   if (!word) return [draw('p', { class: segment.kind }, noted(segment)), ...pictures([segment])];
@@ -27,6 +29,10 @@ function block(segment) {
   ];
 }
 
+/**
+ * @param {Told.Segment[]} run
+ * @param {string} kind
+ */
 function list(run, kind) {
   const drawn = pictures(run);
   return draw('div', { class: `steps ${kind} ${drawn.length ? 'drawn' : ''}` },
@@ -37,6 +43,10 @@ function list(run, kind) {
 
 // A caution that stands in full further up is shown with its danger, and with what to do on demand: the same page of
 // text before every step would be read by nobody.
+/**
+ * @param {ReturnType<typeof cautionsOf>[number]} box
+ * @param {Set<string>} known
+ */
 function caution({ page, segments: [danger, ...rest] }, known) {
   const todo = rest.length ? draw('ul', {}, rest.map(segment => draw('li', {}, noted(segment)))) : null;
   return draw('div', { class: 'flag caution' },
@@ -46,6 +56,10 @@ function caution({ page, segments: [danger, ...rest] }, known) {
       todo && known.has(page) ? draw('details', {}, draw('summary', {}, 'What to do about it, as before'), todo) : todo));
 }
 
+/**
+ * @param {Told.Segment[]} run
+ * @param {Set<string>} known
+ */
 function cautions(run, known) {
   return cautionsOf(run).map(box => {
     const drawn = caution(box, known);
@@ -55,9 +69,11 @@ function cautions(run, known) {
 }
 
 // A figure made from the readings, such as a superheat, stands among none of the verdict's figures.
-const isMade = segment => segment.from.some(origin => origin.id === 'verdict-figure');
+/** @param {Told.Segment} segment */
+const isMade = segment => segment.from.some(origin => origin.origin === 'phrase' && origin.id === 'verdict-figure');
 
 // Sentences that follow a verdict say in words what its figures show; they add their sources to it.
+/** @param {Told.Segment[]} run */
 function verdicts(run) {
   const made = [];
   for (const segment of run) {
@@ -72,6 +88,7 @@ function verdicts(run) {
 const folded = (drawn, title) => drawn.length ? draw('details', { class: 'folded' }, draw('summary', {}, title), drawn) : null;
 
 // What the walk came to, in one box between heavy rules.
+/** @param {Told.Segment[]} run */
 function conclusion(run) {
   return [
     draw('div', { class: 'flag conclusion' },
@@ -82,11 +99,15 @@ function conclusion(run) {
   ].filter(part => part !== null);
 }
 
+/** @param {Told.Segment} segment */
 function lead(segment) {
   return draw('p', { class: 'lead' }, noted(segment));
 }
 
-/** @param known pages of cautions that were shown in full already; those shown now are added. */
+/**
+ * @param {Told.Segment[]} segments
+ * @param {Set<string>} [known] pages of cautions that were shown in full already; those shown now are added
+ */
 export function blocks(segments, known = new Set()) {
   const made = [];
   for (let i = 0; i < segments.length;) {

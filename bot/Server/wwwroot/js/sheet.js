@@ -4,10 +4,15 @@ import { mark, markOf } from './marks.js';
 import { blocks } from './segments.js';
 import { sourceSwitch } from './source.js';
 
+/** @param {string} id */
 export const number = id => id.replace(/[^A-Za-z0-9]/g, '').slice(-6).toUpperCase();
 
 const ends = { repaired: 'Repaired', watch: 'To be watched', book: 'Another visit', 'other-unit': 'Another unit' };
 
+/**
+ * @param {HTMLElement} element
+ * @param {Told.Case} view
+ */
 export function drawBoxes(element, view) {
   const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
   const filled = (name, content) => content ? box(name, content) : null;
@@ -30,6 +35,7 @@ export const named = name => hands.has(name) ? `${name}, ${hands.get(name)}` : n
 // Names stand at the answers once more than one person has to do with the sheet.
 const spokenBy = by => several ? draw('span', { class: 'by-whom' }, draw('span', { class: 'unseen' }, 'answered by '), named(by)) : null;
 
+/** @param {import('./rows.js').Exchange} given */
 function exchange({ turn, said, results }) {
   return draw('div', { class: 'exchange', 'data-last': turn.last },
     draw('p', { class: 'written' }, draw('span', { class: 'unseen' }, 'Answer: '), draw('span', { class: 'pen' }, said ?? ''), spokenBy(turn.by),
@@ -38,11 +44,17 @@ function exchange({ turn, said, results }) {
 }
 
 // A step to a safe state is its own heading; any other row is headed by its question.
+/** @param {import('./rows.js').Row} row */
 export function headingOf(row) {
   const of = kind => row.ask.filter(segment => segment.kind === kind).map(segment => segment.text).join(' ');
   return (row.question?.kind === 'access' && of('instruction')) || row.question?.text || of('question');
 }
 
+/**
+ * @param {import('./rows.js').Row} row
+ * @param {number} place
+ * @param {Set<string>} known pages of cautions that stand in full further up
+ */
 export function drawRow(row, place, known) {
   const element = draw('li', { class: 'row', id: `line-${place}` });
   const step = row.question?.kind === 'access';
@@ -63,7 +75,12 @@ export function drawRow(row, place, known) {
 }
 
 // The answer that is on its way, in the row it belongs to, marked as not saved.
+/**
+ * @param {HTMLElement} rows
+ * @param {string | null} shown
+ */
 export function drawWaiting(rows, shown) {
+  /** @type {HTMLElement | null} */
   const line = rows.lastElementChild?.querySelector('.waiting');
   if (!line) return;
   line.hidden = shown === null;

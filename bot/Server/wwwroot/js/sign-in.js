@@ -1,8 +1,9 @@
 // Signing in; afterwards to where one was going, on this server only.
+import { at } from './draw.js';
 import { signIn } from './post.js';
 
-const form = document.getElementById('form');
-const trouble = document.getElementById('trouble');
+const form = at('form', HTMLFormElement);
+const trouble = at('trouble');
 
 // What stands after the # of a link comes along. The whole address is given back: a path such as /.//elsewhere would by itself be
 // read as the name of another server.
@@ -21,6 +22,6 @@ form.addEventListener('submit', async event => {
     location.replace(onward());
   } catch (problem) {
     trouble.textContent = problem.message;
-    document.getElementById('password').select();
+    at('password', HTMLInputElement).select();
   }
 });

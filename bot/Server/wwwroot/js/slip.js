@@ -7,6 +7,12 @@ import { hidden } from './picture.js';
 import { readingsForm } from './readings.js';
 import { canListen, listen } from './speech.js';
 
+/** @typedef {(body: Said.Body, shown: string) => void} Send */
+
+/**
+ * @param {Told.Question} question
+ * @param {Send} send
+ */
 function options(question, send) {
   if (question.options.length === 0) return null;
   const short = question.options.length > 1 && question.options.every(option => option.label.length <= 14);
@@ -30,6 +36,11 @@ function dictation(input, complain) {
   } }, 'Dictate');
 }
 
+/**
+ * @param {Told.Question | null} question
+ * @param {Send} send
+ * @param {(line: string) => void} complain
+ */
 function ownWords(question, send, complain) {
   const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, readings or plain words' });
   const form = draw('form', { class: 'own-words' },
@@ -50,10 +61,16 @@ function ownWords(question, send, complain) {
   return form;
 }
 
+/** @returns {HTMLInputElement | null} */
+const fieldOf = element => element.querySelector('#words');
+/** @returns {HTMLDetailsElement | null} */
+const barsOf = element => element.querySelector('.belief');
+
 // Cautions belong before the step: the slip counts them and leads up to them.
 function cautionsAbove(count) {
   if (count === 0) return null;
   const go = () => {
+    /** @type {HTMLElement | null} */
     const first = document.querySelector('.row:last-child .flag.caution');
     first?.scrollIntoView({ block: 'start' });
     first?.setAttribute('tabindex', '-1');
@@ -63,9 +80,13 @@ function cautionsAbove(count) {
     mark('caution'), draw('span', {}, count === 1 ? '1 caution above: read it first' : `${count} cautions above: read them first`));
 }
 
+/**
+ * @param {HTMLElement} element
+ * @param {{ question: Told.Question | null, heading: string, lines: Told.Belief[], cautions: number, place: number, send: Send, complain: (line: string) => void }} told
+ */
 export function drawSlip(element, { question, heading, lines, cautions, place, send, complain }) {
-  const written = element.querySelector('#words')?.value ?? '';
-  const opened = element.querySelector('.belief')?.open ?? false;
+  const written = fieldOf(element)?.value ?? '';
+  const opened = barsOf(element)?.open ?? false;
   element.replaceChildren(
     draw('div', { class: 'slip-head' },
       draw('p', { class: 'label' }, `Line ${place}`),
@@ -80,12 +101,11 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
       belief(lines, send)),
     draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));
   element.dataset.kind = question?.kind ?? 'closed';
-  element.querySelector('#words').value = written;
-  const bars = element.querySelector('.belief');
-  if (bars) bars.open = opened;
+  fieldOf(element).value = written;
+  if (barsOf(element)) barsOf(element).open = opened;
   element.querySelector('#fold').addEventListener('click', () => fold(element));
+  if (!element.hidden) element.scrollTop = 0;
   element.hidden = false;
-  element.scrollTop = 0;
 }
 
 function fold(element) {

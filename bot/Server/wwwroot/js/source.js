@@ -8,6 +8,7 @@ const origins = {
   person: () => 'Your own words',
 };
 
+/** @param {Told.Segment} segment */
 export function sourceNote(segment) {
   const text = segment.from.map(from => (origins[from.origin] ?? (() => 'Unknown'))(from)).join(' · ');
   return draw('small', { class: 'source' }, text);

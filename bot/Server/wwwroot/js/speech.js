@@ -36,7 +36,7 @@ function read(text) {
 }
 
 /** Reads a reply aloud where that is switched on. @returns what was said to it after; empty when nothing was, or none was asked for. */
-export async function aloud(reply) {
+export async function aloud(/** @type {Told.Reply} */ reply) {
   if (!canRead || !settings.get('aloud')) return '';
   speechSynthesis.cancel();
   const of = segment => segment.kind === 'caution' ? `Caution: ${segment.text}` : segment.text;

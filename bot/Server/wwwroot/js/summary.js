@@ -1,5 +1,5 @@
 // The summary of a case, for the screen and for paper.
-import { day, draw, time } from './draw.js';
+import { at, day, draw, time } from './draw.js';
 import { still } from './picture.js';
 import { beginClaim, readSummary, Refused } from './post.js';
 import { number } from './sheet.js';
@@ -9,7 +9,6 @@ const ends = {
   repaired: 'Repaired and tried out', watch: 'No fault stands; to be watched', book: 'Another visit is needed', 'other-unit': 'A unit without pages here',
 };
 
-const at = id => document.getElementById(id);
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
 
 function read(check) {
@@ -85,7 +84,7 @@ async function begin() {
     const summary = await readSummary(id);
     at('number').textContent = `No. ${number(id)}`;
     document.title = `Summary ${number(id)}`;
-    at('case').href = `/case/${encodeURIComponent(id)}`;
+    at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
     at('article').replaceChildren(...article(summary));
     at('trouble').textContent = '';
   } catch (problem) {

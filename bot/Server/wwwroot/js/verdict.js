@@ -3,20 +3,24 @@ import { draw } from './draw.js';
 import { hasMark, mark } from './marks.js';
 import { pictures } from './picture.js';
 
+/** @param {{ healthy?: boolean }} figures */
 export const standing = figures => figures.healthy === true ? 'sound' : figures.healthy === false ? 'unsound' : 'unsettled';
 
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
 
+/** @param {Told.Reading} reading */
 const shownReading = reading => draw('span', { class: reading.odd ? 'reading odd' : 'reading' },
   reading.label ? draw('span', { class: 'reading-label' }, reading.label) : null,
   draw('span', { class: 'reading-value' }, reading.value),
   reading.odd ? draw('span', { class: 'reading-odd' }, '◄ odd one') : null);
 
+/** @param {{ verdict: string, healthy?: boolean }} figures */
 export function stamp(figures) {
   const drawn = hasMark(figures.verdict) ? figures.verdict : figures.healthy === true ? 'within' : 'unsettled';
   return draw('span', { class: `stamp ${standing(figures)}` }, mark(drawn), draw('span', {}, figures.verdict));
 }
 
+/** @param {Told.Segment} segment */
 export function verdict(segment) {
   const figures = segment.verdict;
   return draw('div', { class: `verdict ${standing(figures)}` },

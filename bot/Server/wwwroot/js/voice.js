@@ -1,4 +1,5 @@
 // Reads new lines aloud, once, through a live region. The question itself is read by moving the focus to it.
+/** @param {{ kind: Told.SegmentKind, text: string }[]} segments */
 export function speak(segments) {
   const text = segments.filter(segment => segment.kind !== 'question').map(segment =>
     segment.kind === 'caution' ? `Caution: ${segment.text}` : segment.text).join(' ');

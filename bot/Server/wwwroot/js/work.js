@@ -1,8 +1,7 @@
 // The work list: search as you type, filters, kept views, keys, and changes as they happen.
-import { day, draw } from './draw.js';
+import { at, day, draw } from './draw.js';
 import { readFilters, readWork } from './post.js';
 
-const at = id => document.getElementById(id);
 const boxes = ['find', 'series', 'fault', 'stands', 'order'];
 const ends = { repaired: 'repaired', watch: 'watched', book: 'next visit', 'other-unit': 'other unit' };
 const store = 'work-views';
@@ -10,7 +9,9 @@ const wait = 120;
 let asked = 0;
 let timer;
 
-const view = () => Object.fromEntries(boxes.map(name => [name, at(name).value]));
+const box = name => /** @type {HTMLInputElement | HTMLSelectElement} */ (at(name));
+/** @returns {any} what is asked for */
+const view = () => Object.fromEntries(boxes.map(name => [name, box(name).value]));
 const keptViews = () => { try { return JSON.parse(localStorage.getItem(store)) ?? []; } catch { return []; } };
 
 function row({ case: sheet, series, fault }) {
@@ -59,11 +60,11 @@ function keep(views) {
   drawViews();
 }
 
-const chosen = name => at(name).selectedOptions[0]?.textContent ?? '';
+const chosen = name => at(name, HTMLSelectElement).selectedOptions[0]?.textContent ?? '';
 const nameOf = now => [now.find, now.series && chosen('series'), now.fault && chosen('fault'), now.stands, now.order !== 'newest' && chosen('order')].filter(Boolean).join(', ') || 'all sheets';
 
 function use(one) {
-  for (const name of boxes) at(name).value = one[name] ?? '';
+  for (const name of boxes) box(name).value = one[name] ?? '';
   changed(show);
 }
 
@@ -78,7 +79,7 @@ const links = () => [...at('rows').querySelectorAll('a')];
 
 function move(step) {
   const all = links();
-  const place = all.indexOf(document.activeElement) + step;
+  const place = all.findIndex(link => link === document.activeElement) + step;
   if (place < 0) at('find').focus();
   else all[Math.min(place, all.length - 1)]?.focus();
 }
@@ -88,7 +89,7 @@ function onKey(event) {
   const typing = event.target.matches('input, select');
   if (event.key === 'ArrowDown' && !event.target.matches('select')) move(1);
   else if (event.key === 'ArrowUp' && !event.target.matches('select')) move(-1);
-  else if (event.key === 'Escape') { at('find').focus(); at('find').select(); }
+  else if (event.key === 'Escape') { at('find').focus(); at('find', HTMLInputElement).select(); }
   else if (event.key === 'Enter' && event.target === at('find')) links()[0]?.click();
   else if (!typing && event.key === '/') at('find').focus();
   else if (!typing && /^[1-9]$/.test(event.key) && keptViews()[event.key - 1]) use(keptViews()[event.key - 1].view);
@@ -103,7 +104,7 @@ async function begin() {
       at(name).append(...choices.map(choice => draw('option', { value: choice.id }, choice.title)));
   } catch { /* the list says that there is no connection */ }
   const told = new URLSearchParams(location.search);
-  for (const name of boxes) if (told.has(name)) at(name).value = told.get(name);
+  for (const name of boxes) if (told.has(name)) box(name).value = told.get(name);
   drawViews();
   await show();
   const changes = new EventSource('/api/work/changes');

@@ -12,7 +12,7 @@ export function shortForm(properties, fields, button, told, save) {
   const form = draw('form', properties, fields, wrong, draw('div', { class: 'acts' }, draw('button', { type: 'submit', class: 'main' }, button)));
   form.addEventListener('submit', async event => {
     event.preventDefault();
-    const filled = Object.fromEntries([...new FormData(form)].map(([name, value]) => [name, value.trim() || null]));
+    const filled = Object.fromEntries([...new FormData(form)].map(([name, value]) => [name, String(value).trim() || null]));
     const refused = await save(told(filled));
     wrong.replaceChildren(refused?.message ?? '');
   });

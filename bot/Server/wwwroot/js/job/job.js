@@ -1,4 +1,5 @@
 // What is written down about a job beside the walk. Every change is saved at once, and what was refused stays in its form.
+import { at } from '../draw.js';
 import { readJob, Refused, writeJob } from '../post.js';
 import { number } from '../sheet.js';
 import { drawHandOver } from './hand-over.js';
@@ -7,7 +8,6 @@ import { drawPeople } from './people.js';
 import { drawPhotos } from './photos.js';
 import { drawUnits } from './units.js';
 
-const at = id => document.getElementById(id);
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/job/)?.[1] ?? '');
 let busy = false;
 
@@ -44,7 +44,7 @@ async function save(what) {
 }
 
 at('number').textContent = `No. ${number(id)}`;
-at('case').href = `/case/${encodeURIComponent(id)}`;
+at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
 try {
   show(await readJob(id));
 } catch (problem) {

@@ -21,6 +21,7 @@ export function warm() {
   setTimeout(() => { if (isRunning()) running.warm().catch(() => {}); }, 5_000);
 }
 
+/** @type {Promise<boolean | void>} */
 let starting = Promise.resolve();
 
 /** Makes the engine ready for a case. @returns false when this device has not kept what it needs. */

@@ -14,7 +14,11 @@ const patience = 5_000;
 const lost = problem => !(problem instanceof Refused) || [502, 503, 504].includes(problem.status);
 const many = count => count === 1 ? '1 answer waits' : `${count} answers wait`;
 
+// Not every browser says whether the person wants to save data.
+const savesData = () => 'connection' in navigator && /** @type {{ saveData?: boolean }} */ (navigator.connection).saveData === true;
+
 export class Link {
+  /** @type {Away} */
   #away = null;
   #timer = 0;
   #prepared = null;
@@ -22,11 +26,16 @@ export class Link {
 
   /** @param onView gets the case whenever it was brought up to date. */
   constructor(box, onView) {
-    Object.assign(this, { box, onView });
+    this.box = box;
+    this.onView = onView;
     addEventListener('online', () => this.home());
   }
 
-  /** Opens a case: from the server, or from this device while there is no signal. */
+  /**
+   * Opens a case: from the server, or from this device while there is no signal.
+   * @param {string | undefined} id
+   * @returns {Promise<Told.Case>}
+   */
   async open(id) {
     const view = id ? await this.#openKnown(id) : await this.#openNew();
     this.#away ??= new Away(view.id);
@@ -110,7 +119,7 @@ export class Link {
   }
 
   async #prepare() {
-    if (navigator.connection?.saveData && !await kitFor(null)) return;
+    if (savesData() && !await kitFor(null)) return;
     if (!await fetchKit()) return;
     await this.#away.follow();
     if (!await core.ready(await this.#away.version())) return;

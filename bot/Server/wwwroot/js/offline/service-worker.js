@@ -1,22 +1,23 @@
 // Keeps the pages of the program on this device. The server puts `shell` before this text: its version and its files.
-const name = `page ${shell.version}`;
+const current = `page ${shell.version}`;
+/** @type {[RegExp, string][]} */
 const pages = [
   [/^\/(case\/[^/]+)?$/, '/case.html'], [/^\/case\/[^/]+\/sheet$/, '/sheet.html'], [/^\/cases$/, '/cases.html'],
   [/^\/device$/, '/device.html'], [/^\/pages$/, '/pages.html'], [/^\/pages\/write\//, '/write.html'],
 ];
 
 async function fill() {
-  const cache = await caches.open(name);
+  const cache = await caches.open(current);
   await cache.addAll(shell.files.map(file => new Request(file, { cache: 'reload' })));
 }
 
 async function clear() {
-  for (const other of await caches.keys()) if (other.startsWith('page ') && other !== name) await caches.delete(other);
+  for (const other of await caches.keys()) if (other.startsWith('page ') && other !== current) await caches.delete(other);
   await clients.claim();
 }
 
 async function ofShell(path, request) {
-  return (await (await caches.open(name)).match(path)) ?? fetch(request);
+  return (await (await caches.open(current)).match(path)) ?? fetch(request);
 }
 
 // The engine and the packs of pages lie below their version, so what is kept never changes.

@@ -1,11 +1,10 @@
 // All pages, and those in hand on this device.
-import { day, draw } from '../draw.js';
+import { at, day, draw } from '../draw.js';
 import { readSession } from '../post.js';
 import { belongTo, inHand, pathsInHand } from './hand.js';
 import { drawList } from './list.js';
 import { listPages } from './requests.js';
 
-const at = id => document.getElementById(id);
 const address = path => `/pages/write/${path.split('/').map(encodeURIComponent).join('/')}`;
 let pages = [];
 
@@ -18,13 +17,13 @@ function showHand() {
 }
 
 function show() {
-  drawList(at('paths'), { pages, words: at('find').value, entry: page => draw('a', { href: address(page.path) }) });
+  drawList(at('paths'), { pages, words: at('find', HTMLInputElement).value, entry: page => draw('a', { href: address(page.path) }) });
 }
 
 at('find').addEventListener('input', show);
 at('new').addEventListener('submit', event => {
   event.preventDefault();
-  const path = at('path').value.trim();
+  const path = at('path', HTMLInputElement).value.trim();
   at('trouble').textContent = !/^[a-z0-9-]+\/[a-z0-9][a-z0-9-]*(\.[a-z]{2,3})?\.md$/.test(path)
     ? 'Write folder/id.md, small letters, digits and hyphens, for example faults/drain-hose-blocked.md.'
     : pages.some(page => page.path === path) ? 'That page is there already: choose it from the list.' : '';

@@ -30,7 +30,11 @@ function fold(name, pages, current, entry, open) {
   return details;
 }
 
-/** Draws the list. `entry` makes the link or button of a page, which is still empty. */
+/**
+ * Draws the list. `entry` makes the link or button of a page, which is still empty.
+ * @param {HTMLElement} root
+ * @param {{ pages: any[], current?: string, words: string, entry: (page: any) => HTMLElement }} told
+ */
 export function drawList(root, { pages, current, words, entry }) {
   const asked = words.trim().toLowerCase();
   if (asked) {
@@ -39,7 +43,7 @@ export function drawList(root, { pages, current, words, entry }) {
       draw('p', { class: 'page-path' }, found.length === 0 ? 'No page fits.' : found.length > most ? `${found.length - most} more fit: write more letters.` : ''));
     return;
   }
-  const opened = new Set([...root.querySelectorAll('details[open]')].map(each => each.dataset.folder));
+  const opened = new Set([...root.querySelectorAll('details')].filter(each => each.open).map(each => each.dataset.folder));
   const by = new Map();
   for (const page of pages) by.set(folder(page.path), [...by.get(folder(page.path)) ?? [], page]);
   const names = [...by.keys()].sort((one, other) => place(one) - place(other) || (one < other ? -1 : 1));

@@ -1,7 +1,11 @@
 // A page as it will be seen, with what is wrong below the line it is about.
 import { draw } from '../draw.js';
 
-/** What is wrong at a place, and its mend where only one thing can be meant. */
+/**
+ * What is wrong at a place, and its mend where only one thing can be meant.
+ * @param {any} found
+ * @param {{ go?: (found: any) => void, mend?: (found: any) => void }} acts
+ */
 export function note(found, { go, mend } = {}) {
   const where = `Line ${found.line}`;
   return draw('div', { class: `wrong ${found.severity}` },
@@ -35,7 +39,7 @@ function put(page, found, shown) {
 export function showPage(root, html, found, pictures) {
   const page = new DOMParser().parseFromString(html, 'text/html').body;
   for (const image of page.querySelectorAll('img')) image.setAttribute('src', pictures + image.getAttribute('src').split('/').pop());
-  for (const link of page.querySelectorAll('a[href^="http"], a[href^="//"]')) { link.target = '_blank'; link.rel = 'noopener noreferrer'; }
+  for (const link of /** @type {NodeListOf<HTMLAnchorElement>} */ (page.querySelectorAll('a[href^="http"], a[href^="//"]'))) { link.target = '_blank'; link.rel = 'noopener noreferrer'; }
   lower(page);
   root.replaceChildren(...page.childNodes);
   for (const each of [...found].reverse()) put(root, each, note(each));

@@ -1,12 +1,11 @@
 // One proposal: what it changes, what changed since, the file for whoever reviews it, taking it back, going on with it.
-import { day, draw } from '../draw.js';
+import { at, day, draw } from '../draw.js';
 import { readSession } from '../post.js';
 import { corrections } from './corrections.js';
 import { belongTo, inHand, keep } from './hand.js';
 import { readProposal, readText, takeBack } from './requests.js';
 import { standing } from './standing.js';
 
-const at = id => document.getElementById(id);
 const number = Number(location.pathname.split('/').pop());
 const box = (name, ...value) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, value));
 const address = path => `/pages/write/${path.split('/').map(encodeURIComponent).join('/')}`;

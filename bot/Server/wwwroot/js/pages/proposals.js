@@ -1,9 +1,8 @@
 // All proposals, newest first.
-import { day, draw } from '../draw.js';
+import { at, day, draw } from '../draw.js';
 import { listProposals } from './requests.js';
 import { standing } from './standing.js';
 
-const at = id => document.getElementById(id);
 const views = { waiting: 'Waiting', mine: 'Handed in by me', all: 'All' };
 let view = 'waiting';
 let all = [];
@@ -20,7 +19,7 @@ function row(each) {
 
 function show() {
   at('views').replaceChildren(...Object.entries(views).map(([name, text]) =>
-    draw('button', { type: 'button', 'aria-pressed': String(name === view), onclick: () => { view = name; show(); at('views').querySelector('[aria-pressed=true]').focus(); } }, text)));
+    draw('button', { type: 'button', 'aria-pressed': String(name === view), onclick: () => { view = name; show(); at('views').querySelectorAll('button')[Object.keys(views).indexOf(name)].focus(); } }, text)));
   const shown = all.filter(fits[view]);
   at('rows').replaceChildren(...shown.map(row));
   at('count').textContent = shown.length === 0 ? 'No proposal here.' : shown.length === 1 ? '1 proposal' : `${shown.length} proposals`;

@@ -20,7 +20,11 @@ function row(place, ...children) {
 
 const after = point => [draw('p', { class: 'figures-line' }, `${span(point)} to the end, unit ${point.access.toLowerCase()}`), bars(point.belief, 3)];
 
-/** `ask(point)` plays a walk; `moved(point)` hears where it stands; `point` is where it begins. */
+/**
+ * `ask(point)` plays a walk; `moved(point)` hears where it stands; `point` is where it begins.
+ * @param {HTMLElement} root
+ * @param {{ ask: (point: any) => Promise<any>, moved?: (point: any) => void, point?: any }} told
+ */
 export function walkPane(root, { ask, moved = () => {}, point = {} }) {
   const series = draw('select', {});
   const symptom = draw('select', {});
@@ -84,7 +88,7 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
         draw('p', { class: 'figures-line' }, walk.exact ? 'No plan takes fewer minutes.' : 'The first figure is what no plan stays below, the second what this plan takes.')));
   }
 
-  async function play(byHand) {
+  async function play(byHand = false) {
     const mine = ++asked;
     moved(here());
     rows.setAttribute('aria-busy', 'true');
@@ -93,7 +97,7 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
       if (mine !== asked) return;
       show(walk);
       if (byHand) (rows.querySelector('.walk-keys button') ?? rows.lastElementChild).scrollIntoView({ block: 'nearest' });
-      if (byHand) rows.querySelector('.walk-keys button')?.focus({ preventScroll: true });
+      if (byHand) rows.querySelector('.walk-keys')?.querySelector('button').focus({ preventScroll: true });
     } catch (problem) {
       if (mine !== asked) return;
       state.textContent = problem.message;

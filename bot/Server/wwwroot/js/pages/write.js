@@ -1,5 +1,5 @@
 // Writing a page: kept on this device at each key, looked through by the server shortly after, handed in as a proposal.
-import { draw } from '../draw.js';
+import { at, draw, within } from '../draw.js';
 import { keepPages } from '../offline/install.js';
 import { readSession } from '../post.js';
 import { corrections } from './corrections.js';
@@ -9,13 +9,13 @@ import { note, showPage, target } from './proof.js';
 import { changesOf, handIn, merge, playWalk, proof, readText } from './requests.js';
 import { walkPane } from './walk.js';
 
-const at = id => document.getElementById(id);
 const start = '/pages/write/';
 const path = plain(location.pathname.slice(start.length));
+const boxes = () => [...at('pages').querySelectorAll('input')];
 const address = to => start + to.split('/').map(encodeURIComponent).join('/');
 const kinds = { faults: 'fault', checks: 'check', symptoms: 'symptom', repairs: 'repair', cautions: 'caution', questions: 'question', refusals: 'refusal' };
 const pause = 350;
-const text = at('text');
+const text = at('text', HTMLTextAreaElement);
 const field = writingField(text, at('lines'));
 let page = { text: '', before: '', base: '' };
 let isKept = true;
@@ -87,8 +87,8 @@ async function look() {
     showWrong(seen.found);
     showPage(at('page'), seen.html ?? '', seen.found.filter(each => each.path === path), '/api/pages/pictures/');
     walks = seen.walks;
-    if (at('walk-fold').open) walk.take(walks);
-    if (at('changes-fold').open) await showChanges();
+    if (at('walk-fold', HTMLDetailsElement).open) walk.take(walks);
+    if (at('changes-fold', HTMLDetailsElement).open) await showChanges();
   } catch (problem) {
     if (mine === asked) at('wrong-state').textContent = offline(problem) ? 'No connection to the server: the text is not looked through. Go on writing, it is kept here.' : problem.message;
   }
@@ -105,7 +105,7 @@ async function showChanges() {
 
 function showPages() {
   const paths = pathsInHand();
-  const off = new Set([...at('pages').querySelectorAll('input:not(:checked)')].map(box => box.value));
+  const off = new Set(boxes().filter(box => !box.checked).map(box => box.value));
   at('pages').replaceChildren(at('pages').querySelector('legend'), ...(paths.length ? paths.map(each => draw('label', { class: 'tick' },
     draw('input', { type: 'checkbox', value: each, checked: !off.has(each) }), ' ', each)) : [draw('p', {}, 'No page is in hand.')]));
   const others = paths.filter(each => each !== path);
@@ -149,12 +149,12 @@ async function standsNow() {
 async function send(event) {
   event.preventDefault();
   keepNow();
-  const paths = [...at('pages').querySelectorAll('input:checked')].map(box => box.value);
+  const paths = boxes().filter(box => box.checked).map(box => box.value);
   at('hand-in-state').textContent = paths.length ? 'Handing in…' : 'No page is in hand: change something first.';
   if (!paths.length) return;
   try {
     const sent = paths.map(each => [each, each === path ? page : inHand(each)]);
-    const { number } = await handIn(at('note').value, sent.map(([each, { text: words, base }]) => ({ path: each, text: words, base })));
+    const { number } = await handIn(at('note', HTMLTextAreaElement).value, sent.map(([each, { text: words, base }]) => ({ path: each, text: words, base })));
     for (const [each] of sent) putBack(each);
     page.before = page.text;
     keepNote('');
@@ -186,7 +186,7 @@ async function begin() {
   at('path').textContent = path;
   document.title = `${path}, write`;
   try { belongTo((await readSession()).name); } catch { /* offline: the last name's */ }
-  at('note').value = noteInHand();
+  at('note', HTMLTextAreaElement).value = noteInHand();
   const kept = inHand(path);
   if (kept) { page = { text: kept.text, before: kept.before, base: kept.base }; open(kept.text); }
   try {
@@ -210,16 +210,16 @@ async function begin() {
 
 text.addEventListener('input', written);
 at('page').addEventListener('click', event => {
-  const link = event.target.closest('a');
+  const link = within(event, 'a');
   const to = link && target(link, path);
   if (!to) return;
   event.preventDefault();
   location.assign(address(to));
 });
 at('put-back').addEventListener('click', () => { take(page.before); text.focus(); });
-at('walk-fold').addEventListener('toggle', () => { if (at('walk-fold').open) walk.take(walks); });
-at('changes-fold').addEventListener('toggle', () => { if (at('changes-fold').open) showChanges(); });
-at('note').addEventListener('input', () => keepNote(at('note').value));
+at('walk-fold').addEventListener('toggle', () => { if (at('walk-fold', HTMLDetailsElement).open) walk.take(walks); });
+at('changes-fold').addEventListener('toggle', () => { if (at('changes-fold', HTMLDetailsElement).open) showChanges(); });
+at('note').addEventListener('input', () => keepNote(at('note', HTMLTextAreaElement).value));
 at('hand-in').addEventListener('submit', send);
 addEventListener('online', look);
 addEventListener('beforeunload', event => { if (!isKept) event.preventDefault(); });
