@@ -27,13 +27,13 @@ function options(question, send) {
 // What is heard goes into the field, to be read before it is written.
 function dictation(input, complain) {
   if (!canListen) return null;
-  return draw('button', { type: 'button', class: 'command dictate', onclick: async () => {
+  return draw('button', { type: 'button', class: 'command dictate', 'aria-label': 'Dictate', title: 'Dictate', onclick: async () => {
     complain('Listening…');
     const heard = await listen();
     complain(heard ? '' : 'Nothing was heard.');
     if (heard) input.value = heard;
     input.focus();
-  } }, 'Dictate');
+  } }, mark('listen'));
 }
 
 /**
@@ -42,9 +42,9 @@ function dictation(input, complain) {
  * @param {(line: string) => void} complain
  */
 function ownWords(question, send, complain) {
-  const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, readings or plain words' });
+  const input = draw('input', { id: 'words', name: 'words', autocomplete: 'off', enterkeyhint: 'send', placeholder: 'Code, reading, words' });
   const form = draw('form', { class: 'own-words' },
-    draw('label', { for: 'words' }, 'In your own words'), input, draw('button', { type: 'submit', class: 'command' }, 'Write'), dictation(input, complain));
+    draw('label', { for: 'words' }, 'In your own words'), input, dictation(input, complain), draw('button', { type: 'submit', class: 'command' }, 'Write'));
   form.addEventListener('submit', event => {
     event.preventDefault();
     const text = input.value.trim();
