@@ -51,6 +51,10 @@ for set in glyph:glyphs glyph:glyphs-judge read:readings; do
   [ $? -lt 2 ] || status=1
 done
 
+echo "Pages on a phone with a slow line: performance, accessibility, best practices"
+grep -hoE '/[a-z/-]* [0-9]+ [0-9]+ [0-9]+$' "$results"/*.trx 2>/dev/null | sort -u
+grep -hoE '[0-9]+ answers, [0-9]+ bytes' "$results"/*.trx 2>/dev/null | sort -u
+
 read -r passed failed skipped < <(cat "$results"/*.trx 2>/dev/null | grep -o '<Counters [^>]*>' | awk '
   { for (i = 1; i <= NF; i++) { split($i, a, "\"")
       if ($i ~ /^passed=/) p += a[2]; if ($i ~ /^(failed|error)=/) f += a[2]

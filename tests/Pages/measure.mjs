@@ -1,0 +1,20 @@
+// Loads pages as a phone on a slow line would, and prints what that comes to: measure.mjs CHROMIUM ADDRESS...
+// Each line is the address and, out of 100, performance, accessibility and best practices; then what fell short.
+import { launch } from 'chrome-launcher';
+import lighthouse from 'lighthouse';
+
+const [chromePath, ...addresses] = process.argv.slice(2);
+const kinds = ['performance', 'accessibility', 'best-practices'];
+const chromeFlags = ['--headless=new', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--no-first-run'];
+
+const chrome = await launch({ chromePath, chromeFlags });
+try {
+  for (const address of addresses) {
+    const { lhr } = await lighthouse(address, { port: chrome.port, onlyCategories: kinds, formFactor: 'mobile', logLevel: 'silent' });
+    console.log(new URL(address).pathname, ...kinds.map(kind => Math.round((lhr.categories[kind].score ?? 0) * 100)));
+    const inKind = kind => lhr.categories[kind].auditRefs.filter(ref => ref.weight > 0).map(ref => lhr.audits[ref.id]);
+    for (const audit of kinds.flatMap(inKind)) if (audit.score !== null && audit.score < 0.9) console.log(' ', audit.id, audit.displayValue ?? audit.title);
+  }
+} finally {
+  chrome.kill();
+}
