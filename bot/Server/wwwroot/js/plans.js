@@ -1,19 +1,20 @@
 // Pictures of the pages. The program draws; here they are moved, enlarged and followed to their pages.
-import { draw } from './draw.js';
+import { at, draw } from './draw.js';
 import { drawing } from './picture.js';
 import { zoomed } from './plans/zoom.js';
 import { ask } from './post.js';
 
-const at = id => document.getElementById(id);
+/** @returns {HTMLInputElement | HTMLSelectElement} */
+const field = id => /** @type {any} */ (at(id));
 const wanted = new URLSearchParams(location.search);
 const zoom = zoomed(at('paper'));
 let walks = null;
 let asked = 0;
 
 function chosen() {
-  const values = { kind: at('kind').value, series: at('series').value };
-  if (values.kind !== 'coverage') values.symptom = at('symptom').value;
-  if (values.kind === 'walk' && at('checks').value !== '') values.checks = at('checks').value;
+  const values = { kind: field('kind').value, series: field('series').value };
+  if (values.kind !== 'coverage') values.symptom = field('symptom').value;
+  if (values.kind === 'walk' && field('checks').value !== '') values.checks = field('checks').value;
   return new URLSearchParams(Object.entries(values).filter(([, value]) => value !== ''));
 }
 
@@ -26,12 +27,12 @@ function fill(select, entries, before) {
 
 // A series shows some symptoms only; what the pages cover can be seen for all series at once.
 function offer(series, symptom) {
-  const covers = at('kind').value === 'coverage';
-  fill(at('series'), [...(covers ? [{ id: '', title: 'All series' }] : []), ...walks.series], series);
-  const shown = walks.series.find(entry => entry.id === at('series').value)?.symptoms ?? [];
-  fill(at('symptom'), walks.symptoms.filter(entry => shown.includes(entry.id)), symptom);
-  at('symptom').closest('p').hidden = covers;
-  at('checks').closest('p').hidden = at('kind').value !== 'walk';
+  const covers = field('kind').value === 'coverage';
+  fill(field('series'), [...(covers ? [{ id: '', title: 'All series' }] : []), ...walks.series], series);
+  const shown = walks.series.find(entry => entry.id === field('series').value)?.symptoms ?? [];
+  fill(field('symptom'), walks.symptoms.filter(entry => shown.includes(entry.id)), symptom);
+  field('symptom').closest('p').hidden = covers;
+  field('checks').closest('p').hidden = field('kind').value !== 'walk';
 }
 
 function show(drawn) {
@@ -54,7 +55,7 @@ async function refresh(keepsSize) {
     if (number !== asked) return;
     show(drawn);
     if (!keepsSize) zoom.legible();
-    at('keep').href = `/api/preview/picture.svg?${query}`;
+    at('keep', HTMLAnchorElement).href = `/api/preview/picture.svg?${query}`;
     at('state').textContent = '';
   } catch (error) {
     if (number !== asked) return;
@@ -71,17 +72,17 @@ async function begin() {
     at('state').textContent = 'Nothing can be drawn before the pages are free of errors.';
     return;
   }
-  offer(at('series').value || wanted.get('series') || '', at('symptom').value || wanted.get('symptom') || '');
+  offer(field('series').value || wanted.get('series') || '', field('symptom').value || wanted.get('symptom') || '');
   await refresh(at('paper').firstChild !== null);
 }
 
-if (wanted.has('kind')) at('kind').value = wanted.get('kind');
-at('checks').value = wanted.get('checks') ?? '';
-for (const button of document.querySelectorAll('[data-size]')) button.addEventListener('click', () => zoom[button.dataset.size]());
+if (wanted.has('kind')) field('kind').value = wanted.get('kind');
+field('checks').value = wanted.get('checks') ?? '';
+for (const button of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('[data-size]'))) button.addEventListener('click', () => zoom[button.dataset.size]());
 at('print').addEventListener('click', () => print());
 at('choice').addEventListener('submit', event => event.preventDefault());
 at('choice').addEventListener('change', () => {
-  offer(at('series').value, at('symptom').value);
+  offer(field('series').value, field('symptom').value);
   refresh(false);
 });
 const changes = new EventSource('/api/preview/changes');
