@@ -16,6 +16,7 @@ internal sealed class StepChooser(Library library)
 
     private readonly NearTies _nearTies = new(library);
     private readonly CustomOfTheTrade _custom = new(library);
+    private readonly SafeStateFirst _safeFirst = new(library);
 
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
@@ -76,13 +77,13 @@ internal sealed class StepChooser(Library library)
             ? _planner.Plan(problem, problem.Begin())
             : null;
 
-    private Situation SituationOf(CaseView view) => new(view.Role, view.Access)
+    private Situation SituationOf(CaseView view) => _safeFirst.Bar(view, new Situation(view.Role, view.Access)
     {
         BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotHere(view)],
         BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id))],
         RefusedAccess = [.. view.State.AccessRefused.Select(id => new AccessId(id))],
         HandOverMinutes = library.HandOverMinutes,
-    };
+    });
 
     private IEnumerable<CheckId> NotHere(CaseView view) =>
         library.Checks.Values.Where(page => !view.IsFor(page)).Select(page => page.Id);

@@ -55,7 +55,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         own = own with { Minutes = Expected(own, prospects) };
         turn.Say(turn.Speaker.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes))
             with { Why = Figures(own, plan, next, prospects) });
-        SayRunnerUp(turn, next);
+        SayRunnerUp(turn, own, next);
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
@@ -81,10 +81,10 @@ internal sealed class WhySpeech(StepChooser chooser)
     // Where only the month is known, to the nearest ten.
     private static Slot Days(EarlierWork work) => Slot.Figure("days", work.IsOfAnother ? (work.Days + 5) / 10 * 10 : work.Days);
 
-    private static void SayRunnerUp(TurnDraft turn, PlanOption? next)
+    private static void SayRunnerUp(TurnDraft turn, PlanOption own, PlanOption? next)
     {
         if (next is null) turn.Say(SegmentKind.Why, "why-only-way");
-        else turn.Say(SegmentKind.Why, "why-runner-up", Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
+        else turn.Say(SegmentKind.Why, next.Minutes < own.Minutes ? "why-runner-up-sooner" : "why-runner-up", Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
     }
 
     private static void SayAnswer(TurnDraft turn, CheckPage page, Prospect prospect)

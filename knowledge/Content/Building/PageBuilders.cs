@@ -13,7 +13,10 @@ internal static class PageBuilders
         new(page.Id, page.Title, page.Joined("Danger"), page.Passages("Do"));
 
     public static SymptomPage Symptom(PageReader page) =>
-        new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"));
+        new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"))
+        {
+            FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
+        };
 
     public static FaultPage Fault(PageReader page) => new(
         new FaultId(page.Id), page.Title, page.Summary, page.Field("part"), page.Series, page.Passages("Said as"),
