@@ -43,6 +43,7 @@ public sealed class SafetyTests
 
     [Theory]
     [InlineData("OL")]
+    [InlineData("1")]
     [InlineData("done")]
     [InlineData("low")]
     public void SafetyStep_NoNumber_IsNotConfirmed(string words)
@@ -89,6 +90,21 @@ public sealed class SafetyTests
         walker.Order(CommandWord.Unsure);
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);
         Assert.Empty(walker.State.AccessRefused);
+    }
+
+    // Nobody switches on what smells burnt: it is opened dead and looked at first.
+    [Theory]
+    [InlineData("technician")]
+    [InlineData("refrigerant")]
+    public void BurningSmell_OnAnySeries_IsLookedAtDeadFirst(string role)
+    {
+        foreach (string series in ShippedContent.Library.Series.Keys)
+        {
+            Walker walker = new Walker(ShippedContent.Assistant).Begin(series, role, "burning-smell");
+            Assert.Equal((QuestionKind.Access, "isolated-open"), (walker.Question.Kind, walker.Question.Subject));
+            walker.MakeSafe();
+            Assert.Equal((QuestionKind.Check, "isolated-open"), (walker.Question.Kind, walker.State.Access));
+        }
     }
 
     // On the way from a dead, open unit to a live one, power may be on from any step.
