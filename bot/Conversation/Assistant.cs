@@ -89,6 +89,7 @@ public sealed class Assistant
         var words = new CommandWords(library.Phrases);
         IMatcher matcher = late ? new LateMatcher(() => MatcherOf(library)) : MatcherOf(library);
         var whole = new WholeReader(library);
+        if (!late) whole.GetReady();
         Answer[] answers =
         [
             new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),

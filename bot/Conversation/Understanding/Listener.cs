@@ -26,7 +26,11 @@ internal sealed class Listener(
     public const int Longest = 4_000;
 
     /// <summary>Makes what understanding typed words needs, so that the first of them need not wait.</summary>
-    public void GetReady() => matcher.Match("");
+    public void GetReady()
+    {
+        whole.GetReady();
+        matcher.Match("");
+    }
 
     public void Listen(TurnDraft turn, MessageBody body)
     {

@@ -20,8 +20,8 @@ internal sealed class PartNames
         [
             .. from fault in library.Faults.Values
                where fault.Part is not null
-               from repair in library.Graph.Repairs
-               where repair.Fixes.Contains(fault.Id) && library.Repairs[repair.Id].Parts.Contains(fault.Part!)
+               from repair in library.Graph.RepairsOf(fault.Id)
+               where library.Repairs[repair.Id].Parts.Contains(fault.Part!)
                select (lists.Read(fault.Part!), repair.Id.Value),
         ];
         var named = new Dictionary<string, string>(StringComparer.Ordinal);

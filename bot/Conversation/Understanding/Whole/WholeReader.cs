@@ -6,25 +6,31 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Understanding.Whole;
 
 /// <summary>Takes a message as a whole: each piece of it by what the pages say that people say.</summary>
-/// <remarks>Only what a piece says beyond doubt becomes an item; the rest is left to the search or said to be unclear.</remarks>
+/// <remarks>
+/// Only what a piece says beyond doubt becomes an item; the rest is left to the search or said to be unclear. What is made
+/// of all pages is made when it is first needed: taps need none of it.
+/// </remarks>
 internal sealed class WholeReader
 {
     private readonly WordLists _lists;
-    private readonly Wordings _wordings;
-    private readonly PartNames _parts;
+    private readonly Lazy<(Wordings Wordings, PartNames Parts)> _made;
 
     public WholeReader(Library library)
     {
         _lists = new WordLists(library.Phrases);
-        _wordings = new Wordings(library, _lists);
-        _parts = new PartNames(library, _lists);
+        _made = new(() => (new Wordings(library, _lists), new PartNames(library, _lists)));
     }
+
+    private Wordings Wordings => _made.Value.Wordings;
+
+    /// <summary>Makes what is made of all pages, so that the first message need not wait.</summary>
+    public void GetReady() => _ = _made.Value;
 
     /// <summary>The role that words name, and nothing else; null when they name none or say more.</summary>
     public string? RoleIn(string text)
     {
         ImmutableArray<string> words = _lists.Read(text);
-        return _wordings.Find(words.AsSpan()) is [ToldThing.AtUnit person] ? person.Role : null;
+        return Wordings.Find(words.AsSpan()) is [ToldThing.AtUnit person] ? person.Role : null;
     }
 
     /// <summary>How surely something is said: with doubt, and as something that comes and goes.</summary>
@@ -51,7 +57,7 @@ internal sealed class WholeReader
         bool afterReplaced = false;
         for (int at = 0; at < pieces.Length; at++)
         {
-            int taken = MeasuredPieces.Take(turn.Library, _wordings, _lists, series, pieces, at, found);
+            int taken = MeasuredPieces.Take(turn.Library, Wordings, _lists, series, pieces, at, found);
             if (taken > 0)
             {
                 at += taken - 1;
@@ -59,7 +65,7 @@ internal sealed class WholeReader
             }
 
             string piece = ToldCodes.Take(turn, series, pieces[at], found);
-            Clause clause = Clause.Read(piece, _lists, _wordings);
+            Clause clause = Clause.Read(piece, _lists, Wordings);
             Take(clause, afterReplaced, found);
             afterReplaced = clause.Words.Contains(WordLists.Replaced);
         }
@@ -102,8 +108,8 @@ internal sealed class WholeReader
     {
         bool said = clause.Words.Contains(WordLists.Replaced);
         if (clause.Doubtful) found.Unclear(clause.Text);
-        else if (_parts.Named(clause.Words) is { } repair) found.Add(new ToldThing.Tried(repair), clause.Text);
-        else if (_parts.Like(clause.Words) is { IsEmpty: false } like) found.AddOneOf(like, clause.Text);
+        else if (_made.Value.Parts.Named(clause.Words) is { } repair) found.Add(new ToldThing.Tried(repair), clause.Text);
+        else if (_made.Value.Parts.Like(clause.Words) is { IsEmpty: false } like) found.AddOneOf(like, clause.Text);
         else if (said) found.Unclear(clause.Text);
         else return false;
         return true;
