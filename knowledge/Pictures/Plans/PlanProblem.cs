@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Knowledge.Content;
@@ -12,15 +13,28 @@ public static class PlanProblem
     /// <summary>The problem; null when no fault of the series shows the symptom.</summary>
     public static SequencingProblem? Of(Library library, SeriesPage series, SymptomId symptom)
     {
-        bool Elsewhere(ImmutableSortedSet<string> only) => !only.IsEmpty && !only.Contains(series.Id);
-        ImmutableSortedSet<FaultId> here = [.. library.Faults.Values.Where(fault => !Elsewhere(fault.Series)).Select(fault => fault.Id)];
+        ImmutableSortedSet<FaultId> here = FaultsOf(library, series);
         if (library.Graph.Find(symptom) is not { } shown || !shown.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese && here.Contains(fault)))
             return null;
-        var situation = new Situation(library.Roles.MaxBy(page => page.Role.Rank)!.Role, library.Graph.Access.Start)
+        Belief belief = library.Graph.Believe([new Evidence.SymptomReported(symptom)], here);
+        return CaseProblem.From(library.Graph, belief, SituationOf(library, series, symptom)).Problem;
+    }
+
+    /// <summary>The faults that the series can have.</summary>
+    public static ImmutableSortedSet<FaultId> FaultsOf(Library library, SeriesPage series) =>
+        [.. library.Faults.Values.Where(fault => !IsElsewhere(fault.Series, series)).Select(fault => fault.Id)];
+
+    /// <summary>A technician who may do everything before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
+    public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom) =>
+        new(library.Roles.MaxBy(page => page.Role.Rank)!.Role, library.Graph.Access.Start)
         {
-            BarredChecks = [.. library.Checks.Values.Where(check => check.OwnersOnly || Elsewhere(check.Series)).Select(check => check.Id)],
+            BarredChecks =
+            [
+                .. library.Checks.Values.Where(check => check.OwnersOnly || check.NotAt.Contains(symptom) || IsElsewhere(check.Series, series))
+                    .Select(check => check.Id),
+            ],
             HandOverMinutes = library.HandOverMinutes,
         };
-        return CaseProblem.From(library.Graph, library.Graph.Believe([new Graph.Evidence.SymptomReported(symptom)], here), situation).Problem;
-    }
+
+    private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) => !only.IsEmpty && !only.Contains(series.Id);
 }

@@ -11,12 +11,12 @@ namespace DxAssistant.Knowledge.Pictures.Plans;
 /// <remarks>The likeliest places are kept, as many as fit; what was left off is said on the page.</remarks>
 public sealed class WalkPage
 {
-    /// <summary>The planner's work for a step.</summary>
-    public const int UsualWork = 300_000;
+    /// <summary>The planner's work for the first steps, as a conversation has it.</summary>
+    public const int UsualWork = LivePlanner.UsualWork;
 
     private static readonly int[] Columns = [2, 3, 4];
 
-    private const int MostSteps = 100, LimitWidth = 2, LimitWorkShare = 6;
+    private const int MostSteps = 100, LimitWidth = 2, LimitWorkShare = 40;
     private const double LimitShare = 0.02, WorthItsRoom = 0.02;
 
     private readonly Library library;

@@ -12,12 +12,16 @@ namespace DxAssistant.Knowledge.Pictures.Plans;
 /// it; a part is changed only after the checks that its proof links to. A printed walk knows no answers but its own, so
 /// what a conversation makes of doubts and of "cannot do that here" is not in it.
 /// </remarks>
+/// <param name="work">The planner's work for the first step; steps that fewer walks come to get less.</param>
 internal sealed class WalkRules(Library library, SequencingProblem problem, int work)
 {
     // As the conversation has them; common practice, no source.
     private const double NearMinutes = 1, NearShare = 0.01, InEarnest = 0.02;
 
-    private readonly LivePlanner planner = new(work);
+    // Full work where a quarter of all walks come by, and never less than an eighth of it.
+    private const double FullShare = 0.25, LeastWork = 0.125;
+
+    private readonly double everything = problem.Begin().Weights.Sum();
 
     /// <summary>What is done at a position.</summary>
     public TreeStep Next(Position here) => TreeStep.Of(Best(here) switch
@@ -39,12 +43,15 @@ internal sealed class WalkRules(Library library, SequencingProblem problem, int 
 
     private PlannedStep Best(Position here)
     {
-        Plan plan = planner.Plan(problem, here);
+        Plan plan = PlannerAt(here).Plan(problem, here);
         if (plan.Step is not PlannedStep.DoCheck) return plan.Step;
         double most = plan.Options[0].Minutes + Math.Max(NearMinutes, NearShare * plan.Options[0].Minutes);
         return plan.Options.Where(option => option.Minutes <= most).Select(option => option.Step).OfType<PlannedStep.DoCheck>()
             .MinBy(step => (problem.Access.Minutes(here.Access, step.Access), library.Checks[step.Check].Calculation is not null))!;
     }
+
+    private LivePlanner PlannerAt(Position here) =>
+        new(Math.Max(1, (int)(work * Math.Clamp(here.Weights.Sum() / everything / FullShare, LeastWork, 1))));
 
     private PlannedStep.DoCheck? Before(Position here, PlannedStep.DoCheck step, HashSet<CheckId> comeBy)
     {

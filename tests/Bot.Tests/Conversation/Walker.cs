@@ -9,11 +9,12 @@ using DxAssistant.Conversation.State;
 namespace DxAssistant.Bot.Tests.Conversation;
 
 /// <summary>Holds one conversation and its log.</summary>
-internal sealed class Walker(Assistant assistant)
+/// <param name="begun">The case so far; null for a new one.</param>
+internal sealed class Walker(Assistant assistant, CaseState? begun = null)
 {
     private readonly ImmutableArray<CaseEvent>.Builder _log = ImmutableArray.CreateBuilder<CaseEvent>();
 
-    public CaseState State { get; private set; } = CaseState.New;
+    public CaseState State { get; private set; } = begun ?? CaseState.New;
 
     public Reply Reply => State.LastReply!;
 
