@@ -9,7 +9,7 @@ internal static class TextSize
     /// <summary>For the figures of a scale.</summary>
     public const int Scale = 13;
 
-    public static double Width(string words, int size) => size * words.Sum(WidthOf);
+    public static double Width(string words, int size) => size * Added(0, words);
 
     public static double Bold(string words, int size) => Width(words, size) * 1.12;
 
@@ -17,16 +17,30 @@ internal static class TextSize
     public static IReadOnlyList<string> Wrapped(string words, double width, int size)
     {
         var lines = new List<string> { "" };
+        double room = 0;
         foreach (string word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            string longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
-            bool belongs = IsUnit(word) && lines[^1].Length > 0 && char.IsAsciiDigit(lines[^1][^1]);
-            if (lines[^1].Length == 0 || Width(longer, size) <= width) lines[^1] = longer;
-            else if (belongs) Break(lines, word);
+            string last = lines[^1];
+            double longer = last.Length == 0 ? Added(0, word) : Added(Added(room, " "), word);
+            if (last.Length == 0 || size * longer <= width)
+            {
+                (lines[^1], room) = (last.Length == 0 ? word : $"{last} {word}", longer);
+                continue;
+            }
+
+            if (IsUnit(word) && char.IsAsciiDigit(last[^1])) Break(lines, word);
             else lines.Add(word);
+            room = Added(0, lines[^1]);
         }
 
         return lines;
+    }
+
+    // The width so far, of size 1, and that of more characters.
+    private static double Added(double width, string more)
+    {
+        foreach (char c in more) width += WidthOf(c);
+        return width;
     }
 
     // A number and its unit go to the next line together.

@@ -16,6 +16,7 @@ internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage 
     private const double FootLine = 13.5, KeyRoom = 30;
 
     private readonly WalkWriter writer = new(library, words, isFull: false);
+    private readonly Dictionary<string, IReadOnlyList<string>> wrapped = new(StringComparer.Ordinal);
 
     public IPictureWords Words => words;
 
@@ -85,8 +86,12 @@ internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage 
                 .Select(state => $"▲ {library.Access[state].Title.Text}: {library.Access[state].Summary.Text}"),
             words.Say("picture-walk-beware"),
         ];
-        return [.. said.SelectMany(line => TextSize.Wrapped(line, Width, FootSize))];
+        return [.. said.SelectMany(Wrapped)];
     }
+
+    private IReadOnlyList<string> Wrapped(string line) => wrapped.TryGetValue(line, out IReadOnlyList<string>? known)
+        ? known
+        : wrapped[line] = TextSize.Wrapped(line, Width, FootSize);
 
     private static IEnumerable<AccessId> States(WalkNode node) => node.Branches.SelectMany(branch => States(branch.Next))
         .Concat(WalkWriter.AccessOf(node) is { } access ? [access] : []);

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Xml.Linq;
+using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Server.Commands;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
@@ -16,11 +17,11 @@ public sealed class LibraryPicturesTests
     private const int LittleWork = 1_000;
 
     private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
-    private static readonly Lazy<Library> Shipped = new(() => ContentCompiler.Compile(ContentFolderReader.Read(Server.Shipped.Folder)).Library!);
+    private static Library Shipped => ShippedContent.Library;
 
     private static readonly ConcurrentDictionary<(string Kind, string? Series, string? Symptom), Planned> Drawn = new();
 
-    public static TheoryData<string> Series => [.. Shipped.Value.Series.Keys];
+    public static TheoryData<string> Series => [.. Shipped.Series.Keys];
 
     [Theory]
     [MemberData(nameof(Series))]
@@ -56,7 +57,7 @@ public sealed class LibraryPicturesTests
     [InlineData("veldarn-nord", "poor-heating", 6)]
     public void Walk_LimitedToSomeChecks_HasNoMoreAndSaysSo(string series, string symptom, int checks)
     {
-        Planned drawn = LibraryPictures.Of(Shipped.Value, new PictureAsked(LibraryPictures.Walk, series, symptom, checks), LittleWork);
+        Planned drawn = LibraryPictures.Of(Shipped, new PictureAsked(LibraryPictures.Walk, series, symptom, checks), LittleWork);
         int written = XElement.Parse(drawn.Svg).Elements(Svg + "a").Count(way => ((string)way.Attribute("href")!).StartsWith("#checks/", StringComparison.Ordinal));
         Assert.InRange(written, 1, checks);
         Assert.Contains(drawn.Lines, line => line.Text.Contains($"{checks} checks", StringComparison.Ordinal));
@@ -117,8 +118,8 @@ public sealed class LibraryPicturesTests
             PictureRoom.AssertApart([.. svg.Elements(Svg + "a").Select(way => PictureRoom.Of(way.Elements(Svg + "rect").First()))]);
             PictureRoom.AssertApart([.. svg.Descendants(Svg + "text").Select(PictureRoom.OfText)]);
             string[] pages = [.. svg.Elements(Svg + "a").Select(way => (string)way.Attribute("href")!)];
-            foreach (FaultPage fault in Shipped.Value.Faults.Values.Where(fault => CoverageTable.IsFor(fault.Series, Shipped.Value.Series[series])
-                && Shipped.Value.Graph.Find(symptom.Id)!.Causes.ContainsKey(fault.Id)))
+            foreach (FaultPage fault in Shipped.Faults.Values.Where(fault => CoverageTable.IsFor(fault.Series, Shipped.Series[series])
+                && Shipped.Graph.Find(symptom.Id)!.Causes.ContainsKey(fault.Id)))
                 Assert.Contains($"#{fault.Title.Place.Path}", pages);
         }
     }
@@ -131,7 +132,7 @@ public sealed class LibraryPicturesTests
         XElement svg = XElement.Parse(Draw(LibraryPictures.Coverage, series, null).Svg);
         PictureRoom.AssertApart([.. svg.Descendants(Svg + "text").Select(PictureRoom.OfText)]);
         string[] pages = [.. svg.Descendants(Svg + "a").Select(way => (string)way.Attribute("href")!)];
-        if (series is null) Assert.Equal(Shipped.Value.Faults.Count - 1, pages.Count(page => page.StartsWith("#faults/", StringComparison.Ordinal)));
+        if (series is null) Assert.Equal(Shipped.Faults.Count - 1, pages.Count(page => page.StartsWith("#faults/", StringComparison.Ordinal)));
         Assert.Contains("#series/ostvik-lc.md", pages);
         Assert.All(svg.Descendants(Svg + "g"), mark => Assert.NotEmpty((string)mark.Element(Svg + "title")!));
     }
@@ -139,7 +140,7 @@ public sealed class LibraryPicturesTests
     [Fact]
     public void Walk_InSpanish_TakesTheWordsOfItsPages()
     {
-        Planned drawn = LibraryPictures.Of(Shipped.Value, new PictureAsked(LibraryPictures.Walk, "brenholt-ws", "room-sensor-code", Language: "es"), LittleWork);
+        Planned drawn = LibraryPictures.Of(Shipped, new PictureAsked(LibraryPictures.Walk, "brenholt-ws", "room-sensor-code", Language: "es"), LittleWork);
         Assert.Contains("reparación (línea doble)", drawn.Svg, StringComparison.Ordinal);
     }
 
@@ -180,8 +181,8 @@ public sealed class LibraryPicturesTests
     private static Planned Draw(string kind, string? series, string? symptom) => Drawn.GetOrAdd((kind, series, symptom), each => Fresh(each.Kind, each.Series, each.Symptom));
 
     private static Planned Fresh(string kind, string? series, string? symptom) =>
-        LibraryPictures.Of(Shipped.Value, new PictureAsked(kind, series, symptom), LittleWork);
+        LibraryPictures.Of(Shipped, new PictureAsked(kind, series, symptom), LittleWork);
 
-    private static IEnumerable<SymptomPage> Shown(string series) => Shipped.Value.Symptoms.Values
-        .Where(page => PlanProblem.Of(Shipped.Value, Shipped.Value.Series[series], page.Id) is not null);
+    private static IEnumerable<SymptomPage> Shown(string series) => Shipped.Symptoms.Values
+        .Where(page => PlanProblem.Of(Shipped, Shipped.Series[series], page.Id) is not null);
 }
