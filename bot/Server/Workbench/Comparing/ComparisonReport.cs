@@ -10,12 +10,12 @@ internal static class ComparisonReport
     public static void Write(
         TextWriter output, ImmutableArray<ChangedSymptom> symptoms, ImmutableArray<ChangedConclusion>? cases, int replayed, ImmutableArray<string> broken)
     {
+        if (!broken.IsEmpty) output.Write($"## Floors broken\n\n{string.Concat(broken.Select(line => $"- {line}\n"))}\n");
         output.Write(symptoms.IsEmpty ? "No walk can have changed.\n" : "## Figures\n\n"
             + "| series | symptom | minutes | checks | repairs in vain | mended by the first repair, % | faults alike | how |\n|---|---|---|---|---|---|---|---|\n");
         foreach (ChangedSymptom symptom in symptoms) Row(output, symptom);
-        foreach (ChangedSymptom symptom in symptoms) foreach (ChangedWalk walk in symptom.Walks) Walk(output, symptom, walk);
+        Walks(output, symptoms);
         if (cases is { } changed) Cases(output, changed, replayed);
-        if (!broken.IsEmpty) output.Write($"\n## Floors broken\n\n{string.Concat(broken.Select(line => $"- {line}\n"))}");
     }
 
     private static void Row(TextWriter output, ChangedSymptom symptom)
@@ -49,14 +49,33 @@ internal static class ComparisonReport
 
     private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "–";
 
-    private static void Walk(TextWriter output, ChangedSymptom symptom, ChangedWalk walk)
+    // What is the same on several series, or for several faults, is written once.
+    private static void Walks(TextWriter output, ImmutableArray<ChangedSymptom> symptoms)
     {
-        output.Write($"\n### {symptom.Series}, {symptom.Symptom}: walk to {walk.Fault}\n\n| before | after |\n|---|---|\n");
+        var each = symptoms.SelectMany(symptom => symptom.Walks.Select(walk => (symptom.Series, symptom.Symptom, Walk: walk, Steps: Steps(walk))));
+        var onSeries = each.GroupBy(one => (one.Symptom, one.Walk.Fault, one.Steps))
+            .Select(same => (same.Key, same.First().Walk, Series: string.Join(", ", same.Select(one => one.Series))));
+        foreach (var same in onSeries.GroupBy(one => (one.Series, one.Key.Symptom, one.Key.Steps)))
+        {
+            output.Write($"\n### {same.Key.Series}, {same.Key.Symptom}: walk to {string.Join(", ", same.Select(one => one.Walk.Fault))}\n\n");
+            Walk(output, same.First().Walk);
+        }
+    }
+
+    private static string Steps(ChangedWalk walk) => string.Join('\n', walk.Before) + "\n\n" + string.Join('\n', walk.After);
+
+    // The step from which the two part is in bold.
+    private static void Walk(TextWriter output, ChangedWalk walk)
+    {
+        output.Write("| before | after |\n|---|---|\n");
+        int parted = Enumerable.Range(0, Math.Max(walk.Before.Length, walk.After.Length)).First(place => At(walk.Before, place) != At(walk.After, place));
         for (int place = 0; place < Math.Max(walk.Before.Length, walk.After.Length); place++)
-            output.Write($"| {At(walk.Before, place)} | {At(walk.After, place)} |\n");
+            output.Write($"| {Marked(At(walk.Before, place), place == parted)} | {Marked(At(walk.After, place), place == parted)} |\n");
     }
 
     private static string At(ImmutableArray<string> steps, int place) => place < steps.Length ? steps[place] : "";
+
+    private static string Marked(string step, bool isMarked) => isMarked && step.Length > 0 ? $"**{step}**" : step;
 
     private static void Cases(TextWriter output, ImmutableArray<ChangedConclusion> changed, int replayed)
     {

@@ -38,11 +38,27 @@ public sealed class ContentCompareTests : IDisposable
         Blind();
         Run run = await Run.OfAsync("", "content", "compare", other, pages.Folder, "--isolated", "10", "--in-vain", "0.1", "--longer", "1000");
         Assert.Equal(1, run.Code);
-        Assert.Contains("\n## Floors broken\n\n- alder-one, fan-not-turning: ", run.Output, StringComparison.Ordinal);
+        Assert.StartsWith("## Floors broken\n\n- alder-one, fan-not-turning: ", run.Output, StringComparison.Ordinal);
         Assert.Contains("more repairs in vain a walk", run.Output, StringComparison.Ordinal);
         Assert.Contains("mended by the first repair", run.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("minutes longer", run.Output, StringComparison.Ordinal);
         Assert.Contains("### alder-one, fan-not-turning: walk to fan-", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| **", run.Output, StringComparison.Ordinal);
+    }
+
+    // The manual shows what the command says; DX_UPDATE=1 writes it anew.
+    [Fact]
+    public async Task Compare_EditOfTheManual_SaysWhatTheManualShows()
+    {
+        const string call = "```text\n$ content compare old new --in-vain 0.1 --isolated 10\n";
+        string manual = Repository.PathOf("knowledge", "Content", "MANUAL.md"), text = (await File.ReadAllTextAsync(manual)).ReplaceLineEndings("\n");
+        int start = text.IndexOf(call, StringComparison.Ordinal) + call.Length, end = text.IndexOf("```", start, StringComparison.Ordinal);
+        string other = pages.Other();
+        Blind();
+        Run run = await Run.OfAsync("", "content", "compare", other, pages.Folder, "--in-vain", "0.1", "--isolated", "10");
+        Assert.Equal(1, run.Code);
+        if (Environment.GetEnvironmentVariable("DX_UPDATE") == "1") await File.WriteAllTextAsync(manual, text[..start] + run.Output + text[end..]);
+        else Assert.Equal(text[start..end], run.Output);
     }
 
     [Fact]
