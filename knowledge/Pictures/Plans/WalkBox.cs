@@ -5,7 +5,7 @@ internal sealed class WalkBox(double width)
 {
     public const int Size = 12, Small = 11;
     public const double Inside = 7;
-    private const double LineHeight = 14.5, RuleRoom = 5, RoomForNumber = 34;
+    private const double LineHeight = 14.5, RuleRoom = 5, RoomForNumber = 38;
 
     private readonly Dictionary<(string, int, bool), IReadOnlyList<string>> wrapped = [];
 
