@@ -52,6 +52,9 @@ internal static class Intent
     private static readonly string[] AfterOrder =
         ["the", "a", "an", "it", "my", "that", "this", "off", "out", "both", "in", "some", "all", "copper", "foil", "me"];
 
+    /// <summary>Work that was done, where a message begins with it ("replaced the board and still E5").</summary>
+    private static readonly string[] DoneFirst = ["replaced", "swapped", "changed"];
+
     /// <summary>Whether someone means to do what stands at a place: asked for, or said as an order.</summary>
     public static bool Shows(RequestWords request, int at) =>
         at <= 1 || IsOrder(request) || Meant.IsIn(request) || IsQuestion(request);
@@ -61,7 +64,8 @@ internal static class Intent
 
     /// <summary>Whether the message only reports what someone did ("found the float switch bypassed").</summary>
     public static bool IsReport(RequestWords request) =>
-        Reported.IsIn(request) && PastActs.IsIn(request) && !Asking.IsIn(request) && !IsOrder(request) && !IsQuestion(request);
+        (DoneFirst.Contains(request[0]) || (Reported.IsIn(request) && PastActs.IsIn(request)))
+        && !Asking.IsIn(request) && !IsOrder(request) && !IsQuestion(request);
 
     /// <summary>Whether the message is a report without a word of anything meant to be done.</summary>
     public static bool IsMereReport(RequestWords request) => IsReport(request) && !Meant.IsIn(request);
