@@ -1,8 +1,7 @@
 // What is kept about people, for everybody; and for the desk, what is kept about one of them.
-import { day, draw } from './draw.js';
+import { at, day, draw } from './draw.js';
 import { findPerson, readPrivacy, readSession, removeWords } from './post.js';
 
-const at = id => document.getElementById(id);
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
 
 function say(problem) {
@@ -38,14 +37,14 @@ function row(sheet) {
 async function find(event) {
   event.preventDefault();
   at('trouble').textContent = '';
-  const about = at('about').value.trim();
+  const about = at('about', HTMLInputElement).value.trim();
   try {
     const found = await findPerson(about);
     at('rows').replaceChildren(...found.map(row));
     at('found').hidden = found.length === 0;
     at('count').textContent = found.length === 0 ? 'No sheet speaks of that.' : found.length === 1 ? '1 sheet speaks of that.' : `${found.length} sheets speak of that.`;
     at('all').hidden = false;
-    at('all').href = `/api/personal?${new URLSearchParams({ about })}`;
+    at('all', HTMLAnchorElement).href = `/api/personal?${new URLSearchParams({ about })}`;
   } catch (problem) { say(problem); }
 }
 
