@@ -77,7 +77,7 @@ internal static class Complaints
     private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text,
         (bool Doubtful, bool ComesAndGoes) manner)
     {
-        if (match.Decision == MatchDecision.Fault)
+        if (match.Decision == MatchDecision.Fault && match.Candidates[0].Id != FaultId.NoneOfThese.Value)
         {
             FaultPage fault = turn.Library.Faults[new FaultId(match.Candidates[0].Id)];
             turn.Say(SegmentKind.Understood, "understood-fault", Slot.Of("fault", fault.Title));
