@@ -87,3 +87,6 @@ at('choice').addEventListener('change', () => {
 });
 const changes = new EventSource('/api/preview/changes');
 changes.addEventListener('pages', begin);
+changes.addEventListener('error', () => {
+  if (walks === null) at('state').textContent = 'Pictures are drawn beside the preview of the pages. Start it with: content preview.';
+});
