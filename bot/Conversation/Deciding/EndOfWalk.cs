@@ -45,6 +45,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     public void Leave(TurnDraft turn)
     {
         turn.Say(SegmentKind.Conclusion, "closed-left");
+        if (SafeStateFirst.IsDemanded(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         Suspects(turn, withParts: true);

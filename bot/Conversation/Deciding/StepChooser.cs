@@ -40,12 +40,16 @@ internal sealed class StepChooser(Library library)
     }
 
     private StepChosen? Choose(CaseView view, Plan? plan) =>
-        plan is null ? null : Wanted(view, plan) is { } wanted ? _custom.Before(view, wanted) ?? wanted : null;
+        plan is null ? null : Wanted(view, plan) is { } wanted ? Before(view, wanted) ?? wanted : null;
+
+    private StepChosen? Before(CaseView view, StepChosen wanted) => Allowed(view, _custom.Before(view, wanted));
+
+    private StepChosen? Allowed(CaseView view, StepChosen? step) => step is not null && _safeFirst.Allows(view, step) ? step : null;
 
     /// <summary>The step that was put off because by the custom of the trade another one comes before it; null when none was.</summary>
     /// <param name="step">The id of the step that was chosen.</param>
     public string? BehindCustom(CaseView view, Plan plan, string step) =>
-        Wanted(view, plan) is { } wanted && wanted.Id != step && _custom.Before(view, wanted)?.Id == step ? wanted.Id : null;
+        Wanted(view, plan) is { } wanted && wanted.Id != step && Before(view, wanted)?.Id == step ? wanted.Id : null;
 
     /// <summary>The plan's own check, when another that takes nearly as long was taken in its place; else null.</summary>
     /// <param name="step">The id of the step that was chosen.</param>
@@ -57,7 +61,7 @@ internal sealed class StepChooser(Library library)
     {
         PlannedStep.DoCheck check => _nothingFound.Next(view, plan) ?? new StepChosen(StepKind.Check, check.Check.Value, check.Access.Value),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver =>
-            Proof.Before(view, repair.Repair) ?? new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
+            Allowed(view, Proof.Before(view, repair.Repair)) ?? new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value),
         _ => BeforeHandOver(view),
     };
 

@@ -108,6 +108,14 @@ public sealed class UnsureTests
     }
 
     [Fact]
+    public void StopHere_AtABurningSmell_SaysThatNobodyUsesTheUnit()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "burning-smell");
+        walker.Say("stop here");
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop")));
+    }
+
+    [Fact]
     public void StopHere_BeforeSignsOfDangerAreAnswered_AsksForThemFirst()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "owner", "poor-cooling");
