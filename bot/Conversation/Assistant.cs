@@ -13,6 +13,8 @@ using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Languages;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Conversation;
 

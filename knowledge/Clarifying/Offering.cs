@@ -3,6 +3,7 @@ using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Clarifying;
 

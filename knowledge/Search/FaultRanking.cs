@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Search;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Clauses;
 
 namespace DxAssistant.Knowledge.Search;
 

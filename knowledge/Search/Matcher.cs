@@ -1,6 +1,11 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Requests;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Search;
 

@@ -1,3 +1,6 @@
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Indexing;
+
 namespace DxAssistant.Knowledge.Search;
 
 /// <summary>What the words of a whole message say of the faults, before its clauses are told apart.</summary>

@@ -5,6 +5,7 @@ using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Conversation.Understanding;
 

@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Conversation.Understanding;
 

@@ -11,6 +11,8 @@ using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Conversation.Understanding;
 

@@ -6,6 +6,7 @@ using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 using DxAssistant.Server.Commands.Scoring;
 
 namespace DxAssistant.Server.Commands;

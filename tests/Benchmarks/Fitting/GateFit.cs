@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Benchmarks.Fitting;
 

@@ -2,6 +2,9 @@ using System.Collections.Immutable;
 using DxAssistant.Benchmarks.Fitting;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Requests;
 using DxAssistant.Knowledge.Tests.Content;
 using DxAssistant.Knowledge.Tests.Search;
 

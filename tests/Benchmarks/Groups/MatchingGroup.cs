@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using DxAssistant.Benchmarks.Matching;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 using DxAssistant.Knowledge.Tests.Content;
 using DxAssistant.Knowledge.Tests.Search;
 

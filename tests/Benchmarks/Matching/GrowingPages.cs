@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Benchmarks.Matching;
 

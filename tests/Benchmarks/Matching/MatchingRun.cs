@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using DxAssistant.Benchmarks.Ratios;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Benchmarks.Matching;
 

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

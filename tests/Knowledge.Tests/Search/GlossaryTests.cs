@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

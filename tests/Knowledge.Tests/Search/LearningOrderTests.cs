@@ -1,4 +1,6 @@
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Learning;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 using Xunit.Abstractions;
 
 namespace DxAssistant.Knowledge.Tests.Search;

@@ -1,5 +1,6 @@
 using CsCheck;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 using Xunit.Abstractions;
 
 namespace DxAssistant.Knowledge.Tests.Search;

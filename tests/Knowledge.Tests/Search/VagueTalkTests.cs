@@ -1,4 +1,7 @@
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Tests.Search;
 

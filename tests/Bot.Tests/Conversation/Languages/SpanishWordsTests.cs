@@ -2,6 +2,7 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Knowledge.Languages;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Bot.Tests.Conversation.Languages;
 

@@ -1,7 +1,0 @@
-using System.Collections.Immutable;
-
-namespace DxAssistant.Knowledge.Search;
-
-/// <summary>A message with what it rules out taken apart.</summary>
-/// <param name="Complaint">Every token that is not ruled out, in order.</param>
-internal sealed record ClauseReading(ImmutableArray<Token> Complaint, ImmutableArray<RuledOut> RuledOut);

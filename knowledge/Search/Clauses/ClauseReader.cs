@@ -1,0 +1,205 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Clauses;
+
+/// <summary>Parts what a message complains of from what it rules out ("drain is clear but the fan is dead").</summary>
+internal static class ClauseReader
+{
+    private static readonly FrozenSet<string> Turns = new[]
+    {
+        "and", "but", "so", "yet", "though", "although", "however", "except", "because", "since", "then", "while", "still",
+        "plus", "turns", "anyway", "yes", "only",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Words after which a healthy word says nothing of the present.</summary>
+    private static readonly FrozenSet<string> Unreal = new[]
+    {
+        "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped", "gotta", "only",
+        "for", "with", "at", "back", "sometimes", "not", "needed",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>The last words of "on this job", "in here", "fitted".</summary>
+    private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one", "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
+
+    private const int LongestPlace = 4;
+
+    public static ClauseReading Read(ImmutableArray<Token> tokens)
+    {
+        var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
+        var mentions = ImmutableArray.CreateBuilder<RuledOut>();
+        List<Token> listed = [];
+        foreach (var clause in Clauses(tokens))
+        {
+            var before = mentions.Count;
+            for (var i = 0; i < clause.Count; i++)
+            {
+                var scope = Scope(clause, i, out var implied);
+                if (scope.Count == 0)
+                    continue;
+                ruledOut.UnionWith(scope);
+                if (IsList(listed, clause, scope))
+                {
+                    ruledOut.UnionWith(listed);
+                    mentions.Add(new RuledOut([.. listed], [.. implied]));
+                }
+                mentions.Add(new RuledOut([.. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
+            }
+            listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
+        }
+        var silent = ruledOut.Select(token => token.Position).ToHashSet();
+        return new ClauseReading(
+            [.. tokens.Where(token => !ruledOut.Contains(token) && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
+            mentions.ToImmutable());
+    }
+
+    private static bool IsOutright(Token token) => token.Role == TokenRole.RuledOut || token.IsNegated;
+
+    /// <summary>"air and discharge ok": what is well of the last of a list is well of all of it.</summary>
+    private static bool IsList(List<Token> listed, List<Token> clause, List<Token> scope) =>
+        listed.Count > 0 && clause[0].Said == "and" && scope[0] == clause.First(Counts);
+
+    /// <summary>A part or two, of which nothing is said.</summary>
+    private static bool IsBareName(List<Token> clause)
+    {
+        const int longestName = 3;
+        var main = clause.Where(token => token.Role == TokenRole.Main).ToList();
+        return main.Count is > 0 and <= longestName && main.Count == clause.Count(token => token.Role != TokenRole.Aside)
+            && !main.Any(token => IsComplaint(token) || States.IsWell(token.Term) || States.Working.Contains(token.Term));
+    }
+
+    private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)
+    {
+        var clause = new List<Token>();
+        foreach (var token in tokens)
+        {
+            if (clause.Count > 0 && (token.StartsClause || IsTurn(clause, token)))
+            {
+                yield return clause;
+                clause = [];
+            }
+            clause.Add(token);
+        }
+        yield return clause;
+    }
+
+    /// <summary>"but", and the "it" of "not the filter it is the coil".</summary>
+    private static bool IsTurn(List<Token> clause, Token token) =>
+        token.Role == TokenRole.Filler
+        && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
+
+    private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
+    {
+        implied = [];
+        var token = clause[at];
+        if (token.Role == TokenRole.RuledOut && States.Ill.Contains(token.Term))
+            return IllDenied(clause, at, out implied);
+        if (token.Role == TokenRole.RuledOut)
+            return at > 0 && clause[at - 1].Role == TokenRole.RuledOut ? [] : Forward(clause, at, clause.Count);
+        if (token.Role != TokenRole.Main)
+            return [];
+        if (token.IsNegated)
+            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : [];
+        if (IsUnreal(clause, at))
+            return [];
+        if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
+        {
+            implied = rules;
+            return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
+        }
+        if ((States.Done.Contains(token.Said) || IsReplaced(clause, at)) && !clause.Any(other => other.Term == "set"))
+            return Around(clause, at, forwardFirst: !FollowsPart(clause, at));
+        if (!States.Working.Contains(token.Term))
+            return [];
+        return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
+    }
+
+    /// <summary>"swapped the board", "pump swapped out", but not "wires swapped".</summary>
+    private static bool IsReplaced(List<Token> clause, int at) =>
+        clause[at].Said is "swapped" or "swap" && at + 1 < clause.Count && clause[at + 1].Said is "the" or "a" or "out" or "in" or "it" or "my" or "for";
+
+    /// <summary>"thermistor verified against ice": what was checked stands before the word.</summary>
+    private static bool FollowsPart(List<Token> clause, int at) =>
+        clause.Take(at).Any(token => token is { IsConcept: true, Role: TokenRole.Main }
+            && token.Position == clause.Take(at).Where(other => other.Position < clause[at].Position).Select(other => other.Position).LastOrDefault(-1));
+
+    /// <summary>Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.</summary>
+    private static bool IsPressure(List<Token> clause, int at) =>
+        at + 1 < clause.Count && clause[at + 1].Term == "pressur" && clause[at + 1].Position == clause[at].Position;
+
+    /// <summary>"no pump on this job", "with no pump": what is not there is not to blame.</summary>
+    private static bool IsAbsent(List<Token> clause, int at)
+    {
+        if (States.Optional.Contains(clause[at].Stem)
+            && clause.Take(at).Where(token => token.Position < clause[at].Position).TakeLast(2).Select(token => token.Said) .SequenceEqual(["with", "not"]))
+            return true;
+        ImmutableArray<string> after = [.. clause.Skip(at + 1).Where(token => token.Position != clause[at].Position).Select(token => token.Said)];
+        return after is [.., var last] && Here.Contains(last) && after.Length <= LongestPlace;
+    }
+
+    /// <summary>The part that "no pump" names.</summary>
+    private static Token Named(Token token) =>
+        token.IsNegated && !States.Ill.Contains(token.Stem) ? token with { Term = token.Stem } : token;
+
+    private static List<Token> IllDenied(List<Token> clause, int at, out string[] implied)
+    {
+        implied = States.AnyIll.Contains(clause[at].Stem) ? [] : [clause[at].Stem];
+        var before = Backward(clause, at);
+        return [.. before, .. before.Count == 0 ? Forward(clause, at, clause.Count) : [clause[at]]];
+    }
+
+    /// <summary>"new motor", but not "new install" or "new unit".</summary>
+    private static List<Token> NewPart(List<Token> clause, int at)
+    {
+        var next = clause.Skip(at + 1).FirstOrDefault(token => token.Role == TokenRole.Main);
+        if (next is null)
+            return Around(clause, at);
+        return next.Term.StartsWith("instal", StringComparison.Ordinal) || clause.Skip(at + 1).Any(IsComplaint) ? [] : Forward(clause, at, clause.Count);
+    }
+
+    private static List<Token> Around(List<Token> clause, int at, bool forwardFirst = false)
+    {
+        var after = Forward(clause, at, clause.Count);
+        var before = Backward(clause, at);
+        var afterHasMore = after.Count > 1;
+        if (forwardFirst ? afterHasMore : before.Count == 0)
+            return after;
+        return [.. before, clause[at]];
+    }
+
+    /// <summary>From a token to the next complaint.</summary>
+    private static List<Token> Forward(List<Token> clause, int at, int end) =>
+        [clause[at], .. clause.Take(end).Skip(at + 1).TakeWhile(token => !IsComplaint(token)).Where(Counts)];
+
+    /// <summary>The tokens of meaning before a token, back to the last complaint.</summary>
+    private static List<Token> Backward(List<Token> clause, int at)
+    {
+        var before = clause.Take(at).Reverse().TakeWhile(token => !IsComplaint(token)).Where(Counts).ToList();
+        before.Reverse();
+        return before;
+    }
+
+    private static bool Counts(Token token) => token.Role is TokenRole.Main or TokenRole.Aside or TokenRole.RuledOut;
+
+    private static bool IsComplaint(Token token) =>
+        token.Role == TokenRole.Main && (token.IsNegated || States.Ill.Contains(token.Term));
+
+    private static bool IsUnreal(List<Token> clause, int at)
+    {
+        for (var i = Math.Max(0, at - 3); i < at; i++)
+        {
+            if (Unreal.Contains(clause[i].Said))
+                return true;
+        }
+        return false;
+    }
+
+    /// <summary>"works on the other heads".</summary>
+    private static bool IsElsewhere(List<Token> clause, int at) =>
+        clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Said is not ("on" or "with" or "in" or "the" or "for"))?.Said
+            is "other" or "others" or "another";
+
+    private static bool IsLastOfMeaning(List<Token> clause, int at) =>
+        clause.Skip(at + 1).All(token => !Counts(token) || token.Position == clause[at].Position);
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Knowledge.Search.Requests;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Gates;
+
+/// <summary>Tells talk that is none of this trade's from complaints about a unit.</summary>
+internal sealed class OffTopicTalk(SearchIndex index)
+{
+    /// <summary>First term of the glossary's concepts "unrelated equipment" and "unrelated talk".</summary>
+    private static readonly string Unrelated = Stemmer.StemAll(["unrelated"])[0];
+
+    private static readonly string Talk = Stemmer.StemAll(["talk"])[0];
+
+    /// <summary>Words before another machine that make it a mere place or comparison.</summary>
+    private static readonly string[] Beside =
+    [
+        "over", "above", "behind", "on", "onto", "near", "next", "beside", "under", "below", "by", "from", "into", "like", "with",
+        "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
+    ];
+
+    /// <summary>The probability that a message is none of this trade's.</summary>
+    public static double ProbabilityOf(HeardMessage message) =>
+        message.Said.Said.IsEmpty ? 1 : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
+
+    /// <summary>"barely cooling" is short, but its words are of the trade and of nothing else.</summary>
+    private static bool IsComplaint(Intention intention, Hearing heard) =>
+        heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1, Best: >= MatchThresholds.CloseFit }
+        && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
+
+    /// <summary>The page of talk that fits best, or null if none comes near.</summary>
+    public string? Page(Question question)
+    {
+        var talk = index.Find(question, NodeKind.OffTopic);
+        return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestTalk ? talk[0].Entry.Id : null;
+    }
+
+    /// <summary>Whether a machine of another trade is what the message is about.</summary>
+    public static bool NamesAnotherMachine(RequestWords words, ImmutableArray<Token> tokens) => OtherMachineAt(words, tokens) >= 0;
+
+    /// <summary>The word at which a machine of another trade is named; −1 for none.</summary>
+    private static int OtherMachineAt(RequestWords words, ImmutableArray<Token> tokens) =>
+        tokens.Where((token, at) => token.Term == Unrelated && token.Role == TokenRole.Main
+            && (tokens[at + 1].Term == Talk || !IsBeside(words, token.Position))).Select(token => token.Position).FirstOrDefault(-1);
+
+    private static bool IsBeside(RequestWords words, int position)
+    {
+        for (var i = Math.Max(0, position - 3); i < Math.Min(position, words.Count); i++)
+        {
+            if (Beside.Contains(words[i]))
+                return true;
+        }
+        return false;
+    }
+}

@@ -1,0 +1,14 @@
+namespace DxAssistant.Knowledge.Search.Indexing;
+
+/// <summary>What a search entry stands for.</summary>
+public enum NodeKind
+{
+    Symptom,
+    Fault,
+    Check,
+    /// <summary>An unsafe request that gets a refusal.</summary>
+    Refusal,
+    /// <summary>Talk that is none of this trade's.</summary>
+    OffTopic,
+    Series,
+}

@@ -1,0 +1,178 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Learning;
+using DxAssistant.Knowledge.Search.Terms;
+using Lucene.Net.Index;
+using Lucene.Net.Search;
+
+namespace DxAssistant.Knowledge.Search.Indexing;
+
+/// <summary>The pages as the search sees them. Immutable once built; may be asked by many at once.</summary>
+public sealed class SearchIndex
+{
+    /// <summary>How many pages are looked at closely for one question.</summary>
+    private const int Looked = 400;
+
+    /// <summary>How many pages are told apart by the plain words of a message.</summary>
+    private const int Rivals = 8;
+
+    /// <summary>A page that shares no word is found from this probability on.</summary>
+    private const double FaintestProbability = 0.02;
+
+    private readonly IndexSearcher searcher;
+    private readonly Wordings wordings;
+    private readonly TradeAnalyzer analyzer;
+    private readonly Closeness closeness;
+    private readonly Subjects subjects;
+    private readonly Dictionary<NodeKind, WordingModel> models;
+    private readonly WordingModel intentions;
+    private readonly Features features = new();
+    private readonly Vocabulary vocabulary;
+    private readonly ILookup<string, int> pagesHolding;
+    private readonly HashSet<string> tradeWords;
+    /// <summary>Where the entries of each kind begin and end.</summary>
+    private readonly Dictionary<NodeKind, (int First, int End)> kinds;
+
+    private SearchIndex(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer, Thesaurus thesaurus)
+    {
+        (Entries, this.analyzer) = (entries, analyzer);
+        var pages = PagesOf(phrases);
+        var reader = IndexWriting.Write(pages, thesaurus);
+        searcher = new IndexSearcher(reader) { Similarity = IndexWriting.Similarity };
+        vocabulary = new Vocabulary(reader, thesaurus);
+        closeness = new Closeness(new Rarity(pages));
+        wordings = new Wordings(phrases, entries.Length, closeness);
+        kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind).ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
+        pagesHolding = phrases.ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
+        tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
+        subjects = new Subjects(entries, phrases, analyzer);
+        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt =
+            [.. phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words)).Select(phrase => (phrase, features.Learn(phrase.Bag)))];
+        models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Symptom or NodeKind.Refusal)
+            .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
+        intentions = new WordingModel(learnt, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
+    }
+
+    /// <summary>By kind and id.</summary>
+    public ImmutableArray<SearchEntry> Entries { get; }
+
+    /// <summary>Indexes pages. The same pages and groups, in any order, give the same index.</summary>
+    public static SearchIndex Build(IEnumerable<SearchEntry> pages, IEnumerable<SynonymGroup> glossary)
+    {
+        var thesaurus = new Thesaurus(glossary);
+        var analyzer = new TradeAnalyzer(thesaurus);
+        ImmutableArray<SearchEntry> entries =
+            [.. pages.OrderBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal)];
+        ImmutableArray<Phrase> phrases = [.. entries.SelectMany((entry, page) => PhrasesOf(entry, page, analyzer))];
+        return new SearchIndex(entries, phrases, analyzer, thesaurus);
+    }
+
+    /// <summary>The words of a text, misspellings mended and every way of saying "not" brought down to "not".</summary>
+    internal ImmutableArray<Word> Words(string text) =>
+        Negation.Normalize(Spelling.Mend(WordSplitter.Split(text), vocabulary));
+
+    /// <summary>What words say, with synonyms brought to the glossary's words.</summary>
+    internal ImmutableArray<Token> Analyze(ImmutableArray<Word> words) => analyzer.Analyze(words);
+
+    /// <summary>Asks the index what it knows of all that was said, for the questions below.</summary>
+    internal Question Ask(ImmutableArray<Token> tokens)
+    {
+        var said = TermBag.Of(tokens);
+        return new Question(said, closeness.Total(said), wordings.Shared(said), features.Known(said), Plain(said));
+    }
+
+    /// <summary>The entries of a kind that fit, best first; ties by id.</summary>
+    internal ImmutableArray<SearchHit> Find(Question question, NodeKind kind)
+    {
+        if (question.Said.IsEmpty || !kinds.TryGetValue(kind, out var range))
+            return [];
+        var judged = models.TryGetValue(kind, out var model) ? model.Judge(question.Features) : [];
+        var hits = ImmutableArray.CreateBuilder<SearchHit>();
+        for (var page = range.First; page < range.End; page++)
+        {
+            var closest = wordings.Closest(page, question.Shared, question.Total);
+            var probability = judged.GetValueOrDefault(page);
+            if (closest.Score > 0 || probability > FaintestProbability)
+                hits.Add(Hit(page, closest, question.Plain.GetValueOrDefault(page), probability));
+        }
+        return [.. hits.OrderByDescending(hit => hit.Score).Take(Looked)];
+    }
+
+    /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
+    internal SearchHit? LikeliestFault(ImmutableArray<Token> tokens)
+    {
+        var said = TermBag.Of(tokens);
+        if (said.IsEmpty || !models.TryGetValue(NodeKind.Fault, out var model) || model.Judge(features.Known(said)) is not { Count: > 0 } judged)
+            return null;
+        var (page, probability) = judged.MaxBy(page => page.Value);
+        return new SearchHit(Entries[page], 0, probability);
+    }
+
+    /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
+    internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind) =>
+        question.Plain.Where(page => Entries[page.Key].Kind == kind).OrderByDescending(page => page.Value).ThenBy(page => page.Key).Take(Rivals)
+            .ToDictionary(page => Entries[page.Key].Id, page => page.Value, StringComparer.Ordinal);
+
+    /// <summary>The entries of a kind that hold the very words.</summary>
+    internal IEnumerable<string> Holding(ImmutableArray<Word> words, NodeKind kind) =>
+        pagesHolding[Row(words)].Select(page => Entries[page]).Where(entry => entry.Kind == kind).Select(entry => entry.Id);
+
+    /// <summary>Of the words of meaning, the share that the pages of faults and symptoms know.</summary>
+    internal double KnownShare(ImmutableArray<Token> tokens)
+    {
+        var stems = Stemmer.StemAll(tokens.Where(token => token.Role == TokenRole.Main).SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList());
+        return stems.IsEmpty ? 0 : (double)stems.Count(tradeWords.Contains) / stems.Length;
+    }
+
+    private static string Row(ImmutableArray<Word> words) => string.Join(' ', words.Select(word => word.Text));
+
+    /// <summary>What all the words of a message make it.</summary>
+    internal Intention IntentionOf(Question question)
+    {
+        var judged = intentions.Judge(question.Features);
+        return new Intention(judged.GetValueOrDefault((int)NodeKind.Fault), judged.GetValueOrDefault((int)NodeKind.OffTopic), judged.GetValueOrDefault((int)NodeKind.Refusal));
+    }
+
+    private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
+
+    /// <summary>The faults and checks about what a mention names.</summary>
+    /// <param name="complaint">The terms of what the message complains of.</param>
+    internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) => subjects.Named(mention, complaint);
+
+    /// <summary>Whether any of these words names a part that a fault or check is about.</summary>
+    internal bool NamesPart(IEnumerable<Token> tokens) => subjects.NamesPart(tokens);
+
+    /// <summary>Whether words name a part or something that the glossary knows, say that something is wrong, or are at least two.</summary>
+    internal bool SaysEnough(ImmutableArray<Token> tokens) =>
+        subjects.NamesPart(tokens)
+        || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
+        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
+
+    /// <summary>Pages by the plain words, each score as a share of the best one possible.</summary>
+    private Dictionary<int, double> Plain(TermBag said)
+    {
+        var best = closeness.BestPlain(said);
+        return searcher.Search(Queries.Plain(said), Looked).ScoreDocs.ToDictionary(document => document.Doc, document => Math.Min(1.0, document.Score / best));
+    }
+
+    /// <param name="judged">How probable the model holds the page to be.</param>
+    private SearchHit Hit(int page, ClosestWording closest, double plain, double judged)
+    {
+        var fit = (Weights.Phrase * closest.Score) + (Weights.Plain * plain);
+        var score = closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
+        return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9));
+    }
+
+    private ImmutableArray<PageTerms> PagesOf(ImmutableArray<Phrase> phrases)
+    {
+        var byPage = phrases.ToLookup(phrase => phrase.Page);
+        return [.. Entries.Select((entry, page) => PageTerms.Of([.. byPage[page]], WordSplitter.Split(entry.Body), analyzer))];
+    }
+
+    private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>
+        entry.Phrases.Prepend(entry.Title)
+            .Select(text => WordSplitter.Split(text))
+            .Select(words => new Phrase(page, words, TermBag.Of(analyzer.Analyze(words))))
+            .Where(phrase => !phrase.Bag.IsEmpty);
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Clauses;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Indexing;
+
+/// <summary>Which entries are about a part that a message names.</summary>
+internal sealed class Subjects
+{
+    private readonly ImmutableArray<(SearchEntry Entry, ImmutableHashSet<string> Title, ImmutableHashSet<string> Words)> pages;
+    private readonly ImmutableHashSet<string> parts;
+    private readonly Dictionary<string, int> titles;
+
+    public Subjects(ImmutableArray<SearchEntry> entries, IEnumerable<Phrase> phrases, TradeAnalyzer analyzer)
+    {
+        var words = phrases.ToLookup(phrase => phrase.Page, phrase => phrase.Bag);
+        pages =
+        [
+            .. entries.Select((entry, page) => (Entry: entry, Page: page))
+                .Where(at => at.Entry.Kind is NodeKind.Fault or NodeKind.Check)
+                .Select(at => (at.Entry, TitleTerms(at.Entry, analyzer), words[at.Page].SelectMany(bag => bag.Terms.Keys).ToImmutableHashSet())),
+        ];
+        parts = [.. pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title).Where(term => !States.Ill.Contains(term) && !States.IsWell(term))];
+        titles = pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title)
+            .GroupBy(term => term, StringComparer.Ordinal).ToDictionary(term => term.Key, term => term.Count(), StringComparer.Ordinal);
+    }
+
+    /// <summary>Whether any of these words names a part.</summary>
+    public bool NamesPart(IEnumerable<Token> tokens) =>
+        tokens.Any(token => token.Role == TokenRole.Main && parts.Contains(token.Stem));
+
+    /// <summary>
+    /// The entries that a mention is about: their title names its most telling part and their words know the rest and the
+    /// state that is denied, unless the complaint names a part of theirs that tells more.
+    /// </summary>
+    /// <param name="complaint">The terms of what the message complains of.</param>
+    public IEnumerable<SearchEntry> Named(RuledOut mention, IReadOnlySet<string> complaint)
+    {
+        ImmutableHashSet<string> named =
+            [.. mention.Tokens.Where(token => token.Role != TokenRole.Aside && !token.IsNegated).Select(token => token.Term).Where(parts.Contains)];
+        ImmutableHashSet<string> states = [.. mention.States];
+        var rarest = named.Order(StringComparer.Ordinal).MinBy(TitlesWith);
+        foreach (var (entry, title, words) in pages)
+        {
+            var ofPart = rarest is null ? states.Overlaps(title) : title.Contains(rarest) && named.All(part => title.Contains(part) || words.Contains(part));
+            if (ofPart && Denies(states, title, words) && !TellsMore(complaint, title, named, rarest))
+                yield return entry;
+        }
+    }
+
+    /// <summary>A title that names another trouble is not denied: "not stuck" says nothing of a coil that is open.</summary>
+    private static bool Denies(ImmutableHashSet<string> states, ImmutableHashSet<string> title, ImmutableHashSet<string> words) =>
+        states.IsEmpty || states.Overlaps(title) || (states.Overlaps(words) && !title.Any(States.Ill.Contains));
+
+    private bool TellsMore(IReadOnlySet<string> complaint, ImmutableHashSet<string> title, ImmutableHashSet<string> named, string? rarest) =>
+        title.Any(part => complaint.Contains(part) && parts.Contains(part) && !named.Contains(part)
+            && (rarest is null || TitlesWith(part) < TitlesWith(rarest)));
+
+    private int TitlesWith(string part) => titles.GetValueOrDefault(part, int.MaxValue);
+
+    private static ImmutableHashSet<string> TitleTerms(SearchEntry entry, TradeAnalyzer analyzer) =>
+        [.. TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title + " " + entry.Id.Replace('-', ' ')))).Terms.Keys];
+}

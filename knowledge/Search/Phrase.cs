@@ -1,8 +1,0 @@
-using System.Collections.Immutable;
-
-namespace DxAssistant.Knowledge.Search;
-
-/// <summary>One wording of one entry, analyzed.</summary>
-/// <param name="Page">Place of the entry in the index.</param>
-/// <param name="Words">Its words as written.</param>
-internal sealed record Phrase(int Page, ImmutableArray<Word> Words, TermBag Bag);

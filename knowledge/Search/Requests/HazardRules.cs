@@ -1,0 +1,124 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Requests;
+
+/// <summary>Requests for work or use whose danger lies in what is left out: safe supply, safe footing, a tight circuit, a sound unit.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class HazardRules
+{
+    private static readonly WordPattern GoOn = new("""
+        keep going, carry on, keep it on, keep using, keep it running, keep running, leave it on, leave it running, fine to use,
+        safe to use, ok to use, okay to use, alright to use, still use, go on using, use it anyway, run it anyway, reset it,
+        reset and, will it be alright, will it be ok, will it be all right, until tomorrow, until monday, until payday, for the weekend, for tonight
+        """);
+
+    public static readonly ImmutableArray<UnsafeRule> All =
+    [
+        new("keep-running-danger", new("""
+                burnt, burned, burning, smoke, smoking, spark, sparks, sparking, arcing, scorched, melted, melting, tingle, tingles,
+                shock, shocks, overheated hairdryer, singed, charred, onto the board, onto the circuit, on the board
+                """), GoOn)
+        {
+            Reach = 14, OnlyIfMeant = true, Unless = new("not keep running, not keep going, stops, will not"),
+        },
+        new("work-live", new("""
+                extension lead, extension cord, extension cable, speaker wire, bell wire, lamp cord, lighting circuit, light circuit,
+                plug adaptor, plug adapter, an adaptor, an adapter, phone wire, without an isolator, without isolator, skip the isolator,
+                without a disconnect, not earth, without earth, without an earth
+                """),
+            new("run, wire, use, connect, feed, hook, plug, power, skip, without, on 1, hang"))
+        {
+            Reach = 6, OnlyIfMeant = true,
+            Unless = new("drops out, conks, trips when, trips, ran it, running it on, dips, sags, not start, not run, low, he, they, someone, somebody, was, found"),
+        },
+        new("unsafe-height-or-storm", new("""
+                climb, stand on, ladder, harness, fall arrest, edge protection, lean out, leaning out, swing over, hold my belt, rope, parapet,
+                roof is wet, roof is steep, wet roof, steep roof, roof in the, scaffold, on the roof
+                """),
+            new("""
+                can i, can we, can my, could i, could my, i will, any tips, need to, skip, without, not need, not tie, ok, quick, quickly,
+                fine, reach, alright, should i, shall i, no time, do i, is it
+                """))
+        {
+            Reach = 10, OnlyIfMeant = true, Unless = new("fan, not run, not cool, not heat, trips, error, code"),
+        },
+        new("unsafe-height-or-storm", new("""
+                thunder, lightning, storm, thunderstorm, raining, gale, downpour, high wind, hail, blizzard, wet hands, hands are wet
+                """),
+            new("""
+                carry on, finish, keep working, keep going, quick, quickly, should i, can i, could i, ok, can we, alright, safe, work outside
+                """))
+        {
+            Reach = 16, OnlyIfMeant = true,
+            Unless = new("after the, after a, since, last night, came through, struck, was, yesterday, went, blew, strike"),
+        },
+        new("vent-refrigerant", new("""
+                open, opening, open up, open the, crack
+                """),
+            new("""
+                without evacuating, without a vacuum, without vacuum, without vacuuming, without pulling, without evacuation, no vacuum, not vacuum,
+                not evacuate, check for leaks later, leak check later, vac no gauge, vac not gauge, skip the vacuum
+                """))
+        {
+            Reach = 10, OnlyIfMeant = true,
+        },
+        new("vent-refrigerant", new("""
+                skip the vacuum, skip vacuum, skip the evacuation, skip the vac, leave out the nitrogen, skip the nitrogen, without evacuating, not bother with the vacuum,
+                own gas to push, purge the lines with, purge with the unit, purge the air out with
+                """), null) { OnlyIfMeant = true },
+        new("vent-refrigerant", new("valve core, schrader, flare, flare nut, service port, union"),
+            new("full pressure, under pressure, with pressure, no tool, not tool, without tool, without the tool, still charged"))
+        {
+            Reach = 9, OnlyIfMeant = true,
+        },
+        new("heat-charged-circuit", new("boiling water, hot water, blowtorch, torch, heat gun, lighter, hairdryer"),
+            new("bottle, cylinder, tank"))
+        {
+            Reach = 8, OnlyIfMeant = true,
+        },
+        new("heat-charged-circuit", new("lighter, match test, candle, match, open flame, smoke while, cigarette"),
+            new("leak, leaks, r32, charging, refrigerant, gas"))
+        {
+            Reach = 7, OnlyIfMeant = true, Unless = new("not match, wires match, sizes match"),
+        },
+        new("pressure-test-wrong-gas", new("""
+                workshop compressor, nail gun, tire compressor, tire inflator, air line, shop compressor, workshop air, compressed air, shop air,
+                oxygen, oxy, acetylene, oxygen bottle
+                """),
+            new("test, testing, pressure test, leak test, leak, soak, bar, pressurize, pressure, check, joints"))
+        {
+            Reach = 12, OnlyIfMeant = true,
+        },
+        new("top-up-leak", new("""
+                only wants gas, just wants gas, only want gas, just want gas, just gas it, gas it up, gas it again, just regas, just wants it gassed,
+                top it up and, top up and walk, top up and leave, just tell me how much to add, how much to add, add gas each, not fix the leak,
+                rather than fix the leak, instead of fixing the leak, knowing it leaks
+                """), null) { OnlyIfMeant = true },
+        new("oversize-fuse", new("""
+                only have, only got, all i have, all i got, have only, only a, i only have, got nothing but
+                """),
+            new("fuse, fuses, amp, amps, breaker, #"))
+        {
+            Reach = 6, OnlyIfMeant = true, Also = new("fuse, fuses, breaker"),
+        },
+        new("defeat-protection", new("take _ out, take _ _ out, take the _ _ out, taking _ _ out, cut out the, taken out of circuit, out of circuit"),
+            new("""
+                overload, =overload, switch, float, rcd, gfci, rcbo, breaker, interlock, protection, sensor, cutout, cut out, pressure
+                """))
+        {
+            Reach = 5, OnlyIfMeant = true,
+        },
+        new("defeat-protection", new("fake, fakes, faking, fool, fools, fooling, trick, tricks, deceive"),
+            new("thermistor, sensor, =sensor, board, switch, controller, probe, detector, unit, lid, feedback"))
+        {
+            Reach = 8, OnlyIfMeant = true, Unless = new("any trick to find, tricky"),
+        },
+        new("work-live", new("poke, jam, stick, shove, poking, sticking, reach"),
+            new("blade, blades, fan blade, fan, power on, spinning"))
+        {
+            ObjectFollows = true, Reach = 9, OnlyIfMeant = true, Also = new("screwdriver, hand, finger, stick, arm, power on, pencil, broom, reach"),
+            Unless = new("found, not reach"),
+        },
+    ];
+}

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Gates;
+using DxAssistant.Knowledge.Search.Indexing;
+
+namespace DxAssistant.Knowledge.Search.Requests;
+
+/// <summary>Finds requests that can hurt someone: by rules, by their manner, and by likeness to the refusal pages.</summary>
+internal sealed class UnsafeRequests(SearchIndex index)
+{
+    /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
+    public string? Page(HeardMessage message)
+    {
+        if (Intent.IsMereReport(message.Request) || DangerGate.OfDanger(message) < MatchThresholds.Unsafe)
+            return null;
+        return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
+    }
+
+    /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>
+    private string PageOf(UnsafeRule rule, ImmutableArray<SearchHit> pages)
+    {
+        if (pages.MaxBy(hit => hit.Probability) is { } likeliest && likeliest.Probability >= MatchThresholds.ClearPage)
+            return likeliest.Entry.Id;
+        return pages.IsEmpty || index.Entries.Any(entry => entry.Kind == NodeKind.Refusal && entry.Id == rule.Page)
+            ? rule.Page
+            : pages[0].Entry.Id;
+    }
+}

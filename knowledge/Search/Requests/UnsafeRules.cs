@@ -1,0 +1,34 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Search.Requests;
+
+/// <summary>The dangerous requests. Better one refusal too many than one switch bridged.</summary>
+internal static class UnsafeRules
+{
+    public static readonly ImmutableArray<UnsafeRule> All =
+        [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All];
+
+    /// <summary>The words of all rules: the spelling must not mend them into others.</summary>
+    public static readonly FrozenSet<string> Words =
+        All.SelectMany(rule => rule.Act.Words.Concat(rule.Object?.Words ?? [])).ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>By the first word of an act, the places of the rules whose act begins so.</summary>
+    private static readonly FrozenDictionary<string, ImmutableArray<int>> ByFirst = All
+        .SelectMany((rule, place) => rule.Act.Firsts.Select(first => (first, place)))
+        .GroupBy(at => at.first, at => at.place, StringComparer.Ordinal)
+        .ToFrozenDictionary(first => first.Key, first => first.ToImmutableArray(), StringComparer.Ordinal);
+
+    /// <summary>The first rule that fits a message, or null.</summary>
+    public static UnsafeRule? Fitting(RequestWords request)
+    {
+        var places = new SortedSet<int>();
+        for (var at = 0; at < request.Count; at++)
+        {
+            foreach (var key in request.KeysAt(at))
+                places.UnionWith(ByFirst.GetValueOrDefault(key, []));
+        }
+        var fitting = places.FirstOrDefault(place => All[place].Fits(request), -1);
+        return fitting < 0 ? null : All[fitting];
+    }
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Lucene.Net.Analysis.En;
+using Lucene.Net.Analysis.TokenAttributes;
+
+namespace DxAssistant.Knowledge.Search.Terms;
+
+/// <summary>Words to their stems, by Porter's algorithm.</summary>
+internal static class Stemmer
+{
+    // A stream costs far more to make than to use, and serves one caller at a time: each thread keeps its own.
+    [ThreadStatic]
+    private static TermStream? row;
+    [ThreadStatic]
+    private static PorterStemFilter? stemming;
+
+    public static ImmutableArray<string> StemAll(IReadOnlyList<string> words)
+    {
+        row ??= new TermStream([]);
+        stemming ??= new PorterStemFilter(row);
+        row.Terms = words;
+        var term = stemming.GetAttribute<ICharTermAttribute>();
+        var stems = ImmutableArray.CreateBuilder<string>(words.Count);
+        stemming.Reset();
+        while (stemming.IncrementToken())
+            stems.Add(SameOr(words[stems.Count], term));
+        row.Terms = [];
+        return stems.MoveToImmutable();
+    }
+
+    /// <summary>Most words are their own stems: no need to keep them twice.</summary>
+    private static string SameOr(string word, ICharTermAttribute stem) =>
+        word.AsSpan().SequenceEqual(stem.Buffer.AsSpan(0, stem.Length)) ? word : stem.ToString();
+}
