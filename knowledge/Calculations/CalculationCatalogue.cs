@@ -1,4 +1,9 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Calculations.Air;
+using DxAssistant.Knowledge.Calculations.Circuit;
+using DxAssistant.Knowledge.Calculations.Doubt;
+using DxAssistant.Knowledge.Calculations.Electrics;
+using DxAssistant.Knowledge.Calculations.Sensors;
 
 namespace DxAssistant.Knowledge.Calculations;
 

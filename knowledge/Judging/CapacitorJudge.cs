@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Electrics;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;

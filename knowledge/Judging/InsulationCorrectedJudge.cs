@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Electrics;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;
 

@@ -1,4 +1,6 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Air;
+using DxAssistant.Knowledge.Calculations.Circuit;
+using DxAssistant.Knowledge.Calculations.Doubt;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
+using DxAssistant.Knowledge.Calculations.Electrics;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;

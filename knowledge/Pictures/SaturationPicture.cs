@@ -1,4 +1,6 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Air;
+using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Judging;
 

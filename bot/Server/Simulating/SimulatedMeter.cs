@@ -1,5 +1,6 @@
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;

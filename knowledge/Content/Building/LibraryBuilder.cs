@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Circuit;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Content.Syntax;

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Sensors;
 
 namespace DxAssistant.Knowledge.Content.Model;
 

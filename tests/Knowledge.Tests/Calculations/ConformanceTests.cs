@@ -1,5 +1,6 @@
 using CsCheck;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 

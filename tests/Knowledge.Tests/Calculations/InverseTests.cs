@@ -1,5 +1,9 @@
 using CsCheck;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Air;
+using DxAssistant.Knowledge.Calculations.Circuit;
+using DxAssistant.Knowledge.Calculations.Electrics;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 

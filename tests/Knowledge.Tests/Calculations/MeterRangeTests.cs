@@ -1,7 +1,8 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
+using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Tests.Content;
-using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 

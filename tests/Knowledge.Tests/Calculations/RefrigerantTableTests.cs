@@ -1,5 +1,6 @@
 using System.Text.Json;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Doubt;
+using DxAssistant.Knowledge.Calculations.Sensors;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Air;
+using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
 
