@@ -34,13 +34,13 @@ declare namespace Told {
   type Reply = { segments: Segment[]; question?: Question; belief: Belief[]; access?: string };
 
   /** `before` and `last` count events. Without `said` it is the opening; `away` are turns that the server has not seen. */
-  type Turn = { turnId: string; at: string; before: number; last: number; by: string; said?: string; reply: Reply; away?: boolean };
+  type Turn = { turnId: string; at: string; before: number; last: number; by: string; said?: string; reply: Reply; away?: boolean; request?: { turnId: string } & Said.Body };
   type Head = { unit?: string; shows?: string; who?: string; stands?: string; ended?: string };
   type Hand = { name: string; as: string };
   type Case = {
     id: string; openedAt: string; contentVersion?: string; last: number; head: Head; turns: Turn[]; hands?: Hand[];
   };
-  type Taken = { turn: Turn; last: number; head: Head; events: any[] };
+  type Taken = { turn: Turn; last: number; head: Head; events: Kept.Happened[] };
 }
 
 /** What the page says to the server: words, or an answer to the open question. */
@@ -48,4 +48,62 @@ declare namespace Said {
   type Chosen = { question: string; choice: string };
   type Filled = { question: string; readings: Record<string, string> };
   type Body = { text: string; question?: string } | { answer: Chosen | Filled | { command: string } };
+}
+
+/** What this device keeps to go on without signal. */
+declare namespace Kept {
+  type Happened = { event: string; contentVersion?: string; version?: string; by?: string; [more: string]: unknown };
+  /** A turn as its events; `request` is what the person sent, of turns that wait. */
+  type Turn = { turnId: string; events: Happened[]; request?: { turnId: string } & Said.Body };
+  type Part = { version: string; root: string; files: string[]; bytes: number };
+  type Kit = { engine?: Part; pack?: Part };
+  type Shelved = { name: string; version: string; root: string; bytes: number; at: number };
+  /** A case: `basis` and `log` are what the server has of it, `away` waits, `left` was handed back, `view` is what is shown. */
+  type Case = { id: string; basis: number; log: Turn[]; away: Turn[]; left: string[]; view: Told.Case | null; at?: number };
+  type Whole = Case & { view: Told.Case };
+  /** What the engine answers to a turn. */
+  type Taken = { turnId: string; by: string; said?: string; reply: Told.Reply; head: Told.Head; version: string; events: Happened[] };
+  type Engine = { Load(pack: Uint8Array): string; Warm(): void; Begin(log: string): void; Take(turn: string): string };
+}
+
+/** What the pages beside the sheet are told. */
+declare namespace Told {
+  type Listed = { id: string; title?: string; lastAt: string; waiting?: number };
+  type Judged = { verdict: string; healthy?: boolean };
+  type Made = { title: string; works?: boolean; triedAt?: string };
+  type SummedCheck = { title: string; answer: string; at: string; figures?: Figures; pictures: Picture[] };
+  type Part = {
+    unit?: string; shows: string[]; said: string[]; proven?: string; ended?: string; checks: SummedCheck[]; narrowing?: Picture;
+    leftOut: { title: string; reason: string }[]; repairs: Made[];
+  };
+  type Summary = { id: string; openedAt: string; lastAt: string; versions: string[]; head: Head; parts: Part[] };
+
+  type Plate = { model?: string; serial?: string; site?: string; installed?: string; bought?: string; registered?: string };
+  type Evidence = { title: string; demanded: boolean; at: string; answer: string; verdict?: string; healthy?: boolean; readings: Reading[]; expected: string[] };
+  type Term = { kind: string; on: string; page: string; months?: number; until?: string };
+  type Coverage = { part: string; labour: string; labourMinutes: number; reasons: Term[] };
+  type Photo = { shows: string; serial?: string; at: string; hash: string };
+  type ClaimSheet = {
+    seriesTitle: string; failed: string; faultTitle: string; part: string; repairTitle?: string; works: boolean; belief: number;
+    needed: number; wants: string; evidence: Evidence[]; coverage: Coverage; photos?: Photo[];
+  };
+  type ClaimState = 'draft' | 'ready' | 'submitted' | 'approved' | 'declined' | 'returned';
+  type ClaimAct = { claim: string; override?: string; why?: string };
+  type Claim = {
+    id: string; case: string; state: ClaimState; unit: Plate; sheet?: ClaimSheet; wanting: string[]; override?: string; line?: string;
+    log: { at: string; by: string; event: ClaimAct }[];
+  };
+
+  type By = { at: string; by: string };
+  type JobUnit = By & { number: number; series?: string } & Plate;
+  type JobPerson = By & { part: string; name: string; phone?: string; number?: number; company?: string };
+  type JobPhoto = By & { hash: string; shows: string; unit?: number; name?: string; gone?: boolean; bytes?: number; type?: string };
+  type JobFacts = {
+    atHand: number; units: JobUnit[]; people: JobPerson[]; notes: (By & { text: string })[]; photos: JobPhoto[]; hands: Hand[];
+    visits: { number: number; begun: string; ended?: string; by: string }[];
+  };
+  /** A call that is put aside, to be taken up again. */
+  type Slip = { case: string; caller?: string; phone?: string; due?: string };
+  type Series = { id: string; title: string; serial?: string };
+  type Job = { case: string; last: number; ended?: string; said?: string; series: Series[]; job: JobFacts };
 }

@@ -4,21 +4,30 @@ import {
   addAccount, changeAccount, listAccounts, listAudit, listTokens, makeToken, revokeToken,
 } from './post.js';
 
+/** @type {(name: string, ...children: any[]) => HTMLElement} */
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
+/**
+ * @param {string} text
+ * @param {string} about
+ * @param {() => void} onclick
+ */
 const button = (text, about, onclick) => draw('button', { type: 'button', 'aria-label': `${text} ${about}`, onclick }, text);
+/** @param {string[]} names */
 const words = names => names.map(name => name.replace('-', ' ')).join(', ');
 
+/** @param {() => Promise<unknown>} work */
 async function act(work) {
   at('trouble').textContent = '';
   try {
     await work();
     await show();
   } catch (problem) {
-    at('trouble').textContent = problem.message;
+    at('trouble').textContent = problem instanceof Error ? problem.message : String(problem);
     at('trouble').scrollIntoView({ block: 'nearest' });
   }
 }
 
+/** @param {{ name: string, open: boolean, locked: boolean, roles: string[] }} account */
 function person(account) {
   const state = account.open ? (account.locked ? 'Resting after wrong passwords' : 'Open') : 'Closed';
   const turn = account.open ? 'Close' : 'Open';
@@ -26,18 +35,25 @@ function person(account) {
     draw('td', { class: 'acts' }, button(turn, account.name, () => act(() => changeAccount(account.name, { open: !account.open })))));
 }
 
+/** @param {{ id: string, label: string, scopes: string[], madeAt: string, revokedAt?: string }} line */
 function token(line) {
   return draw('tr', {}, draw('th', { scope: 'row' }, line.label), cell('May', words(line.scopes)), cell('Made', day(line.madeAt)),
     draw('td', { class: 'acts' }, line.revokedAt ? 'Ended' : button('End', line.label, () => act(() => revokeToken(line.id)))));
 }
 
+/**
+ * @typedef {{ number: number, at: string, who: string, did: string, to: string }} Audited
+ * @param {Audited} line
+ */
 const audit = line => draw('tr', {}, cell('When', day(line.at)), cell('Who', line.who), cell('Did', line.did), cell('To', line.to));
 
-let oldest;
+let oldest = 0;
 
+/** @param {number} [before] */
 async function showAudit(before) {
+  /** @type {Audited[]} */
   const lines = await listAudit(before);
-  oldest = lines.at(-1)?.number;
+  oldest = lines.at(-1)?.number ?? 0;
   const rows = lines.map(audit);
   if (before) at('audit').append(...rows);
   else at('audit').replaceChildren(...rows);

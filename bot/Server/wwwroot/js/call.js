@@ -4,12 +4,16 @@ import { noteCall, putCallAside, readCall, readCase, Refused, sendTurn, takeCall
 import { number } from './sheet.js';
 
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/call/)?.[1] ?? '');
+/** @type {Record<string, string[]>} */
 const orders = { back: ['b', 'Back'], skip: ['s', 'Skip'], unsure: ['u', 'Not sure'], cannot: ['c', 'Cannot do that'], why: ['w', 'Why this?'], again: ['r', 'Say it again'] };
 const aloud = new Set(['notice', 'caution', 'instruction', 'conclusion', 'repair', 'advice', 'refusal', 'understood', 'verdict', 'why']);
+/** @type {Told.Reply} */
 let reply;
+/** @type {Told.Slip | undefined} */
 let aside;
 let busy = false;
 
+/** @param {string} name */
 const key = name => draw('kbd', { 'aria-hidden': 'true' }, name.toUpperCase());
 
 function drawScript() {
@@ -19,8 +23,9 @@ function drawScript() {
   at('script').replaceChildren(...waits, ...said, draw('p', { class: 'aloud' }, reply.question?.text ?? 'The walk is complete.'));
 }
 
+/** @param {Told.Question} open */
 function readings({ fields, id: question }) {
-  if (fields.length === 0) return null;
+  if (fields.length === 0) return [];
   const form = draw('form', {}, fields.map((field, place) => draw('label', {}, `${field.label}, ${field.unit}: ${field.where}`,
     draw('input', { 'data-label': field.label, id: `reading-${place}`, inputmode: 'decimal', maxlength: 40, autocomplete: 'off', value: field.given ?? '' }))),
   draw('button', { type: 'submit' }, 'Write down'));
@@ -29,9 +34,10 @@ function readings({ fields, id: question }) {
     const filled = [...form.querySelectorAll('input')].filter(input => input.value.trim() !== '');
     if (filled.length) send({ answer: { question, readings: Object.fromEntries(filled.map(input => [input.dataset.label, input.value.trim()])) } });
   });
-  return form;
+  return [form];
 }
 
+/** @param {Told.Question | undefined} question */
 function words(question) {
   const input = draw('input', { id: 'words', maxlength: 4000, autocomplete: 'off' });
   const form = draw('form', {}, draw('label', { for: 'words' }, 'In the caller’s words ', key('/')), input);
@@ -44,17 +50,17 @@ function words(question) {
 
 function drawAnswers() {
   const { question } = reply;
-  const fitting = Object.entries(orders).filter(([order]) => order === 'again' || (question?.commands ?? []).includes(order));
+  const fitting = Object.entries(orders).filter(([order]) => order === 'again' || (question?.commands ?? []).map(String).includes(order));
   at('answers').replaceChildren(...[
-    question ? readings(question) : null,
+    ...(question ? readings(question) : []),
     draw('ol', {}, (question?.options ?? []).map((option, place) => draw('li', {}, draw('button', {
-      type: 'button', 'data-pick': place + 1, onclick: () => send({ answer: { question: question.id, choice: option.key } }),
+      type: 'button', 'data-pick': place + 1, onclick: () => send({ answer: { question: question?.id ?? '', choice: option.key } }),
     }, place < 9 ? key(String(place + 1)) : null, option.label)))),
     words(question),
     draw('div', { class: 'orders' }, fitting.map(([order, [letter, label]]) => draw('button', {
       type: 'button', 'data-order': letter, onclick: () => send({ answer: { command: order } }),
     }, key(letter), label))),
-  ].filter(Boolean));
+  ]);
   at('answers').inert = Boolean(aside);
 }
 
@@ -63,9 +69,11 @@ function drawAll() {
   drawAnswers();
 }
 
+/** @param {{ aside?: Told.Slip, notes: { at: string, by: string, text: string }[] }} read */
 async function drawCall(read) {
   aside = read.aside;
   at('notes').replaceChildren(...read.notes.map(note => draw('li', {}, day(note.at), ` ${note.by}: ${note.text}`)));
+  /** @type {Told.Slip[]} */
   const waiting = await waitingCalls();
   at('waiting').replaceChildren(...waiting.map(slip => draw('li', { class: slip.due && new Date(slip.due) < new Date() ? 'late' : '' },
     draw('a', { href: `/case/${encodeURIComponent(slip.case)}/call` }, [slip.caller, slip.phone].filter(Boolean).join(', ') || `Sheet ${number(slip.case)}`),
@@ -74,6 +82,7 @@ async function drawCall(read) {
 }
 
 // One thing at a time; what went wrong is said, and nothing that was typed is lost.
+/** @param {() => Promise<void>} work */
 async function doing(work) {
   if (busy) return;
   busy = true;
@@ -86,6 +95,7 @@ async function doing(work) {
   busy = false;
 }
 
+/** @param {Said.Body} turn */
 const send = turn => doing(async () => {
   ({ turn: { reply } } = await sendTurn(id, { turnId: crypto.randomUUID(), ...turn }));
   drawAll();
@@ -100,8 +110,10 @@ function leave() {
 
 const takeUp = () => doing(async () => drawCall(await takeCallUp(id)));
 
+/** @param {Event} [event] */
 function putAside(event) {
   event?.preventDefault();
+  /** @type {Record<string, unknown>} */
   const told = Object.fromEntries([...new FormData(at('aside-form', HTMLFormElement))].filter(([, value]) => value));
   if (told.due) told.due = new Date(String(told.due)).toISOString();
   doing(async () => drawCall(await putCallAside(id, told)));
@@ -133,7 +145,8 @@ async function begin() {
   at('unit', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}/job`;
   at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
   await doing(async () => {
-    ({ reply } = (await readCase(id)).turns.at(-1));
+    const { turns } = await readCase(id);
+    ({ reply } = turns[turns.length - 1]);
     await drawCall(await readCall(id));
   });
   document.body.dataset.ready = 'yes';

@@ -14,30 +14,33 @@ import { speak } from './voice.js';
 
 const slip = at('slip');
 const rows = at('rows');
+// There from `begin` on; nothing is drawn or sent before.
 /** @type {Told.Case} */
-let view = null;
+let view;
 /** @type {Outbox} */
-let outbox = null;
-/** @type {BroadcastChannel} */
-let channel = null;
+let outbox;
 /** @type {Draft} */
-let draft = null;
-/** @type {News} */
+let draft;
+/** @type {BroadcastChannel | null} */
+let channel = null;
+/** @type {News | null} */
 let news = null;
 const link = new Link(at('signal'), now => {
   brought(now);
   channel?.postMessage(now.last);
 });
 
-const last = () => view.turns.at(-1).reply;
+const last = () => view.turns[view.turns.length - 1];
 // What is kept for work without signal is fetched once the page has settled.
 const quiet = 8_000;
 const calm = matchMedia('(prefers-reduced-motion: reduce)');
 
+/** @param {string} line */
 function say(line) {
   at('slip-state').textContent = line;
 }
 
+/** @param {string} line */
 function trouble(line) {
   at('trouble').textContent = line;
   at('trouble').hidden = false;
@@ -48,9 +51,9 @@ function show() {
   const drawn = rowsOf(view.turns);
   const known = new Set();
   rows.replaceChildren(...drawn.map((row, i) => drawRow(row, i + 1, known)));
-  const open = drawn.at(-1);
+  const open = drawn[drawn.length - 1];
   drawSlip(slip, {
-    question: open.question, heading: headingOf(open), lines: last().belief, place: drawn.length, send, complain: say,
+    question: open.question, heading: headingOf(open), lines: last().reply.belief, place: drawn.length, send, complain: say,
     cautions: cautionsOf(open.ask).length,
   });
   const unsent = draft.put(open.question?.id ?? null);
@@ -112,18 +115,27 @@ const others = (known, turn) => [...new Set(view.turns
   .filter(there => there.last > known && there.last <= turn.before && there.turnId !== turn.turnId).map(there => named(there.by)))].join(', ');
 
 // Read aloud where that is switched on; what is heard after it waits in the field to be written.
+/** @param {Told.Turn} turn */
 async function hear(turn) {
   const heard = await aloud(turn.reply);
-  if (heard && view.turns.at(-1) === turn) at('words', HTMLInputElement).value = heard;
+  if (heard && last() === turn) at('words', HTMLInputElement).value = heard;
 }
 
+/**
+ * @param {string} line
+ * @param {import('./outbox.js').Waiting} waiting
+ */
 function refused(line, waiting) {
   drawWaiting(rows, null);
   setBusy(slip, false);
-  if (waiting.turn.text && at('words', HTMLInputElement).value === '') at('words', HTMLInputElement).value = waiting.turn.text;
+  if ('text' in waiting.turn && at('words', HTMLInputElement).value === '') at('words', HTMLInputElement).value = waiting.turn.text;
   say(line);
 }
 
+/**
+ * @param {string} line
+ * @param {number} seconds
+ */
 function waitingAgain(line, seconds) {
   setBusy(slip, true);
   say(`${line} Your answer is kept here and is sent again in ${seconds} s.`);
@@ -151,7 +163,7 @@ async function catchUp() {
  */
 function changes(was, now) {
   const joined = (now.hands ?? []).filter(hand => !(was.hands ?? []).some(known => known.name === hand.name));
-  if (now.turns.length > was.turns.length) return `${now.turns.at(-1).by} answered: ${now.turns.at(-1).said}`;
+  if (now.turns.length > was.turns.length) return `${now.turns[now.turns.length - 1].by} answered: ${now.turns[now.turns.length - 1].said}`;
   if (joined.length > 0) return `${joined.map(hand => `${hand.name}, ${hand.as}`).join('; ')} works on this sheet too.`;
   return (now.hands ?? []).length < (was.hands ?? []).length || now.head.ended !== was.head.ended || now.last === was.last ? '' : null;
 }

@@ -6,10 +6,15 @@ import { listCases, Refused } from './post.js';
 
 const trouble = at('trouble');
 
+/** @param {Told.Listed} line */
 const entry = line => draw('li', {},
   draw('a', { href: `/case/${encodeURIComponent(line.id)}` }, draw('span', { class: 'index-title' }, line.title),
     line.waiting ? draw('span', { class: 'unsaved' }, `${line.waiting} not sent yet`) : null, day(line.lastAt)));
 
+/**
+ * @param {Told.Listed[]} cases
+ * @param {string} line
+ */
 function show(cases, line) {
   at('index').replaceChildren(...cases.map(entry));
   trouble.textContent = line;

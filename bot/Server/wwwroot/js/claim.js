@@ -6,9 +6,12 @@ import { number } from './sheet.js';
 import { stamp } from './verdict.js';
 
 const id = decodeURIComponent(location.pathname.match(/^\/claim\/([^/]+)/)?.[1] ?? '');
+/** @type {(name: string, ...content: any[]) => HTMLElement[]} */
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
+/** @param {number} share */
 const percent = share => `${(Math.floor(share * 1000) / 10).toLocaleString([], { maximumFractionDigits: 1 })} %`;
 const blank = '—';
+/** @type {Told.Claim} */
 let claim;
 
 function facts() {
@@ -23,17 +26,20 @@ function facts() {
       line('Belief in the fault', `${percent(sheet.belief)} by the evidence before the part was changed; ${percent(sheet.needed)} is wanted`)] : []);
 }
 
+/** @param {string[]} texts */
 const lines = texts => texts.map(text => draw('span', { class: 'cell-line' }, text));
 
+/** @param {Told.Evidence} seen */
 function row(seen) {
   return draw('tr', { class: seen.demanded ? 'demanded' : '' },
     draw('th', { scope: 'row' }, seen.title, seen.demanded ? draw('span', { class: 'demand' }, 'demanded') : null),
     draw('td', { 'data-name': 'Read or seen' }, seen.readings.length ? lines(seen.readings.map(r => `${r.label} ${r.value}`.trim())) : seen.answer),
     draw('td', { 'data-name': 'Expected', class: seen.expected.length ? '' : 'blank' }, seen.expected.length ? lines(seen.expected) : blank),
-    draw('td', { 'data-name': 'Verdict', class: seen.verdict ? '' : 'blank' }, seen.verdict ? stamp(seen) : blank),
+    draw('td', { 'data-name': 'Verdict', class: seen.verdict ? '' : 'blank' }, seen.verdict ? stamp({ verdict: seen.verdict, healthy: seen.healthy }) : blank),
     draw('td', { 'data-name': 'Time' }, time(seen.at)));
 }
 
+/** @param {Told.ClaimSheet} sheet */
 function proof(sheet) {
   return [draw('h2', {}, 'Proof'),
     draw('p', {}, draw('strong', {}, 'The page of the fault wants: '), sheet.wants),
@@ -42,6 +48,7 @@ function proof(sheet) {
       draw('tbody', {}, sheet.evidence.map(row))) : draw('p', {}, 'No check has a result.')];
 }
 
+/** @param {Told.ClaimSheet} sheet */
 function paid({ coverage }) {
   return [draw('h2', {}, 'What the terms pay'),
     draw('dl', { class: 'facts' }, line('Part', coverage.part), line('Work', coverage.labour, coverage.labourMinutes ? `: ${coverage.labourMinutes} minutes` : '')),
@@ -51,12 +58,14 @@ function paid({ coverage }) {
     draw('p', { class: 'page' }, 'The terms are read out by the program. A person decides.')];
 }
 
+/** @param {Told.ClaimSheet} sheet */
 function photos({ photos: taken }) {
   if (!taken?.length) return null;
   return [draw('h2', {}, 'Photos'), draw('ul', { class: 'photo-list' }, taken.map(photo => draw('li', {},
     `${photo.shows[0].toUpperCase()}${photo.shows.slice(1)}, serial ${photo.serial ?? blank}, `, day(photo.at), draw('span', { class: 'page' }, ` SHA-256 ${photo.hash}`))))];
 }
 
+/** @param {Told.ClaimAct} event */
 const why = event => event.override ?? event.why;
 
 function course() {
@@ -77,6 +86,10 @@ function article() {
   return made.flat(Infinity).filter(Boolean);
 }
 
+/**
+ * @param {string} name
+ * @param {object} [more]
+ */
 async function act(name, more = {}) {
   at('hindered').replaceChildren();
   try {
@@ -86,12 +99,14 @@ async function act(name, more = {}) {
   }
 }
 
+/** @param {unknown} problem */
 function hinder(problem) {
-  const missing = problem.missing ?? [];
+  const missing = problem instanceof Refused ? problem.missing : [];
   at('hindered').replaceChildren(draw('p', {}, problem instanceof Refused ? problem.message : 'No connection to the server: nothing was changed.'),
     ...(missing.length ? [draw('ul', {}, missing.map(text => draw('li', {}, text)))] : []));
 }
 
+/** @type {(name: string, label: string, type: string, value: string | undefined) => HTMLElement} */
 const field = (name, label, type, value) => draw('label', {}, label, draw('input', { name, type, value: value ?? '', maxlength: 200, autocomplete: 'off' }));
 
 function unitForm() {
@@ -107,20 +122,27 @@ function unitForm() {
   return form;
 }
 
+/**
+ * @param {string} text
+ * @param {() => void} pressed
+ */
 const button = (text, pressed) => draw('button', { type: 'button', onclick: pressed }, text);
+/** @param {string} label */
 const reason = label => draw('label', { class: 'reason' }, label, draw('textarea', { id: 'why', rows: 2, maxlength: 1000 }));
 const said = () => ({ why: document.querySelector('textarea')?.value || undefined });
 
+/** @returns {HTMLElement[]} */
 function acts() {
   if (claim.state === 'submitted') return [draw('h2', {}, 'Decide'), reason('Reason (needed to decline or return)'),
     draw('div', { class: 'buttons' }, button('Approve', () => act('approve', said())), button('Return', () => act('return', said())), button('Decline', () => act('decline', said())))];
   if (claim.state === 'ready') return [draw('h2', {}, 'Hand in'), draw('div', { class: 'buttons' }, button('Submit', () => act('submit')))];
   if (claim.state === 'draft' || claim.state === 'returned') return [draw('h2', {}, 'Unit'), unitForm(), draw('h2', {}, 'Make ready'),
-    claim.wanting.length ? reason('Reason to make it ready although something is missing') : null,
-    draw('div', { class: 'buttons' }, button('Make ready', () => act('ready', said())))].filter(Boolean);
+    ...(claim.wanting.length ? [reason('Reason to make it ready although something is missing')] : []),
+    draw('div', { class: 'buttons' }, button('Make ready', () => act('ready', said())))];
   return [];
 }
 
+/** @param {Told.Claim} read */
 function show(read) {
   claim = read;
   at('number').textContent = claim.id;

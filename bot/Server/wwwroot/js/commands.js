@@ -1,16 +1,22 @@
 // What can be asked of the conversation at any time: the fitting ones first, the rest behind one button.
 import { draw } from './draw.js';
 
+/** @type {Record<string, string>} */
 const labels = {
   back: 'Back', why: 'Why this?', skip: 'Skip', unsure: 'Not sure', cannot: 'Cannot do that here',
   again: 'Say it again', help: 'Help', 'stop-here': 'Stop here', 'start-over': 'Start over',
 };
 
+/**
+ * @param {Told.Question | null} question
+ * @param {import('./slip.js').Send} send
+ */
 export function commands(question, send) {
+  /** @param {string} word */
   const button = word => draw('button', {
     type: 'button', class: 'command', 'data-command': word, onclick: () => send({ answer: { command: word } }, labels[word]),
   }, labels[word]);
-  const fitting = (question?.commands ?? []).filter(word => word in labels && word !== 'start-over' && word !== 'help' && word !== 'again');
+  const fitting = (question?.commands ?? []).map(String).filter(word => word in labels && word !== 'start-over' && word !== 'help' && word !== 'again');
   const rest = Object.keys(labels).filter(word => !fitting.includes(word));
   return draw('div', { class: 'commands' },
     fitting.map(button),

@@ -5,24 +5,33 @@ import * as notebook from './offline/notebook.js';
 import { contents, fetchKit, removeAll } from './offline/shelf.js';
 import { settings } from './settings.js';
 
-const megabytes = bytes => `${(bytes / 1e6).toLocaleString([], { maximumFractionDigits: 1 })} MB`;
+const nothing = 'This browser keeps nothing here, as in a private window. With signal all works as ever.';
+/** @param {number | undefined} bytes */
+const room = (bytes = 0) => `${(bytes / (bytes < 1e9 ? 1e6 : 1e9)).toLocaleString([], { maximumFractionDigits: 1 })} ${bytes < 1e9 ? 'MB' : 'GB'}`;
+/**
+ * @param {string} name
+ * @param {string} content
+ */
 const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content));
 
+/** @param {string} [line] */
 async function show(line) {
   const { engines, pages } = await contents();
   const cases = await notebook.list();
-  const room = await navigator.storage?.estimate?.().catch(() => null);
+  const estimate = await navigator.storage?.estimate?.().catch(() => null);
   const waiting = cases.reduce((sum, record) => sum + record.away.length, 0);
   const ready = engines.length > 0 && pages.length > 0;
-  at('ready').textContent = line ?? (ready
+  const keeps = await notebook.keeps();
+  at('ready').textContent = line ?? (!keeps ? nothing : ready
     ? 'Ready: a walk goes on here when the signal is lost.'
     : 'Not ready yet: what is needed is fetched while a sheet is open and there is signal.');
   at('kept').replaceChildren(
-    box('Engine', engines.map(kept => megabytes(kept.bytes)).join(', ') || '—'),
-    box('Pages, by version', pages.map(kept => `${kept.version}, ${megabytes(kept.bytes)}`).join('; ') || '—'),
+    box('Engine', engines.map(kept => room(kept.bytes)).join(', ') || '—'),
+    box('Pages, by version', pages.map(kept => `${kept.version}, ${room(kept.bytes)}`).join('; ') || '—'),
     box('Sheets kept here', String(cases.length)), box('Answers not sent yet', String(waiting)),
-    box('Used on this device', room ? megabytes(room.usage) : '—'), box('Still free for it', room ? megabytes(room.quota - room.usage) : '—'));
+    box('Used on this device', estimate ? room(estimate.usage) : '—'), box('Still free for it', estimate ? room((estimate.quota ?? 0) - (estimate.usage ?? 0)) : '—'));
   at('remove', HTMLButtonElement).disabled = !ready;
+  at('fetch', HTMLButtonElement).disabled = !keeps;
 }
 
 async function fetchNow() {
@@ -31,20 +40,21 @@ async function fetchNow() {
     const offered = await fetchKit(() => { at('ready').textContent = `Fetching: ${++files} files so far`; });
     await show(offered ? undefined : 'This server offers nothing for work without signal.');
   } catch (problem) {
-    await show(problem.name === 'QuotaExceededError'
+    await show(problem instanceof Error && problem.name === 'QuotaExceededError'
       ? 'This device has no room for it. Remove something else, then try again.'
       : 'It could not be fetched now. Try again with signal.');
   }
 }
 
 function offerInstall() {
+  /** @type {(Event & { prompt?: () => void }) | null} */
   let offer = null;
   addEventListener('beforeinstallprompt', event => {
     event.preventDefault();
     offer = event;
     at('install').hidden = false;
   });
-  at('install').addEventListener('click', () => offer?.prompt());
+  at('install').addEventListener('click', () => offer?.prompt?.());
 }
 
 for (const name of ['sun', 'aloud', 'listen']) {
@@ -60,5 +70,5 @@ at('fetch').addEventListener('click', fetchNow);
 at('remove').addEventListener('click', async () => { await removeAll(); await show(); });
 offerInstall();
 keepPages(true);
-await show().catch(() => { at('ready').textContent = 'This browser keeps nothing here, as in a private window. With signal all works as ever.'; });
+await show().catch(() => { at('ready').textContent = nothing; });
 document.body.dataset.ready = 'yes';

@@ -1,18 +1,32 @@
 // What is typed and not sent yet. It outlives a reload, and a sheet that is drawn anew because somebody else answered.
 const fields = 'input[id]';
 
+/**
+ * @typedef {{ id: string, label: string, value: string }} Typed
+ * @typedef {{ question: string | null, typed: Typed[] } | null} Unsent
+ */
 export class Draft {
+  /** @type {Unsent} */
   #kept;
 
+  /**
+   * @param {string} id
+   * @param {HTMLElement} slip
+   */
   constructor(id, slip) {
     this.key = `draft of ${id}`;
     this.slip = slip;
+    /** @type {string | null} */
     this.question = null;
-    try { this.#kept = JSON.parse(sessionStorage.getItem(this.key)); } catch { this.#kept = null; }
+    try { this.#kept = JSON.parse(sessionStorage.getItem(this.key) ?? 'null'); } catch { this.#kept = null; }
     slip.addEventListener('input', () => this.#keep());
   }
 
-  /** Puts back what was typed to this question. @returns readings that were typed to an earlier one; plain words go on. */
+  /**
+   * Puts back what was typed to this question.
+   * @returns readings that were typed to an earlier one; plain words go on.
+   * @param {string | null} question
+   */
   put(question) {
     this.question = question;
     const kept = this.#kept;
@@ -33,13 +47,19 @@ export class Draft {
     try { sessionStorage.removeItem(this.key); } catch { /* nothing was kept */ }
   }
 
+  /**
+   * @param {string} id
+   * @param {string} value
+   */
   #field(id, value) {
     const field = this.slip.querySelector(`#${CSS.escape(id)}`);
-    if (field && field.value === '') field.value = value;
+    if (field instanceof HTMLInputElement && field.value === '') field.value = value;
   }
 
   #keep() {
-    const typed = [...this.slip.querySelectorAll(fields)].filter(field => field.value.trim() !== '' && field.value !== field.defaultValue)
+    /** @type {NodeListOf<HTMLInputElement>} */
+    const inputs = this.slip.querySelectorAll(fields);
+    const typed = [...inputs].filter(field => field.value.trim() !== '' && field.value !== field.defaultValue)
       .map(field => ({ id: field.id, label: field.dataset.label ?? '', value: field.value }));
     this.#kept = typed.length === 0 ? null : { question: this.question, typed };
     try {

@@ -2,7 +2,6 @@
 import { at } from './draw.js';
 import { joinCase, Refused } from './post.js';
 
-
 // The words of a link come after the #, so they are in no log of any server; here they leave the address too.
 const sent = location.hash.slice(1).replaceAll('-', ' ');
 if (sent) {
@@ -23,5 +22,5 @@ at('join').addEventListener('submit', async event => {
   }
 });
 at('code').addEventListener('input', () => at('code').removeAttribute('aria-invalid'));
-(sent ? at('join').querySelector('button') : at('code')).focus();
+(sent ? at('join').querySelector('button') : at('code'))?.focus();
 document.body.dataset.ready = 'yes';

@@ -1,4 +1,5 @@
 // Our own drawings, 24 by 24, drawn with the pen of the text around them.
+/** @type {Record<string, string[]>} */
 const shapes = {
   caution: ['M12 3 L22 21 L2 21 Z', 'M12 9.5 V15', 'M12 17.6 V18.4'],
   stop: ['M8 2.5 H16 L21.5 8 V16 L16 21.5 H8 L2.5 16 V8 Z', 'M7 12 H17'],
@@ -21,11 +22,13 @@ const shapes = {
   end: ['M3 9 H21', 'M3 13 H21'],
 };
 
+/** @type {Record<string, string>} */
 const ofQuestion = {
   complaint: 'pen', series: 'pen', symptom: 'pen', code: 'look', role: 'pen', access: 'lock', check: 'look', meaning: 'meter',
   contradiction: 'unequal', repair: 'repair', verify: 'power', 'left-over': 'power', told: 'pen', first: 'pen', closed: 'end',
 };
 
+/** @param {string} name */
 export function mark(name, extra = '') {
   const svg = document.createElementNS('http://www.w3.org/2000/svg', 'svg');
   svg.setAttribute('viewBox', '0 0 24 24');
@@ -39,6 +42,7 @@ export function mark(name, extra = '') {
   return svg;
 }
 
+/** @param {string} name */
 export const hasMark = name => name in shapes;
 
 /** @param {Told.Question} question */

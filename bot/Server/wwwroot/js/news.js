@@ -1,8 +1,13 @@
 // Word of what others did with a case. It comes while the page is looked at; a page in the background keeps no connection.
 export class News {
+  /** @type {EventSource | null} */
   #source = null;
 
-  /** @param heard gets the last number of the log whenever it grew. */
+  /**
+   * Hears the last number of the log whenever it grew.
+   * @param {string} id
+   * @param {(last: number) => void} heard
+   */
   constructor(id, heard) {
     this.address = `/api/cases/${encodeURIComponent(id)}/changes`;
     this.heard = heard;

@@ -4,12 +4,22 @@ import { Refused } from './post.js';
 
 const pauses = [1, 2, 4, 8, 15, 30];
 
+/**
+ * @typedef {{ turnId: string } & Said.Body} Sent
+ * @typedef {{ shown: string, turn: Sent }} Waiting
+ */
 export class Outbox {
+  /**
+   * @param {string} caseId
+   * @param {{ deliver: (turn: Sent) => Promise<Told.Taken>, onWaiting: (line: string, seconds: number) => void, onTaken: (taken: Told.Taken) => void,
+   *   onRefused: (line: string, waiting: Waiting) => void }} given
+   */
   constructor(caseId, { deliver, onWaiting, onTaken, onRefused }) {
     this.deliver = deliver;
     this.onWaiting = onWaiting;
     this.onTaken = onTaken;
     this.onRefused = onRefused;
+    /** @type {Waiting | null} */
     this.held = null;
     this.tries = 0;
     this.timer = 0;
@@ -18,8 +28,9 @@ export class Outbox {
     addEventListener('online', () => this.flush());
   }
 
+  /** @returns {Waiting | null} */
   get waiting() {
-    try { return JSON.parse(localStorage.getItem(this.key)) ?? this.held ?? null; } catch { return this.held ?? null; }
+    try { return JSON.parse(localStorage.getItem(this.key) ?? 'null') ?? this.held ?? null; } catch { return this.held ?? null; }
   }
 
   /**
@@ -55,6 +66,10 @@ export class Outbox {
     }
   }
 
+  /**
+   * @param {unknown} trouble
+   * @param {Waiting} waiting
+   */
   fail(trouble, waiting) {
     const final = trouble instanceof Refused && trouble.status !== 503;
     if (final) {

@@ -6,18 +6,29 @@ const families = [
 ];
 const open = 'OL';
 
-/** The units that a reading may be typed in, its own among them. */
-export const unitsFor = unit => families.find(family => family.includes(unit)) ?? [unit].filter(Boolean);
+/**
+ * The units that a reading may be typed in, its own among them.
+ * @param {string | undefined} unit
+ */
+export const unitsFor = unit => families.find(family => family.includes(unit ?? '')) ?? (unit ? [unit] : []);
 
-/** A reading as its figures and its unit. */
+/**
+ * A reading as its figures and its unit.
+ * @param {string} text
+ */
 export function parts(text) {
-  const [, figures, unit] = text.trim().match(/^(-?[\d.]*)\s*(.*)$/);
+  const [, figures = '', unit = ''] = text.trim().match(/^(-?[\d.]*)\s*(.*)$/) ?? [];
   return unit === open ? { figures: '', unit: '', isOpen: true } : { figures, unit, isOpen: false };
 }
 
+/** @param {{ figures: string, unit: string }} parts */
 const written = ({ figures, unit }) => [figures, unit].filter(Boolean).join(' ');
 
-/** What stands in the field after a key. */
+/**
+ * What stands in the field after a key.
+ * @param {string} text
+ * @param {string} key
+ */
 export function after(text, key) {
   const { figures, unit, isOpen } = parts(text);
   if (key === open) return isOpen ? '' : open;
@@ -28,17 +39,24 @@ export function after(text, key) {
   return written({ figures, unit: unit === key ? '' : key });
 }
 
+/** @type {Record<string, string[]>} */
 const names = { minus: ['−', 'Minus'], clear: ['⌫', 'Take the last figure away'], '.': ['.', 'Point'], [open]: [open, 'OL, open circuit'] };
 
-/** The keys; they fill the field that was used last. @param inputs the fields, each with its unit in `data-unit`. */
+/**
+ * The keys; they fill the field that was used last. Each has its unit in `data-unit`.
+ * @param {HTMLInputElement[]} inputs
+ * @param {() => void} onLast
+ */
 export function pad(inputs, onLast) {
   let target = inputs[0];
   const units = draw('div', { class: 'pad-units', role: 'group', 'aria-label': 'Unit' });
+  /** @param {string} key */
   const press = key => () => {
     target.value = after(target.value, key);
     target.dispatchEvent(new Event('input', { bubbles: true }));
     mark();
   };
+  /** @param {string} key */
   const button = key => {
     const [shown, name] = names[key] ?? [key];
     return draw('button', { type: 'button', class: 'pad-key', 'aria-label': name && `${name}, into ${target.dataset.label || 'the field'}`, 'data-pad': key, onclick: press(key) }, shown);
@@ -48,6 +66,7 @@ export function pad(inputs, onLast) {
     for (const key of units.querySelectorAll('button')) key.setAttribute('aria-pressed', String(key.dataset.pad === unit));
     for (const input of inputs) input.classList.toggle('pad-target', input === target);
   };
+  /** @param {HTMLInputElement} input */
   const aim = input => {
     target = input;
     units.replaceChildren(...unitsFor(input.dataset.unit).map(button));

@@ -7,15 +7,20 @@ const parts = new Set([
   'polygon', 'rect', 'circle', 'ellipse', 'text', 'tspan', 'a',
 ]);
 
+/** @param {Attr} attribute */
 const harmless = ({ name, value }) => !name.startsWith('on') && name !== 'style' && !name.includes(':')
   && !/javascript:/i.test(value) && (name !== 'href' || value.startsWith('#')) && !/url\((?!#)/i.test(value);
 
+/**
+ * @param {Element} element
+ * @returns {SVGElement | null}
+ */
 function copy(element) {
   if (element.namespaceURI !== space || !parts.has(element.localName)) return null;
   const made = document.createElementNS(space, element.localName);
   for (const attribute of element.attributes) if (attribute.name !== 'xmlns' && harmless(attribute)) made.setAttribute(attribute.name, attribute.value);
   for (const child of element.childNodes) {
-    const part = child.nodeType === Node.TEXT_NODE ? child.data : child.nodeType === Node.ELEMENT_NODE ? copy(child) : null;
+    const part = child instanceof Text ? child.data : child instanceof Element ? copy(child) : null;
     if (part !== null) made.append(part);
   }
   return made;

@@ -1,15 +1,21 @@
 // What is kept about people, for everybody; and for the desk, what is kept about one of them.
 import { at, day, draw } from './draw.js';
-import { findPerson, readPrivacy, readSession, removeWords } from './post.js';
+import { findPerson, readPrivacy, readSession, Refused, removeWords } from './post.js';
 
+/** @type {(name: string, ...children: any[]) => HTMLElement} */
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
 
+/** @param {unknown} problem */
 function say(problem) {
-  at('trouble').textContent = problem.message ?? 'No connection to the server.';
+  at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server.';
   at('trouble').scrollIntoView({ block: 'nearest' });
 }
 
 // Removing cannot be undone, so it takes a second press on a button that says so.
+/**
+ * @param {string} id
+ * @param {string} title
+ */
 function remover(id, title) {
   const button = draw('button', { type: 'button', 'aria-label': `Remove from ${title}` }, 'Remove');
   button.addEventListener('click', async () => {
@@ -27,6 +33,7 @@ function remover(id, title) {
   return button;
 }
 
+/** @param {{ id: string, shows?: string, unit: string, lastAt: string }} sheet */
 function row(sheet) {
   const title = sheet.shows || 'Sheet without a complaint';
   return draw('tr', {},
@@ -34,6 +41,7 @@ function row(sheet) {
     cell('Unit', sheet.unit), cell('Last entry', day(sheet.lastAt)), draw('td', { class: 'acts' }, remover(sheet.id, title)));
 }
 
+/** @param {Event} event */
 async function find(event) {
   event.preventDefault();
   at('trouble').textContent = '';
@@ -49,6 +57,7 @@ async function find(event) {
 }
 
 try {
+  /** @type {{ lead: string, kinds: Record<'what' | 'why' | 'howLong', string>[], rights: string[] }} */
   const page = await readPrivacy();
   at('lead').textContent = page.lead;
   at('kinds').replaceChildren(...page.kinds.map(kind => draw('tr', {},

@@ -5,7 +5,12 @@ import { pad } from './pad.js';
 // Where a finger points, the keys of the page are better than a keyboard over half of it.
 const thumb = matchMedia('(pointer: coarse)');
 
+/**
+ * @param {HTMLInputElement} input
+ * @param {string} label
+ */
 function keys(input, label) {
+  /** @param {string} value */
   const put = value => { input.value = value; input.dispatchEvent(new Event('input', { bubbles: true })); input.focus(); };
   const minus = () => put(input.value.startsWith('-') ? input.value.slice(1) : `-${input.value}`);
   const open = () => put('OL');
@@ -24,12 +29,13 @@ function fieldRow(field, place) {
     id: `reading-${place}`, class: 'reading-input', inputmode: thumb.matches ? 'none' : 'decimal', 'data-unit': field.unit, autocomplete: 'off', autocapitalize: 'off', spellcheck: 'false',
     maxlength: '40', enterkeyhint: 'next', value: field.given ?? '', 'data-label': field.label, 'aria-describedby': `where-${place}`,
   });
-  return draw('div', { class: 'field' },
+  const row = draw('div', { class: 'field' },
     draw('label', { for: input.id }, field.label, draw('span', { class: 'unseen' }, ` in ${field.unit}`)),
     input,
     draw('span', { class: 'unit', 'aria-hidden': 'true' }, field.unit),
     thumb.matches ? null : keys(input, field.label),
     draw('p', { class: 'where', id: `where-${place}` }, field.where));
+  return { input, row };
 }
 
 // Units or words that have no key are typed.
@@ -51,9 +57,9 @@ function keyboard(inputs) {
  */
 export function readingsForm(question, send, complain) {
   const fields = question.fields.map(fieldRow);
-  const inputs = fields.map(row => row.querySelector('input'));
+  const inputs = fields.map(({ input }) => input);
   const write = draw('button', { class: 'main', type: 'submit' }, question.fields.length > 1 ? 'Write the readings down' : 'Write the reading down');
-  const form = draw('form', { class: 'readings', autocomplete: 'off', novalidate: true }, fields,
+  const form = draw('form', { class: 'readings', autocomplete: 'off', novalidate: true }, fields.map(({ row }) => row),
     thumb.matches ? [pad(inputs, () => write.focus()), keyboard(inputs)] : null, write);
   form.addEventListener('submit', event => {
     event.preventDefault();

@@ -18,12 +18,12 @@ export function split(reply) {
 
 // A question that is only asked again, after "why" or words that were not understood, stays in its row.
 /**
- * @param {Row | undefined} row
+ * @param {Row} row
  * @param {Told.Question | null} question
  * @param {Told.Segment[]} ask
  */
 function asksAgain(row, question, ask) {
-  if (!row?.question || !question) return false;
+  if (!row.question || !question) return false;
   const same = row.question.kind === question.kind && row.question.subject === question.subject && row.question.text === question.text;
   const shown = new Set(row.ask.map(segment => segment.text));
   return same && ask.every(segment => shown.has(segment.text));
@@ -38,7 +38,7 @@ export function rowsOf(turns) {
     const question = turn.reply.question ?? null;
     const { results, ask } = split(turn.reply);
     if (row) row.exchanges.push({ turn, said: turn.said, results });
-    if (asksAgain(row, question, ask)) {
+    if (row && asksAgain(row, question, ask)) {
       row.question = question;
       continue;
     }
@@ -54,7 +54,8 @@ export function cautionsOf(segments) {
   const boxes = [];
   for (const segment of segments.filter(one => one.kind === 'caution')) {
     const page = pageOf(segment);
-    if (boxes.at(-1)?.page === page) boxes.at(-1).segments.push(segment);
+    const box = boxes.at(-1);
+    if (box?.page === page) box.segments.push(segment);
     else boxes.push({ page, segments: [segment] });
   }
   return boxes;

@@ -6,10 +6,12 @@ import { cautionsOf, isLead } from './rows.js';
 import { sourceNote } from './source.js';
 import { verdict } from './verdict.js';
 
+/** @type {Record<string, string[]>} */
 const words = {
   refusal: ['stop', 'Stop'], notice: ['note', 'Note'], why: ['note', 'Why'],
   advice: ['note', 'Advice'],
 };
+/** @type {Record<string, string>} */
 const lists = { instruction: 'Do', repair: 'Repair' };
 
 const runs = new Set(['instruction', 'repair', 'caution', 'verdict', 'conclusion']);
@@ -77,14 +79,18 @@ const isMade = segment => segment.from.some(origin => origin.origin === 'phrase'
 function verdicts(run) {
   const made = [];
   for (const segment of run) {
-    if (segment.verdict) made.push(verdict(segment));
+    if (segment.verdict) made.push(verdict(segment, segment.verdict));
     else if (made.length === 0 || isMade(segment)) made.push(draw('p', { class: 'verdict-says' }, segment.text));
-    made.at(-1).append(sourceNote(segment));
+    made.at(-1)?.append(sourceNote(segment));
   }
   return made;
 }
 
 // Drawings that are there for those who ask.
+/**
+ * @param {HTMLElement[]} drawn
+ * @param {string} title
+ */
 const folded = (drawn, title) => drawn.length ? draw('details', { class: 'folded' }, draw('summary', {}, title), drawn) : null;
 
 // What the walk came to, in one box between heavy rules.

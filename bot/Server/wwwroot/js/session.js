@@ -13,8 +13,9 @@ async function leave() {
 
 try {
   const session = await readSession();
-  keepHolder(session.accounts ? session.name : null);
-  if (session.accounts && session.name) {
+  keepHolder((session.accounts && session.name) || null);
+  if (!links) { /* a page without a head */ }
+  else if (session.accounts && session.name) {
     // The work list is the desk's; a page may bring the link before it is known who looks.
     if (!session.roles.some(role => role === 'desk' || role === 'administrator'))
       for (const link of links.querySelectorAll('a[href="/work"]:not([id])')) link.remove();

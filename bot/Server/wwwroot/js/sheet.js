@@ -7,6 +7,7 @@ import { sourceSwitch } from './source.js';
 /** @param {string} id */
 export const number = id => id.replace(/[^A-Za-z0-9]/g, '').slice(-6).toUpperCase();
 
+/** @type {Record<string, string>} */
 const ends = { repaired: 'Repaired', watch: 'To be watched', book: 'Another visit', 'other-unit': 'Another unit' };
 
 /**
@@ -14,25 +15,32 @@ const ends = { repaired: 'Repaired', watch: 'To be watched', book: 'Another visi
  * @param {Told.Case} view
  */
 export function drawBoxes(element, view) {
+  /** @type {(name: string, content: string | Node | undefined) => HTMLElement} */
   const box = (name, content) => draw('div', { class: 'box' }, draw('dt', {}, name), draw('dd', {}, content ?? '—'));
+  /** @type {(name: string, content: string | undefined) => HTMLElement | null} */
   const filled = (name, content) => content ? box(name, content) : null;
   const head = view.head;
   hands = new Map((view.hands ?? []).map(hand => [hand.name, hand.as]));
   several = hands.size > 0 || new Set(view.turns.map(turn => turn.by)).size > 1;
   element.replaceChildren(...[
     box('Unit', head.unit), box('Shows', head.shows), filled('At the unit', head.who), filled('Unit is', head.stands),
-    box('Opened', day(view.openedAt)), filled('Ended', ends[head.ended] ?? head.ended),
+    box('Opened', day(view.openedAt)), filled('Ended', ends[head.ended ?? ''] ?? head.ended),
     filled('Working on it', [...hands.keys()].map(named).join('; ')),
   ].filter(shown => shown !== null));
 }
 
+/** @type {Map<string, string>} */
 let hands = new Map();
 let several = false;
 
-/** A name with what its bearer was when they joined. */
+/**
+ * A name with what its bearer was when they joined.
+ * @param {string} name
+ */
 export const named = name => hands.has(name) ? `${name}, ${hands.get(name)}` : name;
 
 // Names stand at the answers once more than one person has to do with the sheet.
+/** @param {string} by */
 const spokenBy = by => several ? draw('span', { class: 'by-whom' }, draw('span', { class: 'unseen' }, 'answered by '), named(by)) : null;
 
 /** @param {import('./rows.js').Exchange} given */
@@ -46,6 +54,7 @@ function exchange({ turn, said, results }) {
 // A step to a safe state is its own heading; any other row is headed by its question.
 /** @param {import('./rows.js').Row} row */
 export function headingOf(row) {
+  /** @param {Told.SegmentKind} kind */
   const of = kind => row.ask.filter(segment => segment.kind === kind).map(segment => segment.text).join(' ');
   return (row.question?.kind === 'access' && of('instruction')) || row.question?.text || of('question');
 }
@@ -80,9 +89,8 @@ export function drawRow(row, place, known) {
  * @param {string | null} shown
  */
 export function drawWaiting(rows, shown) {
-  /** @type {HTMLElement | null} */
   const line = rows.lastElementChild?.querySelector('.waiting');
-  if (!line) return;
+  if (!(line instanceof HTMLElement) || !line.firstElementChild) return;
   line.hidden = shown === null;
   line.firstElementChild.textContent = shown ?? '';
 }

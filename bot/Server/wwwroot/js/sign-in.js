@@ -1,6 +1,6 @@
 // Signing in; afterwards to where one was going, on this server only.
 import { at } from './draw.js';
-import { signIn } from './post.js';
+import { Refused, signIn } from './post.js';
 
 const form = at('form', HTMLFormElement);
 const trouble = at('trouble');
@@ -18,10 +18,10 @@ form.addEventListener('submit', async event => {
   trouble.textContent = '';
   const fields = new FormData(form);
   try {
-    await signIn(fields.get('username'), fields.get('password'));
+    await signIn(String(fields.get('username')), String(fields.get('password')));
     location.replace(onward());
   } catch (problem) {
-    trouble.textContent = problem.message;
+    trouble.textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Try again.';
     at('password', HTMLInputElement).select();
   }
 });

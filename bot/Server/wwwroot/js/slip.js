@@ -1,7 +1,7 @@
 // The slip: the one open question and every way to answer it.
 import { belief } from './belief.js';
 import { commands } from './commands.js';
-import { draw } from './draw.js';
+import { draw, within } from './draw.js';
 import { mark } from './marks.js';
 import { hidden } from './picture.js';
 import { readingsForm } from './readings.js';
@@ -25,6 +25,10 @@ function options(question, send) {
 }
 
 // What is heard goes into the field, to be read before it is written.
+/**
+ * @param {HTMLInputElement} input
+ * @param {(line: string) => void} complain
+ */
 function dictation(input, complain) {
   if (!canListen) return null;
   return draw('button', { type: 'button', class: 'command dictate', 'aria-label': 'Dictate', title: 'Dictate', onclick: async () => {
@@ -62,11 +66,12 @@ function ownWords(question, send, complain) {
 }
 
 /** @returns {HTMLInputElement | null} */
-const fieldOf = element => element.querySelector('#words');
+const fieldOf = (/** @type {HTMLElement} */ element) => element.querySelector('#words');
 /** @returns {HTMLDetailsElement | null} */
-const barsOf = element => element.querySelector('.belief');
+const barsOf = (/** @type {HTMLElement} */ element) => element.querySelector('.belief');
 
 // Cautions belong before the step: the slip counts them and leads up to them.
+/** @param {number} count */
 function cautionsAbove(count) {
   if (count === 0) return null;
   const go = () => {
@@ -101,21 +106,30 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
       belief(lines, send)),
     draw('p', { class: 'slip-state', id: 'slip-state', role: 'status' }));
   element.dataset.kind = question?.kind ?? 'closed';
-  fieldOf(element).value = written;
-  if (barsOf(element)) barsOf(element).open = opened;
-  element.querySelector('#fold').addEventListener('click', () => fold(element));
+  const [field, bars] = [fieldOf(element), barsOf(element)];
+  if (field) field.value = written;
+  if (bars) bars.open = opened;
+  element.querySelector('#fold')?.addEventListener('click', event => fold(element, within(event, '#fold')));
   if (!element.hidden) element.scrollTop = 0;
   element.hidden = false;
 }
 
-function fold(element) {
+/**
+ * @param {HTMLElement} element
+ * @param {HTMLElement | null} button
+ */
+function fold(element, button) {
   const folded = element.classList.toggle('folded');
-  const button = element.querySelector('#fold');
+  if (!button) return;
   button.textContent = folded ? 'Open' : 'Fold away';
   button.setAttribute('aria-expanded', String(!folded));
 }
 
 // While an answer is on its way nothing else can be sent; focus stays where it is.
+/**
+ * @param {HTMLElement} element
+ * @param {boolean} busy
+ */
 export function setBusy(element, busy) {
   element.classList.toggle('busy', busy);
   element.setAttribute('aria-busy', String(busy));

@@ -1,6 +1,7 @@
 // Where a line comes from, shown on demand.
 import { draw } from './draw.js';
 
+/** @type {{ [Kind in Told.Origin['origin']]: (from: Extract<Told.Origin, { origin: Kind }>) => string }} */
 const origins = {
   page: from => `Page ${from.path}, “${from.heading}”`,
   phrase: from => `Phrase “${from.id}”`,
@@ -10,10 +11,16 @@ const origins = {
 
 /** @param {Told.Segment} segment */
 export function sourceNote(segment) {
-  const text = segment.from.map(from => (origins[from.origin] ?? (() => 'Unknown'))(from)).join(' · ');
+  /** @param {Told.Origin} from */
+  const say = from => /** @type {(from: Told.Origin) => string} */ (origins[from.origin] ?? (() => 'Unknown'))(from);
+  const text = segment.from.map(say).join(' · ');
   return draw('small', { class: 'source' }, text);
 }
 
+/**
+ * @param {HTMLElement} row
+ * @param {number} number
+ */
 export function sourceSwitch(row, number) {
   const button = draw('button', {
     type: 'button', class: 'quiet', 'aria-expanded': 'false',

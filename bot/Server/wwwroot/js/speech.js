@@ -1,18 +1,28 @@
 // The page reads aloud and listens, by what the browser has for it. Both are off until they are switched on.
 import { settings } from './settings.js';
 
-const Recognition = globalThis.SpeechRecognition ?? globalThis.webkitSpeechRecognition;
+/** @type {(new () => Listening) | undefined} */
+const Recognition = Reflect.get(globalThis, 'SpeechRecognition') ?? Reflect.get(globalThis, 'webkitSpeechRecognition');
 
 export const canListen = Boolean(Recognition);
 export const canRead = 'speechSynthesis' in globalThis;
 
+/**
+ * @typedef {{ abort(): void, start(): void, onresult: ((event: { results: { transcript: string }[][] }) => void) | null, onerror: (() => void) | null,
+ *   onend: (() => void) | null }} Listening
+ */
+/** @type {Listening | null} */
 let listening = null;
 
-/** Listens once. @returns what was heard; empty when nothing was. */
+/**
+ * Listens once: what was heard; empty when nothing was.
+ * @returns {Promise<string>}
+ */
 export function listen() {
   listening?.abort();
   return new Promise(resolve => {
     let heard = '';
+    if (!Recognition) return resolve('');
     listening = new Recognition();
     Object.assign(listening, { lang: document.documentElement.lang || 'en', interimResults: false, maxAlternatives: 1 });
     listening.onresult = event => { heard = event.results[0][0].transcript; };
@@ -27,6 +37,7 @@ export function stop() {
   if (canRead) speechSynthesis.cancel();
 }
 
+/** @param {string} text */
 function read(text) {
   return new Promise(resolve => {
     const spoken = new SpeechSynthesisUtterance(text);
@@ -39,6 +50,7 @@ function read(text) {
 export async function aloud(/** @type {Told.Reply} */ reply) {
   if (!canRead || !settings.get('aloud')) return '';
   speechSynthesis.cancel();
+  /** @param {Told.Segment} segment */
   const of = segment => segment.kind === 'caution' ? `Caution: ${segment.text}` : segment.text;
   await read(reply.segments.map(of).join(' '));
   return canListen && settings.get('listen') ? listen() : '';

@@ -5,12 +5,15 @@ import { beginClaim, readSummary, Refused } from './post.js';
 import { number } from './sheet.js';
 import { stamp } from './verdict.js';
 
+/** @type {Record<string, string>} */
 const ends = {
   repaired: 'Repaired and tried out', watch: 'No fault stands; to be watched', book: 'Another visit is needed', 'other-unit': 'A unit without pages here',
 };
 
+/** @type {(name: string, ...content: any[]) => HTMLElement[]} */
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
 
+/** @param {Told.SummedCheck} check */
 function read(check) {
   if (!check.figures) return check.answer;
   return check.figures.readings.map(reading =>
@@ -18,8 +21,13 @@ function read(check) {
 }
 
 // A cell of a result that was tapped, not measured; on a narrow screen it takes no line.
+/** @param {string} name */
 const blank = name => draw('td', { 'data-name': name, class: 'blank' }, '—');
 
+/**
+ * @param {Told.SummedCheck} check
+ * @param {number} place
+ */
 function checkRow(check, place) {
   return draw('tr', {},
     draw('th', { scope: 'row' }, `${place + 1}. ${check.title}`),
@@ -31,6 +39,7 @@ function checkRow(check, place) {
     draw('td', { 'data-name': 'Time' }, time(check.at)));
 }
 
+/** @param {Told.Part} part */
 function checks(part) {
   if (part.checks.length === 0) return draw('p', {}, 'No check has a result yet.');
   return draw('table', {},
@@ -38,19 +47,30 @@ function checks(part) {
     draw('tbody', {}, part.checks.map(checkRow)));
 }
 
+/**
+ * @param {Told.Picture} shown
+ * @param {string} caption
+ */
 const figure = (shown, caption) => draw('figure', { class: `picture ${shown.kind}` }, draw('figcaption', {}, caption), still(shown));
 
+/** @param {Told.Part} part */
 function drawn(part) {
   const figures = part.checks.flatMap((check, place) => check.pictures.map(shown => figure(shown, `${place + 1}. ${check.title}`)));
   if (part.narrowing) figures.push(figure(part.narrowing, 'How the faults in question narrowed'));
   return figures.length ? [draw('h3', {}, 'Pictures'), draw('div', { class: 'figures' }, figures)] : null;
 }
 
+/** @param {Told.Made} made */
 function repair(made) {
   const end = made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
   return draw('li', {}, draw('strong', {}, made.title), `: ${end}`, made.triedAt ? [', ', time(made.triedAt)] : null);
 }
 
+/**
+ * @param {Told.Part} shown
+ * @param {number} place
+ * @param {Told.Part[]} all
+ */
 function part(shown, place, all) {
   return draw('section', { class: 'part' },
     draw('h2', {}, all.length > 1 ? `Part ${place + 1}` : 'What was done'),
@@ -59,7 +79,7 @@ function part(shown, place, all) {
       line('Shows', shown.shows.join('; ') || '—'),
       shown.said.length ? line('In their words', shown.said.map(words => `“${words}”`).join(', ')) : [],
       line('Fault proven', shown.proven ?? 'None yet'),
-      line('Ended', ends[shown.ended] ?? shown.ended ?? 'Still open')),
+      line('Ended', ends[shown.ended ?? ''] ?? shown.ended ?? 'Still open')),
     draw('h3', {}, 'Checks'), checks(shown), drawn(shown),
     shown.leftOut.length ? [draw('h3', {}, 'Left out'),
       draw('ul', {}, shown.leftOut.map(left => draw('li', {}, `${left.title}: ${left.reason.toLowerCase()}`)))] : null,
@@ -67,6 +87,7 @@ function part(shown, place, all) {
     shown.repairs.length ? draw('ul', {}, shown.repairs.map(repair)) : draw('p', {}, 'No repair has been made.'));
 }
 
+/** @param {Told.Summary} summary */
 function article(summary) {
   return [
     draw('dl', { class: 'facts head' },

@@ -6,6 +6,10 @@ import { pictures } from './picture.js';
 /** @param {{ healthy?: boolean }} figures */
 export const standing = figures => figures.healthy === true ? 'sound' : figures.healthy === false ? 'unsound' : 'unsettled';
 
+/**
+ * @param {string} name
+ * @param {any[]} content
+ */
 const line = (name, ...content) => [draw('dt', {}, name), draw('dd', {}, ...content)];
 
 /** @param {Told.Reading} reading */
@@ -20,9 +24,11 @@ export function stamp(figures) {
   return draw('span', { class: `stamp ${standing(figures)}` }, mark(drawn), draw('span', {}, figures.verdict));
 }
 
-/** @param {Told.Segment} segment */
-export function verdict(segment) {
-  const figures = segment.verdict;
+/**
+ * @param {Told.Segment} segment
+ * @param {Told.Figures} figures
+ */
+export function verdict(segment, figures) {
   return draw('div', { class: `verdict ${standing(figures)}` },
     stamp(figures),
     draw('p', { class: 'verdict-says' }, segment.text),

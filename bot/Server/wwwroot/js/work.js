@@ -1,19 +1,24 @@
 // The work list: search as you type, filters, kept views, keys, and changes as they happen.
-import { at, day, draw } from './draw.js';
-import { readFilters, readWork } from './post.js';
+import { at, day, draw, within } from './draw.js';
+import { readFilters, readWork, Refused } from './post.js';
 
 const boxes = ['find', 'series', 'fault', 'stands', 'order'];
+/** @type {Record<string, string>} */
 const ends = { repaired: 'repaired', watch: 'watched', book: 'next visit', 'other-unit': 'other unit' };
 const store = 'work-views';
 const wait = 120;
 let asked = 0;
-let timer;
+let timer = 0;
 
+/** @param {string} name */
 const box = name => /** @type {HTMLInputElement | HTMLSelectElement} */ (at(name));
-/** @returns {any} what is asked for */
-const view = () => Object.fromEntries(boxes.map(name => [name, box(name).value]));
-const keptViews = () => { try { return JSON.parse(localStorage.getItem(store)) ?? []; } catch { return []; } };
+/** @typedef {{ find: string } & Record<string, string>} View */
+/** @returns {View} what is asked for */
+const view = () => ({ find: '', ...Object.fromEntries(boxes.map(name => [name, box(name).value])) });
+/** @returns {{ name: string, view: View }[]} */
+const keptViews = () => { try { return JSON.parse(localStorage.getItem(store) ?? '[]'); } catch { return []; } };
 
+/** @param {{ case: Told.Listed & { ended?: string }, series: string, fault: string }} line */
 function row({ case: sheet, series, fault }) {
   return draw('tr', {},
     draw('td', {}, draw('a', { href: `/case/${encodeURIComponent(sheet.id)}` }, sheet.title)),
@@ -33,7 +38,7 @@ async function show() {
     at('count').textContent = found.length === 0 ? 'No sheet fits.' : found.length === 1 ? '1 sheet fits.'
       : found.length < 200 ? `${found.length} sheets fit.` : 'The first 200 sheets that fit. Write more words to narrow them.';
   } catch (problem) {
-    if (mine === asked) at('count').textContent = problem.status ? problem.message : 'No connection to the server. The list shown may be old.';
+    if (mine === asked) at('count').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. The list shown may be old.';
   }
   document.body.dataset.ready = String(mine);
 }
@@ -43,6 +48,10 @@ function later() {
   timer = setTimeout(show, wait);
 }
 
+/**
+ * @param {View} one
+ * @param {View} other
+ */
 const same = (one, other) => boxes.every(name => (one[name] ?? '') === (other[name] ?? ''));
 
 function drawViews() {
@@ -55,19 +64,24 @@ function drawViews() {
       : kept.length < 9 ? [draw('button', { type: 'button', onclick: () => keep([...kept, { name: nameOf(now), view: now }]) }, 'Keep this view')] : []));
 }
 
+/** @param {{ name: string, view: View }[]} views */
 function keep(views) {
   localStorage.setItem(store, JSON.stringify(views));
   drawViews();
 }
 
+/** @param {string} name */
 const chosen = name => at(name, HTMLSelectElement).selectedOptions[0]?.textContent ?? '';
+/** @param {View} now */
 const nameOf = now => [now.find, now.series && chosen('series'), now.fault && chosen('fault'), now.stands, now.order !== 'newest' && chosen('order')].filter(Boolean).join(', ') || 'all sheets';
 
+/** @param {View} one */
 function use(one) {
   for (const name of boxes) box(name).value = one[name] ?? '';
   changed(show);
 }
 
+/** @param {() => void} then */
 function changed(then) {
   const now = view();
   history.replaceState(null, '', `?${new URLSearchParams(Object.entries(now).filter(([, value]) => value))}`);
@@ -77,6 +91,7 @@ function changed(then) {
 
 const links = () => [...at('rows').querySelectorAll('a')];
 
+/** @param {number} step */
 function move(step) {
   const all = links();
   const place = all.findIndex(link => link === document.activeElement) + step;
@@ -84,27 +99,30 @@ function move(step) {
   else all[Math.min(place, all.length - 1)]?.focus();
 }
 
+/** @param {KeyboardEvent} event */
 function onKey(event) {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const typing = event.target.matches('input, select');
-  if (event.key === 'ArrowDown' && !event.target.matches('select')) move(1);
-  else if (event.key === 'ArrowUp' && !event.target.matches('select')) move(-1);
+  const typing = within(event, 'input, select') !== null;
+  const choosing = within(event, 'select') !== null;
+  if (event.key === 'ArrowDown' && !choosing) move(1);
+  else if (event.key === 'ArrowUp' && !choosing) move(-1);
   else if (event.key === 'Escape') { at('find').focus(); at('find', HTMLInputElement).select(); }
   else if (event.key === 'Enter' && event.target === at('find')) links()[0]?.click();
   else if (!typing && event.key === '/') at('find').focus();
-  else if (!typing && /^[1-9]$/.test(event.key) && keptViews()[event.key - 1]) use(keptViews()[event.key - 1].view);
+  else if (!typing && /^[1-9]$/.test(event.key) && keptViews()[Number(event.key) - 1]) use(keptViews()[Number(event.key) - 1].view);
   else return;
   event.preventDefault();
 }
 
 async function begin() {
   try {
+    /** @type {Record<'series' | 'faults', { id: string, title: string }[]>} */
     const words = await readFilters();
-    for (const [name, choices] of [['series', words.series], ['fault', words.faults]])
+    for (const { name, choices } of [{ name: 'series', choices: words.series }, { name: 'fault', choices: words.faults }])
       at(name).append(...choices.map(choice => draw('option', { value: choice.id }, choice.title)));
   } catch { /* the list says that there is no connection */ }
   const told = new URLSearchParams(location.search);
-  for (const name of boxes) if (told.has(name)) box(name).value = told.get(name);
+  for (const name of boxes) box(name).value = told.get(name) ?? box(name).value;
   drawViews();
   await show();
   const changes = new EventSource('/api/work/changes');

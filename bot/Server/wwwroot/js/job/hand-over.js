@@ -3,8 +3,13 @@ import { draw, time } from '../draw.js';
 import { offerCase, Refused, takeCodeBack, takeOut } from '../post.js';
 
 const noConnection = 'No connection to the server. Try again.';
+/** @param {unknown} problem */
 const line = problem => draw('p', { class: 'wrong' }, problem instanceof Refused ? problem.message : noConnection);
 
+/**
+ * @param {{ code: string, link: string, until: string }} offer
+ * @param {() => void} back
+ */
 function offered({ code, link, until }, back) {
   return [
     draw('p', { class: 'code' }, code),
@@ -14,9 +19,15 @@ function offered({ code, link, until }, back) {
   ];
 }
 
-/** @param people those who work on it. @param changed asks for them anew. */
+/**
+ * @param {HTMLElement} element
+ * @param {string} id
+ * @param {Told.Hand[]} people those who work on it
+ * @param {() => Promise<void>} changed asks for them anew
+ */
 export function drawHandOver(element, id, people, changed) {
   const shown = draw('div', { role: 'status', class: 'shown' });
+  /** @param {() => Promise<HTMLElement[]>} how */
   const attempt = how => async () => {
     try { shown.replaceChildren(...await how()); } catch (problem) { shown.replaceChildren(line(problem)); }
   };
@@ -25,6 +36,7 @@ export function drawHandOver(element, id, people, changed) {
     return [draw('p', {}, 'The words are no longer valid.')];
   });
   const offer = attempt(async () => offered(await offerCase(id), back));
+  /** @param {string} name */
   const out = name => attempt(async () => {
     await takeOut(id, name);
     await changed();

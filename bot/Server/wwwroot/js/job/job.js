@@ -11,6 +11,7 @@ import { drawUnits } from './units.js';
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/job/)?.[1] ?? '');
 let busy = false;
 
+/** @param {Told.Job} view */
 function show(view) {
   drawUnits(at('units'), view, save);
   drawPhotos(at('photos'), view, save, async () => show(await readJob(id)));
@@ -22,14 +23,19 @@ function show(view) {
 }
 
 // Drawn anew only when the people changed: the words that were just drawn stay in sight.
+/** @type {string | null} */
 let hands = null;
+/** @param {Told.Hand[]} now */
 function drawHands(now) {
   if (hands !== null && JSON.stringify(now) === hands) return;
   hands = JSON.stringify(now);
   drawHandOver(at('hand'), id, now, async () => show(await readJob(id)));
 }
 
-/** Writes one thing down. @returns null when it is saved, else the refusal, to be shown where it belongs. */
+/**
+ * Writes one thing down: null when it is saved, else the refusal, to be shown where it belongs.
+ * @type {import('./fields.js').Save}
+ */
 async function save(what) {
   if (busy) return new Refused(0, 'The last change is still being saved.');
   busy = true;

@@ -3,20 +3,27 @@ import { draw } from '../draw.js';
 import { checkSerial, Refused } from '../post.js';
 import { behind, choice, field, shortForm } from './fields.js';
 
+/** @type {(name: string, value: string | undefined, look?: string) => HTMLElement[]} */
 const line = (name, value, look) => value ? [draw('dt', {}, name), draw('dd', { class: look }, value)] : [];
 
+/**
+ * @param {() => HTMLFormElement} form
+ * @param {Told.Job} view
+ * @param {Told.JobUnit} [given]
+ */
 function serialField(form, view, given) {
   const wrong = draw('span', { class: 'wrong', role: 'alert', id: `serial-wrong-${given?.number ?? 'new'}` });
   const hint = draw('span', { class: 'hint' });
   const label = field('Serial number, from the plate', {
     name: 'serial', value: given?.serial, autocapitalize: 'characters', spellcheck: 'false', maxlength: 60, 'aria-describedby': wrong.id,
   }, hint, wrong);
-  const input = label.querySelector('input');
+  const input = /** @type {HTMLInputElement} */ (label.querySelector('input'));
+  /** @type {(text: string, meant?: string) => void} */
   const say = (text, meant) => {
     input.setAttribute('aria-invalid', String(Boolean(text)));
     wrong.replaceChildren(...[text, meant ? draw('button', { type: 'button', onclick: () => { input.value = meant; look(); } }, `Use ${meant}`) : ''].filter(Boolean));
   };
-  const series = () => form().elements.series.value;
+  const series = () => String(new FormData(form()).get('series') ?? '');
   async function look() {
     const example = view.series.find(known => known.id === series())?.serial;
     hint.textContent = example ? `Looks like ${example}` : '';
@@ -32,6 +39,11 @@ function serialField(form, view, given) {
   return { label, look };
 }
 
+/**
+ * @param {Told.Job} view
+ * @param {import('./fields.js').Save} save
+ * @param {Told.JobUnit} [given]
+ */
 function unitForm(view, save, given) {
   const serial = serialField(() => form, view, given);
   const options = [['', 'Not known'], ...view.series.map(({ id, title }) => [id, title])];
@@ -47,6 +59,11 @@ function unitForm(view, save, given) {
   return form;
 }
 
+/**
+ * @param {Told.JobUnit} unit
+ * @param {Told.Job} view
+ * @param {import('./fields.js').Save} save
+ */
 function card(unit, view, save) {
   const here = unit.number === view.job.atHand;
   return draw('article', { class: here ? 'card here' : 'card' },
@@ -58,6 +75,11 @@ function card(unit, view, save) {
     behind('Correct', unitForm(view, save, unit)));
 }
 
+/**
+ * @param {HTMLElement} element
+ * @param {Told.Job} view
+ * @param {import('./fields.js').Save} save
+ */
 export function drawUnits(element, view, save) {
   const { units } = view.job;
   element.replaceChildren(...units.map(unit => card(unit, view, save)),

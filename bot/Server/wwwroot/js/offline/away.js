@@ -7,14 +7,21 @@ import { answerOf, sent, shown, versionOf } from './turns.js';
 
 const attempts = 5;
 
+/** @type {(id: string) => Kept.Case} */
+const blank = id => ({ id, basis: 0, log: [], away: [], left: [], view: null });
+
 // A copy on a sheet of its own is written by whoever makes it, whoever said it first.
+/** @param {Kept.Turn} turn */
 const signed = ({ turnId, events }) => ({ turnId, events: events.map(happened => happened.event === 'said' ? { ...happened, by: holder() } : happened) });
 
 export class Away {
+  /** @type {409 | 410 | 422 | null} */
   crossed = null;
   safe = true;
+  /** @type {string | null} */
   held = null;
 
+  /** @param {string} id */
   constructor(id) {
     this.id = id;
     this.waiting = 0;
@@ -32,7 +39,11 @@ export class Away {
     });
   }
 
-  /** Writes down a turn that the server took. @returns whether it follows what is known here. */
+  /**
+   * Writes down a turn that the server took: whether it follows what is known here.
+   * @param {Told.Taken} taken
+   * @param {Told.Case} view
+   */
   async add({ turn, last, events }, view) {
     let follows = false;
     await this.#change(record => {
@@ -53,13 +64,12 @@ export class Away {
 
   /** Begins a case that the server has not heard of. */
   async begin() {
-    const record = { id: this.id, basis: 0, log: [], away: [], left: [], view: null };
+    const record = blank(this.id);
     const taken = await core.take(record, { turnId: 'opening', by: holder(), opening: true });
     const turn = shown(taken, 0);
-    record.view = { id: this.id, openedAt: turn.at, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [turn] };
-    record.away = [{ turnId: 'opening', events: taken.events }];
-    await this.#write(record);
-    return record.view;
+    const view = { id: this.id, openedAt: turn.at, contentVersion: taken.version, last: turn.last, head: taken.head, turns: [turn] };
+    await this.#write({ ...record, away: [{ turnId: 'opening', events: taken.events }], view });
+    return view;
   }
 
   /** Whether a turn can be taken here: the engine is kept, and the case is known. */
@@ -67,10 +77,14 @@ export class Away {
     return Boolean(await notebook.read(this.id)) && core.ready(null).then(ready => ready, () => false);
   }
 
-  /** Takes a turn here. Taken again, it is the same turn. */
+  /**
+   * Takes a turn here. Taken again, it is the same turn.
+   * @param {{ turnId: string } & Said.Body} request
+   * @returns {Promise<Told.Taken>}
+   */
   take(request) {
     return notebook.alone(this.id, async () => {
-      const record = await notebook.read(this.id);
+      const record = await this.#whole();
       const before = record.view.turns.find(turn => turn.turnId === request.turnId);
       if (before) return { turn: before, last: record.view.last, head: record.view.head, events: [] };
       const taken = await core.take(record, { ...request, by: holder() });
@@ -82,7 +96,10 @@ export class Away {
     });
   }
 
-  /** Brings the waiting answers home. @returns the case as the server has it now; null while some wait. */
+  /**
+   * Brings the waiting answers home: the case as the server has it now; null while some wait.
+   * @returns {Promise<Told.Case | null>}
+   */
   bring() {
     return notebook.alone(this.id, async () => {
       const record = await notebook.read(this.id);
@@ -91,7 +108,7 @@ export class Away {
       try {
         await bringTurns(this.id, record.basis, record.away.map(sent));
       } catch (problem) {
-        if (problem instanceof Refused && [409, 410, 422].includes(problem.status)) this.crossed = problem.status;
+        if (problem instanceof Refused && (problem.status === 409 || problem.status === 410 || problem.status === 422)) this.crossed = problem.status;
         this.held = problem instanceof Refused && problem.status === 403 ? problem.message : null;
         return null;
       }
@@ -104,21 +121,23 @@ export class Away {
 
   /** What was answered here and waits. */
   async answers() {
-    const record = await notebook.read(this.id);
-    return record ? record.view.turns.filter(turn => turn.away) : [];
+    return (await notebook.read(this.id))?.view?.turns.filter(turn => turn.away) ?? [];
   }
 
   /** The whole case as it stands here, to be put on a sheet of its own. */
   async whole() {
-    const record = await notebook.read(this.id);
+    const record = await this.#whole();
     return [...record.log, ...record.away].map(sent).map(signed);
   }
 
-  /** Goes on from what the server has; the answers that waited are given up. */
+  /**
+   * Goes on from what the server has; the answers that waited are given up.
+   * @param {Told.Case} view
+   * @param {string[]} [left]
+   */
   async yield(view, left = []) {
     const log = await readLog(this.id);
-    const record = await notebook.read(this.id);
-    await this.#write({ ...record, basis: log.last, log: log.turns, away: [], left, view });
+    await this.#write({ ...await this.#whole(), basis: log.last, log: log.turns, away: [], left, view });
     this.crossed = null;
   }
 
@@ -128,21 +147,31 @@ export class Away {
     return record ? versionOf([...record.log, ...record.away]) : null;
   }
 
+  /** @returns {Promise<Kept.Whole>} */
+  async #whole() {
+    const record = await notebook.read(this.id);
+    if (!record?.view) throw new Error('this device does not know the case');
+    return { ...record, view: record.view };
+  }
+
   // Another window of this device was faster.
+  /** @param {Kept.Case} record */
   #broughtElsewhere(record) {
     const had = this.waiting;
     this.waiting = 0;
     return had > 0 ? record.view : null;
   }
 
+  /** @param {(record: Kept.Case) => void | Promise<void>} how */
   #change(how) {
     return notebook.alone(this.id, async () => {
-      const record = (await notebook.read(this.id)) ?? { id: this.id, basis: 0, log: [], away: [], left: [], view: null };
+      const record = (await notebook.read(this.id)) ?? blank(this.id);
       await how(record);
       if (record.view) await this.#write(record);
     });
   }
 
+  /** @param {Kept.Case} record */
   async #write(record) {
     this.safe = await notebook.write(record);
     this.waiting = record.away.length;

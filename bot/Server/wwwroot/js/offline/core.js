@@ -3,30 +3,38 @@ import { Engine } from './engine.js';
 import { kitFor, readPack } from './shelf.js';
 import { eventsOf, versionOf } from './turns.js';
 
+/** @type {Engine | null} */
 let running = null;
+/** @type {string | null} */
 let version = null;
+/** @type {string | null} */
 let begun = null;
 
 /** Whether a case can go on here now. */
 export const isRunning = () => version !== null;
 
+/** @param {{ engine: Kept.Shelved, pages: Kept.Shelved }} kit */
 async function start(kit) {
   running?.stop();
-  [running, version, begun] = [new Engine(), null, null];
-  version = await running.start(kit.engine.root, await readPack(kit.pages));
+  const engine = new Engine();
+  [running, version, begun] = [engine, null, null];
+  version = await engine.start(kit.engine.root, await readPack(kit.pages));
 }
 
 /** Gets ready for free words in a quiet moment. */
 export function warm() {
-  setTimeout(() => { if (isRunning()) running.warm().catch(() => {}); }, 5_000);
+  setTimeout(() => { if (isRunning()) running?.warm().catch(() => {}); }, 5_000);
 }
 
-/** @type {Promise<boolean | void>} */
-let starting = Promise.resolve();
+/** @type {Promise<boolean>} */
+let starting = Promise.resolve(false);
 
-/** Makes the engine ready for a case. @returns false when this device has not kept what it needs. */
+/**
+ * Makes the engine ready for a case; false when this device has not kept what it needs.
+ * @param {string | null} wanted the version of its pages
+ */
 export function ready(wanted) {
-  starting = starting.catch(() => {}).then(async () => {
+  starting = starting.catch(() => false).then(async () => {
     const kit = await kitFor(wanted);
     if (!kit) return false;
     if (version !== kit.pages.version) await start(kit);
@@ -35,9 +43,13 @@ export function ready(wanted) {
   return starting;
 }
 
-/** Takes one turn of a case after all its events. */
+/**
+ * Takes one turn of a case after all its events.
+ * @param {Kept.Case} record
+ * @param {{ turnId: string, by: string, opening?: boolean }} turn
+ */
 export async function take(record, turn) {
-  if (!await ready(versionOf([...record.log, ...record.away]))) throw new Error('nothing is kept to work without signal');
+  if (!await ready(versionOf([...record.log, ...record.away])) || !running) throw new Error('nothing is kept to work without signal');
   const events = eventsOf(record);
   const tip = `${record.id} ${events.length}`;
   if (begun !== tip) await running.begin(JSON.stringify(events));

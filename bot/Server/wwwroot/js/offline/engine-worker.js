@@ -1,7 +1,9 @@
 // The core of the conversation in a thread of its own, so that the page never waits for it. One job after the other.
-let engine = null;
+/** @type {Kept.Engine} */
+let engine;
 let line = Promise.resolve();
 
+/** @type {Record<string, (given: any) => any>} */
 const jobs = {
   async start({ root }) {
     const { dotnet } = await import(`${root}dotnet.js`);
@@ -15,11 +17,12 @@ const jobs = {
   take: ({ turn }) => engine.Take(turn),
 };
 
+/** @param {{ id: number, job: string, given: any }} asked */
 async function run({ id, job, given }) {
   try {
     postMessage({ id, result: await jobs[job](given) });
   } catch (problem) {
-    postMessage({ id, problem: problem?.message ?? String(problem) });
+    postMessage({ id, problem: problem instanceof Error ? problem.message : String(problem) });
   }
 }
 

@@ -1,20 +1,26 @@
 // The core of the conversation on this device, behind promises.
 export class Engine {
   #worker = new Worker('/js/offline/engine-worker.js', { type: 'module' });
+  /** @type {Map<number, { resolve: (result: any) => void, reject: (problem: Error) => void }>} */
   #asked = new Map();
   #count = 0;
 
   constructor() {
     this.#worker.addEventListener('message', ({ data: { id, result, problem } }) => {
-      const { resolve, reject } = this.#asked.get(id);
+      const asked = this.#asked.get(id);
       this.#asked.delete(id);
-      if (problem === undefined) resolve(result);
-      else reject(new Error(problem));
+      if (problem === undefined) asked?.resolve(result);
+      else asked?.reject(new Error(problem));
     });
     this.#worker.addEventListener('error', event => this.#fail(event.message ?? 'the engine did not start'));
   }
 
-  /** Starts the engine whose files lie below an address, and loads a pack of pages. @returns the version of the pages. */
+  /**
+   * Starts the engine whose files lie below an address, and loads a pack of pages; gives the version of the pages.
+   * @param {string} root
+   * @param {ArrayBuffer} pack
+   * @returns {Promise<string>}
+   */
   async start(root, pack) {
     await this.#ask('start', { root });
     return this.#ask('load', { pack }, [pack]);
@@ -25,14 +31,23 @@ export class Engine {
     return this.#ask('warm');
   }
 
+  /** @param {string} log all events of a case, as JSON */
   begin(log) {
     return this.#ask('begin', { log });
   }
 
+  /**
+   * @param {object} turn
+   * @returns {Promise<Kept.Taken>}
+   */
   async take(turn) {
     return JSON.parse(await this.takeText(turn));
   }
 
+  /**
+   * @param {object} turn
+   * @returns {Promise<string>}
+   */
   takeText(turn) {
     return this.#ask('take', { turn: JSON.stringify(turn) });
   }
@@ -42,6 +57,12 @@ export class Engine {
     this.#fail('the engine was stopped');
   }
 
+  /**
+   * @param {string} job
+   * @param {object} [given]
+   * @param {Transferable[]} [moved]
+   * @returns {Promise<any>}
+   */
   #ask(job, given, moved = []) {
     return new Promise((resolve, reject) => {
       const id = this.#count++;
@@ -50,6 +71,7 @@ export class Engine {
     });
   }
 
+  /** @param {string} line */
   #fail(line) {
     for (const { reject } of this.#asked.values()) reject(new Error(line));
     this.#asked.clear();

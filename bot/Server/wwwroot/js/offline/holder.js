@@ -6,6 +6,7 @@ export function holder() {
   try { return localStorage.getItem(place) ?? nameless; } catch { return nameless; }
 }
 
+/** @param {string | null} name */
 export function keepHolder(name) {
   try {
     if (name) localStorage.setItem(place, name);

@@ -1,4 +1,5 @@
 // Lets the service worker keep the pages of the program. New ones take over between cases only.
+/** @param {boolean} isBetweenCases */
 export async function keepPages(isBetweenCases) {
   if (!('serviceWorker' in navigator)) return;
   try {

@@ -11,24 +11,35 @@ import { versionOf } from './turns.js';
 
 const tryEvery = 8_000;
 const patience = 5_000;
+/** @param {unknown} problem */
 const lost = problem => !(problem instanceof Refused) || [502, 503, 504].includes(problem.status);
+/** @param {number} count */
 const many = count => count === 1 ? '1 answer waits' : `${count} answers wait`;
 
 // Not every browser says whether the person wants to save data.
 const savesData = () => 'connection' in navigator && /** @type {{ saveData?: boolean }} */ (navigator.connection).saveData === true;
 
 export class Link {
-  /** @type {Away} */
-  #away = null;
+  /** @type {Away | null} */
+  #opened = null;
   #timer = 0;
+  /** @type {Promise<void> | null} */
   #prepared = null;
   #crossing = false;
 
-  /** @param onView gets the case whenever it was brought up to date. */
+  /**
+   * @param {HTMLElement} box
+   * @param {(view: Told.Case) => void} onView gets the case whenever it was brought up to date
+   */
   constructor(box, onView) {
     this.box = box;
     this.onView = onView;
-    addEventListener('online', () => this.home());
+    addEventListener('online', () => { if (this.#opened) this.home(); });
+  }
+
+  get #away() {
+    if (!this.#opened) throw new Error('no case is open');
+    return this.#opened;
   }
 
   /**
@@ -38,7 +49,7 @@ export class Link {
    */
   async open(id) {
     const view = id ? await this.#openKnown(id) : await this.#openNew();
-    this.#away ??= new Away(view.id);
+    this.#opened ??= new Away(view.id);
     await this.#away.known();
     this.#show();
     return view;
@@ -49,15 +60,16 @@ export class Link {
       return await openCase();
     } catch (problem) {
       if (!lost(problem) || !await core.ready(null).catch(() => false)) throw problem;
-      this.#away = new Away(newId());
-      return this.#away.begin();
+      this.#opened = new Away(newId());
+      return await this.#opened.begin();
     }
   }
 
+  /** @param {string} id */
   async #openKnown(id) {
-    this.#away = new Away(id);
+    this.#opened = new Away(id);
     const known = await this.#away.known();
-    if (this.#away.waiting > 0) return (await this.#away.bring()) ?? known;
+    if (known && this.#away.waiting > 0) return (await this.#away.bring()) ?? known;
     try {
       return await readCase(id, known ? patience : undefined);
     } catch (problem) {
@@ -66,7 +78,10 @@ export class Link {
     }
   }
 
-  /** Sends an answer; while there is no signal it is taken here. */
+  /**
+   * Sends an answer; while there is no signal it is taken here.
+   * @param {import('../outbox.js').Sent} turn
+   */
   async deliver(turn) {
     if (this.#away.waiting > 0 && !await this.home()) return this.#here(turn);
     try {
@@ -77,6 +92,7 @@ export class Link {
     }
   }
 
+  /** @param {import('../outbox.js').Sent} turn */
   async #here(turn) {
     const taken = await this.#away.take(turn);
     this.#show();
@@ -86,11 +102,15 @@ export class Link {
   /** The case as it stands: what waits here comes after what the server has. */
   async current() {
     const known = await this.#away.known();
-    if (this.#away.waiting > 0) return known;
+    if (known && this.#away.waiting > 0) return known;
     try { return await readCase(this.#away.id); } catch (problem) { if (!known) throw problem; return known; }
   }
 
-  /** Writes down a turn that was taken. */
+  /**
+   * Writes down a turn that was taken.
+   * @param {Told.Taken} answer
+   * @param {Told.Case} view
+   */
   async taken(answer, view) {
     if (!answer.turn.away && !await this.#away.add(answer, view) && document.body.dataset.away === 'ready') await this.#away.follow().catch(() => {});
     if (answer.events?.some(happened => happened.event === 'content-changed')) this.#prepared = null;
@@ -98,7 +118,7 @@ export class Link {
     this.#show();
   }
 
-  /** Brings waiting answers home. @returns whether none waits any more. */
+  /** Brings waiting answers home: whether none waits any more. */
   async home() {
     if (this.#away.waiting === 0) return true;
     const count = this.#away.waiting;
@@ -114,7 +134,7 @@ export class Link {
     this.#prepared ??= this.#prepare().catch(problem => {
       this.#prepared = null;
       document.body.dataset.away = 'not';
-      if (problem.name === 'QuotaExceededError') this.box.replaceChildren(draw('p', {}, 'This device has no room to keep what work without signal needs. With signal all goes on as before.'));
+      if (problem instanceof Error && problem.name === 'QuotaExceededError') this.box.replaceChildren(draw('p', {}, 'This device has no room to keep what work without signal needs. With signal all goes on as before.'));
     });
   }
 
@@ -130,6 +150,10 @@ export class Link {
     await clearOld((await notebook.list()).map(record => versionOf([...record.log, ...record.away])));
   }
 
+  /**
+   * @param {Told.Case} view
+   * @param {string} line
+   */
   #arrived(view, line) {
     this.onView(view);
     this.#show();

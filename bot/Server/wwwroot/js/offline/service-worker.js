@@ -16,11 +16,16 @@ async function clear() {
   await clients.claim();
 }
 
+/**
+ * @param {string} path
+ * @param {Request} request
+ */
 async function ofShell(path, request) {
   return (await (await caches.open(current)).match(path)) ?? fetch(request);
 }
 
 // The engine and the packs of pages lie below their version, so what is kept never changes.
+/** @param {Request} request */
 async function ofShelf(request) {
   return (await caches.match(request, { ignoreVary: true })) ?? fetch(request);
 }

@@ -2,7 +2,9 @@
 const mark = '/offline/whole';
 const inFlight = 6;
 
+/** @param {string} kind */
 async function wholeOnes(kind) {
+  /** @type {Kept.Shelved[]} */
   const found = [];
   for (const name of 'caches' in globalThis ? await caches.keys() : []) {
     if (!name.startsWith(`${kind} `)) continue;
@@ -12,6 +14,11 @@ async function wholeOnes(kind) {
   return found.sort((a, b) => b.at - a.at);
 }
 
+/**
+ * @param {Cache} cache
+ * @param {Kept.Part} part
+ * @param {() => void} onFile
+ */
 async function fetchAll(cache, part, onFile) {
   const waiting = [...part.files];
   const next = async () => {
@@ -25,6 +32,11 @@ async function fetchAll(cache, part, onFile) {
   await Promise.all(Array.from({ length: inFlight }, next));
 }
 
+/**
+ * @param {string} kind
+ * @param {Kept.Part} part
+ * @param {() => void} onFile
+ */
 async function take(kind, part, onFile) {
   const name = `${kind} ${part.version}`;
   const cache = await caches.open(name);
@@ -39,8 +51,9 @@ async function take(kind, part, onFile) {
   }
 }
 
-/** Fetches what the server offers and this device lacks. @returns false when the server offers nothing. */
+/** Fetches what the server offers and this device lacks; false when the server offers nothing. */
 export async function fetchKit(onFile = () => {}) {
+  /** @type {Kept.Kit} */
   const kit = await (await fetch('/offline/kit', { cache: 'no-store' })).json();
   if (!kit.engine || !kit.pack) return false;
   await take('engine', kit.engine, onFile);
@@ -48,7 +61,10 @@ export async function fetchKit(onFile = () => {}) {
   return true;
 }
 
-/** The engine and the pages to work on: those of a version when they are here, else the newest. Null when there are none. */
+/**
+ * The engine and the pages to work on: those of a version when they are here, else the newest. Null when there are none.
+ * @param {string | null} version
+ */
 export async function kitFor(version) {
   const [engine] = await wholeOnes('engine');
   const pages = await wholeOnes('pages');
@@ -56,12 +72,17 @@ export async function kitFor(version) {
   return engine && chosen ? { engine, pages: chosen } : null;
 }
 
+/** @param {Kept.Shelved} pages */
 export async function readPack(pages) {
   const kept = await (await caches.open(pages.name)).match(`${pages.root}pack`);
+  if (!kept) throw new Error('the pages are not kept here any more');
   return kept.arrayBuffer();
 }
 
-/** Removes all engines but the newest, and all pages but the newest and those of some versions. */
+/**
+ * Removes all engines but the newest, and all pages but the newest and those of some versions.
+ * @param {(string | null)[]} versions
+ */
 export async function clearOld(versions) {
   const [, ...engines] = await wholeOnes('engine');
   const [, ...pages] = await wholeOnes('pages');
