@@ -2,6 +2,7 @@
 import { at, day, draw, time } from './draw.js';
 import { still } from './picture.js';
 import { beginClaim, readSummary, Refused } from './post.js';
+import { share } from './share.js';
 import { number } from './sheet.js';
 import { stamp } from './verdict.js';
 
@@ -108,6 +109,7 @@ async function begin() {
     at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
     at('article').replaceChildren(...article(summary));
     at('trouble').textContent = '';
+    at('share').addEventListener('click', async () => { at('trouble').textContent = await share(summary); });
   } catch (problem) {
     at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Load the page again when it is there.';
   }
