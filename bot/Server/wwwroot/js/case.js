@@ -50,12 +50,14 @@ function show() {
   drawBoxes(at('boxes'), view);
   const drawn = rowsOf(view.turns);
   const known = new Set();
+  const wasInRows = rows.contains(document.activeElement);
   rows.replaceChildren(...drawn.map((row, i) => drawRow(row, i + 1, known)));
   const open = drawn[drawn.length - 1];
   drawSlip(slip, {
     question: open.question, heading: headingOf(open), lines: last().reply.belief, place: drawn.length, send, complain: say,
     cautions: cautionsOf(open.ask).length,
   });
+  if (wasInRows) at('slip-question').focus({ preventScroll: true });
   const unsent = draft.put(open.question?.id ?? null);
   if (unsent) say(`Not sent, because the question was answered meanwhile: ${unsent}`);
   const waiting = outbox.waiting;

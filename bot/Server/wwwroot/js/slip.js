@@ -92,6 +92,7 @@ function cautionsAbove(count) {
 export function drawSlip(element, { question, heading, lines, cautions, place, send, complain }) {
   const written = fieldOf(element)?.value ?? '';
   const opened = barsOf(element)?.open ?? false;
+  const held = element.contains(document.activeElement) ? document.activeElement : null;
   element.replaceChildren(
     draw('div', { class: 'slip-head' },
       draw('p', { class: 'label' }, `Line ${place}`),
@@ -109,9 +110,21 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
   const [field, bars] = [fieldOf(element), barsOf(element)];
   if (field) field.value = written;
   if (bars) bars.open = opened;
+  if (held) holdFocus(element, held.id);
   element.querySelector('#fold')?.addEventListener('click', event => fold(element, within(event, '#fold')));
   if (!element.hidden) element.scrollTop = 0;
   element.hidden = false;
+}
+
+// Where somebody else answered, the focus stays in the field it was in, else goes to the question.
+/**
+ * @param {HTMLElement} element
+ * @param {string} id
+ */
+function holdFocus(element, id) {
+  /** @type {HTMLElement | null} */
+  const again = element.querySelector(`#${CSS.escape(id || 'slip-question')}`) ?? element.querySelector('#slip-question');
+  again?.focus({ preventScroll: true });
 }
 
 /**
