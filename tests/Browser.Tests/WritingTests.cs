@@ -142,6 +142,39 @@ public sealed class WritingTests : IDisposable
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('text').value.includes('# Again: ')");
     }
 
+    [ChromiumFact]
+    public async Task Page_WithAnotherIdAndAnotherTakenOut_AreOneProposal()
+    {
+        await using var site = await Site.StartAsync(files);
+        await using var visit = await Visit.StartAsync("Pixel 7");
+        await visit.Page.GotoAsync($"{site.Address}/pages/write/faults/fan-plug-loose.md");
+        await visit.Page.WaitForSelectorAsync("body[data-ready]");
+        await visit.Page.ClickAsync("#page-keys > summary");
+        await visit.Page.FillAsync("#new-id", "fan-motor-failed");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Give it this id on all pages" }).ClickAsync();
+        await visit.Page.WaitForFunctionAsync("() => document.getElementById('rename-state').textContent.includes('is there already')");
+        await LookAsync(visit, "write-other-id-phone");
+        await visit.Page.FillAsync("#new-id", "plug-not-home");
+        await visit.Page.Keyboard.PressAsync("Enter");
+        await visit.Page.WaitForURLAsync("**/pages/write/faults/plug-not-home.md");
+        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+
+        await visit.Page.GotoAsync($"{site.Address}/pages/write/cautions/live-mains.md");
+        await visit.Page.WaitForSelectorAsync("body[data-ready]");
+        await visit.Page.ClickAsync("#page-keys > summary");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take this page out" }).ClickAsync();
+        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent.includes('error')");
+        Assert.True(await visit.Page.IsDisabledAsync("#text"));
+        await LookAsync(visit, "write-taken-out-phone");
+        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put the page back as it was" }).ClickAsync();
+        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+
+        await HandInAsync(visit, "A better name");
+        Assert.Contains("faults/fan-plug-loose.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
+        Assert.Contains("+++ /dev/null", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")), StringComparison.Ordinal);
+        Assert.Empty(visit.Errors);
+    }
+
     // Markup of a page is shown, and a link in it cannot run anything.
     [ChromiumFact]
     public async Task Markup_InAPage_StaysWords()

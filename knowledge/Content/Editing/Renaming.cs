@@ -8,9 +8,10 @@ namespace DxAssistant.Knowledge.Content.Editing;
 /// <summary>Gives a page another id: its file, its translations, links to it, and fields that name it.</summary>
 internal sealed class Renaming(Pages pages)
 {
-    public EditorRename? Of(Spot spot, string id, out string? problem)
+    public EditorRename? Of(Spot spot, string id, out string? problem) => Of(new Definitions(pages).PageNamed(spot), id, out problem);
+
+    public EditorRename? Of(Page? page, string id, out string? problem)
     {
-        Page? page = new Definitions(pages).PageNamed(spot);
         problem = page?.Kind is not { } kind ? "there is no id of a page here"
             : PageShapes.Of(kind).Folder is null ? "a page at the top of the folder keeps its name"
             : !Constructs.Id.IsId(id) ? $"{id} is not an id: {Constructs.Id.Help}"

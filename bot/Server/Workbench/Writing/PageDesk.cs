@@ -71,7 +71,7 @@ internal sealed class PageDesk(string? root) : IDisposable
     private static ContentFolder With(ContentFolder folder, IReadOnlyCollection<PageInHand> pages)
     {
         HashSet<string> written = [.. pages.Select(page => page.Path)];
-        return ContentFolder.Of([.. folder.Files.Where(file => !written.Contains(file.Path)), .. pages.Select(page => new ContentFile(page.Path, page.Text))]);
+        return ContentFolder.Of([.. folder.Files.Where(file => !written.Contains(file.Path)), .. pages.Where(page => page.Text is not null).Select(page => new ContentFile(page.Path, page.Text!))]);
     }
 
     /// <param name="Folder">The pages.</param>

@@ -12,7 +12,7 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <summary>Pages over HTTP for who writes them: list, text, what is wrong, how it looks, walks. Nothing here changes anything.</summary>
 internal sealed class PageEndpoints(PageDesk desk)
 {
-    private const string Form = "Send {\"pages\":[{\"path\",\"text\"}], \"show\":path}.";
+    private const string Form = "Send {\"pages\":[{\"path\",\"text\"}], \"show\":path}, with \"gone\":true in place of the text of a page that is taken out.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -23,6 +23,7 @@ internal sealed class PageEndpoints(PageDesk desk)
         routes.MapPost("/api/pages/walk", WalkAsync);
         routes.MapPost("/api/pages/changes", ChangesAsync);
         routes.MapPost("/api/pages/merge", MergeAsync);
+        routes.MapPost("/api/pages/rename", RenameAsync);
     }
 
     /// <summary>Said where the server has no folder of pages.</summary>
@@ -88,6 +89,25 @@ internal sealed class PageEndpoints(PageDesk desk)
         }
     }
 
+    // What has to be written and taken out so that a page has another id, upon the pages in hand.
+    private async Task<IResult> RenameAsync(HttpRequest request, CancellationToken cancel)
+    {
+        (PagesRequest? asked, PageDesk.Tried? tried, IResult? refusal) = await TryAsync(request, cancel);
+        if (tried is null) return refusal!;
+        if (asked!.Show is not { } path || asked.Id is not { } id) return Refusal.Because(StatusCodes.Status400BadRequest, "Send {\"pages\", \"show\":path, \"id\":the new id}.");
+        ImmutableArray<(string Path, string? Text)> changed = RenamedPages.Of(tried.Folder, path, id, out string? problem);
+        if (problem is not null) return Refusal.Because(StatusCodes.Status400BadRequest, problem);
+        ContentFolder stands = (await desk.StandsAsync(cancel)).Folder;
+        return Json(new JsonObject
+        {
+            ["pages"] = new JsonArray([.. changed.Select(page => (JsonNode)new JsonObject
+            {
+                ["path"] = page.Path, ["text"] = page.Text,
+                ["before"] = stands.File(page.Path)?.Text, ["base"] = PageMark.Of(stands.File(page.Path)?.Text),
+            })]),
+        });
+    }
+
     private static async Task<IResult> ChangesAsync(HttpRequest request, CancellationToken cancel) =>
         await WritingBody.ReadAsync<ChangesRequest>(request, cancel) is { Before: { Length: <= PageRules.MostCharacters } before, After: { Length: <= PageRules.MostCharacters } after }
             ? Json(new JsonObject { ["changes"] = WritingJson.Changes(before, after) })
@@ -102,11 +122,11 @@ internal sealed class PageEndpoints(PageDesk desk)
     {
         if (!desk.IsOpen) return (null, null, Closed());
         var asked = await WritingBody.ReadAsync<PagesRequest>(request, cancel);
-        if (asked?.Pages is not { Length: > 0 and <= ProposalDesk.MostPages } pages || pages.Any(page => page is not { Path: not null, Text: not null }))
+        if (asked?.Pages is not { Length: > 0 and <= ProposalDesk.MostPages } pages || pages.Any(page => page is not { IsWhole: true }))
             return (null, null, Refusal.Because(StatusCodes.Status400BadRequest, Form));
         ContentFolder folder = (await desk.StandsAsync(cancel)).Folder;
         string? problem = pages.Select(page => PageRules.ProblemWithPath(page!.Path, folder)
-            ?? PageRules.ProblemWithSize(page.Text)).FirstOrDefault(each => each is not null);
+            ?? (page.Text is { } text ? PageRules.ProblemWithSize(text) : null)).FirstOrDefault(each => each is not null);
         problem ??= pages.Select(page => page!.Path).Distinct(StringComparer.Ordinal).Count() < pages.Length ? "One page is there twice." : null;
         return problem is not null
             ? (null, null, Refusal.Because(StatusCodes.Status400BadRequest, problem))

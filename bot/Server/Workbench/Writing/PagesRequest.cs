@@ -7,4 +7,5 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <param name="Show">The path of the page to show.</param>
 /// <param name="Walk">A point of a walk with these pages.</param>
 /// <param name="Note">What a proposal is for.</param>
-internal sealed record PagesRequest(PageInHand?[]? Pages, string? Show = null, WalkAsked? Walk = null, string? Note = null);
+/// <param name="Id">Another id for the page to show.</param>
+internal sealed record PagesRequest(PageInHand?[]? Pages, string? Show = null, WalkAsked? Walk = null, string? Note = null, string? Id = null);

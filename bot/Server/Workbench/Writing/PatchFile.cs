@@ -18,7 +18,7 @@ internal static class PatchFile
         foreach (ProposedPage page in proposal.Pages)
             text.Append(page.Before is null
                 ? UnifiedText.Write(place + page.Path, null, page.After)
-                : UnifiedText.Write(place + page.Path, raw(page.Path)!, AsIn(raw(page.Path)!, page.After)));
+                : UnifiedText.Write(place + page.Path, raw(page.Path)!, page.After is { } after ? AsIn(raw(page.Path)!, after) : null));
         return text.ToString();
     }
 

@@ -8,7 +8,7 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <summary>Takes proposals and says how they stand. Never writes a page.</summary>
 internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountBook book, TimeProvider clock, string? root)
 {
-    public const int MostPages = 20;
+    public const int MostPages = 60;
     public const int LongestNote = 2_000;
 
     /// <summary>Characters of all pages of a proposal, at most.</summary>
@@ -95,9 +95,9 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
         if (written.Count is 0 or > MostPages) return $"Hand in 1 to {MostPages} pages at a time.";
         if (note.Trim().Length is 0 or > LongestNote) return $"Say in a few words what the change is for, {LongestNote} characters at most.";
         if (PageRules.StrangeIn(note) is { } strange) return strange;
-        if (written.Sum(page => (long)page.Text.Length) > MostCharacters) return $"A proposal has at most {MostCharacters} characters: hand in fewer pages at a time.";
+        if (written.Sum(page => (long)(page.Text?.Length ?? 0)) > MostCharacters) return $"A proposal has at most {MostCharacters} characters: hand in fewer pages at a time.";
         if (written.Select(page => page.Path).Distinct(StringComparer.Ordinal).Count() < written.Count) return "One page is there twice.";
-        return written.Select(page => PageRules.ProblemWithPath(page.Path, folder) ?? (PageRules.ProblemWithText(page.Text) is { } text ? $"{page.Path}: {text}" : null))
+        return written.Select(page => PageRules.ProblemWithPath(page.Path, folder) ?? (page.Text is { } words && PageRules.ProblemWithText(words) is { } text ? $"{page.Path}: {text}" : null))
             .FirstOrDefault(problem => problem is not null);
     }
 

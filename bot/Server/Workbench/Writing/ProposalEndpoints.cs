@@ -10,7 +10,7 @@ namespace DxAssistant.Server.Workbench.Writing;
 internal sealed class ProposalEndpoints(PageDesk pages, ProposalDesk desk)
 {
     private const int Listed = 200;
-    private const string Form = "Send {\"note\",\"pages\":[{\"path\",\"text\",\"base\"}]}.";
+    private const string Form = "Send {\"note\",\"pages\":[{\"path\",\"text\",\"base\"}]}, with \"gone\":true in place of the text to take a page out.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
@@ -32,10 +32,10 @@ internal sealed class ProposalEndpoints(PageDesk pages, ProposalDesk desk)
     {
         if (!pages.IsOpen) return PageEndpoints.Closed();
         if (await WritingBody.ReadAsync<PagesRequest>(http.Request, cancel) is not { Note: { } note, Pages: { } sent }
-            || sent.Any(page => page is not { Path: not null, Text: not null, Base: not null }))
+            || sent.Any(page => page is not { IsWhole: true, Base: not null }))
             return Refusal.Because(StatusCodes.Status400BadRequest, Form);
         var person = Clerks.PersonOf(http);
-        PageInHand[] written = [.. sent.Select(page => page! with { Text = OneEnd(page.Text) })];
+        PageInHand[] written = [.. sent.Select(page => page! with { Text = page.Text is { } text ? OneEnd(text) : null })];
         return await desk.HandInAsync(person, OneEnd(note), written, cancel) switch
         {
             HandedIn.Kept kept => Results.Json(new { kept.Proposal.Number }, ChatJson.Options, statusCode: StatusCodes.Status201Created),

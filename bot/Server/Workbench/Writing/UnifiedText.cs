@@ -11,12 +11,13 @@ internal static class UnifiedText
 
     /// <param name="path">From the top of the repository.</param>
     /// <param name="before">Null when the page is new.</param>
-    public static string Write(string path, string? before, string after)
+    /// <param name="after">Null when the page goes.</param>
+    public static string Write(string path, string? before, string? after)
     {
-        ChangedLine[] lines = [.. LineDiff.Of(before ?? "", after)];
+        ChangedLine[] lines = [.. LineDiff.Of(before ?? "", after ?? "")];
         // A name with a space ends at the tab behind it.
         string end = path.Contains(' ') ? "\t\n" : "\n";
-        var text = new StringBuilder().Append(before is null ? "--- /dev/null\n" : $"--- a/{path}{end}").Append($"+++ b/{path}{end}");
+        var text = new StringBuilder().Append(before is null ? "--- /dev/null\n" : $"--- a/{path}{end}").Append(after is null ? "+++ /dev/null\n" : $"+++ b/{path}{end}");
         int at = 0, old = 0, now = 0;
         foreach (Range hunk in Hunks(lines))
         {

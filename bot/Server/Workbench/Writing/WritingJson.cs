@@ -23,9 +23,9 @@ internal static class WritingJson
     }
 
     /// <summary>All lines that stay, go and come; long stretches that stay are left out.</summary>
-    public static JsonArray Changes(string? before, string after)
+    public static JsonArray Changes(string? before, string? after)
     {
-        ChangedLine[] lines = [.. LineDiff.Of(before ?? "", after)];
+        ChangedLine[] lines = [.. LineDiff.Of(before ?? "", after ?? "")];
         var all = new JsonArray();
         int old = 0, now = 0, skipped = 0;
         for (int at = 0; at < lines.Length; at++)
@@ -82,7 +82,8 @@ internal static class WritingJson
         ["text"] = page.After,
         ["before"] = page.Before,
         ["changes"] = Changes(page.Before, page.After),
-        ["isGone"] = now is null && page.Before is not null,
+        ["takesOut"] = page.After is null,
+        ["isGone"] = now is null && page.Before is not null && page.After is not null,
         ["since"] = now is not null && now != page.Before && now != page.After ? Changes(page.Before, now) : null,
     };
 

@@ -3,6 +3,8 @@ using System.Net;
 using System.Net.Http.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Bot.Tests.Server.Accounts;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Server.Content;
 using DxAssistant.Server.Workbench.Writing;
 
 namespace DxAssistant.Bot.Tests.Server.Workbench;
@@ -42,6 +44,60 @@ public sealed class ProposalTests : IDisposable
         Assert.Equal(fresh, files.Read("cautions/hot-pipe.md"));
         Assert.Equal(["content", "proposals"], Directory.EnumerateFileSystemEntries(Path.GetDirectoryName(files.Folder)!).Select(Path.GetFileName).Where(name => name != ".git").Order());
         Assert.Equal("in-place", (string?)(await GetAsync(aron, "/api/proposals/1"))["stands"]);
+    }
+
+    [Fact]
+    public async Task HandIn_AnotherIdForAPage_AppliesWithGitAndLeavesNothingWrong()
+    {
+        const string old = "faults/fan-plug-loose.md";
+        await using Company company = await StartAsync();
+        HttpClient aron = await company.BrowserOfAsync("aron");
+        string text = (await TextAsync(aron, old)).Text!;
+
+        JsonNode changed = await JsonAsync(await aron.PostAsJsonAsync("/api/pages/rename", new { pages = new[] { new { path = old, text } }, show = old, id = "plug-not-home" }));
+        object[] pages = [.. changed["pages"]!.AsArray().Select(page => page!["text"] is { } now
+            ? (object)new { path = (string)page["path"]!, text = (string)now!, @base = (string)page["base"]! }
+            : new { path = (string)page["path"]!, gone = true, @base = (string)page["base"]! })];
+        await HandInAsync(aron, "A better name", pages);
+
+        Git("init", "-q");
+        Git("apply", Path.Combine(Proposals, "0001.patch"));
+        Assert.False(File.Exists(files.PathOf(old)), "the page is still there under its old id");
+        Assert.Empty(ContentCompiler.Compile(ContentFolderReader.Read(files.Folder)).Diagnostics);
+        Assert.DoesNotContain("fan-plug-loose", string.Concat(Directory.EnumerateFiles(files.Folder, "*.md", SearchOption.AllDirectories).Select(File.ReadAllText)), StringComparison.Ordinal);
+        JsonNode proposal = await GetAsync(aron, "/api/proposals/1");
+        Assert.Equal("in-place", (string?)proposal["stands"]);
+        Assert.Equal(old, (string?)proposal["pages"]!.AsArray().Single(page => (bool)page!["takesOut"]!)!["path"]);
+    }
+
+    [Fact]
+    public async Task Rename_ToAnIdThatIsThere_IsRefused()
+    {
+        await using Company company = await StartAsync();
+        HttpClient aron = await company.BrowserOfAsync("aron");
+        HttpResponseMessage answer = await aron.PostAsJsonAsync("/api/pages/rename", new { pages = new[] { await PageAsync(aron, Page, "# A\n") }, show = "faults/fan-plug-loose.md", id = "fan-motor-failed" });
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains("fan-motor-failed is there already", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task HandIn_TextForgotten_IsRefusedAndTakesNothingOut()
+    {
+        await using Company company = await StartAsync();
+        HttpClient aron = await company.BrowserOfAsync("aron");
+        string mark = (await TextAsync(aron, Page)).Base;
+        Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, "Oops", new { path = Page, @base = mark })).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, "Oops", new { path = Page, text = "# A\n", gone = true, @base = mark })).StatusCode);
+        Assert.False(Directory.Exists(Proposals));
+    }
+
+    [Fact]
+    public async Task Proof_OfAPageTakenOut_SaysWhatLinksToNothing()
+    {
+        await using RunningServer server = await RunningServer.StartAsync(files.Folder, Proposals);
+        JsonNode seen = await JsonAsync(await server.Http.PostAsJsonAsync("/api/pages/proof", new { pages = new[] { new { path = "repairs/seat-plug.md", gone = true } }, show = "repairs/seat-plug.md" }));
+        Assert.Contains(seen["found"]!.AsArray(), found => (string?)found!["rule"] == "broken-link");
+        Assert.Null(seen["html"]);
     }
 
     [Fact]
@@ -174,7 +230,7 @@ public sealed class ProposalTests : IDisposable
         Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, "Large", await PageAsync(aron, Page, large))).StatusCode);
         Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, new string('n', 2001), await PageAsync(aron, Page, "# B\n"))).StatusCode);
         Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, " ", await PageAsync(aron, Page, "# B\n"))).StatusCode);
-        object[] many = [.. Enumerable.Range(0, 21).Select(n => new { path = $"cautions/c{n}.md", text = "# A\n", @base = "" })];
+        object[] many = [.. Enumerable.Range(0, ProposalDesk.MostPages + 1).Select(n => new { path = $"cautions/c{n}.md", text = "# A\n", @base = "" })];
         Assert.Equal(HttpStatusCode.BadRequest, (await HandInAsync(aron, "Many", many)).StatusCode);
         using var body = new StringContent("{\"note\":\"" + new string('x', (int)WritingBody.MostBytes), System.Text.Encoding.UTF8, "application/json");
         object[] six = [.. Enumerable.Range(0, 6).Select(n => new { path = $"cautions/c{n}.md", text = "# A\n" + new string('x', 95_000), @base = "" })];

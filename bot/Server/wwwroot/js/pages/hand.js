@@ -25,7 +25,7 @@ export function belongTo(name) {
   write(last, owner);
 }
 
-/** What is in hand of a page: { text, before, base, at }; null when nothing is. */
+/** What is in hand of a page: { text, before, base, at, gone }, gone when it is taken out; null when nothing is. */
 export function inHand(path) {
   try {
     const kept = JSON.parse(read(key(path)));
@@ -43,6 +43,9 @@ export function pathsInHand() {
     return [];
   }
 }
+
+/** A page in hand as the server wants it. */
+export const asSent = (path, { text, base, gone }) => gone ? { path, gone, base } : { path, text, base };
 
 /** Keeps a page; false when this device will not. */
 export const keep = (path, page) => write(key(path), JSON.stringify(page));

@@ -12,7 +12,7 @@ function showHand() {
   const paths = pathsInHand();
   at('hand').replaceChildren(...paths.map(path => draw('li', {},
     draw('a', { href: address(path) }, draw('span', { class: 'page-title' }, pages.find(page => page.path === path)?.title ?? path),
-      draw('span', { class: 'page-path' }, `${path}, last written `, day(inHand(path).at))))));
+      draw('span', { class: 'page-path' }, `${path}, ${inHand(path).gone ? 'to be taken out' : 'last written'} `, day(inHand(path).at))))));
   at('hand-state').textContent = paths.length ? 'They go on together when you hand in.' : 'Nothing. Choose a page below and write in it.';
 }
 

@@ -24,7 +24,7 @@ async function goOn(proposal) {
   for (const page of proposal.pages) {
     if (inHand(page.path)) throw Object.assign(new Error(`${page.path} is in hand already: hand it in or put it back first.`), { status: 409 });
     const now = await readText(page.path);
-    if (!keep(page.path, { text: page.text, before: now.text ?? '', base: now.base, at: new Date().toISOString() }))
+    if (!keep(page.path, { text: page.text ?? now.text ?? '', gone: page.takesOut, before: now.text ?? '', base: now.base, at: new Date().toISOString() }))
       throw Object.assign(new Error('This device keeps nothing: its storage is full or switched off.'), { status: 507 });
   }
   location.assign(address(proposal.pages[0].path));
@@ -32,7 +32,7 @@ async function goOn(proposal) {
 
 function page(each) {
   return draw('section', { class: 'leaf', 'aria-label': each.path },
-    draw('h2', { class: 'leaf-name' }, each.path, each.isNew ? ' (new page)' : ''),
+    draw('h2', { class: 'leaf-name' }, each.path, each.isNew ? ' (new page)' : each.takesOut ? ' (taken out)' : ''),
     corrections(each.changes, `What it changes on ${each.path}`),
     each.isGone ? draw('p', { class: 'leaf-note flagged' }, 'This page is gone by now, or has another name.') : '',
     each.since ? [draw('p', { class: 'leaf-note flagged' }, 'Changed on the page since, by others:'), corrections(each.since, `Changed since on ${each.path}`)] : '');

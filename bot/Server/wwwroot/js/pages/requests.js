@@ -9,6 +9,7 @@ export const proof = (pages, show) => ask('/api/pages/proof', json({ pages, show
 export const playWalk = (pages, walk) => ask('/api/pages/walk', json({ pages, walk }));
 export const changesOf = (before, after) => ask('/api/pages/changes', json({ before, after }));
 export const merge = (before, mine, theirs) => ask('/api/pages/merge', json({ before, mine, theirs }));
+export const rename = (pages, show, id) => ask('/api/pages/rename', json({ pages, show, id }));
 export const listProposals = () => ask('/api/proposals');
 export const readProposal = number => ask(`/api/proposals/${number}`);
 export const handIn = (note, pages) => ask('/api/proposals', json({ note, pages }));

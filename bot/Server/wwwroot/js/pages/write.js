@@ -4,9 +4,9 @@ import { keepPages } from '../offline/install.js';
 import { readSession } from '../post.js';
 import { corrections } from './corrections.js';
 import { writingField } from './field.js';
-import { belongTo, inHand, keep, keepNote, noteInHand, onOther, pathsInHand, putBack } from './hand.js';
+import { asSent, belongTo, inHand, keep, keepNote, noteInHand, onOther, pathsInHand, putBack } from './hand.js';
 import { note, showPage, target } from './proof.js';
-import { changesOf, handIn, merge, playWalk, proof, readText } from './requests.js';
+import { changesOf, handIn, merge, playWalk, proof, readText, rename } from './requests.js';
 import { walkPane } from './walk.js';
 
 const start = '/pages/write/';
@@ -17,7 +17,7 @@ const kinds = { faults: 'fault', checks: 'check', symptoms: 'symptom', repairs: 
 const pause = 350;
 const text = at('text', HTMLTextAreaElement);
 const field = writingField(text, at('lines'));
-let page = { text: '', before: '', base: '' };
+let page = { text: '', before: '', base: '', gone: false };
 let isKept = true;
 let proofed = null;
 let walks = null;
@@ -29,11 +29,11 @@ function plain(part) {
   try { return decodeURIComponent(part); } catch { return part; }
 }
 
-const isChanged = () => page.text !== page.before;
+const isChanged = () => page.gone || page.text !== page.before;
 const offline = problem => !problem.status;
 
 // The other pages in hand count too: a fault and the row of its symptom are right together only.
-const inMind = () => [{ path, text: page.text }, ...pathsInHand().filter(other => other !== path).map(other => ({ path: other, text: inHand(other).text }))];
+const inMind = () => [asSent(path, page), ...pathsInHand().filter(other => other !== path).map(other => asSent(other, inHand(other)))];
 
 const walk = walkPane(at('walk'), { ask: point => playWalk(inMind(), point) });
 
@@ -46,8 +46,10 @@ function keepNow() {
   if (isChanged()) isKept = keep(path, { ...page, at: new Date().toISOString() });
   else { putBack(path); isKept = true; }
   at('put-back').hidden = !isChanged();
+  at('page-keys').hidden = page.gone || !page.base;
+  text.disabled = page.gone;
   if (!isKept) say('This device keeps nothing: do not leave before you have handed in.', true);
-  else say(isChanged() ? 'In hand: kept on this device until you hand it in.' : page.base ? 'As it stands in the library. Nothing is changed yet.' : 'A new page. Nothing is written yet.');
+  else say(page.gone ? 'In hand to be taken out: the page goes when your proposal is put in place.' : isChanged() ? 'In hand: kept on this device until you hand it in.' : page.base ? 'As it stands in the library. Nothing is changed yet.' : 'A new page. Nothing is written yet.');
 }
 
 function written() {
@@ -97,7 +99,7 @@ async function look() {
 
 async function showChanges() {
   try {
-    at('changes').replaceChildren(corrections((await changesOf(page.before, page.text)).changes, 'What you change'));
+    at('changes').replaceChildren(corrections((await changesOf(page.before, page.gone ? '' : page.text)).changes, 'What you change'));
   } catch (problem) {
     at('changes').replaceChildren(draw('p', { class: 'leaf-note' }, offline(problem) ? 'No connection to the server.' : problem.message));
   }
@@ -154,15 +156,32 @@ async function send(event) {
   if (!paths.length) return;
   try {
     const sent = paths.map(each => [each, each === path ? page : inHand(each)]);
-    const { number } = await handIn(at('note', HTMLTextAreaElement).value, sent.map(([each, { text: words, base }]) => ({ path: each, text: words, base })));
+    const { number } = await handIn(at('note', HTMLTextAreaElement).value, sent.map(([each, kept]) => asSent(each, kept)));
     for (const [each] of sent) putBack(each);
-    page.before = page.text;
+    Object.assign(page, { before: page.text, gone: false });
     keepNote('');
     location.assign(`/proposals/${number}`);
   } catch (problem) {
     at('hand-in-state').textContent = offline(problem) ? 'No connection to the server. Your text is kept on this device: hand it in when there is one.' : problem.message;
     if (problem.missing?.includes(path)) await standsNow();
     else if (problem.missing?.length) at('hand-in-state').append(' ', draw('a', { href: address(problem.missing[0]) }, problem.missing[0]));
+  }
+}
+
+// The page under its new id, and all that name it, come in hand together.
+async function giveId(event) {
+  event.preventDefault();
+  at('rename-state').textContent = '';
+  try {
+    const { pages } = await rename(inMind(), path, at('new-id', HTMLInputElement).value.trim());
+    const now = new Date().toISOString();
+    for (const each of pages) {
+      if (each.text === null && !each.base) putBack(each.path);
+      else if (!keep(each.path, { text: each.text ?? each.before, before: each.before ?? '', base: each.base, at: now, gone: each.text === null })) throw Object.assign(new Error('This device keeps nothing: its storage is full or switched off.'), { status: 507 });
+    }
+    location.assign(address(pages.find(each => each.text !== null && each.path.endsWith(`/${at('new-id', HTMLInputElement).value.trim()}.md`)).path));
+  } catch (problem) {
+    at('rename-state').textContent = offline(problem) ? 'No connection to the server. Nothing was changed.' : problem.message;
   }
 }
 
@@ -173,7 +192,6 @@ const begun = () => {
 };
 
 function open(words) {
-  text.disabled = false;
   text.value = words;
   text.setSelectionRange(0, 0); // a browser leaves the cursor behind the last line, and scrolls there
   page.text = words;
@@ -188,12 +206,12 @@ async function begin() {
   try { belongTo((await readSession()).name); } catch { /* offline: the last name's */ }
   at('note', HTMLTextAreaElement).value = noteInHand();
   const kept = inHand(path);
-  if (kept) { page = { text: kept.text, before: kept.before, base: kept.base }; open(kept.text); }
+  if (kept) { page = { text: kept.text, before: kept.before, base: kept.base, gone: kept.gone === true }; open(kept.text); }
   try {
     if (kept) await standsNow();
     else {
       const now = await readText(path);
-      page = { text: '', before: now.text ?? '', base: now.base };
+      page = { text: '', before: now.text ?? '', base: now.base, gone: false };
       open(now.text ?? begun());
     }
     await look();
@@ -216,7 +234,9 @@ at('page').addEventListener('click', event => {
   event.preventDefault();
   location.assign(address(to));
 });
-at('put-back').addEventListener('click', () => { take(page.before); text.focus(); });
+at('put-back').addEventListener('click', () => { page.gone = false; take(page.before); text.focus(); });
+at('take-out').addEventListener('click', () => { page.gone = true; take(page.before); at('put-back').focus(); });
+at('rename').addEventListener('submit', giveId);
 at('walk-fold').addEventListener('toggle', () => { if (at('walk-fold', HTMLDetailsElement).open) walk.take(walks); });
 at('changes-fold').addEventListener('toggle', () => { if (at('changes-fold', HTMLDetailsElement).open) showChanges(); });
 at('note').addEventListener('input', () => keepNote(at('note', HTMLTextAreaElement).value));
