@@ -17,6 +17,12 @@ internal sealed class ChangedPaths
         }
     }
 
+    /// <summary>Whether a path gathered so is one of those looked for.</summary>
+    public bool Any(Func<string, bool> lookedFor)
+    {
+        lock (gate) return paths.Any(lookedFor);
+    }
+
     /// <summary>Takes what was gathered; null when anything may have changed.</summary>
     public IReadOnlyCollection<string>? Take()
     {

@@ -52,6 +52,36 @@ public sealed class PageFollowerTests : IDisposable
         Assert.DoesNotContain("half", used);
     }
 
+    // As most editors save: emptied and then written, or put away and made anew. Reading what is in between would be for nothing.
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Save_ThatEmptiesOrMovesThePageFirst_IsReadOnceWhole(bool moves)
+    {
+        var clock = new StillClock();
+        ConcurrentQueue<string> seen = [];
+        using PageFollower follower = Follow(seen.Enqueue, clock);
+        if (moves) File.Move(page, page + "~");
+        else File.WriteAllText(page, "");
+        await Task.Delay(100);
+        Assert.Empty(seen);
+        File.WriteAllText(page, "whole");
+        await UntilAsync(() =>
+        {
+            clock.Pass(TimeSpan.FromMilliseconds(10));
+            return used.LastOrDefault() == "whole";
+        });
+        Assert.Equal("whole", Assert.Single(seen.Distinct()));
+    }
+
+    [Fact]
+    public async Task Page_EmptiedForGood_IsReadAfterTheQuiet()
+    {
+        using PageFollower follower = Follow();
+        File.WriteAllText(page, "");
+        await UntilAsync(() => used.LastOrDefault() == "");
+    }
+
     [Fact]
     public async Task Save_ThatCannotBeTaken_IsTold_AndTheNextIsFollowed()
     {
