@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Graph.Planning.Search;
 
 namespace DxAssistant.Graph.Planning;
@@ -24,15 +25,22 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 
     internal LivePlanner(int work, SearchSetting setting) : this(work) => this.setting = setting;
 
-    public Plan Plan(SequencingProblem problem, Position position)
-    {
-        BoundedSearch search = new(problem, position, setting);
-        search.Run(WorkFor(problem, work));
-        return PlanReport.Of(problem, search);
-    }
+    public Plan Plan(SequencingProblem problem, Position position) => PlanReport.Of(problem, Searched(problem, position));
+
+    /// <summary>What can be done, the best first: the options of the plan, without the work for the bound that it gives.</summary>
+    public ImmutableArray<PlanOption> Rank(SequencingProblem problem, Position position) =>
+        PlanReport.Ranked(problem, Searched(problem, position));
 
     /// <summary>Positions of a problem that may be weighed for so much work.</summary>
     internal static int WorkFor(SequencingProblem problem, int work) => work / Math.Max(LeastSize, problem.Size);
 
-    public PlannedStep Next(SequencingProblem problem, Position position) => Plan(problem, position).Step;
+    public PlannedStep Next(SequencingProblem problem, Position position) =>
+        Rank(problem, position) is { IsEmpty: false } ranked ? ranked[0].Step : new PlannedStep.Nothing();
+
+    private BoundedSearch Searched(SequencingProblem problem, Position position)
+    {
+        BoundedSearch search = new(problem, position, setting);
+        search.Run(WorkFor(problem, work));
+        return search;
+    }
 }

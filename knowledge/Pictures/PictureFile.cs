@@ -22,13 +22,13 @@ public static class PictureFile
         + ".glass{fill:var(--glass);stroke:var(--edge)}.lit{color:var(--lit);fill:currentColor;stroke:none}"
         + ".dark{color:var(--unlit);stroke-width:1}";
 
-    /// <summary>The drawing with its own styles: light, and dark where the reader prefers it.</summary>
+    /// <summary>The drawing with its own styles: light, and dark where the reader prefers it on a screen.</summary>
     /// <param name="svg">One SVG element as a reply carries it.</param>
     public static string Of(string svg)
     {
         int inside = svg.IndexOf('>', StringComparison.Ordinal) + 1;
         return "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n" + svg[..inside]
-            + $"<style>:root{{{Light}}}@media(prefers-color-scheme:dark){{:root{{{Dark}}}}}{Looks}</style>"
+            + $"<style>:root{{{Light}}}@media screen and (prefers-color-scheme:dark){{:root{{{Dark}}}}}{Looks}</style>"
             + svg[inside..] + "\n";
     }
 }

@@ -11,6 +11,14 @@ internal static class PlanReport
 
     public static Plan Of(SequencingProblem problem, BoundedSearch search)
     {
+        ImmutableArray<PlanOption> ranked = Ranked(problem, search);
+        PlannedStep step = ranked.IsEmpty ? new PlannedStep.Nothing() : ranked[0].Step;
+        return new Plan(step, search.Upper(search.Root), search.LeastFromRoot(), search.IsExact(search.Root), ranked, search.Work);
+    }
+
+    /// <summary>What can be done at the root, the best first.</summary>
+    public static ImmutableArray<PlanOption> Ranked(SequencingProblem problem, BoundedSearch search)
+    {
         List<PlanOption> options = BestAccessOnly(problem, search);
         // A selection sort by "better by more than a tie": a plain sort would let the last bits decide.
         ImmutableArray<PlanOption>.Builder ranked = ImmutableArray.CreateBuilder<PlanOption>(options.Count);
@@ -23,9 +31,7 @@ internal static class PlanReport
             options.RemoveAt(best);
         }
 
-        PlannedStep step = ranked.Count > 0 ? ranked[0].Step : new PlannedStep.Nothing();
-        return new Plan(step, search.Upper(search.Root), search.LeastFromRoot(), search.IsExact(search.Root),
-            ranked.ToImmutable(), search.Work);
+        return ranked.ToImmutable();
     }
 
     private static List<PlanOption> BestAccessOnly(SequencingProblem problem, BoundedSearch search)

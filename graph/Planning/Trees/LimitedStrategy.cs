@@ -138,7 +138,7 @@ public sealed class LimitedStrategy
     }
 
     private IEnumerable<PlannedStep> Candidates(Position here) =>
-        IsExact ? Everything(here) : planner.Plan(problem, here).Options.Take(Used(here) < WideChecks ? width : 1).Select(option => option.Step);
+        IsExact ? Everything(here) : planner.Rank(problem, here).Take(Used(here) < WideChecks ? width : 1).Select(option => option.Step);
 
     private IEnumerable<PlannedStep> Everything(Position here)
     {

@@ -17,7 +17,8 @@ public sealed class WalkPage
     private static readonly int[] Columns = [2, 3, 4];
 
     private const int MostSteps = 100, LimitWidth = 2, LimitWorkShare = 40;
-    private const double LimitShare = 0.02, WorthItsRoom = 0.02;
+    // Below one walk in twenty what is planned no longer changes the page; half the share takes twice the time.
+    private const double LimitShare = 0.05, WorthItsRoom = 0.02;
 
     private readonly Library library;
     private readonly SequencingProblem problem;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Planning.Trees;
@@ -43,10 +44,10 @@ internal sealed class WalkRules(Library library, SequencingProblem problem, int 
 
     private PlannedStep Best(Position here)
     {
-        Plan plan = PlannerAt(here).Plan(problem, here);
-        if (plan.Step is not PlannedStep.DoCheck) return plan.Step;
-        double most = plan.Options[0].Minutes + Math.Max(NearMinutes, NearShare * plan.Options[0].Minutes);
-        return plan.Options.Where(option => option.Minutes <= most).Select(option => option.Step).OfType<PlannedStep.DoCheck>()
+        ImmutableArray<PlanOption> options = PlannerAt(here).Rank(problem, here);
+        if (options.IsEmpty || options[0].Step is not PlannedStep.DoCheck) return options.IsEmpty ? new PlannedStep.Nothing() : options[0].Step;
+        double most = options[0].Minutes + Math.Max(NearMinutes, NearShare * options[0].Minutes);
+        return options.Where(option => option.Minutes <= most).Select(option => option.Step).OfType<PlannedStep.DoCheck>()
             .MinBy(step => (problem.Access.Minutes(here.Access, step.Access), library.Checks[step.Check].Calculation is not null))!;
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Xml.Linq;
 using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Server.Commands;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Pictures.Plans;
@@ -21,11 +22,13 @@ public sealed class LibraryPicturesTests
 
     private static readonly ConcurrentDictionary<(string Kind, string? Series, string? Symptom), Planned> Drawn = new();
 
+    private static readonly ConcurrentDictionary<SymptomId, string[]> Showing = new();
+
     public static TheoryData<string> Series => [.. Shipped.Series.Keys];
 
     [Theory]
     [MemberData(nameof(Series))]
-    public void Walk_EachSymptomOfTheSeries_FitsItsPageWithoutBoxOverBoxOrWordOverWord(string series)
+    public void Walk_SymptomsOfTheSeries_FitsItsPageWithoutBoxOverBoxOrWordOverWord(string series)
     {
         foreach (SymptomPage symptom in Shown(series))
         {
@@ -41,7 +44,7 @@ public sealed class LibraryPicturesTests
 
     [Theory]
     [MemberData(nameof(Series))]
-    public void Walk_EachSymptomOfTheSeries_EachNumberIsABoxAndEachBoxIsCameTo(string series)
+    public void Walk_SymptomsOfTheSeries_EachNumberIsABoxAndEachBoxIsCameTo(string series)
     {
         foreach (SymptomPage symptom in Shown(series))
         {
@@ -54,7 +57,7 @@ public sealed class LibraryPicturesTests
 
     [Theory]
     [InlineData("brenholt-ws", "room-sensor-code", 4)]
-    [InlineData("veldarn-nord", "poor-heating", 6)]
+    [InlineData("veldarn-nord", "no-display", 6)]
     public void Walk_LimitedToSomeChecks_HasNoMoreAndSaysSo(string series, string symptom, int checks)
     {
         Planned drawn = LibraryPictures.Of(Shipped, new PictureAsked(LibraryPictures.Walk, series, symptom, checks), LittleWork);
@@ -110,9 +113,9 @@ public sealed class LibraryPicturesTests
 
     [Theory]
     [MemberData(nameof(Series))]
-    public void Symptom_EachOfTheSeries_HasEachFaultCheckAndRepairApart(string series)
+    public void Symptom_SomeOfTheSeries_HasEachFaultCheckAndRepairApart(string series)
     {
-        foreach (SymptomPage symptom in Shown(series).Take(6))
+        foreach (SymptomPage symptom in Shown(series).Take(4))
         {
             XElement svg = XElement.Parse(Draw(LibraryPictures.Symptom, series, symptom.Id.Value).Svg);
             PictureRoom.AssertApart([.. svg.Elements(Svg + "a").Select(way => PictureRoom.Of(way.Elements(Svg + "rect").First()))]);
@@ -183,6 +186,12 @@ public sealed class LibraryPicturesTests
     private static Planned Fresh(string kind, string? series, string? symptom) =>
         LibraryPictures.Of(Shipped, new PictureAsked(kind, series, symptom), LittleWork);
 
-    private static IEnumerable<SymptomPage> Shown(string series) => Shipped.Symptoms.Values
-        .Where(page => PlanProblem.Of(Shipped, Shipped.Series[series], page.Id) is not null);
+    // Each symptom on each third of the series that show it; DX_PICTURES_OF=all takes all of them.
+    private static IEnumerable<SymptomPage> Shown(string series) =>
+        Shipped.Symptoms.Values.Where(page => Array.IndexOf(SeriesThatShow(page.Id), series) is >= 0 and var place && (IsEach || place % 3 == 0));
+
+    private static bool IsEach => Environment.GetEnvironmentVariable("DX_PICTURES_OF") == "all";
+
+    private static string[] SeriesThatShow(SymptomId symptom) => Showing.GetOrAdd(symptom,
+        id => [.. Shipped.Series.Values.Where(series => PlanProblem.Of(Shipped, series, id) is not null).Select(series => series.Id)]);
 }
