@@ -8,6 +8,15 @@ namespace DxAssistant.Knowledge.Content.Editing;
 /// <summary>Says what numbers, words and links mean.</summary>
 internal sealed class Explanations(Pages pages)
 {
+    // What any cell of a column means, by section and head.
+    private static readonly Dictionary<(string Section, string Head), string> Columns = new()
+    {
+        [("Readings", "Unit")] = "The unit that is asked for. Readings in another unit of the same quantity are taken too.",
+        [("Readings", "Possible")] = "What can be read at all, broken parts included. The assistant asks back about a reading outside of it.",
+        [("Outcomes", "Verdict")] = "The verdicts of the calculation that are this outcome.",
+        [("Ways here", "Minutes")] = "Minutes to bring the unit from that state to this one. They are part of what a step costs.",
+    };
+
     public EditorText? Of(Spot spot)
     {
         if (spot.Link is { } link)
@@ -38,7 +47,7 @@ internal sealed class Explanations(Pages pages)
         "Expected" when Judges.Find(spot.Page.Front?.Field("calculation")?.Text) is { } judge
             && judge.Inputs.FirstOrDefault(input => input.Name == spot.Row!.Cell(0)?.Text) is { } need =>
             $"`{need.Name}`: {need.Meaning}{(need.Required ? "" : " (may be left out)")}",
-        _ => null,
+        _ => Columns.GetValueOrDefault((spot.Section.Name, spot.Head ?? "")),
     };
 
     private string? Likelihood(string text, string sentence)

@@ -61,6 +61,18 @@ public sealed class EditorServerTests : IDisposable
     }
 
     [Theory]
+    [InlineData("checks/board-supply.md", "| board supply | ", 20, "The assistant asks back about a reading outside of it.")]
+    [InlineData("checks/board-supply.md", "calculation: ", 14, "Verdicts: within, low, high")]
+    [InlineData("access/isolated-open.md", "](closed-running.md) | ", 23, "Minutes to bring the unit from that state to this one.")]
+    [InlineData("faults/fan-plug-loose.md", "frequency: ", 12, "how often the fault is met against others")]
+    public void Hover_OnOtherPages_SaysWhatItMeans(string page, string words, int right, string said)
+    {
+        Open(page, pages.Read(page));
+        int id = Ask("textDocument/hover", Position(words, right, page));
+        Assert.Contains(said, (string?)Result(id)!["contents"]!["value"], StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("access: [", "isolated-open")]
     [InlineData("who: ", "technician")]
     [InlineData("| [Fan plug loose](../faults/fan-plug-loose.md) | ", "sometimes")]
