@@ -56,7 +56,7 @@ public sealed class PictureTests
         Assert.Matches("^sensor-curve-[0-9a-f]{8}\\.svg$", saved.SuggestedFilename);
         string file = await File.ReadAllTextAsync(await saved.PathAsync());
         Assert.Equal("svg", XElement.Parse(file).Name.LocalName);
-        Assert.Contains("prefers-color-scheme:dark", file, StringComparison.Ordinal);
+        Assert.Contains("screen and (prefers-color-scheme:dark)", file, StringComparison.Ordinal);
         await CheckAsync(visit);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
         Assert.Equal(0, await large.CountAsync());
