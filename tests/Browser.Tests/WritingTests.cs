@@ -165,6 +165,8 @@ public sealed class WritingTests : IDisposable
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take this page out" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent.includes('error')");
         Assert.True(await visit.Page.IsDisabledAsync("#text"));
+        Assert.Contains("cautions/live-mains.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
+        Assert.Contains("Nothing is seen of it any more", await visit.Page.TextContentAsync("#page"), StringComparison.Ordinal);
         await LookAsync(visit, "write-taken-out-phone");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put the page back as it was" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
@@ -172,7 +174,7 @@ public sealed class WritingTests : IDisposable
         await HandInAsync(visit, "A better name");
         Assert.Contains("faults/fan-plug-loose.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
         Assert.Contains("+++ /dev/null", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")), StringComparison.Ordinal);
-        Assert.Empty(visit.Errors);
+        Assert.DoesNotContain(visit.Errors, error => !error.Contains("400", StringComparison.Ordinal));
     }
 
     // Markup of a page is shown, and a link in it cannot run anything.

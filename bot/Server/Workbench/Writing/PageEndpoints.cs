@@ -96,6 +96,10 @@ internal sealed class PageEndpoints(PageDesk desk)
         if (tried is null) return refusal!;
         if (asked!.Show is not { } path || asked.Id is not { } id) return Refusal.Because(StatusCodes.Status400BadRequest, "Send {\"pages\", \"show\":path, \"id\":the new id}.");
         ImmutableArray<(string Path, string? Text)> changed = RenamedPages.Of(tried.Folder, path, id, out string? problem);
+        int together = changed.Select(page => page.Path).Union(asked.Pages!.Select(page => page!.Path)).Count();
+        problem ??= together > ProposalDesk.MostPages
+            ? $"{together} pages would be in hand with it, and a proposal has {ProposalDesk.MostPages} at most: ask who reviews to give it another id."
+            : null;
         if (problem is not null) return Refusal.Because(StatusCodes.Status400BadRequest, problem);
         ContentFolder stands = (await desk.StandsAsync(cancel)).Folder;
         return Json(new JsonObject

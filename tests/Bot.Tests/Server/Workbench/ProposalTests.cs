@@ -81,6 +81,19 @@ public sealed class ProposalTests : IDisposable
     }
 
     [Fact]
+    public async Task Rename_OfWhatMorePagesNameThanAProposalHas_IsRefusedWithTheirNumber()
+    {
+        string[] others = [.. Enumerable.Range(0, ProposalDesk.MostPages).Select(n => $"cautions/near-{n}.md")];
+        foreach (string other in others)
+            await File.WriteAllTextAsync(files.PathOf(other), $"---\nkind: caution\nid: {Path.GetFileNameWithoutExtension(other)}\n---\n# Near\n\n## Danger\nSee [it](live-mains.md).\n\n## Do\n- Wait.\n");
+        await using RunningServer server = await RunningServer.StartAsync(files.Folder, Proposals);
+        var page = new { path = "cautions/live-mains.md", text = await File.ReadAllTextAsync(files.PathOf("cautions/live-mains.md")) };
+        HttpResponseMessage answer = await server.Http.PostAsJsonAsync("/api/pages/rename", new { pages = new[] { page }, show = page.path, id = "mains" });
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains($"a proposal has {ProposalDesk.MostPages} at most", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task HandIn_TextForgotten_IsRefusedAndTakesNothingOut()
     {
         await using Company company = await StartAsync();

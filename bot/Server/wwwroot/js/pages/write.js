@@ -49,7 +49,7 @@ function keepNow() {
   at('page-keys').hidden = page.gone || !page.base;
   text.disabled = page.gone;
   if (!isKept) say('This device keeps nothing: do not leave before you have handed in.', true);
-  else say(page.gone ? 'In hand to be taken out: the page goes when your proposal is put in place.' : isChanged() ? 'In hand: kept on this device until you hand it in.' : page.base ? 'As it stands in the library. Nothing is changed yet.' : 'A new page. Nothing is written yet.');
+  else say(page.gone ? 'In hand to be taken out: the page goes when your proposal is put in place. What still links to it stands below.' : isChanged() ? 'In hand: kept on this device until you hand it in.' : page.base ? 'As it stands in the library. Nothing is changed yet.' : 'A new page. Nothing is written yet.');
 }
 
 function written() {
@@ -87,7 +87,8 @@ async function look() {
     at('wrong-state').textContent = seen.errors + seen.warnings === 0 ? 'Nothing is wrong.'
       : `${seen.errors} ${seen.errors === 1 ? 'error' : 'errors'}, ${seen.warnings} ${seen.warnings === 1 ? 'warning' : 'warnings'}`;
     showWrong(seen.found);
-    showPage(at('page'), seen.html ?? '', seen.found.filter(each => each.path === path), '/api/pages/pictures/');
+    if (page.gone) at('page').replaceChildren(draw('p', { class: 'leaf-note' }, 'Nothing is seen of it any more.'));
+    else showPage(at('page'), seen.html ?? '', seen.found.filter(each => each.path === path), '/api/pages/pictures/');
     walks = seen.walks;
     if (at('walk-fold', HTMLDetailsElement).open) walk.take(walks);
     if (at('changes-fold', HTMLDetailsElement).open) await showChanges();
@@ -109,7 +110,7 @@ function showPages() {
   const paths = pathsInHand();
   const off = new Set(boxes().filter(box => !box.checked).map(box => box.value));
   at('pages').replaceChildren(at('pages').querySelector('legend'), ...(paths.length ? paths.map(each => draw('label', { class: 'tick' },
-    draw('input', { type: 'checkbox', value: each, checked: !off.has(each) }), ' ', each)) : [draw('p', {}, 'No page is in hand.')]));
+    draw('input', { type: 'checkbox', value: each, checked: !off.has(each) }), ' ', each, (each === path ? page.gone : inHand(each)?.gone) ? ' (taken out)' : '')) : [draw('p', {}, 'No page is in hand.')]));
   const others = paths.filter(each => each !== path);
   at('hand').hidden = others.length === 0;
   at('hand').replaceChildren('Also in hand: ', ...others.flatMap((each, place) => [place ? ', ' : '', draw('a', { href: address(each) }, each)]));
@@ -141,10 +142,17 @@ async function carry(now, onto, done) {
   }
 }
 
+function goneAlready(base) {
+  Object.assign(page, { text: '', before: '', base, gone: false });
+  open('');
+  at('trouble').textContent = 'Somebody took this page out already: nothing of it is in hand any more.';
+}
+
 async function standsNow() {
   const now = await readText(path);
   if (now.base === page.base) return;
-  if (now.text === page.text) { Object.assign(page, { before: now.text, base: now.base }); keepNow(); showPages(); return; }
+  if (page.gone && now.text === null) { goneAlready(now.base); return; }
+  if (now.text === page.text && !page.gone) { Object.assign(page, { before: now.text, base: now.base }); keepNow(); showPages(); return; }
   showSince(now, now.text === null ? [] : (await changesOf(page.before, now.text)).changes);
 }
 
