@@ -18,6 +18,65 @@ internal static class FixedPages
 
         """;
 
+    /// <summary>So that a walk can be played before there is a page for a series.</summary>
+    public const string AnySeries =
+        """
+        ---
+        kind: series
+        id: any-unit
+        display: none
+        market: °C and kPa
+        ---
+        # Any unit
+        Stands for all units until the first series has a page of its own.
+
+        ## Said as
+        - any unit
+
+        ## Ratings
+        | Rating | Value | Source |
+        |---|---|---|
+        | supply | 230 V | [Common practice](../sources.md#common-practice) |
+
+        ## Coverage
+        - [Coverage of any unit](../coverage/any-unit.md)
+
+        """;
+
+    public const string AnyCoverage =
+        """
+        ---
+        kind: coverage
+        id: any-unit
+        start: installation
+        register-days: 60
+        labour-months: 12
+        claim-belief: 80
+        ---
+        # Coverage of any unit
+        Stands for the terms of all units until the first series has its own.
+
+        ## Parts
+        | Part class | Months | Registered | Source |
+        |---|---|---|---|
+        | every other part | 12 | 12 | [Common practice](../sources.md#common-practice) |
+
+        ## Classes
+        | Part class | Parts |
+        |---|---|
+
+        ## Labour
+        | Repair | Minutes | Source |
+        |---|---|---|
+
+        ## Claim
+        - The readings and the parts that were changed.
+
+        ## Sources
+        - [Common practice](../sources.md#common-practice)
+
+        """;
+
     public const string Words =
         """
         ---

@@ -33,12 +33,14 @@ public sealed class PageSkeleton
             .Where(line => line.Contains(ToDo, StringComparison.Ordinal)).Select(line => $"{page.Key}: {line.Trim()}"))]);
     }
 
-    /// <summary>A folder that knows no fault yet: what every folder needs, with all words, and what is left to do.</summary>
+    /// <summary>A folder that knows no fault yet: what every folder needs, with all words and one series, and what is left to do.</summary>
     public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Empty()
     {
         var none = new MatrixFault(NoneOfThese, 2, [Watch]);
         var (pages, toDos) = Of(new DependencyMatrix([none], [], []));
         return (pages.SetItem("words.md", FixedPages.AllWords)
+            .SetItem("series/any-unit.md", FixedPages.AnySeries).SetItem("coverage/any-unit.md", FixedPages.AnyCoverage)
+            .SetItem("index.md", pages["index.md"] + "- [Any unit](series/any-unit.md)\n")
             .SetItem($"faults/{NoneOfThese}.md", pages[$"faults/{NoneOfThese}.md"].Replace("weight-1", "occasional", StringComparison.Ordinal)), toDos);
     }
 

@@ -26,7 +26,8 @@ internal sealed class PagesOnDisk : IDisposable
 
     public void Dispose() => Directory.Delete(root, recursive: true);
 
-    private static string RepositoryFolder(string path)
+    /// <summary>Where a folder of the repository lies.</summary>
+    public static string RepositoryFolder(string path)
     {
         for (var at = new DirectoryInfo(AppContext.BaseDirectory); at is not null; at = at.Parent)
             if (Directory.Exists(Path.Combine(at.FullName, path))) return Path.Combine(at.FullName, path);

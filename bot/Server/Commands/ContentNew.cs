@@ -26,7 +26,7 @@ internal static class ContentNew
         var answers = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (DraftQuestion question in draft.Questions)
         {
-            if (Ask(question, streams) is not { } answer) return streams.Refuse($"the answers ended before \"{question.Text}\"");
+            if ((question.IsAsked(answers) ? Ask(question, streams) : question.Usual ?? "") is not { } answer) return streams.Refuse($"the answers ended before \"{question.Text}\"");
             answers[question.Key] = answer;
         }
 
@@ -42,12 +42,21 @@ internal static class ContentNew
     {
         while (true)
         {
-            streams.Out.Write(question.Text + (question.Usual is { Length: > 0 } usual ? $" [{usual}]" : "") + ": ");
+            streams.Out.Write(Prompt(question));
             streams.Out.Flush();
             if (streams.In.ReadLine() is not { } line) return null;
             string answer = line.Trim();
-            if (question.ProblemWith(answer) is not { } problem) return answer.Length > 0 ? answer : question.Usual;
+            string? problem = answer == "?" && question.Listed is { } listed ? listed : question.ProblemWith(answer);
+            if (problem is null) return answer.Length > 0 ? answer : question.Usual;
             streams.Out.Write($"  {problem}\n");
         }
+    }
+
+    // A few choices are named at once, many when somebody asks for them.
+    private static string Prompt(DraftQuestion question)
+    {
+        const int few = 80;
+        string choices = question.Listed is not { } listed ? "" : listed.Length <= few ? $" ({listed})" : " (? lists them)";
+        return question.Text + choices + (question.Usual is { Length: > 0 } usual ? $" [{usual}]: " : ": ");
     }
 }

@@ -17,7 +17,7 @@ internal sealed class CheckDraft(ContentFolder folder) : PageDraft(folder)
         Free("minutes", "Minutes it takes once the unit stands ready", "5") with { IsMinutes = true },
         Access, Who,
         new("calculation", "The calculation that judges its readings; nothing when a look is enough", "", [.. Judges.All.Select(judge => judge.Name)]),
-        Free("outcomes", "What can be seen, commas between, healthy first (a calculation brings its own)", "good, bad"),
+        Free("outcomes", "What can be seen, commas between, healthy first", "good, bad") with { IsAsked = answers => answers["calculation"].Length == 0 },
         new("fault", "The fault it shows", "", Ids(PageKind.Fault)),
     ];
 

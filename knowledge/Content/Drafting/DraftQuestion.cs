@@ -21,6 +21,12 @@ public sealed record DraftQuestion(string Key, string Text, string? Usual, Immut
     /// <summary>True when the answer must be minutes.</summary>
     public bool IsMinutes { get; init; }
 
+    /// <summary>Whether it has to be asked after the answers before it; otherwise what is usual is taken.</summary>
+    public Func<IReadOnlyDictionary<string, string>, bool> IsAsked { get; init; } = _ => true;
+
+    /// <summary>What may be said, in one line; null when anything may, or a new id.</summary>
+    public string? Listed => Choices.IsEmpty || IsNewId ? null : string.Join(", ", Choices);
+
     /// <summary>What is wrong with an answer; null when it will do.</summary>
     public string? ProblemWith(string answer)
     {

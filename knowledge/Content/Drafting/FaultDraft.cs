@@ -14,7 +14,7 @@ internal sealed class FaultDraft(ContentFolder folder) : PageDraft(folder)
         new("frequency", "How often it is met", "occasional", [.. Pages.Frequencies.Keys]),
         Free("part", "The part that failed; nothing when the site is to blame", ""),
         new("symptom", "The symptom it shows most", "", Ids(PageKind.Symptom)),
-        new("shows", "How often it shows that symptom", "usually", [.. Pages.Likelihoods.Keys]),
+        new("shows", "How often it shows that symptom", "usually", [.. Pages.Likelihoods.Keys]) { IsAsked = answers => answers["symptom"].Length > 0 },
         new("repair", "The repair that cures it; nothing for a new one", "", Ids(PageKind.Repair)),
     ];
 

@@ -32,7 +32,7 @@ public sealed class ContentNewTests : IDisposable
         await New("fault", "fan-capacitor-weak", "Fan capacitor weak", "The capacitor has lost most of its value.",
             "regular", "fan capacitor", "does-not-work", "often", "replace-fan-capacitor");
         await New("check", "fan-capacitor-value", "Value of the fan capacitor", "What does the fan capacitor read?",
-            "5", "isolated-open", "", "band", "", "fan-capacitor-weak");
+            "5", "isolated-open", "", "band", "fan-capacitor-weak");
         Change("symptoms/does-not-work.md", text => text.Replace("|---|---|\n",
             "|---|---|\n| [Fan capacitor weak](../faults/fan-capacitor-weak.md) | often |\n"));
         Change("index.md", text => text + "- [Value of the fan capacitor](checks/fan-capacitor-value.md)\n");
@@ -67,6 +67,24 @@ public sealed class ContentNewTests : IDisposable
     }
 
     [Fact]
+    public async Task New_QuestionMark_ListsWhatMayBeAnswered()
+    {
+        await Run.OfAsync("", "content", "start", Folder);
+        Run run = await Run.OfAsync("plug\nPlug\nIs it home?\n5\n\n\n?\n", "content", "new", "check", Folder);
+        foreach (string judge in DxAssistant.Knowledge.Judging.JudgeCatalogue.All.Keys) Assert.Contains(judge, run.Output, StringComparison.Ordinal);
+        Run fault = await Run.OfAsync("plug\nPlug\nA plug.\n", "content", "new", "fault", Folder);
+        Assert.Contains("How often it is met (", fault.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task New_FaultWithoutASymptom_IsNotAskedHowOftenItShowsIt()
+    {
+        await Run.OfAsync("", "content", "start", Folder);
+        await New("fault", "plug-loose", "Plug loose", "A plug is not home.", "", "", "", "");
+        Assert.True(File.Exists(Path.Combine(Folder, "faults", "plug-loose.md")));
+    }
+
+    [Fact]
     public async Task New_NoQuestionAndNoMinutes_AreAskedForAgain()
     {
         await Run.OfAsync("", "content", "start", Folder);
@@ -81,7 +99,7 @@ public sealed class ContentNewTests : IDisposable
     {
         await Run.OfAsync("", "content", "start", Folder);
         foreach (string judge in DxAssistant.Knowledge.Judging.JudgeCatalogue.All.Keys)
-            await New("check", $"check-{judge}", $"Check {judge}", "What does it read?", "5", "", "", judge, "", "");
+            await New("check", $"check-{judge}", $"Check {judge}", "What does it read?", "5", "", "", judge, "");
         string[] allowed = ["check-separates-nothing", "missing-rating", "missing-source", "readings-do-not-fit", "unknown-unit", "unreachable-page", "wrong-input", "wrong-range", "inputs-do-not-fit", "missing-input", "wrong-link"];
         Assert.Empty(Diagnostics().Where(found => !allowed.Contains(found.Name)).Select(found => found.ToString()));
     }
