@@ -56,9 +56,9 @@ public sealed class SpanishWalkTests
     public void Page_OfAnotherSeries_FallsBackAndSaysInWhichLanguage()
     {
         Walker walker = Begin("poor-cooling", "technician");
-        CheckPage untold = Spanish.Checks.Values.First(page => page.Ask.Place.Language is null);
+        Passage untold = Spanish.Refusals.Values.SelectMany(page => page.Answer).First(answer => answer.Place.Language is null);
         Segment quoted = new DxAssistant.Conversation.Speaking.Speaker(Spanish.Phrases, Spanish.Language, ShippedContent.Library.Language)
-            .Quote(SegmentKind.Question, untold.Ask);
+            .Quote(SegmentKind.Advice, untold);
         Assert.Equal("en", quoted.Language);
         Assert.Equal("es", walker.State.Language);
     }
