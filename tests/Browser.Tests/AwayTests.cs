@@ -1,32 +1,18 @@
 using DxAssistant.Cases;
 using DxAssistant.Conversation.Events;
-using DxAssistant.Server.Serving;
-using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
 /// <summary>A case goes on without signal, and its answers come home: each once, none lost.</summary>
-public sealed class AwayTests : IAsyncLifetime
+[Collection(KeptPhone.Name)]
+public sealed class AwayTests(KeptPhone phone) : IAsyncLifetime
 {
-    private static readonly Lazy<LiveContent> Content = new(() => LiveContent.Open(ContentPlace.Find()!, TextWriter.Null)!);
+    private readonly Site site = phone.Site;
+    private readonly Visit visit = phone.Visit;
 
-    private Site site = null!;
-    private Visit visit = null!;
+    public Task InitializeAsync() => phone.BeginAsync();
 
-    public async Task InitializeAsync()
-    {
-        site = await Site.StartAsync(() => Content.Value.Current);
-        visit = await Visit.StartAsync("Pixel 7");
-        await visit.OpenAsync(site.Address);
-        await visit.WriteAsync("b4");
-        await ReadyAsync(visit.Page);
-    }
-
-    public async Task DisposeAsync()
-    {
-        await visit.DisposeAsync();
-        await site.DisposeAsync();
-    }
+    public Task DisposeAsync() => Task.CompletedTask;
 
     [ChromiumFact]
     public async Task SignalLostAndReloadedAtEveryStep_TheWalkGoesOnAndComesHomeOnce()
@@ -45,12 +31,31 @@ public sealed class AwayTests : IAsyncLifetime
         string sheet = await LinesAsync();
         await visit.PictureAsync("away-waiting");
         await visit.Context.SetOfflineAsync(false);
-        await WaitingAsync(0);
+        await phone.WaitingAsync(0);
 
         Assert.Equal(taps.Length + 1, await TurnsAsync());
         Assert.StartsWith("Step 3 of", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
         Assert.Equal(sheet, await LinesAsync());
         Assert.Equal(0, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
+    }
+
+    [ChromiumFact]
+    public async Task WholeWalkWithoutSignal_ClosesTheCaseAndComesHomeAsItWas()
+    {
+        await visit.Context.SetOfflineAsync(true);
+        await visit.OpenAsync(site.Address);
+        var walk = new PlugWalk(visit);
+        while (!await walk.IsOverAsync()) await walk.AnswerAsync();
+        string sheet = await LinesAsync();
+        await phone.HomeAsync();
+        await visit.Page.ReloadAsync();
+        await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
+
+        Assert.Equal(sheet, await LinesAsync());
+        Assert.Equal(walk.Answers, await TurnsAsync());
+        Assert.Equal("closed", await visit.Page.GetAttributeAsync("#slip", "data-kind"));
+        await visit.Page.GotoAsync(visit.Page.Url + "/sheet");
+        await visit.Page.GetByText("Compressor plug or lead loose").First.WaitForAsync();
     }
 
     [ChromiumFact]
@@ -62,7 +67,7 @@ public sealed class AwayTests : IAsyncLifetime
             await visit.Context.SetOfflineAsync(true);
             await visit.TapAsync(tap);
             await visit.Context.SetOfflineAsync(false);
-            await WaitingAsync(0);
+            await phone.WaitingAsync(0);
         }
 
         Assert.Equal(taps.Length + 1, await TurnsAsync());
@@ -71,16 +76,17 @@ public sealed class AwayTests : IAsyncLifetime
     [ChromiumFact]
     public async Task AnswersGivenWhileAllIsFetched_AreKnownHereToo()
     {
+        await visit.Page.EvaluateAsync("caches.keys().then(names => Promise.all(names.filter(name => !name.startsWith('page ')).map(name => caches.delete(name))))");
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("b4");
         await visit.TapAsync("Brenholt WS single-zone wall unit");
         await visit.TapAsync("Technician");
-        await ReadyAsync(visit.Page);
+        await KeptPhone.ReadyAsync(visit.Page);
         await visit.Context.SetOfflineAsync(true);
         await visit.TapAsync("Done");
         Assert.Equal(1, await visit.Page.GetByText("kept here, not sent yet").CountAsync());
         await visit.Context.SetOfflineAsync(false);
-        await WaitingAsync(0);
+        await phone.WaitingAsync(0);
 
         Assert.Equal(4, await TurnsAsync());
     }
@@ -93,7 +99,7 @@ public sealed class AwayTests : IAsyncLifetime
         await visit.WriteAsync("indoor fan does not turn");
         string id = new Uri(visit.Page.Url).Segments[^1];
         await visit.Context.SetOfflineAsync(false);
-        await WaitingAsync(0);
+        await phone.WaitingAsync(0);
 
         Assert.Equal(["indoor fan does not turn"], await SaidAsync(id));
     }
@@ -131,7 +137,7 @@ public sealed class AwayTests : IAsyncLifetime
         await site.SayAsync(Id(), "Brenholt WS");
         await visit.Context.SetOfflineAsync(false);
         await visit.Page.Locator(".crossing").GetByText("Write mine below").ClickAsync();
-        await WaitingAsync(0);
+        await phone.WaitingAsync(0);
 
         Assert.Equal(["b4", "Brenholt WS"], await SaidAsync());
         string line = await visit.Page.InnerTextAsync("#signal");
@@ -143,7 +149,7 @@ public sealed class AwayTests : IAsyncLifetime
     {
         var other = await visit.Context.NewPageAsync();
         await other.GotoAsync(visit.Page.Url);
-        await ReadyAsync(other);
+        await KeptPhone.ReadyAsync(other);
         await visit.Context.SetOfflineAsync(true);
         await visit.WriteAsync("Brenholt WS");
         await other.Locator("text=kept here, not sent yet").WaitForAsync();
@@ -151,19 +157,14 @@ public sealed class AwayTests : IAsyncLifetime
         await other.PressAsync("#words", "Enter");
         await other.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 3");
         await visit.Context.SetOfflineAsync(false);
-        await WaitingAsync(0);
+        await phone.WaitingAsync(0);
         await other.WaitForSelectorAsync("body[data-waiting='0']");
+        await other.CloseAsync();
 
         Assert.Equal(["b4", "Brenholt WS", "technician"], await SaidAsync());
     }
 
     private string Id() => new Uri(visit.Page.Url).Segments[^1];
-
-    private async Task WaitingAsync(int count) =>
-        await visit.Page.WaitForSelectorAsync($"body[data-waiting='{count}']:has(.slip:not(.busy))");
-
-    private static async Task ReadyAsync(IPage page) => await page.WaitForSelectorAsync(
-        "body[data-away=ready][data-kept=yes]", new() { State = WaitForSelectorState.Attached, Timeout = 120_000 });
 
     private async Task<int> TurnsAsync() => (await site.ReadAsync(Id())).Select(stored => stored.Event).OfType<Said>()
         .Select(said => said.TurnId).Distinct().Count() - 1;

@@ -16,13 +16,21 @@ internal static class Chromium
     /// <summary>In CI nothing may be skipped.</summary>
     public static bool Required => Environment.GetEnvironmentVariable("CI") == "true";
 
-    public static Task<IBrowser> StartAsync(IPlaywright playwright) => playwright.Chromium.LaunchAsync(new()
+    // One for all tests: each visit has a context of its own, which shares nothing with another. It ends with the program.
+    private static readonly Lazy<Task<(IPlaywright, IBrowser)>> Shared = new(StartAsync);
+
+    /// <summary>The running browser.</summary>
+    public static Task<(IPlaywright Playwright, IBrowser Browser)> RunningAsync() => Shared.Value;
+
+    private static async Task<(IPlaywright, IBrowser)> StartAsync()
     {
-        ExecutablePath = Path
-            ?? throw new InvalidOperationException(
-            "there is no Chromium on this machine: install the package chromium"),
-        Headless = true,
-        Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
-            "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage"],
-    });
+        var playwright = await Playwright.CreateAsync();
+        return (playwright, await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Path ?? throw new InvalidOperationException("there is no Chromium on this machine: install the package chromium"),
+            Headless = true,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+                "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage"],
+        }));
+    }
 }

@@ -6,7 +6,6 @@ using System.Text.Json.Nodes;
 using DxAssistant.Conversation;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Sheets;
-using DxAssistant.Server.Serving;
 using Microsoft.Playwright;
 using Xunit.Abstractions;
 
@@ -25,10 +24,8 @@ public sealed class EngineTests(ITestOutputHelper output)
     [ChromiumFact]
     public async Task Conversations_RecordedAndGenerated_SameBytesInTheBrowser()
     {
-        using var notes = new StringWriter();
-        using var content = LiveContent.Open(ContentPlace.Find()!, notes) ?? throw new InvalidOperationException(notes.ToString());
-        var assistant = new Assistant(content.Current.Library!);
-        await using var site = await Site.StartAsync(() => content.Current);
+        var assistant = new Assistant(Shipped.Pages.Library!);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync();
         await visit.OpenAsync(site.Address);
 
@@ -40,7 +37,7 @@ public sealed class EngineTests(ITestOutputHelper output)
         {
             ImmutableArray<JsonObject> messages = [.. said.Select((body, i) => PageMessage.Of($"{i}", body))];
             string[] there = await TakeAsync(visit.Page, messages);
-            string[] here = Take(assistant, content.Current.Titles, messages);
+            string[] here = Take(assistant, Shipped.Pages.Titles, messages);
             for (int i = 0; i < here.Length; i++)
                 if (here[i] != there[i]) Assert.Fail($"{name}, turn {i}:\n{here[i]}\n{there[i]}");
             turns += here.Length;

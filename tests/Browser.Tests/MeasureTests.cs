@@ -4,9 +4,14 @@ using Xunit.Abstractions;
 namespace DxAssistant.Browser.Tests;
 
 /// <summary>The pages as a phone on a slow line loads them. How fast depends on what else the machine does, and is told, not
-/// asserted; what everybody can use and what browsers advise does not.</summary>
+/// asserted; what everybody can use and what browsers advise does not. It runs by itself, or it would measure the other
+/// tests.</summary>
+[CollectionDefinition(Alone, DisableParallelization = true)]
+[Collection(Alone)]
 public sealed class MeasureTests(ITestOutputHelper output)
 {
+    private const string Alone = "alone";
+
     private static readonly string[] Paths = ["/", "/sign-in"];
 
     [PageToolFact]

@@ -1,6 +1,4 @@
 using System.Xml.Linq;
-using Deque.AxeCore.Playwright;
-using DxAssistant.Server.Serving;
 using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
@@ -17,8 +15,7 @@ public sealed class PictureTests
     [InlineData(null, ColorScheme.Dark)]
     public async Task Walk_RoomSensor_ShowsDisplayCurveAndHowItNarrowed(string? device, ColorScheme shade)
     {
-        using var content = Shipped();
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync(device, shade);
         await WalkAsync(visit, site);
 
@@ -42,8 +39,7 @@ public sealed class PictureTests
     [InlineData(ColorScheme.Dark)]
     public async Task Picture_Tapped_IsLargeAndCloses(ColorScheme shade)
     {
-        using var content = Shipped();
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync("Pixel 7", shade);
         await WalkAsync(visit, site);
 
@@ -66,8 +62,7 @@ public sealed class PictureTests
     [ChromiumFact]
     public async Task Picture_OnTheNarrowestPhone_CanBeRead()
     {
-        using var content = Shipped();
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync(width: 320, height: 640);
         await WalkAsync(visit, site);
         await visit.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
@@ -85,8 +80,7 @@ public sealed class PictureTests
     [ChromiumFact]
     public async Task Options_OfLookAlikeCodes_ShowTheDisplay()
     {
-        using var content = Shipped();
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync("Pixel 7");
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("E5");
@@ -100,8 +94,7 @@ public sealed class PictureTests
     [ChromiumFact]
     public async Task Summary_OfTheCase_ShowsThePictures()
     {
-        using var content = Shipped();
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         await using var visit = await Visit.StartAsync();
         await WalkAsync(visit, site);
         await visit.Page.GotoAsync(visit.Page.Url + "/sheet");
@@ -112,12 +105,6 @@ public sealed class PictureTests
         await visit.PictureAsync("picture-summary", whole: true);
         await CheckAsync(visit);
         Assert.Empty(visit.Errors);
-    }
-
-    private static LiveContent Shipped()
-    {
-        using var notes = new StringWriter();
-        return LiveContent.Open(ContentPlace.Find()!, notes) ?? throw new InvalidOperationException(notes.ToString());
     }
 
     // As far as the repair: the sensor is read as soon as it is asked for.
@@ -164,10 +151,5 @@ public sealed class PictureTests
         await visit.Page.Locator(selector).First.ScreenshotAsync(new() { Path = Path.Combine(folder, name.Replace(' ', '-') + ".png") });
     }
 
-    private static async Task CheckAsync(Visit visit)
-    {
-        var result = await visit.Page.RunAxe();
-        Assert.True(result.Violations.Length == 0,
-            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
-    }
+    private static Task CheckAsync(Visit visit) => Look.AccessibleAsync(visit, "pictures");
 }

@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
@@ -6,21 +5,19 @@ namespace DxAssistant.Browser.Tests;
 /// <summary>The summary of a case, on the screen and on paper.</summary>
 public sealed class SummaryTests
 {
+    // Name and version of the sheet.
+    private const string Passing = ".facts.head dd:nth-of-type(n+5)";
+
     [ChromiumTheory]
     [InlineData("Pixel 7", ColorScheme.Light)]
     [InlineData(null, ColorScheme.Dark)]
-    public async Task Summary_IsAccessible(string? device, ColorScheme shade)
+    public async Task Summary_LooksAsBeforeAndIsAccessible(string? device, ColorScheme shade)
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync(device, shade);
         await OpenSummaryAsync(visit, site);
-        await visit.PictureAsync($"summary-{device ?? "desk"}-{shade}".Replace(' ', '-'), whole: true);
 
-        var result = await visit.Page.RunAxe();
-
-        Assert.True(
-            result.Violations.Length == 0,
-            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+        await visit.LookAsync("summary", Passing);
         Assert.Empty(visit.Errors);
     }
 
@@ -32,7 +29,7 @@ public sealed class SummaryTests
         await OpenSummaryAsync(visit, site);
 
         await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
-        await visit.PictureAsync("summary-paper", whole: true);
+        await Look.AsBeforeAsync(visit, "summary-paper", Passing);
 
         Assert.False(await visit.Page.Locator("#print").IsVisibleAsync());
         Assert.Equal(
@@ -42,6 +39,26 @@ public sealed class SummaryTests
             "rgb(0, 0, 0)",
             await visit.Page.EvaluateAsync<string>("getComputedStyle(document.querySelector('.summary')).color"));
         Assert.True(await visit.Page.Locator(".signed").IsVisibleAsync());
+    }
+
+    [ChromiumTheory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Share_GivesTheSummaryInPlainLines(bool toAnotherApp)
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync("Pixel 7");
+        await visit.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
+        await visit.Page.AddInitScriptAsync(toAnotherApp
+            ? "Navigator.prototype.share = async given => { window.shared = given.text; }" : "Navigator.prototype.share = undefined");
+        await OpenSummaryAsync(visit, site);
+
+        await visit.Page.ClickAsync("#share");
+        if (!toAnotherApp) await visit.Page.GetByText("The summary is copied").WaitForAsync();
+        string text = await visit.Page.EvaluateAsync<string>(toAnotherApp ? "window.shared" : "navigator.clipboard.readText()");
+
+        Assert.StartsWith("Job sheet ", text, StringComparison.Ordinal);
+        Assert.Contains("Fault proven: none yet", text, StringComparison.Ordinal);
     }
 
     [ChromiumFact]

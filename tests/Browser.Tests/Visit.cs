@@ -5,18 +5,22 @@ namespace DxAssistant.Browser.Tests;
 /// <summary>A browser at the site, on one kind of device.</summary>
 internal sealed class Visit : IAsyncDisposable
 {
-    private readonly IPlaywright playwright;
-    private readonly IBrowser browser;
+    // For a busy machine: a test that waits in vain fails all the same, only later. Milliseconds.
+    private const float Patience = 90_000;
 
-    private Visit(IPlaywright playwright, IBrowser browser, IBrowserContext context, IPage page)
+    private Visit(IBrowserContext context, IPage page, string name)
     {
-        this.playwright = playwright;
-        this.browser = browser;
-        Context = context;
+        (Context, Name) = (context, name);
         Page = page;
         page.Console += (_, message) => { if (message.Type == "error") Errors.Add(message.Text); };
         page.PageError += (_, error) => Errors.Add(error);
     }
+
+    /// <summary>The device and the shade, as names of pictures bear them.</summary>
+    public string Name { get; private set; }
+
+    /// <summary>How wide pictures of this device are kept, of their width.</summary>
+    public double PictureShare => Name.StartsWith("desk", StringComparison.Ordinal) ? 0.45 : 0.6;
 
     public IBrowserContext Context { get; }
 
@@ -27,22 +31,18 @@ internal sealed class Visit : IAsyncDisposable
 
     /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by
     /// 800.</param>
-    // For a busy machine: a test that waits in vain fails all the same, only later. Milliseconds.
-    private const float Patience = 90_000;
-
     public static async Task<Visit> StartAsync(
         string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800)
     {
-        var playwright = await Playwright.CreateAsync();
-        var browser = await Chromium.StartAsync(playwright);
+        var (playwright, browser) = await Chromium.RunningAsync();
         var options = device is null
             ? new BrowserNewContextOptions { ViewportSize = new() { Width = width, Height = height } }
-            : playwright.Devices[device];
+            : new BrowserNewContextOptions(playwright.Devices[device]);
         options.ColorScheme = shade;
         options.ReducedMotion = ReducedMotion.Reduce;
         var context = await browser.NewContextAsync(options);
         context.SetDefaultTimeout(Patience);
-        return new Visit(playwright, browser, context, await context.NewPageAsync());
+        return new Visit(context, await context.NewPageAsync(), $"{(device is null ? "desk" : "phone")}-{shade}".ToLowerInvariant());
     }
 
     public async Task OpenAsync(string address)
@@ -69,16 +69,26 @@ internal sealed class Visit : IAsyncDisposable
             "n => document.querySelectorAll('.exchange').length > n && !document.querySelector('.slip.busy')", written);
     }
 
+    /// <summary>Looks at what is there in both shades.</summary>
+    public async Task LookInBothShadesAsync(string name, string? passing = null)
+    {
+        foreach (var shade in new[] { ColorScheme.Light, ColorScheme.Dark })
+        {
+            await Page.EmulateMediaAsync(new() { ColorScheme = shade });
+            Name = $"{Name.Split('-')[0]}-{shade}".ToLowerInvariant();
+            await LookAsync(name, passing);
+        }
+    }
+
+    /// <summary>Looks the screen through; see <see cref="Look"/>.</summary>
+    public Task LookAsync(string name, string? passing = null) => Look.ThroughAsync(this, name, passing);
+
     /// <summary>Keeps a picture in the folder that <c>DX_PICTURES</c> names; does nothing without it.</summary>
     public async Task PictureAsync(string name, bool whole = false)
     {
         if (Environment.GetEnvironmentVariable("DX_PICTURES") is not { } folder) return;
-        await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = whole });
+        await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = whole, Caret = ScreenshotCaret.Initial });
     }
 
-    public async ValueTask DisposeAsync()
-    {
-        await browser.DisposeAsync();
-        playwright.Dispose();
-    }
+    public ValueTask DisposeAsync() => Context.DisposeAsync();
 }

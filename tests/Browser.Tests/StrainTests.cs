@@ -1,0 +1,170 @@
+using DxAssistant.Cases;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using Microsoft.Playwright;
+
+namespace DxAssistant.Browser.Tests;
+
+/// <summary>A walk on a device that has no room, keeps nothing, has the wrong time or a slow line, and over new pages of
+/// the server: every answer is on the server once, and the person is told how things stand.</summary>
+[Collection(KeptPhone.Name)]
+public sealed class StrainTests(KeptPhone phone) : IDisposable
+{
+    private const string Unit = "Brenholt WS single-zone wall unit";
+
+    // As browsers answer that keep nothing (common practice, no source).
+    private const string KeepsNothing = """
+        const refuse = () => { throw new DOMException('kept nowhere', 'SecurityError'); };
+        IDBFactory.prototype.open = refuse;
+        Storage.prototype.getItem = Storage.prototype.setItem = refuse;
+        delete Navigator.prototype.serviceWorker;
+        delete window.caches;
+        """;
+
+    // The page's clock off by some days; what the browser itself measures with goes on.
+    private const string ClockOff = """
+        days => {
+          const True = globalThis.trueDate ??= Date;
+          globalThis.Date = class extends True {
+            constructor(...given) { super(...(given.length ? given : [True.now() + days * 86_400_000])); }
+            static now() { return True.now() + days * 86_400_000; }
+          };
+        }
+        """;
+
+    private readonly Site site = phone.Site;
+    private readonly Visit visit = phone.Visit;
+
+    public void Dispose() => phone.Pages = Shipped.Pages;
+
+    [ChromiumFact]
+    public async Task Device_FullMidWalk_SaysThatAnswersAreOnThePageOnly_AndBringsThemHome()
+    {
+        await phone.BeginAsync();
+        await visit.Context.SetOfflineAsync(true);
+        var full = await FillAsync(visit);
+        await visit.TapAsync(Unit);
+        await visit.TapAsync("Technician");
+        string line = await visit.Page.InnerTextAsync("#signal");
+        await visit.LookAsync("sheet-full-device");
+        await full.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object> { ["origin"] = site.Address });
+        await full.DetachAsync();
+        await phone.HomeAsync();
+
+        Assert.Contains("No room on this device: these answers are on this page only.", line, StringComparison.Ordinal);
+        Assert.Contains("2 answers wait", line, StringComparison.Ordinal);
+        Assert.Equal(["b4", "choice", "choice"], await SaidAsync());
+    }
+
+    [ChromiumFact]
+    public async Task Device_FullFromTheStart_SaysSoAndTheWalkGoesOnWithSignal()
+    {
+        await using var full = await Visit.StartAsync("Pixel 7");
+        await full.Page.GotoAsync($"{site.Address}/sign-in");
+        await FillAsync(full);
+        await full.OpenAsync(site.Address);
+        await full.WriteAsync("b4");
+        await full.Page.GetByText("This device has no room to keep what work without signal needs.").WaitForAsync();
+        await full.TapAsync(Unit);
+
+        Assert.Equal(["b4", "choice"], await SaidAsync(full));
+    }
+
+    [ChromiumFact]
+    public async Task Window_ThatKeepsNothing_WalksWithSignalAndTheDevicePageSaysSo()
+    {
+        await using var closed = await Visit.StartAsync("Pixel 7");
+        await closed.Context.AddInitScriptAsync(KeepsNothing);
+        await closed.OpenAsync(site.Address);
+        await closed.WriteAsync("b4");
+        await closed.TapAsync(Unit);
+        string[] said = await SaidAsync(closed);
+        await closed.OpenAsync($"{site.Address}/device");
+
+        Assert.Equal(["b4", "choice"], said);
+        Assert.Contains("keeps nothing here", await closed.Page.InnerTextAsync("#ready"), StringComparison.Ordinal);
+        Assert.Empty(closed.Errors);
+        await closed.LookAsync("device-keeps-nothing");
+    }
+
+    [ChromiumFact]
+    public async Task Clock_BehindAndAhead_AnswersStandInOrderAtTheTimeOfTheServer()
+    {
+        await phone.BeginAsync();
+        var before = TimeProvider.System.GetUtcNow();
+        await visit.Page.EvaluateAsync(ClockOff, -2000);
+        await visit.TapAsync(Unit);
+        await visit.Context.SetOfflineAsync(true);
+        await visit.TapAsync("Technician");
+        await visit.Page.EvaluateAsync(ClockOff, 400);
+        await visit.TapAsync("Done");
+        await phone.HomeAsync();
+
+        var log = await site.ReadAsync(Id(visit));
+        Assert.Equal(["b4", "choice", "choice", "choice"], await SaidAsync());
+        Assert.Equal(log.Select(stored => stored.At).Order(), log.Select(stored => stored.At));
+        Assert.InRange(log[^1].At, before.AddMinutes(-1), TimeProvider.System.GetUtcNow().AddMinutes(1));
+    }
+
+    // 400 ms there and back at 50 kB/s (common practice for a bad cell, no source).
+    [ChromiumFact]
+    public async Task Line_Slow_EachAnswerIsTakenOnceAndSaysThatItIsOnItsWay()
+    {
+        await phone.BeginAsync();
+        var line = await visit.Context.NewCDPSessionAsync(visit.Page);
+        await line.SendAsync("Network.enable");
+        await line.SendAsync("Network.emulateNetworkConditions", new Dictionary<string, object>
+        {
+            ["offline"] = false, ["latency"] = 400, ["downloadThroughput"] = 50_000, ["uploadThroughput"] = 20_000,
+        });
+        await visit.Page.FillAsync("#words", "brenholt ws");
+        await visit.Page.PressAsync("#words", "Enter");
+        await visit.Page.GetByText("not saved yet").WaitForAsync();
+        await visit.Page.PressAsync("#words", "Enter");
+        await visit.Page.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
+        await line.DetachAsync();
+
+        Assert.Equal(["b4", "brenholt ws"], await SaidAsync());
+    }
+
+    [ChromiumTheory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Pages_ChangedMidWalk_TheCaseGoesOnOnThoseItStoodOnUntilItIsHome(bool signalIsLost)
+    {
+        await phone.BeginAsync();
+        string old = phone.Pages.Version;
+        await visit.Context.SetOfflineAsync(signalIsLost);
+        await visit.TapAsync(Unit);
+        using var copied = new ChangedPages("roles.md", "Technician", "Service technician");
+        phone.Pages = copied.Pages;
+        if (signalIsLost) await visit.TapAsync("Technician");
+        else await visit.AnswerAsync(() => visit.Page.ClickAsync("[data-key=technician]"));
+        await visit.Page.ReloadAsync();
+        await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
+        await phone.HomeAsync();
+        await visit.TapAsync("Done");
+
+        Assert.NotEqual(old, phone.Pages.Version);
+        Assert.Equal(["b4", "choice", "choice", "choice"], await SaidAsync());
+        Assert.Equal(old, (await site.ReadAsync(Id(visit))).Select(stored => stored.Event).OfType<Opened>().Single().ContentVersion);
+    }
+
+    // The browser's own bound of what the site may keep, for as long as the session lasts.
+    private async Task<ICDPSession> FillAsync(Visit at)
+    {
+        var session = await at.Context.NewCDPSessionAsync(at.Page);
+        await session.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object> { ["origin"] = site.Address, ["quotaSize"] = 1 });
+        return session;
+    }
+
+    private static string Id(Visit at) => new Uri(at.Page.Url).Segments[^1];
+
+    private async Task<string[]> SaidAsync(Visit? at = null) =>
+        [.. (await site.ReadAsync(Id(at ?? visit))).Select(stored => stored.Event).OfType<Said>().Select(said => said.Body switch
+        {
+            MessageBody.Words words => words.Text,
+            MessageBody.Choice => "choice",
+            _ => "",
+        }).Where(body => body.Length > 0)];
+}
