@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 using Xunit.Abstractions;
@@ -10,6 +11,8 @@ public sealed partial class LoadTests(ITestOutputHelper output)
 {
     // Packed, with the heads of the answers; the engine and what works without signal come later.
     private const int MostBytes = 100_000;
+
+    private const long MostTakenAlong = 4_000_000;
 
     [ChromiumFact]
     public async Task FirstPage_WithAllItNeeds_StaysBelowTheBound()
@@ -30,6 +33,21 @@ public sealed partial class LoadTests(ITestOutputHelper output)
         output.WriteLine($"{finished.Count} answers, {bytes} bytes");
         Assert.Contains(finished, request => request.Url.EndsWith("/js/pad.js", StringComparison.Ordinal));
         Assert.InRange(bytes, 1, MostBytes);
+    }
+
+    // What a phone takes along to work without signal, as it crosses the wire. The pack holds the pages of every series, so
+    // one series alone is less.
+    [ShippedEngineFact]
+    public async Task EngineAndPages_TakenAlong_StayBelowTheBound()
+    {
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
+        using var http = new HttpClient { BaseAddress = new Uri(site.Address) };
+        http.DefaultRequestHeaders.AcceptEncoding.ParseAdd("br");
+        using var kit = JsonDocument.Parse(await http.GetStringAsync("/offline/kit"));
+        var (engine, pages) = (await TakeAsync(http, kit.RootElement.GetProperty("engine")), await TakeAsync(http, kit.RootElement.GetProperty("pack")));
+
+        output.WriteLine($"engine {engine} bytes and pages {pages} bytes on the wire");
+        Assert.InRange(engine + pages, 1_000_000, MostTakenAlong);
     }
 
     [Theory]
@@ -76,6 +94,20 @@ public sealed partial class LoadTests(ITestOutputHelper output)
 
         Assert.NotEmpty(begun);
         Assert.Equal(needed.Except(begun), Preloads().Matches(page).Select(match => match.Groups[1].Value));
+    }
+
+    // Bodies and the heads of the answers, both as they come.
+    private static async Task<long> TakeAsync(HttpClient http, JsonElement part)
+    {
+        long bytes = 0;
+        foreach (var name in part.GetProperty("files").EnumerateArray())
+        {
+            using var answer = await http.GetAsync(part.GetProperty("root").GetString() + name.GetString());
+            answer.EnsureSuccessStatusCode();
+            bytes += (await answer.Content.ReadAsByteArrayAsync()).Length + answer.Headers.ToString().Length + answer.Content.Headers.ToString().Length;
+        }
+
+        return bytes;
     }
 
     private static string Pages => Path.Combine(AppContext.BaseDirectory, "wwwroot");
