@@ -55,6 +55,7 @@ internal sealed class Site : IAsyncDisposable
 
     public async Task ResumeAsync()
     {
+        inUse(); // read here, not while requests hold the few threads there are
         app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []) { PagesFolder = pages?.Folder, Proposals = pages?.Proposals }, store, inUse, book);
         await app.StartAsync();
         port = new Uri(app.Urls.First()).Port;

@@ -1,7 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
-using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
@@ -20,6 +19,10 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         delete Navigator.prototype.serviceWorker;
         delete window.caches;
         """;
+
+    // As a browser answers to a write for which there is no room left; a bound of its own does not hold for so small a write.
+    private const string NoRoomLeft =
+        "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }";
 
     // The page's clock off by some days; what the browser itself measures with goes on.
     private const string ClockOff = """
@@ -42,13 +45,10 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
     {
         await phone.BeginAsync();
         await visit.Context.SetOfflineAsync(true);
-        var full = await FillAsync(visit);
+        await visit.Page.EvaluateAsync(NoRoomLeft);
         await visit.TapAsync(Unit);
         await visit.TapAsync("Technician");
         string line = await visit.Page.InnerTextAsync("#signal");
-        await visit.LookAsync("sheet-full-device");
-        await full.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object> { ["origin"] = site.Address });
-        await full.DetachAsync();
         await phone.HomeAsync();
 
         Assert.Contains("No room on this device: these answers are on this page only.", line, StringComparison.Ordinal);
@@ -119,7 +119,7 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         });
         await visit.Page.FillAsync("#words", "brenholt ws");
         await visit.Page.PressAsync("#words", "Enter");
-        await visit.Page.GetByText("not saved yet").WaitForAsync();
+        await visit.Page.Locator(".written.waiting:not([hidden])").WaitForAsync();
         await visit.Page.PressAsync("#words", "Enter");
         await visit.Page.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
         await line.DetachAsync();
@@ -127,35 +127,49 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         Assert.Equal(["b4", "brenholt ws"], await SaidAsync());
     }
 
-    [ChromiumTheory]
-    [InlineData(true)]
-    [InlineData(false)]
-    public async Task Pages_ChangedMidWalk_TheCaseGoesOnOnThoseItStoodOnUntilItIsHome(bool signalIsLost)
+    [ChromiumFact]
+    public async Task Pages_ChangedWhileThereIsNoSignal_TheWalkComesHomeOnThoseItStoodOn()
     {
         await phone.BeginAsync();
         string old = phone.Pages.Version;
-        await visit.Context.SetOfflineAsync(signalIsLost);
+        await visit.Context.SetOfflineAsync(true);
         await visit.TapAsync(Unit);
-        using var copied = new ChangedPages("roles.md", "Technician", "Service technician");
-        phone.Pages = copied.Pages;
-        if (signalIsLost) await visit.TapAsync("Technician");
-        else await visit.AnswerAsync(() => visit.Page.ClickAsync("[data-key=technician]"));
+        using var changed = new ChangedPages("roles.md", "Technician", "Service technician");
+        phone.Pages = changed.Pages;
+        await visit.TapAsync("Technician");
         await visit.Page.ReloadAsync();
         await visit.Page.WaitForSelectorAsync("body[data-ready=yes]");
         await phone.HomeAsync();
+
+        var log = await site.ReadAsync(Id(visit));
+        Assert.Equal(["b4", "choice", "choice"], await SaidAsync());
+        Assert.Equal(old, log.Select(stored => stored.Event).OfType<Opened>().Single().ContentVersion);
+        Assert.Empty(log.Select(stored => stored.Event).OfType<ContentChanged>());
+    }
+
+    // With signal the server goes on with the new pages, says so, and asks once more what it was asking.
+    [ChromiumFact]
+    public async Task Pages_ChangedMidWalk_IsSaidAndTheWalkGoesOnWithThem()
+    {
+        await phone.BeginAsync();
+        await visit.TapAsync(Unit);
+        using var changed = new ChangedPages("roles.md", "Technician", "Service technician");
+        phone.Pages = changed.Pages;
+        await visit.TapAsync("Technician");
+        await visit.Page.GetByText("The pages were updated since this case began.").First.WaitForAsync();
+        await visit.TapAsync("Service technician");
         await visit.TapAsync("Done");
 
-        Assert.NotEqual(old, phone.Pages.Version);
-        Assert.Equal(["b4", "choice", "choice", "choice"], await SaidAsync());
-        Assert.Equal(old, (await site.ReadAsync(Id(visit))).Select(stored => stored.Event).OfType<Opened>().Single().ContentVersion);
+        var log = await site.ReadAsync(Id(visit));
+        Assert.Equal(["b4", "choice", "choice", "choice", "choice"], await SaidAsync());
+        Assert.Equal(changed.Pages.Version, log.Select(stored => stored.Event).OfType<ContentChanged>().Single().Version);
     }
 
     // The browser's own bound of what the site may keep, for as long as the session lasts.
-    private async Task<ICDPSession> FillAsync(Visit at)
+    private async Task FillAsync(Visit at)
     {
         var session = await at.Context.NewCDPSessionAsync(at.Page);
         await session.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object> { ["origin"] = site.Address, ["quotaSize"] = 1 });
-        return session;
     }
 
     private static string Id(Visit at) => new Uri(at.Page.Url).Segments[^1];

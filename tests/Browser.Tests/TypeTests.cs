@@ -1,7 +1,6 @@
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Browser.Tests;
 
@@ -24,9 +23,7 @@ public sealed class TypeTests
     [PageToolFact]
     public async Task Answers_OfTheServer_AreAsTheTypesSay()
     {
-        using var notes = new StringWriter();
-        using var content = LiveContent.Open(ContentPlace.Find()!, notes) ?? throw new InvalidOperationException(notes.ToString());
-        await using var site = await Site.StartAsync(() => content.Current);
+        await using var site = await Site.StartAsync(() => Shipped.Pages);
         using var http = new HttpClient { BaseAddress = new Uri(site.Address) };
         string id = (await PostAsync(http, "/api/cases", new { }))["id"]!.GetValue<string>();
         var taken = new List<string>();
