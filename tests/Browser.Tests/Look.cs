@@ -35,10 +35,16 @@ internal static class Look
     /// <param name="passing">What of it is another one at each visit, as a selector.</param>
     public static async Task ThroughAsync(Visit visit, string name, string? passing = null)
     {
+        await UsableAsync(visit, name);
+        await AsBeforeAsync(visit, $"{name}-{visit.Name}", passing);
+    }
+
+    /// <summary>Everybody can use it, and nothing sticks out sideways.</summary>
+    public static async Task UsableAsync(Visit visit, string name)
+    {
         await AccessibleAsync(visit, name);
         int over = await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth");
         Assert.True(over <= 0, $"{name} sticks out by {over} pixels");
-        await AsBeforeAsync(visit, $"{name}-{visit.Name}", passing);
     }
 
     /// <summary>Source of the criteria: WCAG 2.2, level AA, as far as a program can tell.</summary>

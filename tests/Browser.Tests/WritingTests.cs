@@ -26,14 +26,14 @@ public sealed class WritingTests : IDisposable
         await visit.Page.WaitForSelectorAsync("#wrong .wrong");
         await visit.Page.ClickAsync("#changes-fold > summary");
         await visit.Page.WaitForSelectorAsync("#changes ins");
-        await visit.LookAsync("write");
+        await Look.UsableAsync(visit, "write");
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write “technician” instead" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
         await WriteAsync(visit, "Press it home", "Press it well home");
         await visit.Page.ClickAsync("#walk-fold > summary");
         await visit.Page.WaitForSelectorAsync("#walk .walk-keys button");
-        await visit.LookAsync("write-walk");
+        await Look.UsableAsync(visit, "write-walk");
 
         await visit.Page.GotoAsync($"{site.Address}/pages");
         await visit.Page.WaitForSelectorAsync("body[data-ready]");
