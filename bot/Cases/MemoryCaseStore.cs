@@ -67,7 +67,7 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         }
     }
 
-    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    public Task<WorkPage> SearchAsync(WorkQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
         lock (gate) return Task.FromResult(work.Search(query));

@@ -26,7 +26,7 @@ public sealed class PersonalDesk(ICaseStore cases, DeskBooks books, AccountBook 
         var said = await cases.SearchAsync(new WorkQuery(about, Limit: MostCases), cancel);
         var units = await cases.WithSerialAsync(about, cancel);
         var called = await books.Calls.FindAsync(about, cancel);
-        return [.. said.Select(line => line.Id).Concat(units).Concat(called).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        return [.. said.Lines.Select(line => line.Id).Concat(units).Concat(called).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
     }
 
     /// <summary>Everything that is kept about somebody, as one JSON document.</summary>

@@ -95,11 +95,18 @@ public sealed class PostgresCaseStore : ICaseStore
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.NamesAsync(), cancel);
 
-    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    public async Task<WorkPage> SearchAsync(WorkQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
-        var (sql, values) = PostgresWork.Search(query);
-        return ReadEachAsync(sql, Line, values, cancel);
+        ImmutableArray<(WorkLine, long)> read = [];
+        foreach (var part in WorkPart.Of(query.Order, query.After))
+        {
+            if (read.Length > query.Limit) break;
+            var (sql, values) = PostgresWork.Search(query, part, query.Limit + 1L - read.Length);
+            read = read.AddRange(await ReadEachAsync(sql, Line, values, cancel));
+        }
+
+        return WorkPage.Of(read, query);
     }
 
     public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) => ReadEachAsync(
@@ -199,8 +206,8 @@ public sealed class PostgresCaseStore : ICaseStore
             return found.ToImmutable();
         }, cancel);
 
-    private static WorkLine Line(NpgsqlDataReader row) => new(
-        row.GetString(0), row.GetString(1), Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6));
+    private static (WorkLine, long) Line(NpgsqlDataReader row) => (new WorkLine(
+        row.GetString(0), row.GetString(1), Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6)), row.GetInt64(7));
 
     private static string? Text(NpgsqlDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Events;
 using Npgsql;
@@ -13,7 +14,7 @@ internal static class PostgresWork
     // A lexeme has at most 2,046 bytes; nobody types the end of a longer word.
     private const int LongestWord = 500;
 
-    private const string Columns = "SELECT id, title, series, fault, ended, opened_at, last_at FROM job WHERE title IS NOT NULL";
+    private const string Columns = "SELECT id, title, series, fault, ended, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL";
 
     private const string SetLine = """
         UPDATE job SET series = coalesce($2, series), fault = coalesce($3, fault), ended = CASE WHEN $5 THEN ended ELSE $4 END
@@ -60,10 +61,11 @@ internal static class PostgresWork
         }
     }
 
-    /// <summary>The search as SQL, with its values in order.</summary>
-    public static (string Sql, object?[] Values) Search(WorkQuery query)
+    /// <summary>The search of a part of the list as SQL, with its values in order.</summary>
+    /// <param name="limit">How many at most.</param>
+    public static (string Sql, object?[] Values) Search(WorkQuery query, WorkPart part, long limit)
     {
-        var values = new List<object?> { query.Limit };
+        var values = new List<object?> { limit };
         string Next(object value)
         {
             values.Add(value);
@@ -76,18 +78,11 @@ internal static class PostgresWork
             + (query.Series is null ? "" : $" AND series = {Next(query.Series)}")
             + (query.Fault is null ? "" : $" AND fault = {Next(query.Fault)}")
             + (query.Open switch { true => " AND ended IS NULL", false => " AND ended IS NOT NULL", null => "" })
-            + $" ORDER BY {Order(query.Order)} LIMIT $1";
+            + " AND " + string.Format(CultureInfo.InvariantCulture, part.Where, [.. part.Values.Select(Next)])
+            + $" ORDER BY {part.Order} LIMIT $1";
         return (sql, [.. values]);
     }
 
     // A word of letters and digits alone; in quotes nothing in it is a command.
     private static string Wanted(string term) => term.Length > 1 ? $"'{term}':*" : $"'{term}'";
-
-    private static string Order(WorkOrder order) => order switch
-    {
-        WorkOrder.Oldest => "last_event",
-        WorkOrder.Series => "series IS NULL, series, last_event DESC",
-        WorkOrder.Fault => "fault IS NULL, fault, last_event DESC",
-        _ => "last_event DESC",
-    };
 }

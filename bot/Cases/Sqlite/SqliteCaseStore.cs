@@ -114,7 +114,7 @@ public sealed class SqliteCaseStore : ICaseStore
         return Task.FromResult(Read(reader => CaseList.Read(reader, query)));
     }
 
-    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default)
+    public Task<WorkPage> SearchAsync(WorkQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
         return Task.FromResult(Read(reader => WorkSearch.Read(reader, query)));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using DxAssistant.Cases.WorkList;
 using Microsoft.Data.Sqlite;
 
@@ -7,23 +8,29 @@ namespace DxAssistant.Cases.Sqlite;
 /// <summary>Searches the work list.</summary>
 internal static class WorkSearch
 {
-    private const string Columns = "SELECT case_id, title, series, fault, ended, opened_at, last_at FROM work WHERE title IS NOT NULL";
+    private const string Columns = "SELECT case_id, title, series, fault, ended, opened_at, last_at, last_event FROM work WHERE title IS NOT NULL";
 
-    public static ImmutableArray<WorkLine> Read(SqliteConnection connection, WorkQuery query)
+    public static WorkPage Read(SqliteConnection connection, WorkQuery query)
+    {
+        var read = ImmutableArray.CreateBuilder<(WorkLine, long)>();
+        foreach (var part in WorkPart.Of(query.Order, query.After))
+            if (read.Count <= query.Limit) Read(connection, query, part, read);
+        return WorkPage.Of(read.ToImmutable(), query);
+    }
+
+    private static void Read(SqliteConnection connection, WorkQuery query, WorkPart part, ImmutableArray<(WorkLine, long)>.Builder read)
     {
         using var command = connection.CreateCommand();
+        string[] names = [.. part.Values.Select((value, i) => command.Parameters.AddWithValue(FormattableString.Invariant($"$part{i}"), value).ParameterName)];
         command.CommandText = Columns + Words(command, query.Text) + Filters(command, query)
-            + $" ORDER BY {Order(query.Order)} LIMIT $limit";
-        command.Parameters.AddWithValue("$limit", query.Limit);
+            + $" AND {string.Format(CultureInfo.InvariantCulture, part.Where, names)} ORDER BY {part.Order} LIMIT $limit";
+        command.Parameters.AddWithValue("$limit", query.Limit + 1L - read.Count);
         using var rows = command.ExecuteReader();
-        var lines = ImmutableArray.CreateBuilder<WorkLine>();
         while (rows.Read())
         {
-            lines.Add(new WorkLine(
-                rows.GetString(0), rows.GetString(1), Text(rows, 2), Text(rows, 3), Text(rows, 4), Time(rows, 5), Time(rows, 6)));
+            read.Add((new WorkLine(
+                rows.GetString(0), rows.GetString(1), Text(rows, 2), Text(rows, 3), Text(rows, 4), Time(rows, 5), Time(rows, 6)), rows.GetInt64(7)));
         }
-
-        return lines.ToImmutable();
     }
 
     // Words may stand in different turns, so each is looked up by itself. In quotes nothing in them is a command.
@@ -45,14 +52,6 @@ internal static class WorkSearch
             + (query.Fault is null ? "" : " AND fault = $fault")
             + (query.Open switch { true => " AND ended IS NULL", false => " AND ended IS NOT NULL", null => "" });
     }
-
-    private static string Order(WorkOrder order) => order switch
-    {
-        WorkOrder.Oldest => "last_event",
-        WorkOrder.Series => "series IS NULL, series, last_event DESC",
-        WorkOrder.Fault => "fault IS NULL, fault, last_event DESC",
-        _ => "last_event DESC",
-    };
 
     private static string? Text(SqliteDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace DxAssistant.Cases.WorkList;
 
 /// <summary>Finds cases by what is in their logs. What was appended is found at once.</summary>
@@ -8,5 +6,5 @@ public interface IWorkList
     /// <summary>The cases that fit; those in which nothing was said yet are left out.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The limit is below 1.</exception>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
-    Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default);
+    Task<WorkPage> SearchAsync(WorkQuery query, CancellationToken cancel = default);
 }

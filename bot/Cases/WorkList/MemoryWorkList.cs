@@ -35,11 +35,24 @@ internal sealed class MemoryWorkList
         cases[caseId] = anew with { Order = place ?? anew.Order, Line = title is null ? anew.Line : anew.Line with { Title = title } };
     }
 
-    public ImmutableArray<WorkLine> Search(WorkQuery query)
+    public WorkPage Search(WorkQuery query)
     {
         var terms = WorkWords.Terms(query.Text);
         var found = cases.Values.Where(kept => kept.HasTitle && Fits(kept.Line, query) && terms.All(term => Has(kept.Words, term)));
-        return [.. Ordered(found, query.Order).Take(query.Limit).Select(kept => kept.Line)];
+        var rest = Ordered(found, query.Order).Where(kept => query.After is not { } place || IsBehind(kept, place, query.Order));
+        return WorkPage.Of([.. rest.Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1).Select(kept => (kept.Line, kept.Order))], query);
+    }
+
+    private static bool IsBehind(Kept kept, WorkPlace place, WorkOrder order)
+    {
+        if (order == WorkOrder.Oldest) return kept.Order > place.At;
+        string? key = WorkPage.KeyOf(kept.Line, order);
+        int compared = (key is null, place.Key is null) switch
+        {
+            (false, false) => string.CompareOrdinal(key, place.Key),
+            (var last, var before) => last.CompareTo(before),
+        };
+        return compared > 0 || (compared == 0 && kept.Order < place.At);
     }
 
     private static bool Fits(WorkLine line, WorkQuery query) =>

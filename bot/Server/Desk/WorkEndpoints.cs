@@ -13,12 +13,11 @@ namespace DxAssistant.Server.Desk;
 internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostApplicationLifetime program)
 {
     private const string Part = "Work list";
-    private const int Most = 200;
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/work", ListAsync).Says<Row[]>(Part, "Finds cases by words of their logs, at most 200.");
+        routes.MapGet("/api/work", ListAsync).Says<Row[]>(Part, "Finds cases by words of their logs.").Refuses(400);
         routes.MapGet("/api/work/filters", () => Results.Json(Filters(inUse().Titles), ChatJson.Options))
             .Says<FilterWords>(Part, "Lists the units and faults by which the work list can be narrowed.");
         routes.MapGet("/api/work/changes", ChangesAsync)
@@ -29,13 +28,19 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostAp
         [Description("Words or their beginnings, all of which stand somewhere in the log.")] string? text,
         [Description("The id of a series.")] string? series, [Description("The id of the likeliest or proven fault.")] string? fault,
         [Description("open or ended; both if left out.")] string? stands, [Description("newest, oldest, series or fault.")] string? order,
-        CancellationToken cancel)
+        [Description("How many a page holds at most, 1 to 1000; 100 if left out.")] int? limit,
+        [Description("Where the page begins, as the header Link of the page before names it.")] string? after,
+        HttpContext http, CancellationToken cancel)
     {
+        if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
+        if (!WorkPlace.TryRead(after, out var place)) return Paging.BadPlace();
         var query = new WorkQuery(
             text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
-            Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, Most);
+            Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, most, place);
         var titles = inUse().Titles;
-        return Results.Json((await store.SearchAsync(query, cancel)).Select(line => new Row(
+        var page = await store.SearchAsync(query, cancel);
+        Paging.Next(http, "after", page.Next?.ToString());
+        return Results.Json(page.Lines.Select(line => new Row(
             line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options);
     }
 

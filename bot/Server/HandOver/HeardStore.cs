@@ -39,7 +39,7 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
 
     public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default) => store.DropPhotoAsync(caseId, hash, cancel);
 
-    public Task<ImmutableArray<WorkLine>> SearchAsync(WorkQuery query, CancellationToken cancel = default) => store.SearchAsync(query, cancel);
+    public Task<WorkPage> SearchAsync(WorkQuery query, CancellationToken cancel = default) => store.SearchAsync(query, cancel);
 
     public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default) =>
         store.LeftAloneAsync(before, limit, cancel);

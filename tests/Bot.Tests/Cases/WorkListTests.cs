@@ -67,6 +67,48 @@ public abstract class WorkListTests : IAsyncLifetime
         Assert.Equal(found, await NamesAsync(store, new WorkQuery("", series, fault, open, Enum.Parse<WorkOrder>(order))));
     }
 
+    [StoreTheory]
+    [InlineData("Newest")]
+    [InlineData("Oldest")]
+    [InlineData("Series")]
+    [InlineData("Fault")]
+    public async Task Search_PageByPage_IsTheListAndNothingTwice(string order)
+    {
+        foreach (var (id, series, fault) in new[]
+            { ("a", "wall", "fan"), ("b", null, "fan"), ("c", "duct", null), ("d", "wall", "board"), ("e", null, null), ("f", "wall", "fan"), ("g", "duct", "board") })
+        {
+            await store.AppendAsync(id, 0, "t1", [
+                Words("t1", "water"), .. series is null ? [] : new CaseEvent[] { new SeriesChosen(series) },
+                .. fault is null ? [] : new CaseEvent[] { new Replied(new Reply([], null, [new BeliefLine(fault, fault, 0.6)], null)) },
+            ]);
+        }
+
+        foreach (string text in new[] { "", "water" })
+        {
+            var query = new WorkQuery(text, Order: Enum.Parse<WorkOrder>(order));
+            string whole = await NamesAsync(store, query);
+            Assert.Equal(7, whole.Split(' ').Length);
+            foreach (int limit in new[] { 1, 2, 3, 7 }) Assert.Equal(whole, await PagesAsync(query with { Limit = limit }));
+        }
+    }
+
+    // As a program reads it: by the address of the next page.
+    private async Task<string> PagesAsync(WorkQuery query)
+    {
+        var names = new List<string>();
+        for (int page = 0; page < 20; page++)
+        {
+            var read = await store.SearchAsync(query);
+            Assert.InRange(read.Lines.Length, 1, query.Limit);
+            names.AddRange(read.Lines.Select(line => line.Id));
+            if (read.Next is not { } next) return string.Join(' ', names);
+            Assert.True(WorkPlace.TryRead(next.ToString(), out var place));
+            query = query with { After = place };
+        }
+
+        return "no end";
+    }
+
     [StoreFact]
     public async Task Search_WordsOfDifferentTurns_AreFoundTogether()
     {
@@ -105,5 +147,5 @@ public abstract class WorkListTests : IAsyncLifetime
     protected static Said Words(string turn, string text) => new(turn, "technician", new MessageBody.Words(text));
 
     protected static async Task<string> NamesAsync(IWorkList store, WorkQuery query) =>
-        string.Join(' ', (await store.SearchAsync(query)).Select(line => line.Id));
+        string.Join(' ', (await store.SearchAsync(query)).Lines.Select(line => line.Id));
 }

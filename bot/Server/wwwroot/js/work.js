@@ -1,12 +1,16 @@
 // The work list: search as you type, filters, kept views, keys, and changes as they happen.
 import { at, day, draw, within } from './draw.js';
-import { readFilters, readWork, Refused } from './post.js';
+import { readFilters, readOn, readWork, Refused } from './post.js';
 
 const boxes = ['find', 'series', 'fault', 'stands', 'order'];
 /** @type {Record<string, string>} */
 const ends = { repaired: 'repaired', watch: 'watched', book: 'next visit', 'other-unit': 'other unit' };
 const store = 'work-views';
 const wait = 120;
+const first = 100;
+const most = 1000;
+/** @type {string | null} */
+let next = null; // the address of the page after the last one shown
 let asked = 0;
 let timer = 0;
 
@@ -27,25 +31,55 @@ function row({ case: sheet, series, fault }) {
     draw('td', {}, day(sheet.lastAt)));
 }
 
-async function show() {
+// As many as were shown, so that a change elsewhere does not take away what was read on to.
+async function show(limit = first) {
   const mine = ++asked;
   try {
-    const found = await readWork(view());
+    const found = await readWork(view(), limit);
     if (mine !== asked) return; // a later question was asked meanwhile
     const held = document.activeElement?.closest?.('#rows a')?.getAttribute('href');
-    at('rows').replaceChildren(...found.map(row));
+    at('rows').replaceChildren(...found.rows.map(row));
     if (held) links().find(link => link.getAttribute('href') === held)?.focus();
-    at('count').textContent = found.length === 0 ? 'No sheet fits.' : found.length === 1 ? '1 sheet fits.'
-      : found.length < 200 ? `${found.length} sheets fit.` : 'The first 200 sheets that fit. Write more words to narrow them.';
+    came(found.next);
   } catch (problem) {
-    if (mine === asked) at('count').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. The list shown may be old.';
+    if (mine === asked) failed(problem);
   }
   document.body.dataset.ready = String(mine);
 }
 
+/** @param {boolean} follow whether the first new line is gone to */
+async function more(follow) {
+  if (!next) return;
+  const mine = asked;
+  const from = next;
+  try {
+    const found = await readOn(from);
+    if (mine !== asked || next !== from) return;
+    const before = links().length;
+    at('rows').append(...found.rows.map(row));
+    came(found.next);
+    if (follow) links()[before]?.focus();
+  } catch (problem) {
+    if (mine === asked) failed(problem);
+  }
+}
+
+/** @param {string | null} after */
+function came(after) {
+  next = after;
+  const shown = links().length;
+  at('more').hidden = !next;
+  at('count').textContent = next ? `The first ${shown} sheets that fit.` : shown === 0 ? 'No sheet fits.' : shown === 1 ? '1 sheet fits.' : `${shown} sheets fit.`;
+}
+
+/** @param {unknown} problem */
+function failed(problem) {
+  at('count').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. The list shown may be old.';
+}
+
 function later() {
   clearTimeout(timer);
-  timer = setTimeout(show, wait);
+  timer = setTimeout(show, wait, first);
 }
 
 /**
@@ -78,7 +112,7 @@ const nameOf = now => [now.find, now.series && chosen('series'), now.fault && ch
 /** @param {View} one */
 function use(one) {
   for (const name of boxes) box(name).value = one[name] ?? '';
-  changed(show);
+  changed(() => show());
 }
 
 /** @param {() => void} then */
@@ -94,6 +128,7 @@ const links = () => [...at('rows').querySelectorAll('a')];
 /** @param {number} step */
 function move(step) {
   const all = links();
+  if (step > 0 && document.activeElement === all.at(-1)) { more(true); return; }
   const place = all.findIndex(link => link === document.activeElement) + step;
   if (place < 0) at('find').focus();
   else all[Math.min(place, all.length - 1)]?.focus();
@@ -126,10 +161,14 @@ async function begin() {
   drawViews();
   await show();
   const changes = new EventSource('/api/work/changes');
-  changes.addEventListener('message', later);
+  changes.addEventListener('message', () => {
+    clearTimeout(timer);
+    timer = setTimeout(show, wait, Math.min(Math.max(links().length, first), most));
+  });
 }
 
 at('find').addEventListener('input', () => changed(later));
-for (const name of boxes.slice(1)) at(name).addEventListener('change', () => changed(show));
+for (const name of boxes.slice(1)) at(name).addEventListener('change', () => changed(() => show()));
+at('more').addEventListener('click', () => more(true));
 document.addEventListener('keydown', onKey);
 begin();

@@ -37,8 +37,8 @@ public sealed class RetentionTests : IDisposable
         var log = await cases.ReadAsync("old");
         Assert.Equal(new CodeReported("b4", null), log[1].Event);
         Assert.Equal("[removed]", Assert.IsType<MessageBody.Words>(Assert.IsType<Said>(log[0].Event).Body).Text);
-        Assert.Empty(await cases.SearchAsync(new WorkQuery("ottery")));
-        Assert.Single(await cases.SearchAsync(new WorkQuery("halvorsen")));
+        Assert.Empty((await cases.SearchAsync(new WorkQuery("ottery"))).Lines);
+        Assert.Single((await cases.SearchAsync(new WorkQuery("halvorsen"))).Lines);
         Assert.Null(Assert.Single(await books.Calls.WaitingAsync()).Phone);
     }
 
@@ -77,7 +77,7 @@ public sealed class RetentionTests : IDisposable
             () => new Retention(cases, DeskBooks.InMemory(), TimeSpan.FromDays(30), clock).SweepAsync());
 
         Assert.Contains("altered", error.Message, StringComparison.Ordinal);
-        Assert.Empty(await cases.SearchAsync(new WorkQuery("halvorsen")));
+        Assert.Empty((await cases.SearchAsync(new WorkQuery("halvorsen"))).Lines);
     }
 
     public void Dispose() => folder.Dispose();
