@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using DxAssistant.Cases;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Workbench.Comparing;
 
@@ -23,12 +22,14 @@ internal sealed class ContentCompare(Streams streams)
     private readonly Option<double?> vain = Floor<double?>("--in-vain", "Exit 1 when a symptom has this many repairs in vain more a walk.", "N");
     private readonly Option<double?> isolated = Floor<double?>("--isolated", "Exit 1 when the first repair mends a symptom this many points of 100 less often.", "POINTS");
     private readonly Option<string?> cases = new("--cases") { Description = "A file of cases to say again; it is only read.", HelpName = "FILE" };
+    private readonly Option<string?> database = new("--cases-store")
+        { Description = "A PostgreSQL database of cases to say again, in the place of a file; it is only read.", HelpName = "\"Host=…;Username=…;Database=…\"" };
     private readonly Option<int?> conclusions = Floor<int?>("--conclusions", "Exit 1 when more cases than this end otherwise.", "N");
 
     public Command Make()
     {
         var compare = new Command("compare", "Say what an edit does: minutes, checks, repairs in vain, changed walks and cases.")
-            { old, fresh, inside, walks, seed, work, minutes, vain, isolated, cases, conclusions };
+            { old, fresh, inside, walks, seed, work, minutes, vain, isolated, cases, database, conclusions };
         compare.SetAction(RunAsync);
         return compare;
     }
@@ -37,6 +38,7 @@ internal sealed class ContentCompare(Streams streams)
     {
         if (call.GetValue(walks) < 1 || call.GetValue(work) < 1) return streams.Refuse("--walks and --work are 1 or more");
         if (call.GetValue(cases) is { } named && !File.Exists(named)) return streams.Refuse($"there is no file {named}: name a file of cases");
+        if (call.GetValue(cases) is not null && call.GetValue(database) is not null) return streams.Refuse("--cases and --cases-store both say which cases: give one of them");
         if (Open(call.GetValue(old)!, call, out Library? before) is { } wrongOld) return wrongOld;
         if (Open(call.GetValue(fresh)!, call, out Library? after) is { } wrongNew) return wrongNew;
         var comparison = new LibraryComparison(before!, after!, call.GetValue(walks), (ulong)call.GetValue(seed), call.GetValue(work))
@@ -59,8 +61,12 @@ internal sealed class ContentCompare(Streams streams)
         ParseResult call, Library before, Library after, ImmutableArray<ChangedSymptom> symptoms, CancellationToken cancel)
     {
         var floors = new Floors(call.GetValue(minutes), call.GetValue(vain), call.GetValue(isolated), call.GetValue(conclusions));
-        (ImmutableArray<ChangedConclusion>? changed, int replayed) = call.GetValue(cases) is { } file
-            ? await ReplayAsync(file, before, after, cancel) : (null, 0);
+        (ImmutableArray<ChangedConclusion>? changed, int replayed) = (call.GetValue(cases), call.GetValue(database)) switch
+        {
+            ({ } file, _) => await ReplayCopyAsync(file, before, after, cancel),
+            (_, { } named) => await ReplayAsync(new CasePlace.InDatabase(named), before, after, cancel),
+            _ => (null, 0),
+        };
         ImmutableArray<string> broken = [.. symptoms.SelectMany(floors.BrokenBy)];
         if (changed is { } ended && ended.Length > floors.Conclusions) broken = broken.Add($"{ended.Length} cases end otherwise");
         ComparisonReport.Write(streams.Out, symptoms, changed, replayed, broken);
@@ -68,25 +74,31 @@ internal sealed class ContentCompare(Streams streams)
     }
 
     // Cases are said again on a copy: opening a file of cases may bring it up to date, and this command only reads.
-    private static async Task<(ImmutableArray<ChangedConclusion>? Changed, int Replayed)> ReplayAsync(
+    private static async Task<(ImmutableArray<ChangedConclusion>? Changed, int Replayed)> ReplayCopyAsync(
         string file, Library before, Library after, CancellationToken cancel)
     {
         string copy = Path.Combine(Directory.CreateTempSubdirectory("cases").FullName, "cases.db");
         try
         {
             foreach (string end in new[] { "", "-wal" }) if (File.Exists(file + end)) File.Copy(file + end, copy + end);
-            await using SqliteCaseStore store = SqliteCaseStore.Open(copy, TimeProvider.System);
-            var replay = new CaseReplay(before, after);
-            var changed = ImmutableArray.CreateBuilder<ChangedConclusion>();
-            ImmutableArray<CaseLine> all = await store.ListAsync(MostCases, cancel);
-            foreach (CaseLine line in all.OrderBy(line => line.Id, StringComparer.Ordinal))
-                if (replay.Compare(line.Id, await store.ReadAsync(line.Id, cancel)) is { } ended) changed.Add(ended);
-            return (changed.ToImmutable(), all.Length);
+            return await ReplayAsync(new CasePlace.InFile(copy), before, after, cancel);
         }
         finally
         {
             Directory.Delete(Path.GetDirectoryName(copy)!, recursive: true);
         }
+    }
+
+    private static async Task<(ImmutableArray<ChangedConclusion>? Changed, int Replayed)> ReplayAsync(
+        CasePlace place, Library before, Library after, CancellationToken cancel)
+    {
+        await using ICaseStore store = await place.OpenAsync(TimeProvider.System, cancel);
+        var replay = new CaseReplay(before, after);
+        var changed = ImmutableArray.CreateBuilder<ChangedConclusion>();
+        ImmutableArray<CaseLine> all = await store.ListAsync(MostCases, cancel);
+        foreach (CaseLine line in all.OrderBy(line => line.Id, StringComparer.Ordinal))
+            if (replay.Compare(line.Id, await store.ReadAsync(line.Id, cancel)) is { } ended) changed.Add(ended);
+        return (changed.ToImmutable(), all.Length);
     }
 
     private int? Open(string name, ParseResult call, out Library? library)

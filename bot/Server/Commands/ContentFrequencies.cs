@@ -4,7 +4,6 @@ using System.Globalization;
 using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Figures;
-using DxAssistant.Cases.Sqlite;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Desk;
 
@@ -15,6 +14,7 @@ internal sealed class ContentFrequencies(Streams streams)
 {
     private readonly Argument<string?> folder = ContentCommand.Folder();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
+    private readonly Option<string?> database = StoreOption.Make();
     private readonly Option<bool> csv = new("--csv") { Description = "All faults as a table (CSV) instead of the changes alone." };
     private readonly Option<double> weight = new("--weight")
     {
@@ -25,7 +25,7 @@ internal sealed class ContentFrequencies(Streams streams)
 
     public Command Make()
     {
-        var command = new Command("frequencies", "Propose new frequency words for faults from closed cases, for an author to accept by hand.") { folder, data, weight, csv };
+        var command = new Command("frequencies", "Propose new frequency words for faults from closed cases, for an author to accept by hand.") { folder, data, database, weight, csv };
         command.SetAction(RunAsync);
         return command;
     }
@@ -34,12 +34,12 @@ internal sealed class ContentFrequencies(Streams streams)
     {
         int code = OpenedPages.Open(call.GetValue(folder), streams, out Library? library);
         if (library is null) return code;
-        string file = call.GetValue(data) ?? CaseFile.Default;
-        if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name the file of the cases with --data");
+        var place = CasePlace.Of(call.GetValue(database), call.GetValue(data));
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         if (!(call.GetValue(weight) > 0)) return streams.Refuse("--weight is a number of cases above 0");
         try
         {
-            var seen = await SeenAsync(file, cancel);
+            var seen = await SeenAsync(place, cancel);
             var report = FrequencyReport.Of(library, seen, call.GetValue(weight));
             if (call.GetValue(csv)) WriteTable(report);
             else WriteChanges(report, call.GetValue(weight));
@@ -52,9 +52,9 @@ internal sealed class ContentFrequencies(Streams streams)
         }
     }
 
-    private static async Task<Dictionary<string, int>> SeenAsync(string file, CancellationToken cancel)
+    private static async Task<Dictionary<string, int>> SeenAsync(CasePlace place, CancellationToken cancel)
     {
-        await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
+        await using var store = await place.OpenAsync(TimeProvider.System, cancel);
         var seen = new Dictionary<string, int>(StringComparer.Ordinal);
         foreach (var line in await store.ListAsync(int.MaxValue, cancel))
             foreach (string fault in ProvenFaults.Of(await store.ReadAsync(line.Id, cancel)))
