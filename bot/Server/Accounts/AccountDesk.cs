@@ -11,14 +11,16 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
     private const int LongestLabel = 100;
 
     /// <summary>Adds an account. The first one must be an administrator's, or nobody could add the second.</summary>
-    public string? Add(string by, string? typedName, IEnumerable<string> roleNames, string password)
+    /// <param name="password">Null for a person who signs in at the company only.</param>
+    public string? Add(string by, string? typedName, IEnumerable<string> roleNames, string? password)
     {
         if (AccountName.Read(typedName) is not { } name) return $"{typedName} is not a name: {AccountName.Form}.";
         var roles = RoleNames.Roles(roleNames, out string? unknown);
         if (unknown is not null || roles == AccountRoles.None) return NoRole(unknown);
         if (!book.HasAccounts && !roles.HasFlag(AccountRoles.Administrator))
             return "The first account must be an administrator's: give it the role administrator.";
-        if (SignIn.Problem(password) is { } problem) return problem;
+        if (password is null && !book.HasAccounts) return "The first account has a password: the company's sign-in may be away one day.";
+        if (password is not null && SignIn.Problem(password) is { } problem) return problem;
         if (!book.Add(SignIn.Make(name, roles, password))) return $"There is an account {name} already.";
         book.Note(by, "added account", name);
         return null;
@@ -37,15 +39,20 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
         return Change(by, "changed roles", name, account => account with { Roles = roles });
     }
 
-    /// <summary>Closes or opens an account; closed, it cannot sign in and its sessions end.</summary>
-    public string? SetOpen(string by, string name, bool open) => !open && IsLastAdministrator(name)
-        ? LastOne(name)
-        : Change(by, open ? "opened account" : "closed account", name, account => account with { IsOpen = open });
+    /// <summary>Closes or opens an account; closed, it cannot sign in and its sessions end. Opened again it is that of whoever comes
+    /// next with its name from the company.</summary>
+    public string? SetOpen(string by, string name, bool open)
+    {
+        if (!open && IsLastAdministrator(name)) return LastOne(name);
+        if (!open) book.Company.Forget(name);
+        return Change(by, open ? "opened account" : "closed account", name, account => account with { IsOpen = open });
+    }
 
     /// <summary>Makes a token.</summary>
+    /// <param name="id">As <see cref="NewTokenId"/> gives it.</param>
     /// <param name="problem">Why none was made; null when one was.</param>
     /// <returns>The token with its secret, which is shown this once.</returns>
-    public TokenView? MakeToken(string by, string? label, IEnumerable<string> scopeNames, out string? problem)
+    public TokenView? MakeToken(string by, string id, string? label, IEnumerable<string> scopeNames, out string? problem)
     {
         var scopes = RoleNames.Scopes(scopeNames, out string? unknown);
         string text = (label ?? "").Trim();
@@ -54,10 +61,22 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
                 ? $"{unknown ?? "Nothing"} is not what a token may do: choose of {RoleNames.All<TokenScopes>()}." : null;
         if (problem is not null) return null;
         string secret = TokenText.New();
-        string id = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(5));
         var token = new ApiToken(id, text, scopes, by, clock.GetUtcNow(), null);
         book.AddToken(token, TokenText.HashOf(secret));
         book.Note(by, "made token", id);
+        return TokenView.Of(token, secret);
+    }
+
+    /// <summary>A name for a token that no other has.</summary>
+    public static string NewTokenId() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(5));
+
+    /// <summary>Gives a token a new secret; the one before is no good from now on.</summary>
+    /// <returns>Null when the token is revoked.</returns>
+    public TokenView? RenewToken(string by, ApiToken token)
+    {
+        string secret = TokenText.New();
+        if (!book.Renew(token.Id, TokenText.HashOf(secret))) return null;
+        book.Note(by, "renewed token", token.Id);
         return TokenView.Of(token, secret);
     }
 

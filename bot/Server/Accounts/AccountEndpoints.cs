@@ -1,10 +1,11 @@
 using DxAssistant.Cases.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Accounts, tokens and audit lines for administrators.</summary>
-internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book)
+internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book, RequestKeys keys)
 {
     private const int AuditPage = 200;
 
@@ -22,7 +23,13 @@ internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book)
     private async Task<IResult> AddAsync(HttpContext http, CancellationToken cancel)
     {
         var (asked, refusal) = await SmallJson.ReadAsync<AccountRequest>(http.Request, cancel);
-        return refusal ?? Done(desk.Add(By(http), asked!.Name, asked.Roles ?? [], asked.Password ?? ""));
+        if (refusal is not null) return refusal;
+
+        // The password is no part of what is kept of the request: even its hash is nobody's business.
+        string roles = string.Join(',', asked!.Roles ?? []);
+        var (name, isFirst, wrong) = await keys.TakeAsync(http, $"add account {asked.Name} {roles}", asked.Name ?? "", cancel);
+        if (wrong is not null) return wrong;
+        return !isFirst && book.Find(AccountName.Read(name) ?? "") is not null ? Results.NoContent() : Done(desk.Add(By(http), asked.Name, asked.Roles ?? [], asked.Password ?? ""));
     }
 
     private async Task<IResult> ChangeAsync(HttpContext http, string name, CancellationToken cancel)
@@ -39,10 +46,19 @@ internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book)
     {
         var (asked, refusal) = await SmallJson.ReadAsync<TokenRequest>(http.Request, cancel);
         if (refusal is not null) return refusal;
-        return desk.MakeToken(By(http), asked!.Label, asked.Scopes ?? [], out string? problem) is { } token
+        string scopes = string.Join(',', asked!.Scopes ?? []);
+        var (id, isFirst, wrong) = await keys.TakeAsync(http, $"make token {RequestKeys.Short(asked.Label ?? "")} {scopes}", AccountDesk.NewTokenId(), cancel);
+        if (wrong is not null) return wrong;
+        if (!isFirst && book.Tokens().FirstOrDefault(made => made.Id == id) is { } made) return Again(By(http), made);
+        return desk.MakeToken(By(http), id, asked.Label, asked.Scopes ?? [], out string? problem) is { } token
             ? Results.Json(token, ChatJson.Options, statusCode: StatusCodes.Status201Created)
             : Done(problem);
     }
+
+    // Whoever asks again never saw the answer, and its secret is kept nowhere: the token gets a new one.
+    private IResult Again(string by, ApiToken made) => desk.RenewToken(by, made) is { } token
+        ? Results.Json(token, ChatJson.Options, statusCode: StatusCodes.Status201Created)
+        : Refusal.Because(StatusCodes.Status422UnprocessableEntity, "The token that this Idempotency-Key made was revoked.");
 
     private static string By(HttpContext http) => Person.Of(http.User)!.Name;
 

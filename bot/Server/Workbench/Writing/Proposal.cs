@@ -13,6 +13,9 @@ internal sealed record Proposal(
     /// <summary>When it was taken back; null while it stands.</summary>
     public DateTimeOffset? TakenBackAt { get; init; }
 
+    /// <summary>By which the same request sent again finds it; null in proposals from before there was one.</summary>
+    public string? Mark { get; init; }
+
     /// <summary>Who took it back.</summary>
     public string? TakenBackBy { get; init; }
 }

@@ -23,8 +23,10 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
 
     /// <summary>Hands pages in.</summary>
     /// <param name="note">What it is for.</param>
-    public async Task<HandedIn> HandInAsync(Person person, string note, IReadOnlyList<PageInHand> written, CancellationToken cancel)
+    /// <param name="mark">New for each thing to be handed in; with one that was used, what it was used for is given again.</param>
+    public async Task<HandedIn> HandInAsync(Person person, string note, IReadOnlyList<PageInHand> written, string mark, CancellationToken cancel)
     {
+        if (store.All().FirstOrDefault(each => each.Mark == mark) is { } earlier) return new HandedIn.Kept(earlier);
         PageDesk.Tried stands = await pages.StandsAsync(cancel);
         if (Problem(note, written, stands.Folder) is { } problem) return Refuse(problem);
         ImmutableArray<string> overtaken = [.. written.Where(page => page.Base != PageMark.Of(stands.Folder.File(page.Path)?.Text)).Select(page => page.Path)];
@@ -33,7 +35,7 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
         if (store.All().Count(each => each.By == person.Name && Waits(each, stands.Folder)) >= MostWaiting)
             return new HandedIn.Refused(StatusCodes.Status409Conflict, $"{MostWaiting} of your proposals are waiting: have some of them reviewed first.");
         PageDesk.Tried tried = await pages.TryAsync(written, cancel);
-        return Keep(person, note, written, stands.Folder, tried.Found([.. written.Select(page => page.Path)]).Count(found => found.Severity == Severity.Error));
+        return Keep(person, note, written, mark, stands.Folder, tried.Found([.. written.Select(page => page.Path)]).Count(found => found.Severity == Severity.Error));
     }
 
     /// <summary>How a proposal stands against the pages.</summary>
@@ -62,15 +64,15 @@ internal sealed class ProposalDesk(PageDesk pages, ProposalStore store, AccountB
     public string Patch(Proposal proposal) => PatchFile.Write(proposal, PatchFile.PlaceOf(root!), path =>
         pages.Raw(path) is { } raw && Normal(raw) == proposal.Pages.First(page => page.Path == path).Before ? raw : proposal.Pages.First(page => page.Path == path).Before);
 
-    private HandedIn Keep(Person person, string note, IReadOnlyList<PageInHand> written, ContentFolder folder, int errors)
+    private HandedIn Keep(Person person, string note, IReadOnlyList<PageInHand> written, string mark, ContentFolder folder, int errors)
     {
         if (written.FirstOrDefault(page => folder.File(page.Path) is not null && pages.Raw(page.Path) is null) is { } strange)
             return Refuse($"{strange.Path} holds bytes that are no text: whoever keeps the pages has to mend it first.");
-        Proposal kept = store.Add(number =>
+        Proposal kept = store.Add(mark, number =>
         {
             var made = new Proposal(
                 number, person.Name, clock.GetUtcNow(), note.Trim(),
-                [.. written.OrderBy(page => page.Path, StringComparer.Ordinal).Select(page => new ProposedPage(page.Path, folder.File(page.Path)?.Text, page.Text))], errors);
+                [.. written.OrderBy(page => page.Path, StringComparer.Ordinal).Select(page => new ProposedPage(page.Path, folder.File(page.Path)?.Text, page.Text))], errors) { Mark = mark };
             return (made, Patch(made));
         });
         Note(person, "handed in proposal", kept);

@@ -1,13 +1,15 @@
 using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Desk;
 
 namespace DxAssistant.Server.Workbench.Writing;
 
 /// <summary>Proposals over HTTP: hand in, list, show, take back, the file for whoever reviews them.</summary>
-internal sealed class ProposalEndpoints(PageDesk pages, ProposalDesk desk)
+internal sealed class ProposalEndpoints(PageDesk pages, ProposalDesk desk, RequestKeys keys)
 {
     private const int Listed = 200;
     private const string Form = "Send {\"note\",\"pages\":[{\"path\",\"text\",\"base\"}]}, with \"gone\":true in place of the text to take a page out.";
@@ -36,7 +38,10 @@ internal sealed class ProposalEndpoints(PageDesk pages, ProposalDesk desk)
             return Refusal.Because(StatusCodes.Status400BadRequest, Form);
         var person = Clerks.PersonOf(http);
         PageInHand[] written = [.. sent.Select(page => page! with { Text = page.Text is { } text ? OneEnd(text) : null })];
-        return await desk.HandInAsync(person, OneEnd(note), written, cancel) switch
+        string asked = JsonSerializer.Serialize(new { note, sent });
+        var (mark, _, refusal) = await keys.TakeAsync(http, $"hand in {RequestKeys.Short(asked)}", Guid.NewGuid().ToString("N"), cancel);
+        if (refusal is not null) return refusal;
+        return await desk.HandInAsync(person, OneEnd(note), written, mark, cancel) switch
         {
             HandedIn.Kept kept => Results.Json(new { kept.Proposal.Number }, ChatJson.Options, statusCode: StatusCodes.Status201Created),
             HandedIn.Overtaken overtaken => Results.Json(

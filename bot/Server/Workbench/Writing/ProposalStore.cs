@@ -28,12 +28,14 @@ internal sealed class ProposalStore(string? folder)
     public Proposal? Find(int number) => All().FirstOrDefault(proposal => proposal.Number == number);
 
     /// <summary>Keeps a proposal under the next number; it is on disk before this returns.</summary>
+    /// <param name="mark">One that was kept with it before is given again.</param>
     /// <param name="make">Makes the proposal of its number, and its patch.</param>
-    public Proposal Add(Func<int, (Proposal Proposal, string Patch)> make)
+    public Proposal Add(string mark, Func<int, (Proposal Proposal, string Patch)> make)
     {
         lock (gate)
         {
             Refresh();
+            if (known.Values.FirstOrDefault(each => each.Proposal.Mark == mark).Proposal is { } earlier) return earlier;
             (Proposal proposal, string patch) = make(NextNumber());
             // The patch first: one that was cut short before its record was never acknowledged, and its number is not used again.
             if (folder is not null) Write(PathOf(proposal.Number) + Patch, patch);

@@ -4,12 +4,16 @@ using System.Net.Http.Json;
 using System.Text;
 using System.Text.Json;
 using DxAssistant.Bot.Tests.Server.Accounts;
+using DxAssistant.Cases.Accounts;
 
 namespace DxAssistant.Bot.Tests.Server.Api;
 
 /// <summary>What holds for the whole API: nothing is made twice, nothing is overwritten unseen, lists come in pages.</summary>
 public sealed class ApiRuleTests
 {
+    private static readonly string[] ReadCases = ["read-cases"];
+    private static readonly string[] Desk = ["desk"];
+
     [Theory]
     [InlineData("", HttpStatusCode.Created)]
     [InlineData(" {}\n", HttpStatusCode.Created)]
@@ -77,6 +81,70 @@ public sealed class ApiRuleTests
     }
 
     [Fact]
+    public async Task PostTokens_SameKey_IsOneToken_OfWhichTheLastSecretIsGood()
+    {
+        await using var company = await Company.StartAsync();
+        var ada = await company.BrowserOfAsync("ada");
+
+        var first = await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases });
+        var second = await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases });
+        var other = await KeyedAsync(ada, "/api/tokens", "k1", new { label = "billing", scopes = ReadCases });
+
+        Assert.Equal((HttpStatusCode.Created, HttpStatusCode.Created, HttpStatusCode.UnprocessableEntity), (first.Status, second.Status, other.Status));
+        Assert.Equal(first.Json.GetProperty("id").GetString(), Assert.Single(company.Book.Tokens()).Id);
+        Assert.Null(company.Book.FindToken(TokenText.HashOf(first.Json.GetProperty("secret").GetString()!)));
+        Assert.NotNull(company.Book.FindToken(TokenText.HashOf(second.Json.GetProperty("secret").GetString()!)));
+
+        company.Book.Revoke(first.Json.GetProperty("id").GetString()!);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases })).Status);
+    }
+
+    [Fact]
+    public async Task PostAccounts_SameKey_IsOneAccount_WithoutKeyTheNameIsTaken()
+    {
+        await using var company = await Company.StartAsync();
+        var ada = await company.BrowserOfAsync("ada");
+        var nina = new { name = "Nina", password = Company.Password, roles = Desk };
+
+        Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", nina)).Status);
+        Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", nina)).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k2", nina)).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k1", nina with { name = "Nino" })).Status);
+    }
+
+    // What was refused once may be put right under the same key.
+    [Fact]
+    public async Task PostAccounts_RefusedThenRight_UnderOneKey_IsAdded()
+    {
+        await using var company = await Company.StartAsync();
+        var ada = await company.BrowserOfAsync("ada");
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k1", new { name = "nina", password = "short", roles = Desk })).Status);
+        Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", new { name = "nina", password = Company.Password, roles = Desk })).Status);
+        Assert.NotNull(company.Book.Find("nina"));
+    }
+
+    [Fact]
+    public async Task GetWork_FollowingTheLinks_ShowsEachOnce()
+    {
+        await using var server = await RunningServer.StartAsync();
+        for (int made = 0; made < 7; made++)
+        {
+            string id = await server.OpenCaseAsync();
+            await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"t1","text":"water drips"}""");
+        }
+
+        foreach (string order in new[] { "newest", "oldest", "series", "fault" })
+        {
+            var seen = await FollowAsync(server.Http, $"/api/work?text=water&order={order}&limit=3", line => line.GetProperty("case"));
+            Assert.Equal((7, 7), (seen.Length, seen.Distinct(StringComparer.Ordinal).Count()));
+        }
+
+        foreach (string place in new[] { "x", "-1", "99999999999999999999" })
+            Assert.Equal(HttpStatusCode.BadRequest, (await server.GetAsync($"/api/work?after={place}")).Status);
+    }
+
+    [Fact]
     public async Task GetCase_WithItsTag_IsNotSentAgainUntilItChanges()
     {
         await using var server = await RunningServer.StartAsync();
@@ -120,6 +188,7 @@ public sealed class ApiRuleTests
     [Theory]
     [InlineData("/api/cases")]
     [InlineData("/api/claims")]
+    [InlineData("/api/work")]
     public async Task Lists_LimitThatIsNone_IsRefused(string path)
     {
         await using var server = await RunningServer.StartAsync();
@@ -147,7 +216,7 @@ public sealed class ApiRuleTests
         Assert.Equal(own, await FollowAsync(tom, "/api/cases?limit=3"));
     }
 
-    private static async Task<ImmutableArray<string>> FollowAsync(HttpClient http, string? path)
+    private static async Task<ImmutableArray<string>> FollowAsync(HttpClient http, string? path, Func<JsonElement, JsonElement>? inside = null)
     {
         var all = ImmutableArray.CreateBuilder<string>();
         for (int pages = 0; path is not null; pages++)
@@ -155,7 +224,7 @@ public sealed class ApiRuleTests
             Assert.True(pages < 10, "the pages do not end");
             using var answer = await http.GetAsync(path);
             var page = await answer.Content.ReadFromJsonAsync<JsonElement>();
-            all.AddRange(page.EnumerateArray().Select(line => line.GetProperty("id").GetString()!));
+            all.AddRange(page.EnumerateArray().Select(line => (inside?.Invoke(line) ?? line).GetProperty("id").GetString()!));
             path = answer.Headers.TryGetValues("Link", out var links) ? links.Single().Split('<', '>')[1] : null;
         }
 
@@ -169,6 +238,15 @@ public sealed class ApiRuleTests
         using var answer = await http.SendAsync(request);
         var view = await answer.Content.ReadFromJsonAsync<JsonElement>();
         return (answer.StatusCode, view.TryGetProperty("id", out var id) ? id.GetString() : null);
+    }
+
+    private static async Task<(HttpStatusCode Status, JsonElement Json)> KeyedAsync(HttpClient http, string path, string key, object body)
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = JsonContent.Create(body) };
+        request.Headers.Add("Idempotency-Key", key);
+        using var answer = await http.SendAsync(request);
+        string text = await answer.Content.ReadAsStringAsync();
+        return (answer.StatusCode, text.Length == 0 ? default : JsonDocument.Parse(text).RootElement.Clone());
     }
 
     private static async Task<HttpStatusCode> NoteAsync(HttpClient http, string id, string key, string text)

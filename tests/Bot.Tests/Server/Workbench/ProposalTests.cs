@@ -114,6 +114,22 @@ public sealed class ProposalTests : IDisposable
     }
 
     [Fact]
+    public async Task HandIn_SameKeyAtOnceAndAgain_IsOneProposal()
+    {
+        await using Company company = await StartAsync();
+        HttpClient aron = await company.BrowserOfAsync("aron");
+        object page = await PageAsync(aron, Page, "# Other\n");
+        aron.DefaultRequestHeaders.Add("Idempotency-Key", "k1");
+
+        JsonNode[] made = await Task.WhenAll(Enumerable.Range(0, 4).Select(async _ => await JsonAsync(await HandInAsync(aron, "Shorter", page))));
+        HttpResponseMessage other = await HandInAsync(aron, "Another", page);
+
+        Assert.All(made, answer => Assert.Equal(1, (int)answer["number"]!));
+        Assert.Single((await GetAsync(aron, "/api/proposals")).AsArray());
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, other.StatusCode);
+    }
+
+    [Fact]
     public async Task HandIn_PageThatChangedSince_IsToldAndNothingIsKept()
     {
         await using Company company = await StartAsync();
