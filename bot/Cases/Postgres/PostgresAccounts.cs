@@ -20,6 +20,8 @@ public static class PostgresAccounts
         CREATE TABLE IF NOT EXISTS audit (
             number BIGINT GENERATED ALWAYS AS IDENTITY PRIMARY KEY, at BIGINT NOT NULL, who TEXT NOT NULL, did TEXT NOT NULL,
             done_to TEXT NOT NULL);
+        CREATE TABLE IF NOT EXISTS session (id TEXT PRIMARY KEY, account TEXT NOT NULL, began BIGINT NOT NULL);
+        CREATE TABLE IF NOT EXISTS company_person (subject TEXT PRIMARY KEY, account TEXT NOT NULL UNIQUE);
         """;
 
     /// <summary>Opens the book; makes its tables when they are not there.</summary>

@@ -20,6 +20,8 @@ public static class SqliteAccounts
         CREATE TABLE IF NOT EXISTS audit (
             number INTEGER PRIMARY KEY AUTOINCREMENT, at INTEGER NOT NULL, who TEXT NOT NULL, did TEXT NOT NULL,
             done_to TEXT NOT NULL);
+        CREATE TABLE IF NOT EXISTS session (id TEXT PRIMARY KEY, account TEXT NOT NULL, began INTEGER NOT NULL);
+        CREATE TABLE IF NOT EXISTS company_person (subject TEXT PRIMARY KEY, account TEXT NOT NULL UNIQUE);
         """;
 
     /// <summary>Where accounts are kept unless told otherwise: beside the file of cases.</summary>

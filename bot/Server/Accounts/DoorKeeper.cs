@@ -9,24 +9,24 @@ namespace DxAssistant.Server.Accounts;
 internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, AccountBook book, ICaseStore store, IConfiguration configuration)
 {
     private const string CasesPath = "/api/cases";
+    private const int LongestNoted = 200;
 
     public Task InvokeAsync(HttpContext http)
     {
         var door = Doors.Before(http.Request.Path);
         if (door.Roles is null || ChannelSignsIn(http.Request)) return next(http);
         if (Person.Of(http.User) is not { } person) return AskWhoAsync(http);
-        return door.Opens(person, Changes(http.Request.Method)) ? PassAsync(http, person) : RefuseAsync(http);
+        return door.Opens(person, Changes(http.Request.Method)) ? PassAsync(http, person) : RefuseAsync(http, person);
     }
 
     private async Task PassAsync(HttpContext http, Person person)
     {
-
         // Our own token is no secret of the channel's, and its adapter would try to read it.
         if (IsChannel(http.Request)) http.Request.Headers.Authorization = default;
         if (CaseOf(http.Request.Path) is not { } id) await next(http);
         else if (grants.MaySee(person, id)) await SeeAsync(http, person, id);
         else if ((await store.ReadAsync(id, http.RequestAborted)).IsEmpty) await next(http); // nobody's yet
-        else await UnknownAsync(http);
+        else await UnknownAsync(http, person, id);
     }
 
     // The Bot Framework's own sign-in takes over where it is configured.
@@ -60,10 +60,19 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
         return Task.CompletedTask;
     }
 
-    private static Task RefuseAsync(HttpContext http) => Refusal.Because(
-        StatusCodes.Status403Forbidden, "Your account may not do that. Ask whoever keeps the accounts.").ExecuteAsync(http);
+    private Task RefuseAsync(HttpContext http, Person person)
+    {
+        book.Note(person.Name, "was refused", Short($"{http.Request.Method} {http.Request.Path}"));
+        return Refusal.Because(
+            StatusCodes.Status403Forbidden, "Your account may not do that. Ask whoever keeps the accounts.").ExecuteAsync(http);
+    }
 
     // The same as for a case that does not exist: a name that was guessed tells nothing.
-    private static Task UnknownAsync(HttpContext http) =>
-        Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase).ExecuteAsync(http);
+    private Task UnknownAsync(HttpContext http, Person person, string id)
+    {
+        book.Note(person.Name, "was refused case", Short(id));
+        return Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase).ExecuteAsync(http);
+    }
+
+    private static string Short(string text) => text.Length > LongestNoted ? text[..LongestNoted] : text;
 }

@@ -14,6 +14,7 @@ internal sealed record Person(string Name, AccountRoles Roles, TokenScopes? Scop
     private const string RolesClaim = "roles";
     private const string ScopesClaim = "scopes";
     private const string StampClaim = "stamp";
+    private const string SessionClaim = "session";
 
     /// <summary>Whether every case may be seen, not only those the person was let into.</summary>
     public bool SeesAllCases =>
@@ -29,13 +30,18 @@ internal sealed record Person(string Name, AccountRoles Roles, TokenScopes? Scop
     /// <summary>The stamp of the account as it was when the session began.</summary>
     public static string? StampOf(ClaimsPrincipal? user) => user?.FindFirstValue(StampClaim);
 
+    /// <summary>The name of the session; null where there is none.</summary>
+    public static string? SessionOf(ClaimsPrincipal? user) => user?.FindFirstValue(SessionClaim);
+
     /// <summary>As the framework's kind of user.</summary>
     /// <param name="scheme">How they said who they are.</param>
-    public ClaimsPrincipal ToUser(string scheme, string? stamp = null)
+    /// <param name="session">The name of the session, where one was begun.</param>
+    public ClaimsPrincipal ToUser(string scheme, string? stamp = null, string? session = null)
     {
         var claims = new List<Claim> { new(ClaimTypes.Name, Name), new(RolesClaim, Roles.ToString()) };
         if (Scopes is { } scopes) claims.Add(new Claim(ScopesClaim, scopes.ToString()));
         if (stamp is not null) claims.Add(new Claim(StampClaim, stamp));
+        if (session is not null) claims.Add(new Claim(SessionClaim, session));
         return new ClaimsPrincipal(new ClaimsIdentity(claims, scheme));
     }
 }

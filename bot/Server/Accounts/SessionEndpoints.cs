@@ -1,45 +1,61 @@
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Server.Chat;
-using Microsoft.AspNetCore.Authentication;
+using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>Signing in, signing out, and who one is.</summary>
-internal sealed class SessionEndpoints(SignIn signIn, AccountBook book)
+/// <summary>Signing in, signing out, who one is, and one's own password.</summary>
+internal sealed class SessionEndpoints(SignIn signIn, Sessions sessions, AccountBook book, ServerSettings settings)
 {
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/session", Show);
+        routes.MapGet("/api/session", (HttpContext http) => Show(Person.Of(http.User)));
         routes.MapPost("/api/session", BeginAsync);
         routes.MapDelete("/api/session", (Delegate)EndAsync);
+        routes.MapPost("/api/session/password", ChangeAsync);
     }
 
-    private IResult Show(HttpContext http) => Results.Json(
-        Person.Of(http.User) is { } person ? SessionView.Of(person, book.HasAccounts) : SessionView.Nobody, ChatJson.Options);
+    private IResult Show(Person? person) =>
+        Results.Json(SessionView.Of(person, book.HasAccounts, settings.Company is not null), ChatJson.Options);
 
     private async Task<IResult> BeginAsync(HttpContext http, CancellationToken cancel)
     {
-        if (!book.HasAccounts) return Refusal.Because(StatusCodes.Status409Conflict, "There are no accounts: nobody needs to sign in.");
+        if (NobodyNeedsTo() is { } refused) return refused;
         var (typed, refusal) = await SmallJson.ReadAsync<SignInRequest>(http.Request, cancel);
         if (typed is null) return refusal!;
-        if (signIn.Try(typed.Name, typed.Password) is not { } account)
-        {
-            book.Note(AccountName.Read(typed.Name) ?? "?", "was not let in");
-            return Refusal.Because(
-                StatusCodes.Status401Unauthorized,
-                "The name or the password is not right. After five wrong ones the account rests for five minutes.");
-        }
+        return signIn.Try(typed.Name, typed.Password) is { } account ? await LetInAsync(http, account, "signed in") : NotRight();
+    }
 
-        var person = new Person(account.Name, account.Roles, null);
-        await http.SignInAsync(Schemes.Session, person.ToUser(Schemes.Session, account.Stamp));
-        book.Note(account.Name, "signed in");
-        return Results.Json(SessionView.Of(person, hasAccounts: true), ChatJson.Options);
+    // By the old password, not by the session: who finds an open browser does not keep the account.
+    private async Task<IResult> ChangeAsync(HttpContext http, CancellationToken cancel)
+    {
+        if (NobodyNeedsTo() is { } refused) return refused;
+        var (typed, refusal) = await SmallJson.ReadAsync<PasswordRequest>(http.Request, cancel);
+        if (typed is null) return refusal!;
+        if (SignIn.Problem(typed.Fresh ?? "") is { } problem) return Refusal.Because(StatusCodes.Status422UnprocessableEntity, problem);
+        if (signIn.Try(typed.Name, typed.Password) is not { } account) return NotRight();
+        return signIn.Change(account.Name, same => same, typed.Fresh)
+            ? await LetInAsync(http, book.Find(account.Name)!, "changed own password")
+            : Refusal.Because(StatusCodes.Status409Conflict, "Somebody else changed the account just now. Sign in, then try again.");
+    }
+
+    private async Task<IResult> LetInAsync(HttpContext http, Account account, string did)
+    {
+        await sessions.BeginAsync(http, account);
+        book.Note(account.Name, did);
+        return Show(new Person(account.Name, account.Roles, null));
     }
 
     private async Task<IResult> EndAsync(HttpContext http)
     {
         if (Person.Of(http.User) is { } person && book.HasAccounts) book.Note(person.Name, "signed out");
-        await http.SignOutAsync(Schemes.Session);
-        return Results.Json(SessionView.Nobody, ChatJson.Options);
+        await sessions.EndAsync(http);
+        return Show(null);
     }
+
+    private IResult? NobodyNeedsTo() => book.HasAccounts
+        ? null : Refusal.Because(StatusCodes.Status409Conflict, "There are no accounts: nobody needs to sign in.");
+
+    private static IResult NotRight() => Refusal.Because(
+        StatusCodes.Status401Unauthorized, "The name or the password is not right. After five wrong ones the account rests for five minutes.");
 }

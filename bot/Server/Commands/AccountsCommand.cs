@@ -29,6 +29,8 @@ internal sealed class AccountsCommand(Streams streams)
         HelpName = "SCOPE", Required = true, AllowMultipleArgumentsPerToken = true,
     };
 
+    private readonly Option<bool> company = new("--company") { Description = "The person signs in at the company only: no password is kept here." };
+
     private readonly Option<string> label = new("--for")
     {
         Description = "What the token is for, in a few words.", HelpName = "WORDS", Required = true,
@@ -39,7 +41,7 @@ internal sealed class AccountsCommand(Streams streams)
         var all = new Command("accounts", "Who may sign in. While there is no account, the program is for this machine only.");
         all.Add(Verb("list", "Lists the accounts.", List));
         all.Add(Verb("add", "Adds an account; its password is read from standard input.",
-            (desk, call) => Say(desk.Add(By, call.GetValue(name), call.GetValue(role)!, ReadPassword())), name, role));
+            (desk, call) => Say(desk.Add(By, call.GetValue(name), call.GetValue(role)!, call.GetValue(company) ? null : ReadPassword())), name, role, company));
         all.Add(Verb("password", "Changes a password, read from standard input; the account's sessions end.",
             (desk, call) => Say(desk.SetPassword(By, call.GetValue(name)!, ReadPassword())), name));
         all.Add(Verb("roles", "Changes what an account may do.",
@@ -91,7 +93,7 @@ internal sealed class AccountsCommand(Streams streams)
 
     private int MakeToken(AccountDesk desk, ParseResult call)
     {
-        if (desk.MakeToken(By, call.GetValue(label), call.GetValue(may)!, out string? problem) is not { } token)
+        if (desk.MakeToken(By, AccountDesk.NewTokenId(), call.GetValue(label), call.GetValue(may)!, out string? problem) is not { } token)
             return Say(problem);
         streams.Out.WriteLine($"Token {token.Id}. Its secret, shown this once: {token.Secret}");
         return ExitCode.Done;

@@ -4,6 +4,7 @@ using System.Net.Sockets;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Sqlite;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Connections;
@@ -18,6 +19,7 @@ internal sealed class ServeCommand(Streams streams)
     private readonly ListenOptions listening = new();
     private readonly NewsOption news = new();
     private readonly KeepOption keep = new();
+    private readonly CompanyOption company = new();
     private readonly Option<string?> accounts = CommonOptions.Accounts();
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
@@ -28,6 +30,7 @@ internal sealed class ServeCommand(Streams streams)
         listening.AddTo(root);
         news.AddTo(root);
         keep.AddTo(root);
+        company.AddTo(root);
         foreach (Option option in new Option[] { content, data, database, accounts }) root.Add(option);
         root.SetAction((call, cancel) => RunAsync(call, cancel));
     }
@@ -37,12 +40,13 @@ internal sealed class ServeCommand(Streams streams)
         if (listening.Read(call, out var settings) is { } wrong) return streams.Refuse(wrong);
         if (news.Read(call, ref settings) is { } untold) return streams.Refuse(untold);
         if (keep.Read(call, ref settings) is { } tooLong) return streams.Refuse(tooLong);
+        if (company.Read(call, ref settings) is { } unknown) return streams.Refuse(unknown);
         string file = call.GetValue(data) ?? CaseFile.Default;
         try
         {
             var place = CasePlace.Of(call.GetValue(database), file);
             var book = call.GetValue(accounts) is { } named ? SqliteAccounts.Open(named, TimeProvider.System) : place.OpenAccounts(TimeProvider.System);
-            return settings.RefuseWithout(book.HasAccounts) is { } refusal
+            return (settings.RefuseWithout(book.HasAccounts) ?? await LookAsync(settings.Company, cancel)) is { } refusal
                 ? streams.Refuse(refusal)
                 : await OpenAsync(call, settings, book, place, file, cancel);
         }
@@ -50,6 +54,16 @@ internal sealed class ServeCommand(Streams streams)
         {
             return streams.Refuse(error.Message);
         }
+    }
+
+    // A company's sign-in that is away for the moment is no reason to keep those out who have a password.
+    private async Task<string?> LookAsync(CompanySettings? asked, CancellationToken cancel)
+    {
+        if (asked is null) return null;
+        var (wrong, answered) = await CompanyDescription.LookAsync(asked.Issuer, cancel);
+        if (wrong is null || answered) return wrong;
+        streams.Error.WriteLine($"{wrong}. Look at --company and at the network; until it answers, only people with a password sign in.");
+        return null;
     }
 
     private async Task<int> OpenAsync(

@@ -24,9 +24,12 @@ internal static class DeskServices
         services.AddSingleton<WorkEndpoints>();
         if (news is null) return;
         services.AddSingleton(parts => new NewsTeller(
-            parts.GetRequiredService<IClaimStore>(), news, new HttpClient { Timeout = TimeSpan.FromSeconds(10) }, TimeProvider.System));
+            parts.GetRequiredService<IClaimStore>(), news, Plain(), TimeProvider.System));
         services.AddHostedService<NewsRound>();
     }
+
+    // What is signed for one address is not carried to another.
+    private static HttpClient Plain() => new(new SocketsHttpHandler { AllowAutoRedirect = false }) { Timeout = TimeSpan.FromSeconds(10) };
 
     public static void Map(WebApplication app)
     {

@@ -1,3 +1,4 @@
+using System.Security.Authentication;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Sqlite;
@@ -23,6 +24,8 @@ namespace DxAssistant.Server.Serving;
 /// <summary>Puts the parts together: pages, the web chat's requests, the bot's front.</summary>
 internal static class ChatServer
 {
+    private const SslProtocols Protocols = SslProtocols.Tls12 | SslProtocols.Tls13;
+
     /// <param name="book">Who may sign in; null for nobody, so that the program is this machine's own.</param>
     /// <param name="books">What is kept beside the cases; null keeps it as long as the program runs.</param>
     public static WebApplication Build(
@@ -41,7 +44,7 @@ internal static class ChatServer
             kestrel.Listen(settings.Address, settings.Port, listen =>
             {
                 if (settings.Certificate is { } file)
-                    listen.UseHttps(file, Environment.GetEnvironmentVariable("DX_CERTIFICATE_PASSWORD"));
+                    listen.UseHttps(file, Environment.GetEnvironmentVariable("DX_CERTIFICATE_PASSWORD"), https => https.SslProtocols = Protocols);
             });
         });
 
@@ -56,7 +59,7 @@ internal static class ChatServer
         builder.Services.AddSingleton(inUse);
         builder.Services.AddSingleton(new CaseDesk(store, () => inUse().Responder));
         builder.Services.AddSingleton(TimeProvider.System);
-        Schemes.AddTo(builder.Services, book);
+        Schemes.AddTo(builder.Services, book, settings);
         builder.Services.AddSingleton<AccountDesk>().AddSingleton<AccountEndpoints>().AddSingleton<SessionEndpoints>();
         builder.Services.AddSingleton<IBot, AssistantBot>();
         builder.Services.AddSingleton<LocalChatAdapter>();
@@ -92,6 +95,7 @@ internal static class ChatServer
         app.UseMiddleware<DoorKeeper>();
         Pages.Map(app);
         app.Services.GetRequiredService<SessionEndpoints>().Map(app);
+        CompanySignIn.Map(app);
         app.Services.GetRequiredService<AccountEndpoints>().Map(app);
         ApiDescription.Map(app);
         app.Services.GetRequiredService<ContentEndpoints>().Map(app);

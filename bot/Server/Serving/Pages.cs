@@ -53,6 +53,7 @@ internal static class Pages
         app.MapGet("/privacy", () => Page("privacy.html"));
         app.MapGet("/device", () => Page("device.html"));
         app.MapGet("/sign-in", () => Page("sign-in.html"));
+        app.MapGet("/sign-in/password", () => Page("password.html"));
         app.MapGet("/accounts", () => Page("accounts.html"));
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Net;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Desk;
 
 namespace DxAssistant.Server.Serving;
@@ -24,6 +25,9 @@ internal sealed record ServerSettings(
     /// <summary>After how many days people's own words are removed from cases; null for never.</summary>
     public int? KeepPersonal { get; init; }
 
+    /// <summary>Where people sign in with their company; null where they do not.</summary>
+    public CompanySettings? Company { get; init; }
+
     /// <summary>Names under which others reach the server, besides those of this machine.</summary>
     public ImmutableArray<string> Hosts { get; init; } = [];
 
@@ -33,6 +37,9 @@ internal sealed record ServerSettings(
     /// <summary>Whether a proxy in front of the server keeps others from reading along.</summary>
     public bool BehindProxy { get; init; }
 
+    /// <summary>Whether browsers come by HTTPS alone.</summary>
+    public bool IsSafe => Certificate is not null || BehindProxy;
+
     /// <summary>Whether others than this machine's own users may reach the server.</summary>
     public bool IsReachable => !IPAddress.IsLoopback(Address) || BehindProxy || !Hosts.IsEmpty;
 
@@ -40,6 +47,8 @@ internal sealed record ServerSettings(
     /// <param name="hasAccounts">Whether people sign in.</param>
     public string? RefuseWithout(bool hasAccounts)
     {
+        if (Company is not null && !hasAccounts)
+            return "nobody could let people in or look after them: make one account of this program's own first (accounts add NAME --role administrator)";
         if (!IsReachable) return null;
         if (!hasAccounts)
         {
@@ -47,7 +56,7 @@ internal sealed record ServerSettings(
                 + "make an account (accounts add NAME --role administrator), or leave --listen, --host and --behind-proxy out";
         }
 
-        return IPAddress.IsLoopback(Address) || Certificate is not null || BehindProxy
+        return IPAddress.IsLoopback(Address) || IsSafe
             ? null
             : "passwords would go over the network for anybody to read: give --certificate FILE, or --behind-proxy where a proxy has one";
     }

@@ -5,6 +5,7 @@ using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Conversation.Sheets;
+using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Routing;
@@ -45,6 +46,14 @@ internal sealed class RunningServer : IAsyncDisposable
     /// <summary>With accounts: see <see cref="Book"/>.</summary>
     public static Task<RunningServer> StartAsync(AccountBook book) => StartAsync(
         new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []), book);
+
+    /// <summary>With accounts, where a proxy in front has the certificate.</summary>
+    public static Task<RunningServer> StartBehindProxyAsync(AccountBook book) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []) { BehindProxy = true }, book);
+
+    /// <summary>With accounts, and people who sign in at their company.</summary>
+    public static Task<RunningServer> StartAsync(AccountBook book, CompanySettings company) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []) { Company = company }, book);
 
     /// <summary>With a folder of pages for authors.</summary>
     public static Task<RunningServer> StartAsync(string pages, string proposals, AccountBook? book = null) => StartAsync(

@@ -21,10 +21,29 @@ export class Refused extends Error {
  * @returns {Promise<any>}
  */
 export async function ask(path, options = {}, patience = 20_000) {
+  const response = await send(path, options, patience);
+  return response.status === 204 ? undefined : response.json();
+}
+
+/**
+ * A page of a list, and where the next one is: the address in the header Link, null on the last page.
+ * @param {string} path
+ * @returns {Promise<{ rows: any[], next: string | null }>}
+ */
+async function askPage(path) {
+  const response = await send(path, {}, 20_000);
+  return { rows: await response.json(), next: /^<([^>]+)>; rel="next"$/.exec(response.headers.get('Link') ?? '')?.[1] ?? null };
+}
+
+/**
+ * @param {string} path
+ * @param {RequestInit} options
+ * @param {number} patience ms
+ */
+async function send(path, options, patience) {
   const response = await fetch(path, { ...options, signal: AbortSignal.timeout(patience) });
-  if (response.status === 204) return undefined;
-  if (response.ok) return response.json();
-  if (response.status === 401 && location.pathname !== '/sign-in') location.assign(`/sign-in?then=${encodeURIComponent(location.pathname)}`);
+  if (response.ok) return response;
+  if (response.status === 401 && !location.pathname.startsWith('/sign-in')) location.assign(`/sign-in?then=${encodeURIComponent(location.pathname)}`);
   let line = `The server answered ${response.status}.`;
   /** @type {string[]} */
   let missing = [];
@@ -91,8 +110,12 @@ export const listClaims = state => ask(`/api/claims?limit=1000&state=${encodeURI
  */
 export const actOnClaim = (id, act) => ask(`/api/claims/${encodeURIComponent(id)}/acts`, json(act));
 export const readFilters = () => ask('/api/work/filters');
-/** @param {{ find: string } & Record<string, string>} view */
-export const readWork = ({ find, ...view }) => ask(`/api/work?${new URLSearchParams({ text: find, ...view })}`);
+/**
+ * @param {{ find: string } & Record<string, string>} view
+ * @param {number} limit
+ */
+export const readWork = ({ find, ...view }, limit) => askPage(`/api/work?${new URLSearchParams({ text: find, limit: String(limit), ...view })}`);
+export const readOn = askPage;
 /** @param {string} id */
 const job = id => `/api/cases/${encodeURIComponent(id)}/job`;
 /**
@@ -155,13 +178,19 @@ export const findPerson = about => ask(`/api/personal/cases?${new URLSearchParam
 /** @param {string} id */
 export const removeWords = id => ask(`/api/personal/cases/${encodeURIComponent(id)}`, { method: 'DELETE' });
 
-/** @returns {Promise<{ accounts: boolean, name?: string, roles: string[] }>} */
+/** @returns {Promise<{ accounts: boolean, company: boolean, name?: string, roles: string[] }>} */
 export const readSession = () => ask('/api/session');
 /**
  * @param {string} name
  * @param {string} password
  */
 export const signIn = (name, password) => ask('/api/session', json({ name, password }));
+/**
+ * @param {string} name
+ * @param {string} password
+ * @param {string} fresh
+ */
+export const changePassword = (name, password, fresh) => ask('/api/session/password', json({ name, password, fresh }));
 export const signOut = () => ask('/api/session', { method: 'DELETE' });
 export const listAccounts = () => ask('/api/accounts');
 /** @param {object} account */

@@ -1,6 +1,6 @@
 // Signing in; afterwards to where one was going, on this server only.
 import { at } from './draw.js';
-import { Refused, signIn } from './post.js';
+import { readSession, Refused, signIn } from './post.js';
 
 const form = at('form', HTMLFormElement);
 const trouble = at('trouble');
@@ -11,6 +11,23 @@ function onward() {
   const asked = new URLSearchParams(location.search).get('then') ?? '/';
   const then = URL.canParse(asked, location.origin) ? new URL(asked, location.origin) : null;
   return then?.origin === location.origin ? then.origin + then.pathname + then.search + location.hash : '/';
+}
+
+/** @type {Record<string, string>} */
+const refused = {
+  company: 'Your company’s sign-in did not let you in here, or there is no open account for you. Whoever keeps the accounts can help.',
+  away: 'Your company’s sign-in does not answer. Try again, or sign in with a password.',
+};
+
+// Whoever comes back from their company is signed in already.
+async function look() {
+  const asked = new URLSearchParams(location.search);
+  trouble.textContent = refused[asked.get('refused') ?? ''] ?? '';
+  const session = await readSession();
+  if (session.accounts && session.name && asked.has('then')) location.replace(onward());
+  const company = at('company', HTMLAnchorElement);
+  company.hidden = !session.company;
+  company.href = `/sign-in/company?${new URLSearchParams({ then: onward() })}`;
 }
 
 form.addEventListener('submit', async event => {
@@ -25,3 +42,5 @@ form.addEventListener('submit', async event => {
     at('password', HTMLInputElement).select();
   }
 });
+
+look().catch(() => { /* the form works without */ });

@@ -80,4 +80,44 @@ public abstract class AccountBookTests
         Assert.Equal(("tom", "a", Noon), (page[0].Who, page[0].To, page[0].At));
         Assert.Equal("signed in", Assert.Single(book.Audit(2, page[^1].Number)).Did);
     }
+
+    [StoreFact]
+    public void Session_GoesOnUntilEnded_OfItsAccountAlone()
+    {
+        var book = Make();
+        book.Sessions.Begin("s1", "tom");
+        book.Sessions.Begin("s2", "tom");
+
+        Assert.True(book.Sessions.GoesOn("s1", "tom"));
+        Assert.False(book.Sessions.GoesOn("s1", "tilda"));
+        book.Sessions.End("s1");
+        Assert.False(book.Sessions.GoesOn("s1", "tom"));
+        Assert.True(book.Sessions.GoesOn("s2", "tom"));
+    }
+
+    [StoreFact]
+    public void Session_UsedOrNot_IsOverAfterAWeek()
+    {
+        var book = Make();
+        book.Sessions.Begin("s1", "tom");
+
+        ((SetClock)Clock).Time = Noon + SessionBook.Longest;
+        Assert.True(book.Sessions.GoesOn("s1", "tom"));
+        ((SetClock)Clock).Time += TimeSpan.FromSeconds(1);
+        Assert.False(book.Sessions.GoesOn("s1", "tom"));
+    }
+
+    [StoreFact]
+    public void Company_PersonAndAccountHaveOneAnother()
+    {
+        var book = Make();
+        Assert.True(book.Company.Bind("s1", "tom"));
+        Assert.False(book.Company.Bind("s1", "tilda"));
+        Assert.False(book.Company.Bind("s2", "tom"));
+
+        Assert.Equal("tom", book.Company.AccountOf("s1"));
+        Assert.Null(book.Company.AccountOf("s2"));
+        book.Company.Forget("tom");
+        Assert.Null(book.Company.AccountOf("s1"));
+    }
 }

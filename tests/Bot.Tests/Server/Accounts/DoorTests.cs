@@ -70,6 +70,21 @@ public sealed class DoorTests
     }
 
     [Fact]
+    public async Task Refused_AddressOrCase_LeavesALine()
+    {
+        await using var company = await Company.StartAsync();
+        string id = await Company.OpenCaseAsync(await company.BrowserOfAsync("tom"));
+        var other = await company.BrowserOfAsync("tilda");
+
+        await Company.StatusAsync(other, "/api/accounts");
+        await Company.StatusAsync(other, $"/api/cases/{id}");
+
+        var lines = company.Book.Audit(2);
+        Assert.Equal(("tilda", "was refused case", id), (lines[0].Who, lines[0].Did, lines[0].To));
+        Assert.Equal(("tilda", "was refused", "GET /api/accounts"), (lines[1].Who, lines[1].Did, lines[1].To));
+    }
+
+    [Fact]
     public async Task Everything_WithoutAccounts_IsForWhoeverIsAtThisMachine()
     {
         await using var server = await RunningServer.StartAsync();

@@ -1,6 +1,9 @@
 using System.Net;
 using System.Net.Http.Json;
 using DxAssistant.Cases.Accounts;
+using DxAssistant.Cases.Sqlite;
+using DxAssistant.Server.Accounts;
+using Microsoft.AspNetCore.Identity;
 
 namespace DxAssistant.Bot.Tests.Server.Accounts;
 
@@ -52,6 +55,22 @@ public sealed class SignInTests
         Assert.Contains("samesite=strict", cookie, StringComparison.OrdinalIgnoreCase);
     }
 
+    [Fact]
+    public async Task Session_ReachedByHttps_HasACookieOfThisHostAlone()
+    {
+        var book = SqliteAccounts.InMemory(TimeProvider.System);
+        book.Add(SignIn.Make("ada", AccountRoles.Administrator, Company.Password));
+        await using var server = await RunningServer.StartBehindProxyAsync(book);
+
+        using var answer = await Company.SignInAsync(server.Http, "ada", Company.Password);
+        string cookie = Assert.Single(answer.Headers.GetValues("Set-Cookie"));
+
+        Assert.StartsWith("__Host-dxassistant=", cookie, StringComparison.Ordinal);
+        Assert.Contains("; secure", cookie, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("; path=/;", cookie, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("domain", cookie, StringComparison.OrdinalIgnoreCase);
+    }
+
     [Theory]
     [InlineData("password")]
     [InlineData("roles")]
@@ -73,6 +92,89 @@ public sealed class SignInTests
 
         Assert.True(done.IsSuccessStatusCode, await done.Content.ReadAsStringAsync());
         Assert.Equal(HttpStatusCode.Unauthorized, await Company.StatusAsync(tom, "/api/cases"));
+    }
+
+    // Whoever copied the cookie before has nothing; other browsers of the same person go on.
+    [Fact]
+    public async Task Session_SignedOut_ItsCookieIsWorthNothing()
+    {
+        await using var company = await Company.StartAsync();
+        var phone = await company.BrowserOfAsync("tom");
+        using var answer = await Company.SignInAsync(company.Browser(), "tom", Company.Password);
+        string cookie = Assert.Single(answer.Headers.GetValues("Set-Cookie")).Split(';')[0];
+        Assert.Equal(HttpStatusCode.OK, await StatusWithAsync(company, "GET", "/api/cases", cookie));
+
+        await StatusWithAsync(company, "DELETE", "/api/session", cookie);
+
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusWithAsync(company, "GET", "/api/cases", cookie));
+        Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(phone, "/api/cases"));
+    }
+
+    [Fact]
+    public async Task SignIn_AgainInTheSameBrowser_EndsTheSessionBefore()
+    {
+        await using var company = await Company.StartAsync();
+        var browser = company.Browser();
+        using var first = await Company.SignInAsync(browser, "tom", Company.Password);
+        string cookie = Assert.Single(first.Headers.GetValues("Set-Cookie")).Split(';')[0];
+
+        using var second = await Company.SignInAsync(browser, "tom", Company.Password);
+
+        Assert.Equal(HttpStatusCode.OK, second.StatusCode);
+        Assert.Equal(HttpStatusCode.Unauthorized, await StatusWithAsync(company, "GET", "/api/cases", cookie));
+    }
+
+    [Fact]
+    public async Task Password_ChangedByItsOwner_EndsAllOtherSessions()
+    {
+        await using var company = await Company.StartAsync();
+        var (phone, desk) = (await company.BrowserOfAsync("tom"), company.Browser());
+
+        using var wrong = await ChangeAsync(desk, "not the password", "another long password");
+        using var weak = await ChangeAsync(desk, Company.Password, "short");
+        using var done = await ChangeAsync(desk, Company.Password, "another long password");
+
+        Assert.Equal((HttpStatusCode.Unauthorized, HttpStatusCode.UnprocessableEntity, HttpStatusCode.OK), (wrong.StatusCode, weak.StatusCode, done.StatusCode));
+        Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(desk, "/api/cases"));
+        Assert.Equal(HttpStatusCode.Unauthorized, await Company.StatusAsync(phone, "/api/cases"));
+        using var anew = await Company.SignInAsync(company.Browser(), "tom", "another long password");
+        Assert.Equal(HttpStatusCode.OK, anew.StatusCode);
+    }
+
+    // A name that exists, one that does not, one of the company's and a locked one: the same answer and the same line.
+    [Fact]
+    public async Task SignIn_WhateverIsWrong_LeavesTheSame()
+    {
+        await using var company = await Company.StartAsync();
+        company.Book.Add(SignIn.Make("kay", AccountRoles.Technician, null));
+        for (int tried = 0; tried < 5; tried++) company.Book.CountFailure("tilda", 5, DateTimeOffset.MaxValue);
+        var told = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (name, password) in new[] { ("tom", "guess"), ("nobody", "guess"), ("kay", "guess"), ("tilda", Company.Password) })
+        {
+            using var answer = await Company.SignInAsync(company.Browser(), name, password);
+            told.Add($"{answer.StatusCode} {await answer.Content.ReadAsStringAsync()}");
+            Assert.Equal((name, "was not let in"), (company.Book.Audit(1)[0].Who, company.Book.Audit(1)[0].Did));
+        }
+
+        Assert.Single(told);
+        Assert.Equal(5, company.Book.Find("tilda")!.FailedTries);
+    }
+
+    [Fact]
+    public async Task SignIn_HashOfFewerRounds_IsMadeAnew()
+    {
+        await using var company = await Company.StartAsync();
+        var old = new PasswordHasher<Account>();
+        var account = new Account("olga", AccountRoles.Technician, null, "s1");
+        company.Book.Add(account with { PasswordHash = old.HashPassword(account, Company.Password) });
+        string before = company.Book.Find("olga")!.PasswordHash!;
+
+        await company.BrowserOfAsync("olga");
+        string after = company.Book.Find("olga")!.PasswordHash!;
+
+        Assert.NotEqual(before, after);
+        await company.BrowserOfAsync("olga");
+        Assert.Equal(after, company.Book.Find("olga")!.PasswordHash);
     }
 
     [Fact]
@@ -111,5 +213,16 @@ public sealed class SignInTests
         using var answer = await Company.SignInAsync(company.Browser(), "tom", new string('x', 100_000));
 
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
+    }
+
+    private static Task<HttpResponseMessage> ChangeAsync(HttpClient browser, string password, string fresh) =>
+        browser.PostAsJsonAsync("/api/session/password", new { name = "tom", password, fresh });
+
+    private static async Task<HttpStatusCode> StatusWithAsync(Company company, string method, string path, string cookie)
+    {
+        using var client = new HttpClient(new HttpClientHandler { UseCookies = false }) { BaseAddress = company.Server.Http.BaseAddress };
+        using var request = new HttpRequestMessage(new HttpMethod(method), path) { Headers = { { "Cookie", cookie } } };
+        using var answer = await client.SendAsync(request);
+        return answer.StatusCode;
     }
 }
