@@ -73,27 +73,6 @@ public sealed class WorkTests
         await CountAsync(desk, "1 sheet fits.");
     }
 
-    // A hundred at first; the arrow at the last one goes on to the rest, and a change elsewhere leaves them there.
-    [ChromiumFact]
-    public async Task Keys_AtTheLastLine_BringTheRest()
-    {
-        await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync();
-        for (int number = 0; number < 130; number++) await site.SayAsync($"sheet-{number}", $"compressor {number} does not start");
-        await OpenAsync(visit, site);
-        await CountAsync(visit, "The first 100 sheets that fit.");
-
-        await visit.Page.Locator("#rows a").Last.FocusAsync();
-        await visit.Page.Keyboard.PressAsync("ArrowDown");
-        await CountAsync(visit, "130 sheets fit.");
-        Assert.Equal("compressor 29 does not start", await visit.Page.EvaluateAsync<string>("document.activeElement.textContent"));
-
-        await site.SayAsync("sheet-130", "compressor 130 does not start");
-        await CountAsync(visit, "131 sheets fit.");
-        Assert.False(await visit.Page.Locator("#more").IsVisibleAsync());
-        Assert.Empty(visit.Errors);
-    }
-
     private static async Task SayAsync(Visit visit, Site site, string words)
     {
         await visit.OpenAsync(site.Address);

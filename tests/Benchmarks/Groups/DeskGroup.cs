@@ -42,7 +42,7 @@ internal sealed class DeskGroup : RatioGroup
 
     private SqliteCaseStore Store => opened ??= SqliteCaseStore.Open(file.Value, TimeProvider.System);
 
-    private ImmutableArray<WorkLine> Search(WorkQuery query) => Store.SearchAsync(query).GetAwaiter().GetResult();
+    private ImmutableArray<WorkLine> Search(WorkQuery query) => Store.SearchAsync(query).GetAwaiter().GetResult().Lines;
 
     private object? ByKey()
     {
