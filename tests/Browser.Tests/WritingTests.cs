@@ -152,7 +152,7 @@ public sealed class WritingTests : IDisposable
         await visit.Page.FillAsync("#new-id", "fan-motor-failed");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Give it this id on all pages" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('rename-state').textContent.includes('is there already')");
-        await LookAsync(visit, "write-other-id-phone");
+        await Look.UsableAsync(visit, "write-other-id");
         await visit.Page.FillAsync("#new-id", "plug-not-home");
         await visit.Page.Keyboard.PressAsync("Enter");
         await visit.Page.WaitForURLAsync("**/pages/write/faults/plug-not-home.md");
@@ -166,7 +166,7 @@ public sealed class WritingTests : IDisposable
         Assert.True(await visit.Page.IsDisabledAsync("#text"));
         Assert.Contains("cautions/live-mains.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
         Assert.Contains("Nothing is seen of it any more", await visit.Page.TextContentAsync("#page"), StringComparison.Ordinal);
-        await LookAsync(visit, "write-taken-out-phone");
+        await Look.UsableAsync(visit, "write-taken-out");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put the page back as it was" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
 
