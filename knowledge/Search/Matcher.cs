@@ -100,5 +100,5 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes) =>
         !heard.Hearing.NamesAnotherMachine && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
             ? Unclear(codes)
-            : NothingRelevant(offTopic.Page(heard.Whole));
+            : NothingRelevant(offTopic.Page(heard));
 }

@@ -29,10 +29,12 @@ internal sealed class OffTopicTalk(SearchIndex index)
         heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1, Best: >= MatchThresholds.CloseFit }
         && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
 
-    /// <summary>The page of talk that fits best, or null if none comes near.</summary>
-    public string? Page(Question question)
+    /// <summary>The page of talk that fits best, or null if none comes near; what is said in fillers alone must stand in it.</summary>
+    public string? Page(HeardMessage message)
     {
-        var talk = index.Find(question, NodeKind.OffTopic);
+        if (message.Whole.Said.IsEmpty)
+            return index.Holding(message.Words, NodeKind.OffTopic).FirstOrDefault();
+        var talk = index.Find(message.Whole, NodeKind.OffTopic);
         return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestTalk ? talk[0].Entry.Id : null;
     }
 

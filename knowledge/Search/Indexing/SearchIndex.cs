@@ -34,9 +34,12 @@ public sealed class SearchIndex
     /// <summary>Where the entries of each kind begin and end.</summary>
     private readonly Dictionary<NodeKind, (int First, int End)> kinds;
 
-    private SearchIndex(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases, TradeAnalyzer analyzer, Thesaurus thesaurus)
+    /// <param name="phrases">Wordings with a meaning to search for.</param>
+    /// <param name="idle">Wordings of fillers alone, like "hello": found only as they stand.</param>
+    private SearchIndex(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases, ImmutableArray<Phrase> idle, (TradeAnalyzer Analyzer, Thesaurus Thesaurus) words)
     {
-        (Entries, this.analyzer) = (entries, analyzer);
+        (Entries, analyzer) = (entries, words.Analyzer);
+        var thesaurus = words.Thesaurus;
         var pages = PagesOf(phrases);
         var reader = IndexWriting.Write(pages, thesaurus);
         searcher = new IndexSearcher(reader) { Similarity = IndexWriting.Similarity };
@@ -44,7 +47,7 @@ public sealed class SearchIndex
         closeness = new Closeness(new Rarity(pages));
         wordings = new Wordings(phrases, entries.Length, closeness);
         kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind).ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
-        pagesHolding = phrases.ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
+        pagesHolding = phrases.Concat(idle).ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
         tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
         subjects = new Subjects(entries, phrases, analyzer);
         ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt =
@@ -64,8 +67,8 @@ public sealed class SearchIndex
         var analyzer = new TradeAnalyzer(thesaurus);
         ImmutableArray<SearchEntry> entries =
             [.. pages.OrderBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal)];
-        ImmutableArray<Phrase> phrases = [.. entries.SelectMany((entry, page) => PhrasesOf(entry, page, analyzer))];
-        return new SearchIndex(entries, phrases, analyzer, thesaurus);
+        var phrases = entries.SelectMany((entry, page) => PhrasesOf(entry, page, analyzer)).ToLookup(phrase => phrase.Bag.IsEmpty);
+        return new SearchIndex(entries, [.. phrases[false]], [.. phrases[true]], (analyzer, thesaurus));
     }
 
     /// <summary>The words of a text, misspellings mended and every way of saying "not" brought down to "not".</summary>
@@ -173,6 +176,5 @@ public sealed class SearchIndex
     private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>
         entry.Phrases.Prepend(entry.Title)
             .Select(text => WordSplitter.Split(text))
-            .Select(words => new Phrase(page, words, TermBag.Of(analyzer.Analyze(words))))
-            .Where(phrase => !phrase.Bag.IsEmpty);
+            .Select(words => new Phrase(page, words, TermBag.Of(analyzer.Analyze(words))));
 }

@@ -50,6 +50,17 @@ public sealed class MatcherTests
     }
 
     [Theory]
+    [InlineData("hello")]
+    [InlineData("Hi there!")]
+    [InlineData("good morning")]
+    [InlineData("hello, how are you")]
+    public void Match_Greeting_IsAnsweredAsOne(string text)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Equal((MatchDecision.None, "off-topic-greeting"), (result.Decision, result.RefusalId));
+    }
+
+    [Theory]
     [InlineData("is the service valve open")]
     [InlineData("reversing valve bypass, hot gas goes straight to suction")]
     [InlineData("what is the bypass factor of the coil")]
