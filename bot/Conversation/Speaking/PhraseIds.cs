@@ -347,6 +347,7 @@ public static class PhraseIds
         "words-anger",
         "words-back",
         "words-beside",
+        "words-between",
         "words-cannot",
         "words-done",
         "words-doubt",

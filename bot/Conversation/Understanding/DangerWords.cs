@@ -20,10 +20,12 @@ internal sealed class DangerWords
     private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", "no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
 
     private readonly LanguagePage? _language;
+    private readonly Clauses _clauses;
     private readonly ImmutableArray<(ImmutableArray<string> Words, DangerSign Sign)> _wordings;
 
     public DangerWords(Library library)
     {
+        _clauses = new Clauses(library);
         _language = library.Language is { IsMain: false } other ? other : null;
         _wordings =
         [
@@ -40,7 +42,7 @@ internal sealed class DangerWords
     }
 
     /// <summary>The sign of danger that a message tells of; null when it tells of none.</summary>
-    public DangerSign? Find(string text) => Clauses.Cut(text).Select(FindIn).FirstOrDefault(sign => sign is not null);
+    public DangerSign? Find(string text) => _clauses.Cut(text).Select(FindIn).FirstOrDefault(sign => sign is not null);
 
     private DangerSign? FindIn(string clause)
     {

@@ -71,8 +71,7 @@ internal sealed class Listener(
             return;
         }
 
-        // Whole messages are read in the main language alone.
-        WholeMessage told = turn.Voice.Tongue is null ? whole.Read(turn, text) : new WholeMessage([], [], []);
+        WholeMessage told = whole.Read(turn, text);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
         if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
@@ -132,7 +131,7 @@ internal sealed class Listener(
     {
         if (!IsFirst(turn) || match.Decision is MatchDecision.Fault) return false;
         bool isCertain = Offering.CertainSymptom(match) is not null;
-        ImmutableArray<string> pieces = isCertain ? [.. Sentences(text)] : Clauses.Cut(text);
+        ImmutableArray<string> pieces = isCertain ? [.. Sentences(text)] : whole.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
         if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);

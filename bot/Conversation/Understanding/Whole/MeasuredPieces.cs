@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Graph.Model;
-using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Readings;
 
@@ -13,18 +12,18 @@ internal static class MeasuredPieces
     /// <summary>Takes the readings that begin with a piece.</summary>
     /// <returns>How many pieces they fill; 0 when they are none.</returns>
     public static int Take(
-        Library library, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, Findings found)
+        TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, Findings found)
     {
         ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), wordings);
-        if (named.IsEmpty || !HasFigure(pieces[at])) return 0;
+        if (named.IsEmpty || !HasFigure(turn, pieces[at])) return 0;
         int count = 1;
-        while (at + count < pieces.Length && IsFigures(pieces[at + count], lists, wordings)) count++;
+        while (at + count < pieces.Length && IsFigures(turn, pieces[at + count], lists, wordings)) count++;
         string text = string.Join(", ", pieces.Skip(at).Take(count));
         ImmutableArray<ToldThing.Measured> complete =
         [
-            .. named.Select(check => library.Checks[check])
+            .. named.Select(check => turn.Library.Checks[check])
                 .Where(page => series is null || page.Series.IsEmpty || page.Series.Contains(series.Id))
-                .Select(page => Complete(page, series, text) ?? Complete(page, series, WithoutName(page, text, lists, wordings)))
+                .Select(page => Complete(turn, page, series, text) ?? Complete(turn, page, series, WithoutName(page, text, lists, wordings)))
                 .OfType<ToldThing.Measured>(),
         ];
         if (complete is [var only]) found.Add(only, text);
@@ -39,8 +38,8 @@ internal static class MeasuredPieces
         return figure > 0 && wordings.FindMeasured(lists.Read(text[..figure]).AsSpan()).Contains(page.Id) ? text[figure..] : text;
     }
 
-    private static ToldThing.Measured? Complete(CheckPage page, SeriesPage? series, string text) =>
-        BareTemperature.Settle(page, ReadingParser.Parse(text, ReadingIntake.Context(page, series?.Market)))
+    private static ToldThing.Measured? Complete(TurnDraft turn, CheckPage page, SeriesPage? series, string text) =>
+        BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, series?.Market)))
             is ReadingResult.Readings { Unclear: null } readings
         && ReadingIntake.Place(page, readings.List) is { Length: var placed } given && placed == readings.List.Length
         && page.Readings.All(field => given.Count(reading => reading.Label == field.Label) == 1)
@@ -63,13 +62,13 @@ internal static class MeasuredPieces
         return [];
     }
 
-    private static bool HasFigure(string piece) => piece.Any(char.IsDigit)
-        || ReadingParser.Parse(piece, ReadingContext.None) is ReadingResult.Readings;
+    private static bool HasFigure(TurnDraft turn, string piece) => piece.Any(char.IsDigit)
+        || ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is ReadingResult.Readings;
 
     // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new.
-    private static bool IsFigures(string piece, WordLists lists, Wordings wordings) =>
-        HasFigure(piece) && Named(lists.Read(piece), wordings).IsEmpty
+    private static bool IsFigures(TurnDraft turn, string piece, WordLists lists, Wordings wordings) =>
+        HasFigure(turn, piece) && Named(lists.Read(piece), wordings).IsEmpty
         && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
-        && ReadingParser.Parse(piece, ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
+        && ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
 }

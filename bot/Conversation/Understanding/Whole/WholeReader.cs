@@ -12,11 +12,13 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// </remarks>
 internal sealed class WholeReader
 {
+    private readonly Clauses _clauses;
     private readonly WordLists _lists;
     private readonly Lazy<(Wordings Wordings, PartNames Parts)> _made;
 
     public WholeReader(Library library)
     {
+        _clauses = new Clauses(library);
         _lists = new WordLists(library.Phrases);
         _made = new(() => (new Wordings(library, _lists), new PartNames(library, _lists)));
     }
@@ -25,6 +27,9 @@ internal sealed class WholeReader
 
     /// <summary>Makes what is made of all pages, so that the first message need not wait.</summary>
     public void GetReady() => _ = _made.Value;
+
+    /// <summary>The pieces of a message.</summary>
+    public ImmutableArray<string> Cut(string text) => _clauses.Cut(text);
 
     /// <summary>The role that words name, and nothing else; null when they name none or say more.</summary>
     public string? RoleIn(string text)
@@ -53,11 +58,11 @@ internal sealed class WholeReader
             return found.AsMessage();
         }
 
-        ImmutableArray<string> pieces = LampPieces.Joined(Clauses.Cut(text));
+        ImmutableArray<string> pieces = LampPieces.Joined(Cut(text));
         bool afterReplaced = false;
         for (int at = 0; at < pieces.Length; at++)
         {
-            int taken = MeasuredPieces.Take(turn.Library, Wordings, _lists, series, pieces, at, found);
+            int taken = MeasuredPieces.Take(turn, Wordings, _lists, series, pieces, at, found);
             if (taken > 0)
             {
                 at += taken - 1;
