@@ -24,7 +24,7 @@ internal static class Weights
     /// <summary>The same of a symptom that the fault explains.</summary>
     public const double Explained = 2;
     /// <summary>The same of a page that the plain words of the whole message find first; others by their share of its score.</summary>
-    public const double Whole = 5;
+    public const double Whole = 8;
     /// <summary>How much the words after a turn of the message count beside the whole of it.</summary>
     public const double After = 0.5;
     /// <summary>The log odds that a fault wins whose page holds the very message.</summary>
