@@ -36,7 +36,7 @@ internal sealed class CaseView(Library library, CaseState state)
     public Belief Belief => _belief ??= BeliefAfter(Evidence);
 
     /// <summary>The belief after some of the evidence.</summary>
-    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable());
+    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable(), library.Settings.Contradiction);
 
     /// <summary>Everything learnt, symptoms first, then results, failed repairs and earlier work.</summary>
     public IEnumerable<Evidence> Evidence => Learn();

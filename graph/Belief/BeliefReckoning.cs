@@ -10,8 +10,11 @@ internal sealed class BeliefReckoning
     private readonly double[] priors;
     private readonly ImmutableArray<EvidenceColumn> columns;
 
-    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable)
+    private readonly double floor;
+
+    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, double floor)
     {
+        this.floor = floor;
         ImmutableArray<Evidence> counted = EvidenceSieve.Counted(graph, evidence);
         candidates = [.. Candidates.Of(graph, counted, applicable)];
         priors = [.. candidates.Select(id => graph.Find(id)!.Weight)];
@@ -20,9 +23,10 @@ internal sealed class BeliefReckoning
         columns = [.. counted.Select(reader.Of)];
     }
 
-    public static Belief Reckon(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable)
+    public static Belief Reckon(
+        FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, double floor)
     {
-        BeliefReckoning reckoning = new(graph, evidence, applicable);
+        BeliefReckoning reckoning = new(graph, evidence, applicable, floor);
         double[] weights = reckoning.Weights();
         if (Normalise(weights)) return reckoning.Told(weights, exhausted: false);
 
@@ -43,8 +47,8 @@ internal sealed class BeliefReckoning
 
     private Belief Told(double[] weights, bool exhausted)
     {
-        OutcomeFit fit = new(columns, candidates.Length);
-        return new Belief(Rank(weights), Ledger(), fit.Best, fit.Conflicts, fit.Best < Belief.Floor, exhausted);
+        OutcomeFit fit = new(columns, candidates.Length, floor);
+        return new Belief(Rank(weights), Ledger(), fit.Best, fit.Conflicts, fit.Best < floor, exhausted);
     }
 
     // Rounded before ranking: the last bits are no reason to put one fault before another.

@@ -24,7 +24,11 @@ public sealed record LedgerLine(
     /// the weights add up to the whole change of the odds. Positive infinity when every other fault was excluded,
     /// negative infinity when this one was; 0 where the evidence says nothing or no other fault was left.
     /// </summary>
-    /// <remarks>Source: I. J. Good, Probability and the Weighing of Evidence, 1950 (from memory).</remarks>
+    /// <remarks>
+    /// Source: I. J. Good, Probability and the Weighing of Evidence, 1950 (from memory). Logarithms and exponentials may
+    /// differ in their last bits between systems. No belief and no step rests on them: the ranking multiplies likelihoods
+    /// and is rounded before it is sorted. Whoever shows or compares a weight rounds it first.
+    /// </remarks>
     /// <exception cref="KeyNotFoundException">The fault is no candidate.</exception>
     public double WeightFor(FaultId fault)
     {

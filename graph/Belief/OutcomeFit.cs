@@ -11,8 +11,9 @@ internal sealed class OutcomeFit
 
     private readonly ImmutableArray<EvidenceColumn> outcomes;
     private readonly int faults;
+    private readonly double floor;
 
-    public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults)
+    public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults, double floor)
     {
         // By id, so that the product does not depend on the order of telling.
         outcomes =
@@ -20,9 +21,9 @@ internal sealed class OutcomeFit
             .. columns.Where(column => column.Relative is not null)
                 .OrderBy(column => column.SortKey, StringComparer.Ordinal),
         ];
-        this.faults = faults;
+        (this.faults, this.floor) = (faults, floor);
         Best = Enumerable.Range(0, faults).Select(fault => FitOf(fault, except: null)).DefaultIfEmpty(1).Max();
-        Conflicts = Best < Belief.Floor ? FindConflicts() : [];
+        Conflicts = Best < floor ? FindConflicts() : [];
     }
 
     /// <summary>0 to 1; 1 when each check showed what the best fault shows most often.</summary>
@@ -34,7 +35,7 @@ internal sealed class OutcomeFit
     private ImmutableArray<CheckId> FindConflicts()
     {
         ImmutableArray<EvidenceColumn> alone =
-            [.. outcomes.Where(column => Without(column) >= Belief.Floor).OrderByDescending(Without)];
+            [.. outcomes.Where(column => Without(column) >= floor).OrderByDescending(Without)];
         if (alone.IsEmpty)
             alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom).OrderBy(column => column.Relative![BestFault()])];
         return [.. alone.Select(column => ((Evidence.OutcomeSeen)column.Evidence).Check)];

@@ -12,16 +12,19 @@ public static class Triage
     public const double LeastGainPerMinute = 0.035;
 
     /// <summary>The check that takes most doubt away for its price; null when none is worth asking.</summary>
-    public static PlannedStep.DoCheck? Next(SequencingProblem problem)
+    /// <param name="leastGain">Bits; 0 or more.</param>
+    /// <param name="leastGainPerMinute">Bits a minute; 0 or more.</param>
+    public static PlannedStep.DoCheck? Next(
+        SequencingProblem problem, double leastGain = LeastGain, double leastGainPerMinute = LeastGainPerMinute)
     {
         Position position = problem.Begin();
         int best = -1;
-        double bestRate = LeastGainPerMinute;
+        double bestRate = leastGainPerMinute;
         foreach (int check in CommonRules.UsefulChecks(problem, position))
         {
             double gain = Doubt.Gain(problem, position, check);
             double rate = gain / problem.CheckTable.Price(position.State, check);
-            if (gain >= LeastGain && rate > bestRate + CommonRules.Tie) (best, bestRate) = (check, rate);
+            if (gain >= leastGain && rate > bestRate + CommonRules.Tie) (best, bestRate) = (check, rate);
         }
 
         return best < 0 ? null : (PlannedStep.DoCheck)CommonRules.DoCheck(problem, position, best);

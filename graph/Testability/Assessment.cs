@@ -14,6 +14,9 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
     /// </summary>
     public int MostPositions { get; init; }
 
+    /// <summary>How each symptom is really walked; null when it is walked as the policy says.</summary>
+    public Func<SymptomId, WalkedBy>? Walked { get; init; }
+
     /// <summary>Told each symptom as it is done.</summary>
     public Action<SymptomId>? Progress { get; init; }
 
@@ -45,25 +48,35 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         Belief belief = graph.Believe([new Evidence.SymptomReported(symptom.Id)], applicable);
         ImmutableArray<RankedFault> faults =
             [.. belief.Ranked.Where(fault => fault.Probability > 0).OrderBy(fault => fault.Id)];
+        WalkedBy? walked = Walked?.Invoke(symptom.Id);
         ImmutableArray<Check> checks = Permitted();
         HashSet<FaultId> seen = [.. checks.SelectMany(check => graph.FaultsSeenBy(check.Id)).Select(fault => fault.Id)];
         double weight = symptom.Causes.Where(cause => applicable is null || applicable.Contains(cause.Key))
             .Sum(cause => graph.Find(cause.Key)!.Weight * cause.Value);
+        Situation asked = walked?.Situation ?? situation;
         SequencingProblem? problem =
-            CaseProblem.From(graph, belief, situation with { Objective = Objective.Repair }).Problem;
+            CaseProblem.From(graph, belief, asked with { Objective = Objective.Repair }).Problem;
         Plan? plan = problem is null ? null : (policy as IPlanner)?.Plan(problem, problem.Begin());
         SymptomFigures figures = new(
             symptom.Id, weight, faults.Length,
             faults.Where(fault => seen.Contains(fault.Id)).Sum(fault => fault.Probability),
-            AmbiguityGroups.Of(graph, faults, checks), problem is null ? null : Walk(problem, walks, seed),
-            plan?.LowerBound, plan?.Minutes);
+            AmbiguityGroups.Of(graph, faults, checks), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
+            plan?.LowerBound, plan?.Minutes, problem is null || walked is null || walks == 0 ? null : Compare(problem, walked, walks, seed));
         Progress?.Invoke(symptom.Id);
         return figures;
     }
 
-    private WalkFigures? Walk(SequencingProblem problem, int walks, ulong seed)
+    private static LaidFigures Compare(SequencingProblem problem, WalkedBy walked, int walks, ulong seed)
     {
-        RememberedPolicy remembered = new(problem, policy);
+        Draws units = new(seed);
+        double leftUnfound = walked.Situation.HandOverMinutes;
+        SessionSimulation laid = new(problem, walked.Laid, units, leftUnfound), plain = new(problem, walked.Plain, units, leftUnfound);
+        return LaidFigures.Of([.. Enumerable.Range(0, walks).Select(_ => units.Next()).Select(unit => (laid.Play(unit), plain.Play(unit)))]);
+    }
+
+    private WalkFigures? Walk(SequencingProblem problem, IPolicy walking, int walks, ulong seed)
+    {
+        RememberedPolicy remembered = new(problem, walking);
         if (MostPositions > 0 && new ExactWalks(problem, remembered, MostPositions).Figures() is { } exact) return exact;
         if (walks == 0) return null;
         SessionSimulation simulation = new(problem, remembered, new Draws(seed));

@@ -6,7 +6,7 @@ namespace DxAssistant.Graph.Testability;
 /// <param name="IsolatableTo">As of <see cref="SymptomFigures.IsolatableTo"/>, to 1, 2, 3 repairs.</param>
 public sealed record OverallFigures(
     double Detected, ImmutableArray<double> IsolatableTo, double MeanGroup, WalkFigures? Walks,
-    double? LeastMinutes, double? PricedMinutes)
+    double? LeastMinutes, double? PricedMinutes, LaidFigures? Laid)
 {
     internal static OverallFigures Of(ImmutableArray<SymptomFigures> symptoms)
     {
@@ -24,7 +24,10 @@ public sealed record OverallFigures(
                 ? null
                 : WalkFigures.Mixture([.. walked.Select(symptom => (symptom.Weight / walkedWeight, symptom.Walks!))]),
             Mean(walked, walkedWeight, symptom => symptom.LeastMinutes),
-            Mean(walked, walkedWeight, symptom => symptom.PricedMinutes));
+            Mean(walked, walkedWeight, symptom => symptom.PricedMinutes),
+            walked.IsEmpty || walked.Any(symptom => symptom.Laid is null)
+                ? null
+                : LaidFigures.Mixture([.. walked.Select(symptom => (symptom.Weight / walkedWeight, symptom.Laid!))]));
     }
 
     private static double? Mean(

@@ -3,36 +3,47 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Testability;
 
-/// <summary>
-/// Plays sessions of a problem: a fault is drawn, then each outcome of the checks that the policy asks for.
-/// </summary>
+/// <summary>Plays sessions of a problem: a unit is drawn, its fault and what each check shows, then the policy walks.</summary>
+/// <remarks>
+/// What a check shows depends on the unit alone and not on when it is asked, so that two policies can be played on the
+/// same units and their difference is not drowned by the luck of the draw.
+/// </remarks>
 /// <param name="problem">One whose objective is a repair.</param>
-public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy, Draws draws)
+/// <param name="draws">Where the units come from.</param>
+/// <param name="leftUnfound">What it costs when watching leaves a fault unfound, priced minutes; 0 or more.</param>
+public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy, Draws draws, double leftUnfound = 0)
 {
+    // The checks of a unit draw from numbers that lie this far apart, the golden ratio as in Draws.
+    private const ulong Apart = 0x9E37_79B9_7F4A_7C15;
+
     private readonly RememberedPolicy remembered = new(problem, policy);
 
     /// <summary>Plays one session to its end.</summary>
     /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
-    public SessionTally Play()
+    public SessionTally Play() => Play(draws.Next());
+
+    /// <summary>Plays one session on a unit.</summary>
+    /// <param name="unit">Any number; the same number is the same unit.</param>
+    /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
+    public SessionTally Play(ulong unit)
     {
-        int fault = draws.NextPlace(problem.Priors);
+        int fault = new Draws(unit).NextPlace(problem.Priors);
         Position here = problem.Begin();
-        int checks = 0, repairs = 0;
-        double minutes = 0;
+        SessionTally tally = new(0, 0, 0, Mended: false);
         while (true)
         {
-            switch (remembered.Next(problem, here))
+            RuledStep chosen = remembered.Choose(problem, here);
+            tally = tally with { Losses = [.. tally.Losses, .. chosen.Losses] };
+            switch (chosen.Step)
             {
                 case PlannedStep.DoCheck step:
-                    checks++;
-                    here = Check(here, step, fault, ref minutes);
+                    tally = Check(tally, here, step);
+                    here = here.Saw(problem.PlaceOf(step.Check), Shown(unit, fault, step), problem.Access.IndexOf(step.Access));
                     break;
-                case PlannedStep.DoRepair { Repair: var id } step:
-                    bool handedOver = id == RepairId.HandOver;
-                    if (!handedOver) repairs++;
-                    Position? after = Repair(here, step, fault, ref minutes);
-                    if (after is null) return new SessionTally(checks, repairs, minutes, Mended: !handedOver);
-                    here = after;
+                case PlannedStep.DoRepair step:
+                    tally = Repair(tally, here, step, fault);
+                    if (Cures(step, fault)) return tally;
+                    here = here.Failed(step.Repair, step.Access);
                     break;
                 default:
                     throw new InvalidOperationException("the policy stops before the unit is repaired");
@@ -40,21 +51,39 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         }
     }
 
-    private Position Check(Position here, PlannedStep.DoCheck step, int fault, ref double minutes)
+    private SessionTally Check(SessionTally tally, Position here, PlannedStep.DoCheck step)
     {
-        int check = problem.PlaceOf(step.Check), access = problem.Access.IndexOf(step.Access);
-        minutes += problem.Travel[here.State * problem.StateCount + access] + problem.CheckTable.Minutes[check];
+        double minutes = problem.Travel[here.State * problem.StateCount + problem.Access.IndexOf(step.Access)]
+            + problem.CheckTable.Minutes[problem.PlaceOf(step.Check)];
+        return tally with { Checks = tally.Checks + 1, Minutes = tally.Minutes + minutes, Priced = tally.Priced + minutes };
+    }
+
+    private int Shown(ulong unit, int fault, PlannedStep.DoCheck step)
+    {
+        int check = problem.PlaceOf(step.Check);
         double[] row = new double[problem.CheckTable.Outcomes(check)];
         for (int outcome = 0; outcome < row.Length; outcome++)
             row[outcome] = problem.CheckTable.Column(check, outcome)[fault];
-        return here.Saw(check, draws.NextPlace(row), access);
+        return new Draws(unit + (ulong)(check + 1) * Apart).NextPlace(row);
     }
 
-    /// <summary>The position after the repair, or null when it mended the unit.</summary>
-    private Position? Repair(Position here, PlannedStep.DoRepair step, int fault, ref double minutes)
+    private SessionTally Repair(SessionTally tally, Position here, PlannedStep.DoRepair step, int fault)
     {
-        int repair = problem.PlaceOf(step.Repair), access = problem.Access.IndexOf(step.Access);
-        minutes += problem.RepairTable.Price(here.State, repair, access);
-        return problem.RepairTable.Fixes(repair).Contains(fault) ? null : here.Failed(repair, access);
+        int repair = problem.PlaceOf(step.Repair);
+        bool cures = Cures(step, fault), handsOver = step.Repair == RepairId.HandOver;
+        double minutes = problem.RepairTable.Price(here.State, repair, problem.Access.IndexOf(step.Access));
+        return tally with
+        {
+            Repairs = tally.Repairs + (handsOver ? 0 : 1),
+            Minutes = tally.Minutes + minutes,
+            Priced = tally.Priced + minutes + (cures ? 0 : InVain(repair)),
+            Mended = cures && !handsOver,
+        };
     }
+
+    private bool Cures(PlannedStep.DoRepair step, int fault) =>
+        problem.RepairTable.Fixes(problem.PlaceOf(step.Repair)).Contains(fault);
+
+    private double InVain(int repair) => problem.RepairTable.Wrong(repair)
+        + (problem.Repairs[repair].Fixes is [var only] && only == FaultId.NoneOfThese ? leftUnfound : 0);
 }

@@ -13,9 +13,11 @@ namespace DxAssistant.Graph.Testability;
 /// No policy takes fewer expected minutes, parts changed for nothing priced in; null when the policy cannot say.
 /// </param>
 /// <param name="PricedMinutes">The policy's minutes with the price of parts changed for nothing; null as above.</param>
+/// <param name="Laid">What rules laid over the plan cost; null when none are.</param>
 public sealed record SymptomFigures(
     SymptomId Symptom, double Weight, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups,
-    WalkFigures? Walks, double? LeastMinutes, double? PricedMinutes)
+    WalkFigures? Walks, double? LeastMinutes, double? PricedMinutes,
+    LaidFigures? Laid)
 {
     /// <summary>
     /// Share of the faults, by probability, whose group at most so many repairs cure: what the checks could reach.

@@ -63,6 +63,9 @@ public sealed record Library
     /// <summary>How earlier work on a unit changes the odds, the shortest time first; empty when the pages do not say.</summary>
     public ImmutableArray<EarlierOdds> EarlierOdds { get; init; } = [];
 
+    /// <summary>What the pages set for the course of a conversation.</summary>
+    public WalkSettings Settings { get; init; } = WalkSettings.Usual;
+
     /// <summary>What it costs to leave a case to somebody else, minutes.</summary>
     public double HandOverMinutes => Prices.GetValueOrDefault(LeftToOthers, UsualHandOver);
 

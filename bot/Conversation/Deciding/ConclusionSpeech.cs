@@ -17,7 +17,7 @@ internal static class ConclusionSpeech
     public static void Say(TurnDraft turn, Repair repair, ImmutableArray<CheckId> notDone, bool inShort)
     {
         Belief belief = turn.View.Belief;
-        CuredFaults cured = CuredFaults.Of(belief, repair);
+        CuredFaults cured = CuredFaults.Of(belief, repair, turn.Library.Settings);
         if (cured.All.IsEmpty) return;
         FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
         Segment conclusion = Conclusion(turn, cured, page, Checks(turn, notDone));

@@ -9,9 +9,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Results that cannot both be right are taken again before they lead the walk astray.</summary>
 internal sealed class Contradiction : IDecision
 {
-    // How many times better the rest fits without one result than without the next before it is named: common practice, no source.
-    private const double Clearly = 3;
-
     public void Decide(TurnDraft turn)
     {
         if (!turn.View.Belief.Contradicted) return;
@@ -21,7 +18,7 @@ internal sealed class Contradiction : IDecision
         if (conflicts.IsEmpty) return;
         if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title), Told(turn, alone));
         else turn.Say(SegmentKind.Notice, "contradiction", Results(turn, conflicts));
-        if (conflicts is [var odd, var next, ..] && FitWithout(turn, odd) >= Clearly * FitWithout(turn, next))
+        if (conflicts is [var odd, var next, ..] && FitWithout(turn, odd) >= turn.Library.Settings.OddOne * FitWithout(turn, next))
             turn.Say(SegmentKind.Notice, "contradiction-odd", Slot.Of("check", odd.Title));
         turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
             [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),

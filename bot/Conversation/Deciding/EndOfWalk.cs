@@ -11,11 +11,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
 internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
 {
-    private const int SuspectsNamed = 3;
-
-    // The probability from which a fault is named among those still in question; common practice, no source.
-    private const double WorthNaming = 0.03;
-
     /// <summary>Nothing was found: what to watch and record until it shows again.</summary>
     public void Watch(TurnDraft turn, RepairPage advice)
     {
@@ -45,7 +40,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     public void Leave(TurnDraft turn)
     {
         turn.Say(SegmentKind.Conclusion, "closed-left");
-        if (SafeStateFirst.IsDemanded(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
+        if (StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         Suspects(turn, withParts: true);
@@ -57,8 +52,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     private static void Suspects(TurnDraft turn, bool withParts)
     {
         ImmutableArray<FaultPage> suspects = [.. turn.View.Belief.Ranked
-            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= WorthNaming)
-            .Take(SuspectsNamed).Select(ranked => turn.Library.Faults[ranked.Id])];
+            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= turn.Library.Settings.Suspected)
+            .Take(turn.Library.Settings.Suspects).Select(ranked => turn.Library.Faults[ranked.Id])];
         if (suspects.IsEmpty) return;
         turn.Say(SegmentKind.Advice, "closed-suspects", Slot.List("faults", [.. suspects.Select(page => page.Title)]));
         ImmutableArray<Passage> parts = [.. suspects.Where(page => page.Part is not null)

@@ -56,7 +56,8 @@ internal sealed class FaultLedger
         return said;
     }
 
-    private static bool IsTelling(double weight) => Math.Abs(weight) >= Telling;
+    // Logarithms may differ in their last bits between systems: rounded before they are compared or shown.
+    private static bool IsTelling(double weight) => Math.Round(Math.Abs(weight), 9) >= Telling;
 
     private bool Say(Evidence evidence, double weight)
     {
@@ -91,7 +92,7 @@ internal sealed class FaultLedger
 
     private static Slot Times(double weight)
     {
-        double times = Math.Exp(Math.Abs(weight));
+        double times = Math.Round(Math.Exp(Math.Abs(weight)), 9);
         return times > Most
             ? new Slot("times", string.Create(CultureInfo.InvariantCulture, $"> {Most:0}"), [])
             : new Slot("times", times.ToString(times < 10 ? "0.0" : "0", CultureInfo.InvariantCulture), []);

@@ -7,6 +7,7 @@ using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Conversation.Speaking;
 
@@ -37,14 +38,8 @@ internal sealed class WhySpeech(StepChooser chooser)
 
     private void SayStep(TurnDraft turn)
     {
-        if (turn.State.Step is not { } step || chooser.Plan(turn.View) is not { } plan) return;
-        if (plan.Step is PlannedStep.DoRepair { Repair: var repair } && step.Kind == StepKind.Check
-            && chooser.Proof.Likeliest(turn.View, repair) is { } suspect)
-            turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step.Id), Slot.Of("fault", turn.Library.Faults[suspect].Title));
-        if (chooser.BehindCustom(turn.View, plan, step.Id) is { } later)
-            turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step.Id), Named(turn, "later", later));
-        if (chooser.BehindTie(turn.View, plan, step.Id) is { } other)
-            turn.Say(SegmentKind.Why, "why-near-tie", Named(turn, "other", other), Named(turn, "step", step.Id));
+        if (turn.State.Step is not { } step || chooser.Walk(turn.View) is not { Plan: var plan } walk) return;
+        SayRules(turn, walk, step.Id);
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);
         if (own is null) return;
         Segment why = turn.Speaker.Say(SegmentKind.Why, own.Step is PlannedStep.DoCheck ? "why-check" : "why-repair",
@@ -60,6 +55,20 @@ internal sealed class WhySpeech(StepChooser chooser)
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
     }
+
+    // The rule that put this step in another's place.
+    private void SayRules(TurnDraft turn, LaidStep walk, string step)
+    {
+        if (Behind(walk, LaidRule.Proof, step) is { } repair && chooser.Proof.Likeliest(turn.View, new RepairId(repair)) is { } suspect)
+            turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step), Slot.Of("fault", turn.Library.Faults[suspect].Title));
+        if (Behind(walk, LaidRule.Custom, step) is { } later)
+            turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step), Named(turn, "later", later));
+        if (Behind(walk, LaidRule.NearTie, step) is { } other)
+            turn.Say(SegmentKind.Why, "why-near-tie", Named(turn, "other", other), Named(turn, "step", step));
+    }
+
+    private static string? Behind(LaidStep walk, LaidRule rule, string step) =>
+        walk.By(rule) is { } move && IdOf(move.To) == step ? IdOf(move.From) : null;
 
     // What each answer leads to was planned for itself: closer than the bound on an option that the plan did not follow.
     private static double Expected(PlanOption own, ImmutableArray<Prospect> prospects) =>

@@ -11,9 +11,6 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Carries out the commands of the conversation itself.</summary>
 internal sealed class Commands(CommandWords words, WhySpeech why)
 {
-    // After so many checks left out the way out is named; common practice, no source.
-    private const int Many = 3;
-
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>A message without its words of anger.</summary>
@@ -125,7 +122,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         if (CheckQuestion.Page(turn, check) is { } page)
             turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
         turn.Happen(new CheckPassedOver(check, reason));
-        if (turn.State.PassedOver.Count % Many == 0) turn.Say(SegmentKind.Notice, "notice-may-stop-here");
+        if (turn.State.PassedOver.Count % turn.Library.Settings.LeftOut == 0) turn.Say(SegmentKind.Notice, "notice-may-stop-here");
     }
 
     // The start and the state for the trial run cannot be refused: without them no case ends.

@@ -7,7 +7,8 @@ internal static class CompareTable
 {
     public static void Write(IReadOnlyList<ComparedProblem> problems, TextWriter output)
     {
-        output.Write("Expected minutes over the least possible: mean / worst of each type.\n\n");
+        output.Write("Expected minutes over the least possible: mean / worst of each type.\n");
+        output.Write("Rated is the plan alone: these problems have no pages. What the rules cost that conversations lay over it, `content stats` says.\n\n");
         output.Write($"| type | problems | {string.Join(" | ", ComparedProblem.Ways)} |\n");
         output.Write($"|---|---{string.Concat(Enumerable.Repeat("|---", ComparedProblem.Ways.Length))}|\n");
         foreach (var type in ByType(problems))

@@ -6,6 +6,8 @@ using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Pictures.Plans;
+using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Server.Commands;
 
@@ -22,9 +24,9 @@ internal sealed class ContentStats(Streams streams)
     private readonly Option<string?> series = new("--series") { Description = "Only this series.", HelpName = "ID" };
     private readonly Option<string?> who = new("--who")
         { Description = "The role of the person at the unit. Default: the one that may do most.", HelpName = "ROLE" };
-    private readonly Option<int> walks = Number("--walks", "Walks played where exact figures would take too long.", 100);
+    private readonly Option<int> walks = Number("--walks", "Units drawn for each symptom; each is walked with the rules and without.", 40);
     private readonly Option<int> seed = Number("--seed", "Where the draws of the walks begin.", 1);
-    private readonly Option<int> work = Number("--work", "The planner's work for a step; conversations use 2000000.", 250_000);
+    private readonly Option<int> work = Number("--work", "The planner's work for a step. Default: what conversations use.", LivePlanner.UsualWork);
     private readonly Option<bool> trade = new("--trade")
         { Description = "Play it again with wrong parts at other prices: minutes against parts." };
     private readonly Option<bool> json = new("--json") { Description = "JSON instead of tables." };
@@ -54,8 +56,8 @@ internal sealed class ContentStats(Streams streams)
             ? Factors.Select(factor => new PriceStats(factor, Overall(library, chosen, role, call, factor))).ToImmutableArray()
             : [];
         streams.Error.WriteLine();
-        if (call.GetValue(json)) streams.Out.WriteLine(StatsJson.Of(all, prices, role).ToJsonString(JsonLines.Plain));
-        else StatsTable.Write(all, prices, role, library, streams.Out);
+        if (call.GetValue(json)) streams.Out.WriteLine(StatsJson.Of(all, prices, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
+        else StatsTable.Write(all, prices, role, library, call.GetValue(work), streams.Out);
         return ExitCode.Done;
     }
 
@@ -76,11 +78,20 @@ internal sealed class ContentStats(Streams streams)
         Assessment assessment = new(graph, situation, new LivePlanner(call.GetValue(work)))
         {
             MostPositions = Math.Min(call.GetValue(walks), ExactWithin),
+            Walked = symptom => WalkedBy(factor == 1 ? library : library with { Graph = graph }, page, symptom, role, call.GetValue(work)),
             Progress = symptom => streams.Error.Write($"\r{page.Id}: {++done} symptoms, {symptom,-40}"),
         };
         ImmutableHashSet<FaultId> applicable =
             [.. library.Faults.Values.Where(fault => !Elsewhere(fault.Series)).Select(fault => fault.Id)];
         return new SeriesStats(page.Id, assessment.Assess(call.GetValue(walks), (ulong)call.GetValue(seed), applicable));
+    }
+
+    // As a conversation walks it, and by the plan alone.
+    private static WalkedBy WalkedBy(Library library, SeriesPage page, SymptomId symptom, Role role, int work)
+    {
+        Situation asked = PlanProblem.SituationOf(library, page, symptom, role);
+        var walked = new WalkPolicy(library, asked, symptom, work);
+        return new WalkedBy(asked, walked.Plain, walked);
     }
 
     private static Option<int> Number(string name, string description, int usual) => new(name)

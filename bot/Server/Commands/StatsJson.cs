@@ -1,15 +1,22 @@
 using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Server.Commands;
 
 /// <summary>The figures of the pages for programs.</summary>
 internal static class StatsJson
 {
-    public static JsonObject Of(ImmutableArray<SeriesStats> all, ImmutableArray<PriceStats> prices, Role role) => new()
+    public static JsonObject Of(ImmutableArray<SeriesStats> all, ImmutableArray<PriceStats> prices, Role role, Library library, int work) => new()
     {
+        ["work"] = work,
+        ["conversationWork"] = LivePlanner.UsualWork,
+        ["ruleLimits"] = Limits(library),
         ["role"] = role.Id,
         ["series"] = new JsonArray([.. all.Select(Of)]),
         ["trade"] = new JsonArray([.. prices.Select(price => new JsonObject
@@ -38,6 +45,7 @@ internal static class StatsJson
         ["meanGroup"] = symptom.MeanGroup,
         ["groups"] = new JsonArray([.. symptom.Groups.Where(group => group.Faults.Length > 1).Select(Names)]),
         ["walks"] = Of(symptom.Walks),
+        ["laid"] = Of(symptom.Laid),
         ["pricedMinutes"] = symptom.PricedMinutes,
         ["leastMinutes"] = symptom.LeastMinutes,
     };
@@ -48,6 +56,7 @@ internal static class StatsJson
         ["isolatableTo"] = new JsonArray([.. overall.IsolatableTo.Select(share => JsonValue.Create(share))]),
         ["meanGroup"] = overall.MeanGroup,
         ["walks"] = Of(overall.Walks),
+        ["laid"] = Of(overall.Laid),
         ["pricedMinutes"] = overall.PricedMinutes,
         ["leastMinutes"] = overall.LeastMinutes,
     };
@@ -61,6 +70,25 @@ internal static class StatsJson
         ["repairsInVain"] = Of(walks.RepairsInVain),
         ["handedOver"] = Of(walks.HandedOver),
         ["isolatedTo"] = new JsonArray([.. walks.IsolatedTo.Select(Of)]),
+    };
+
+    // No number stands for "any": a gate of safety has no limit.
+    private static JsonArray Limits(Library library) => new([.. Enum.GetValues<LaidRule>().Select(rule => new JsonObject
+    {
+        ["rule"] = RuleShapes.NameOf(rule),
+        ["minutes"] = double.IsFinite(library.Settings.LimitOf(rule).Minutes) ? library.Settings.LimitOf(rule).Minutes : null,
+        ["share"] = library.Settings.LimitOf(rule).Share,
+    })]);
+
+    private static JsonObject? Of(LaidFigures? laid) => laid is null ? null : new JsonObject
+    {
+        ["pricedMinutes"] = Of(laid.Priced),
+        ["planAlone"] = Of(laid.Plain),
+        ["cost"] = Of(laid.Cost),
+        ["rules"] = new JsonArray([.. laid.Rules.Select(rule => new JsonObject
+        {
+            ["rule"] = rule.Rule, ["times"] = Of(rule.Times), ["mostMinutes"] = Of(rule.Minutes),
+        })]),
     };
 
     // An interval that a single walk cannot give is null.

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Content;
 
@@ -15,9 +16,10 @@ internal static class StatsTable
         + "|---|---|---|---|---|---|---|---|---|---|---|---|\n";
 
     public static void Write(
-        ImmutableArray<SeriesStats> all, ImmutableArray<PriceStats> prices, Role role, Library library, TextWriter output)
+        ImmutableArray<SeriesStats> all, ImmutableArray<PriceStats> prices, Role role, Library library, int work, TextWriter output)
     {
         output.Write($"Person at the unit: {role.Id}. ± is half of a 95 % confidence interval; without it the figure is exact.\n");
+        output.Write($"{WorkOf(work)}\n");
         foreach (SeriesStats series in all)
         {
             output.Write($"\n## {series.Series}\n\n{Head}");
@@ -28,6 +30,7 @@ internal static class StatsTable
             Row("all, as often as met", "", overall.Detected, repairs => overall.IsolatableTo[repairs - 1], overall.MeanGroup,
                 overall.Walks, overall.PricedMinutes, overall.LeastMinutes, output);
             Alike(series.Report, library, output);
+            RulesTable.Write(series.Report, library, output);
         }
 
         Prices(prices, output);
@@ -75,11 +78,15 @@ internal static class StatsTable
         }
     }
 
+    private static string WorkOf(int work) => work == LivePlanner.UsualWork
+        ? $"Each step is planned with the work that conversations use, {work}, and walked by the rules that they lay over the plan."
+        : $"Each step is planned with the work {work}. Conversations use {LivePlanner.UsualWork}, so theirs may be other walks.";
+
     private static string Percent(double share) => Text(share * 100, "0") + " %";
 
-    private static string Figure(Estimate? estimate, string format) => estimate is not { } figure
+    internal static string Figure(Estimate? estimate, string format) => estimate is not { } figure
         ? "–"
         : figure.HalfWidth > 0 ? $"{Text(figure.Value, format)} ± {Text(figure.HalfWidth, format)}" : Text(figure.Value, format);
 
-    private static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    internal static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

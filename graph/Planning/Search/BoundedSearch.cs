@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Runtime.InteropServices;
 
 namespace DxAssistant.Graph.Planning.Search;
@@ -147,9 +148,15 @@ internal sealed class BoundedSearch
         // Nothing left to do: finished, or nothing tells the last faults apart.
         if (pool.ActionCount[position] == 0) least = most = 0;
         pool.Upper[position] = Math.Min(pool.Upper[position], most);
-        pool.Lower[position] = Math.Min(Math.Max(pool.Lower[position], least), pool.Upper[position]);
+        double lowest = Math.Max(pool.Lower[position], least);
+        Debug.Assert(
+            pool.ActionCount[position] == 0 || lowest <= pool.Upper[position] + Rounding * (1 + pool.Upper[position]), "a lower bound passes the cost");
+        pool.Lower[position] = Math.Min(lowest, pool.Upper[position]);
         return promising;
     }
+
+    // Sums over hundreds of faults in another order differ by as much.
+    private const double Rounding = 1e-9;
 
     private static bool HaveMet(double lower, double upper) => upper - lower <= 1e-12 * (1 + upper);
 

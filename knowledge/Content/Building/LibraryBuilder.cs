@@ -82,6 +82,7 @@ internal sealed class LibraryBuilder
         FrequencyWords = pages.Frequencies,
         Prices = pages.Prices,
         EarlierOdds = EarlierTable.Read(Single(PageKind.Words)),
+        Settings = SettingsTable.Read(Single(PageKind.Words)),
     };
 
     private Page Single(PageKind kind) => pages.Single(kind)!;

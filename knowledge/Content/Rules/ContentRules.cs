@@ -102,6 +102,7 @@ internal static class ContentRules
         new WrongPlace(),
         new WrongRange(),
         new WrongSafeLimit(),
+        new WrongSetting(),
         new WrongTableHeads(),
     ];
 }

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
@@ -42,7 +43,8 @@ internal sealed class RepeatedRow : IContentRule
 
     private static bool IsKeyed(string section) =>
         section is "Likelihoods" or "Causes" or "Outcomes" or "Expected" or "Readings"
-        or "Ratings" or "Terminals" or "Ways here" or "Roles" or "Frequencies" or "Prices";
+        or "Ratings" or "Terminals" or "Ways here" or "Roles" or "Frequencies" or "Prices"
+        or SettingsTable.Heading or SettingsTable.RulesHeading;
 
     // Two links to one page are the same, whatever they show.
     private static string Key(Page page, RichText cell) => cell.Link?.PathFrom(page.Path) ?? cell.Text;

@@ -29,6 +29,8 @@ internal static class PageShapes
             Table("Frequencies", true, new("Word"), new("Value"), Source),
             Table("Prices", false, new("Word"), new("Value"), Source),
             Table(EarlierTable.Heading, false, new(EarlierTable.Within), new(EarlierTable.Same), new(EarlierTable.Left), Source),
+            Table(SettingsTable.Heading, false, new(SettingsTable.Setting), new(SettingsTable.Value), new("Unit"), new("Means"), Source),
+            Table(SettingsTable.RulesHeading, false, new(SettingsTable.Rule), new(SettingsTable.Minutes), new(SettingsTable.Share), new("Means"), Source),
         ]),
         new(PageKind.Sources, null, [Kind, Id], [], Sentence("")),
         new(PageKind.Phrases, null, [Kind, Id], [], Sentence("")),

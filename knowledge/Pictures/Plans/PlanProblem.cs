@@ -26,11 +26,15 @@ public static class PlanProblem
 
     /// <summary>A technician who may do everything before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
     public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom) =>
-        new(library.Roles.MaxBy(page => page.Role.Rank)!.Role, library.Graph.Access.Start)
+        SituationOf(library, series, symptom, library.Roles.MaxBy(page => page.Role.Rank)!.Role);
+
+    /// <summary>Somebody before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
+    public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom, Role who) =>
+        new(who, library.Graph.Access.Start)
         {
             BarredChecks =
             [
-                .. library.Checks.Values.Where(check => check.OwnersOnly || check.NotAt.Contains(symptom) || IsElsewhere(check.Series, series))
+                .. library.Checks.Values.Where(check => (check.OwnersOnly && who.Rank > 0) || check.NotAt.Contains(symptom) || IsElsewhere(check.Series, series))
                     .Select(check => check.Id),
             ],
             HandOverMinutes = library.HandOverMinutes,

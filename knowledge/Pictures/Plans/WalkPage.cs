@@ -23,9 +23,13 @@ public sealed class WalkPage
     private readonly Library library;
     private readonly SequencingProblem problem;
     private readonly WalkSheet sheet;
+    private readonly Func<int, WalkRules> rules;
 
-    private WalkPage(Library library, SequencingProblem problem, WalkSheet sheet) =>
+    private WalkPage(Library library, SeriesPage series, SymptomPage symptom, SequencingProblem problem, WalkSheet sheet)
+    {
         (this.library, this.problem, this.sheet) = (library, problem, sheet);
+        rules = work => new WalkRules(library, problem, PlanProblem.SituationOf(library, series, symptom.Id), symptom.Id, work);
+    }
 
     /// <summary>Draws it; null when no fault of the series shows the symptom.</summary>
     /// <param name="checks">Most checks on the page, chosen for that number; null for the plan as it is.</param>
@@ -35,13 +39,13 @@ public sealed class WalkPage
     {
         if (PlanProblem.Of(library, series, symptom.Id) is not { } problem) return null;
         var sheet = new WalkSheet(library, series, symptom, words, checks);
-        return sheet.Draw(new WalkPage(library, problem, sheet).Laid(checks, work));
+        return sheet.Draw(new WalkPage(library, series, symptom, problem, sheet).Laid(checks, work));
     }
 
     /// <summary>The walk with each step in its place, for tests.</summary>
     internal static WalkLayout? Lay(Library library, SeriesPage series, SymptomPage symptom, IPictureWords words, int? checks, int work) =>
         PlanProblem.Of(library, series, symptom.Id) is { } problem
-            ? new WalkPage(library, problem, new WalkSheet(library, series, symptom, words, checks)).Laid(checks, work)
+            ? new WalkPage(library, series, symptom, problem, new WalkSheet(library, series, symptom, words, checks)).Laid(checks, work)
             : null;
 
     // Questions are printed where they cost no steps to speak of.
@@ -54,9 +58,9 @@ public sealed class WalkPage
 
     private WalkNode Grown(int? checks, int work)
     {
-        var rules = new WalkRules(library, problem, work);
-        if (checks is not { } most) return new WalkTree(problem, (here, _) => rules.Next(here)).Grow(MostSteps);
-        var limited = new LimitedStrategy(problem, most, LimitWidth, LimitShare, Math.Max(1, work / LimitWorkShare), new ProofRule(rules.Proof, library.HandOverMinutes));
+        WalkRules stepped = rules(work);
+        if (checks is not { } most) return new WalkTree(problem, (here, _) => stepped.Next(here)).Grow(MostSteps);
+        var limited = new LimitedStrategy(problem, most, LimitWidth, LimitShare, Math.Max(1, work / LimitWorkShare), new ProofRule(stepped.Proof, library.HandOverMinutes));
         return new WalkTree(problem, limited.Next).Grow(MostSteps, most);
     }
 

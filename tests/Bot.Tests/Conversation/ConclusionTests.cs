@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -35,7 +36,7 @@ public sealed class ConclusionTests
     public void CuredFaults_TwoShares_AreNeverSummedUnderOneName(double first, double second, bool found, bool repairAlone, bool likely)
     {
         var cured = new CuredFaults(
-            [new RankedFault(new FaultId("overcharge"), first), new RankedFault(new FaultId("non-condensables"), second)], 0.01);
+            [new RankedFault(new FaultId("overcharge"), first), new RankedFault(new FaultId("non-condensables"), second)], 0.01, WalkSettings.Usual);
         Assert.Equal((found, repairAlone, likely), (cured.IsFound, cured.IsRepairAloneSure, cured.IsLikely));
     }
 

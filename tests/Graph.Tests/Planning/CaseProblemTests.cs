@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 
@@ -114,6 +115,45 @@ public sealed class CaseProblemTests
     [Fact]
     public void From_UnknownAccess_Throws() => Assert.Throws<ArgumentException>(() =>
         CaseProblem.From(Graph(), Graph().Believe([]), new Situation(Owner, new AccessId("roof"))));
+
+    // The cut plan against the best plan for everything, of problems drawn from seeds, one of whose faults is next to impossible.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void From_FaultNextToImpossible_LosesNoMoreThanItSays(int seed)
+    {
+        SequencingProblem drawn = new RandomProblems(seed).Repairing(5, 4, 2, 0.5);
+        ImmutableArray<Fault> faults = [drawn.Faults[0] with { Weight = drawn.Faults.Sum(fault => fault.Weight) * 4e-7 }, .. drawn.Faults.Skip(1)];
+        FaultGraph graph = FaultGraph.Build(faults, [], drawn.Checks, drawn.Repairs, drawn.Access);
+        Belief belief = graph.Believe([]);
+        CaseProblem cut = CaseProblem.From(graph, belief, new Situation(Technician, drawn.Access.Start));
+        SequencingProblem whole = new(
+            Objective.Repair, belief.Ranked.OrderBy(fault => fault.Id).Select(fault => new Fault(fault.Id, fault.Probability)), graph.Checks, graph.Repairs, drawn.Access);
+
+        (double least, double planned) = (Least(whole), Least(cut.Problem!) * (1 - cut.LeftOut));
+        Assert.Equal(faults.Length - 1, cut.Problem!.Faults.Length);
+        Assert.InRange(cut.LeftOut, 1e-7, CaseProblem.Negligible);
+        Assert.InRange(least, planned - 1e-9, planned + cut.MostLost + 1e-9);
+        Assert.InRange(cut.MostLost, 0, 1);
+    }
+
+    [Fact]
+    public void At_PositionAfterACheck_IsTheProblemOfTheBelief()
+    {
+        FaultGraph graph = Graph();
+        Situation situation = new(Technician, Closed);
+        SequencingProblem before = CaseProblem.From(graph, graph.Believe([]), situation).Problem!;
+        Position here = before.Begin().Saw(Look, new OutcomeId("fail"));
+        SequencingProblem there = CaseProblem.At(graph, before, here, situation).Problem!;
+        SequencingProblem believed = CaseProblem.From(
+            graph, graph.Believe([Evidence.Seen(graph.Find(Look)!, new OutcomeId("fail"))]), situation).Problem!;
+        Assert.Equal(believed.Checks.Select(check => check.Id), there.Checks.Select(check => check.Id));
+        Assert.Equal(believed.Faults.Select(fault => Math.Round(fault.Weight, 12)), there.Faults.Select(fault => Math.Round(fault.Weight, 12)));
+    }
+
+    private static double Least(SequencingProblem problem) => new ExactPlanner().Plan(problem, problem.Begin()).Minutes;
 
     private static FaultGraph Graph(params Fault[] more) => Graph(Technician, more);
 

@@ -109,6 +109,32 @@ public sealed class AssessmentTests
         Assert.Equal(5.0 / 3, report.Overall.MeanGroup, 1e-12);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Assess_RulesOverThePlan_CostWhatTheirWalksTakeMore(bool isWorse)
+    {
+        IPolicy laid = isWorse ? new Delaying() : new LivePlanner();
+        Assessment assessment = new(Graph([Parts.Repair("rab", 30, "a", "b"), Parts.Repair("rc", 10, "c")]), Technician, new LivePlanner())
+        {
+            Walked = _ => new WalkedBy(Technician, new LivePlanner(), laid),
+        };
+        LaidFigures figures = assessment.Assess(walks: 50, seed: 1).Overall.Laid!;
+        Assert.Equal(figures.Priced.Value - figures.Plain.Value, figures.Cost.Value, 1e-9);
+        Assert.Equal(isWorse, figures.Cost.Value > 1);
+        Assert.Equal(isWorse ? ["dear repair first"] : [], figures.Rules.Select(rule => rule.Rule));
+    }
+
+    // Does the dearest repair that can still help.
+    private sealed class Delaying : IRuledPolicy
+    {
+        public RuledStep Choose(SequencingProblem problem, Position position) => new(
+            problem.Repairs.Where(repair => repair.Fixes.Any(fault => position.ProbabilityOf(fault) > 0)).MaxBy(repair => repair.Minutes) is { } dear
+                ? new PlannedStep.DoRepair(dear.Id, problem.Access.Start) : new PlannedStep.Nothing(), [new RuleLoss("dear repair first", 1)]);
+
+        public PlannedStep Next(SequencingProblem problem, Position position) => Choose(problem, position).Step;
+    }
+
     [Fact]
     public void WithWrongParts_Factor_MultipliesThePrice()
     {

@@ -1,3 +1,4 @@
+using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Planning.Baselines;
 using DxAssistant.Graph.Testability;
@@ -20,6 +21,28 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
         double mean = minutes.Average();
         double error = Math.Sqrt(minutes.Sum(value => (value - mean) * (value - mean)) / minutes.Length / minutes.Length);
         Assert.InRange(instance.ExpectedCost, mean - 5 * error, mean + 5 * error);
+    }
+
+    // What a unit shows does not depend on who asks: another way to the same repair meets the same answers.
+    [Fact]
+    public void Play_SameUnit_IsTheSameSession()
+    {
+        SequencingProblem problem = new RandomProblems(5).Repairing(6, 8, 2, perfect: 0);
+        SessionSimulation first = new(problem, new LivePlanner(), new Draws(1)), second = new(problem, new LivePlanner(), new Draws(2));
+        for (ulong unit = 1; unit <= 20; unit++)
+            Assert.Equal(first.Play(unit) with { Losses = [] }, second.Play(unit) with { Losses = [] });
+    }
+
+    [Fact]
+    public void Play_FaultLeftUnfoundByWatching_IsPriced()
+    {
+        SequencingProblem problem = new(
+            Objective.Repair, [Parts.Fault(FaultId.NoneOfThese.Value), Parts.Fault("board")], [],
+            [Parts.Repair("watch", 5, FaultId.NoneOfThese.Value), Parts.Repair("swap", 50, "board")], AccessStates.OnlyOne);
+        SessionSimulation priced = new(problem, new RepairOnly(), new Draws(1), leftUnfound: 240);
+        SessionTally[] walks = [.. Enumerable.Range(0, 20).Select(_ => priced.Play())];
+        Assert.Contains(walks, walk => walk.RepairsInVain == 1);
+        Assert.All(walks, walk => Assert.Equal(walk.Minutes + 240 * walk.RepairsInVain, walk.Priced, 1e-9));
     }
 
     // Too large to solve: 15 faults, 20 noisy checks. Compared with common practice on the same sessions.

@@ -103,7 +103,7 @@ public class IncrementalCompilerTests
         library.Version, library.Symptoms, library.Refusals, library.Sources, library.Roles, library.Glossary, library.LikelihoodWords,
         Checks = library.Checks.Values.Select(check => (object)new { check.Title, check.Ask, check.How, check.Outcomes, check.Cautions, check.Sources, check.Series, check.Pictures }),
         Series = library.Series.Values.Select(series => (object)new { series.Title, series.Ratings, series.Codes, series.Coverage }),
-        library.Faults, library.Repairs, library.Access, library.Cautions, library.Coverage, library.Prices, library.FrequencyWords,
+        library.Faults, library.Repairs, library.Access, library.Cautions, library.Coverage, library.Prices, library.FrequencyWords, library.Settings.Values, library.Settings.Limits,
         Nodes = library.Graph.Checks.Select(check => (object)new { check.Id, check.Minutes, check.Access, Rows = library.Graph.Faults.Select(fault => check.Row(fault.Id)) }),
         Cures = library.Graph.Repairs.Select(repair => (object)new { repair.Id, repair.Fixes, repair.WrongMinutes }),
         Weights = library.Graph.Faults, Causes = library.Graph.Symptoms.Select(symptom => (object)new { symptom.Id, Causes = symptom.Causes.Select(cause => $"{cause.Key} {cause.Value}") }),

@@ -20,7 +20,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         if (turn.Library.Graph.Find(new RepairId(question.Subject)) is not { } repair) return false;
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
-        ImmutableArray<FaultPage> others = [.. CuredFaults.Of(turn.View.Belief, repair).NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
+        ImmutableArray<FaultPage> others = [.. CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings).NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
         turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes") { OrFaults = [.. others.Select(other => other.Id.Value)] });
         Slot repaired = Slot.Of("repair", page.Title);
         if (key == "yes" && !others.IsEmpty)

@@ -31,6 +31,23 @@ public sealed class ContentStatsTests
     }
 
     [Fact]
+    public async Task Stats_RulesOverThePlan_SaysTheirCostAndTheWorkOfConversations()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--json", "--walks", "10");
+
+        Assert.Equal(run.Json[0].GetProperty("conversationWork").GetInt32(), run.Json[0].GetProperty("work").GetInt32());
+        JsonElement symptom = run.Json[0].GetProperty("series")[0].GetProperty("symptoms")[0];
+        JsonElement laid = symptom.GetProperty("laid");
+        double Value(string name) => laid.GetProperty(name).GetProperty("value").GetDouble();
+        Assert.Equal(Value("pricedMinutes") - Value("planAlone"), Value("cost"), 1e-9);
+        Assert.Contains(run.Json[0].GetProperty("ruleLimits").EnumerateArray(), limit => limit.GetProperty("rule").GetString() == "proof before part");
+    }
+
+    [Fact]
+    public async Task Stats_LessWork_SaysSo() =>
+        Assert.Contains("so theirs may be other walks", (await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--work", "1000")).Output, StringComparison.Ordinal);
+
+    [Fact]
     public async Task Stats_SameSeed_SameText() => Assert.Equal(
         (await Run.OfAsync("", "content", "stats", Tiny)).Output, (await Run.OfAsync("", "content", "stats", Tiny)).Output);
 

@@ -28,7 +28,7 @@ public sealed class WalkParityTests
         foreach (SymptomPage symptom in shown.Where((_, place) => place % EachOf == 0))
         {
             SequencingProblem problem = PlanProblem.Of(Library, page, symptom.Id)!;
-            var rules = new WalkRules(Library, problem, WalkPage.UsualWork);
+            var rules = new WalkRules(Library, problem, PlanProblem.SituationOf(Library, page, symptom.Id), symptom.Id, WalkPage.UsualWork);
             WalkNode drawn = new WalkTree(problem, (here, _) => rules.Next(here)).Grow(2 * Steps);
             Assert.Equal($"{symptom.Id}: {string.Join(", ", Drawn(drawn).Take(Steps))}", $"{symptom.Id}: {string.Join(", ", Said(page, symptom, drawn).Take(Steps))}");
         }

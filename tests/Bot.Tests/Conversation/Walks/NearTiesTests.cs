@@ -1,9 +1,8 @@
-using DxAssistant.Conversation;
-using DxAssistant.Conversation.Deciding;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
+using DxAssistant.Knowledge.Walks;
 
-namespace DxAssistant.Bot.Tests.Conversation.Deciding;
+namespace DxAssistant.Bot.Tests.Conversation.Walks;
 
 /// <summary>Between plans nobody can tell apart, the step least in the way; outside of that, the plan's own.</summary>
 public sealed class NearTiesTests
@@ -55,13 +54,12 @@ public sealed class NearTiesTests
         Assert.Equal(fuse, Best(walker, (fuse, 70), (Repair, 72)));
     }
 
-    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options) =>
-        Best(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault"), options);
+    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options) => Best(Scenes.FanCode(), options);
 
     private static PlannedStep Best(Walker walker, params (PlannedStep Step, double Minutes)[] options)
     {
-        Plan plan = new(options[0].Step, options[0].Minutes, 0, false,
-            [.. options.Select(option => new PlanOption(option.Step, 1, option.Minutes, 0))], 1);
-        return new NearTies(ShippedContent.Library).Best(new CaseView(ShippedContent.Library, walker.State), plan);
+        WalkScene scene = Scenes.Of(walker.State, Scenes.Plan(options));
+        LaidStep laid = new WalkChooser(ShippedContent.Library).Laid(scene, options[0].Step, []);
+        return (laid.By(LaidRule.Foregone) ?? laid.By(LaidRule.NearTie))?.To ?? options[0].Step;
     }
 }

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using DxAssistant.Graph.Testability;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Walks;
+
+namespace DxAssistant.Server.Commands;
+
+/// <summary>Writes what the rules laid over the plan cost, and how far from the best possible the walks are then.</summary>
+internal static class RulesTable
+{
+    private const string Head =
+        "\nPriced minutes count parts changed for nothing and faults left unfound. Each unit is walked both ways.\n\n"
+        + "| symptom | as conversations walk | by the plan alone | the rules cost | least possible | over the least possible |\n|---|---|---|---|---|---|\n";
+
+    private const string RulesHead = "\n| rule over the plan | may cost at a step | steps it chooses in a walk | minutes it costs a walk, at most |\n|---|---|---|---|\n";
+
+    public static void Write(TestabilityReport report, Library library, TextWriter output)
+    {
+        if (report.Overall.Laid is not { } overall) return;
+        output.Write(Head);
+        foreach (SymptomFigures symptom in report.Symptoms) Row(symptom.Symptom.Value, symptom.Laid, symptom.LeastMinutes, output);
+        Row("all, as often as met", overall, report.Overall.LeastMinutes, output);
+        output.Write(RulesHead);
+        foreach (LaidRule rule in Enum.GetValues<LaidRule>())
+            Row(RuleShapes.NameOf(rule), library.Settings.LimitOf(rule), overall.Rules.FirstOrDefault(each => each.Rule == RuleShapes.NameOf(rule)), output);
+    }
+
+    private static void Row(string name, LaidFigures? laid, double? least, TextWriter output)
+    {
+        if (laid is null) return;
+        string over = least is > 0 ? StatsTable.Text((laid.Priced.Value / least.Value - 1) * 100, "0") + " %" : "–";
+        output.Write($"| {name} | {StatsTable.Figure(laid.Priced, "0.0")} | {StatsTable.Figure(laid.Plain, "0.0")} | {StatsTable.Figure(laid.Cost, "0.0")}"
+            + $" | {(least is { } known ? StatsTable.Text(known, "0.0") : "–")} | {over} |\n");
+    }
+
+    private static void Row(string name, RuleLimit limit, RuleFigure? figure, TextWriter output)
+    {
+        string most = double.IsFinite(limit.Minutes)
+            ? $"{StatsTable.Text(limit.Minutes, "0.#")} min or {StatsTable.Text(limit.Share * 100, "0.#")} %"
+            : "any";
+        output.Write($"| {name} | {most} | {StatsTable.Figure(figure?.Times ?? Estimate.Exactly(0), "0.00")}"
+            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0")} |\n");
+    }
+}

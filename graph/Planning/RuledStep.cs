@@ -1,0 +1,7 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Graph.Planning;
+
+/// <summary>A step and the rules it came from.</summary>
+/// <param name="Losses">Empty when it is the plan's own.</param>
+public sealed record RuledStep(PlannedStep Step, ImmutableArray<RuleLoss> Losses);

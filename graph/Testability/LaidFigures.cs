@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Graph.Testability;
+
+/// <summary>What rules laid over a plan cost: both are walked on the same units.</summary>
+/// <param name="Priced">
+/// Minutes of walks under the rules, with the price of parts changed for nothing and of faults left unfound.
+/// </param>
+/// <param name="Plain">The same of walks by the plan alone.</param>
+/// <param name="Cost">Their difference; below 0 where the rules mend what the plan, bounded in its work, did not see.</param>
+/// <param name="Rules">By name.</param>
+public sealed record LaidFigures(Estimate Priced, Estimate Plain, Estimate Cost, ImmutableArray<RuleFigure> Rules)
+{
+    /// <param name="walks">Of each unit the walk under the rules and the plain one; at least one.</param>
+    internal static LaidFigures Of(ImmutableArray<(SessionTally Laid, SessionTally Plain)> walks) => new(
+        Estimate.MeanOf([.. walks.Select(walk => walk.Laid.Priced)]),
+        Estimate.MeanOf([.. walks.Select(walk => walk.Plain.Priced)]),
+        Estimate.MeanOf([.. walks.Select(walk => walk.Laid.Priced - walk.Plain.Priced)]),
+        [
+            .. walks.SelectMany(walk => walk.Laid.Losses).Select(loss => loss.Rule).Distinct().Order(StringComparer.Ordinal)
+                .Select(rule => Of(rule, [.. walks.Select(walk => walk.Laid)])),
+        ]);
+
+    /// <summary>The figures of walks that begin at several problems.</summary>
+    /// <param name="parts">The weights sum to 1.</param>
+    internal static LaidFigures Mixture(ImmutableArray<(double Weight, LaidFigures Laid)> parts) => new(
+        Estimate.Mixture(parts.Select(part => (part.Weight, part.Laid.Priced))),
+        Estimate.Mixture(parts.Select(part => (part.Weight, part.Laid.Plain))),
+        Estimate.Mixture(parts.Select(part => (part.Weight, part.Laid.Cost))),
+        [
+            .. parts.SelectMany(part => part.Laid.Rules).Select(each => each.Rule).Distinct().Order(StringComparer.Ordinal)
+                .Select(rule => new RuleFigure(rule, Mixed(parts, rule, each => each.Times), Mixed(parts, rule, each => each.Minutes))),
+        ]);
+
+    private static RuleFigure Of(string rule, ImmutableArray<SessionTally> walks) => new(
+        rule,
+        Estimate.MeanOf([.. walks.Select(walk => (double)walk.Losses.Count(loss => loss.Rule == rule))]),
+        Estimate.MeanOf([.. walks.Select(walk => walk.Losses.Where(loss => loss.Rule == rule).Sum(loss => loss.Minutes))]));
+
+    private static Estimate Mixed(ImmutableArray<(double Weight, LaidFigures Laid)> parts, string rule, Func<RuleFigure, Estimate> figure) =>
+        Estimate.Mixture(parts.Select(part =>
+            (part.Weight, part.Laid.Rules.FirstOrDefault(each => each.Rule == rule) is { } known ? figure(known) : Estimate.Exactly(0))));
+}

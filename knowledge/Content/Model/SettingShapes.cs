@@ -1,0 +1,30 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Knowledge.Content.Model;
+
+/// <summary>All settings there are, with the values they have where no page says otherwise.</summary>
+internal static class SettingShapes
+{
+    public const string Number = "number";
+    private const string Probability = "probability", Bits = "bits", BitsAMinute = "bits a minute", Times = "times", Fit = "fit";
+
+    public static SettingShape Found { get; } = new("fault found", 0.95, 0.5, 0.9999, Probability);
+    public static SettingShape NamedBeside { get; } = new("second fault with the repair named", 0.05, 0, 1, Probability);
+    public static SettingShape Suspected { get; } = new("suspect named at the end", 0.03, 0, 1, Probability);
+    public static SettingShape Suspects { get; } = new("suspects named at the end", 3, 1, 10, Number);
+    public static SettingShape BeginWith { get; } = new("checks named to begin with", 3, 1, 10, Number);
+    public static SettingShape NoneLeads { get; } = new("none of these leads", 0.5, 0.1, 1, Probability);
+    public static SettingShape InEarnest { get; } = new("fault in earnest question", 0.02, 0, 0.5, Probability);
+    public static SettingShape Foregone { get; } = new("answer all but known", 0.95, 0.5, 1, Probability);
+    public static SettingShape Contradiction { get; } = new("results contradict", 0.001, 0, 0.1, Fit);
+    public static SettingShape OddOne { get; } = new("odd result named", 3, 1, 1000, Times);
+    public static SettingShape LeftOut { get; } = new("checks left out before stopping is offered", 3, 1, 20, Number);
+    public static SettingShape WorthAQuestion { get; } = new("doubt worth a question", 0.1, 0, 5, Bits);
+    public static SettingShape WorthAMinute { get; } = new("doubt worth a minute", 0.035, 0, 5, BitsAMinute);
+
+    public static ImmutableArray<SettingShape> All { get; } =
+    [
+        Found, NamedBeside, Suspected, Suspects, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne, LeftOut,
+        WorthAQuestion, WorthAMinute,
+    ];
+}

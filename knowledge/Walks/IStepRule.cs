@@ -1,0 +1,15 @@
+using DxAssistant.Graph.Planning;
+
+namespace DxAssistant.Knowledge.Walks;
+
+/// <summary>A rule that may put a step in another's place.</summary>
+internal interface IStepRule
+{
+    LaidRule Name { get; }
+
+    /// <summary>Whether the step that gives way is done afterwards; else another way is taken in its place.</summary>
+    bool GoesBefore { get; }
+
+    /// <summary>What could be done instead, best first; the first that costs no more than the rule may is taken.</summary>
+    IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step);
+}
