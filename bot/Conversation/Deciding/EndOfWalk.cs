@@ -42,11 +42,16 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         turn.Say(SegmentKind.Conclusion, "closed-left");
         if (StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
-        if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
-        Suspects(turn, withParts: true);
-        if (Needed(turn) is { } needed) bring.Say(turn, needed);
+        if (turn.State.Role is not null && turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
+        if (!turn.State.Symptoms.IsEmpty) SayWhatNext(turn);
         turn.Happen(new Closed("book"));
         closed.Decide(turn);
+    }
+
+    private void SayWhatNext(TurnDraft turn)
+    {
+        Suspects(turn, withParts: true);
+        if (Needed(turn) is { } needed) bring.Say(turn, needed);
     }
 
     private static void Suspects(TurnDraft turn, bool withParts)

@@ -52,7 +52,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     {
         if (turn.State.Question is { Kind: QuestionKind.Check } danger && DangerFirst.IsAskedBy(turn, danger.Subject))
             PassOverDanger(turn, danger.Subject, CommandWord.Cannot);
-        else if (turn.State is { Symptoms.IsEmpty: false, Role: not null, Series: not null, Unverified: null, ClosedHow: null }) turn.Happen(new LeftToOthers());
+        else if (turn.State is { Unverified: null, ClosedHow: null }) turn.Happen(new LeftToOthers());
         else turn.Say(SegmentKind.Notice, "notice-answer-first");
     }
 

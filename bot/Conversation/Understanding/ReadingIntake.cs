@@ -55,7 +55,9 @@ internal static class ReadingIntake
 
         ImmutableArray<GivenReading> given = Place(page, readings);
         if (!given.IsEmpty) turn.Happen(new ReadingsGiven(page.Id.Value, given));
-        if (given.Length < readings.Length)
+        int placed = readings.Where((reading, place) => FieldOf(page, reading, place, readings.Length) is not null).Count();
+        if (given.Length < placed) turn.Say(SegmentKind.Notice, $"reading-{ReadingReason.Impossible}");
+        if (placed < readings.Length)
             turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", Unplaced(page, readings)));
         if (unclear is not null)
         {
@@ -70,13 +72,18 @@ internal static class ReadingIntake
         else AskRest(turn, page, open);
     }
 
-    /// <summary>The readings that have a place on a check's form.</summary>
+    /// <summary>The readings that have a place on a check's form and that can be at all: what cannot is no evidence.</summary>
     public static ImmutableArray<GivenReading> Place(CheckPage page, ImmutableArray<Reading> readings) =>
     [
         .. readings.Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
-            .Where(pair => pair.field is not null)
+            .Where(pair => pair.field is not null && IsPossible(pair.reading, pair.field))
             .Select(pair => Logged(pair.reading, pair.field!)),
     ];
+
+    // Of another kind, it is for the judge of the check to refuse.
+    private static bool IsPossible(Reading reading, ReadingField field) =>
+        reading.State != ReadingState.Number || reading.Unit.Kind != field.Unit.Kind
+        || new PossibleRange(field.Lowest, field.Highest).Holds(reading.Value);
 
     private static string Unplaced(CheckPage page, ImmutableArray<Reading> readings) => string.Join(", ", readings
         .Where((reading, place) => FieldOf(page, reading, place, readings.Length) is null)
