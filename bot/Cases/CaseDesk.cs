@@ -3,6 +3,7 @@ using DxAssistant.Conversation;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
 
 namespace DxAssistant.Cases;
 
@@ -17,6 +18,11 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     // Each lost race means that another turn of the same case was stored, so this many in a row is a fault, not
     // traffic.
     private const int MostRaces = 100;
+
+    // Some kilobytes each; as many as are talked at within minutes on a busy day.
+    private const int MostInMind = 2_000;
+
+    private readonly StateMemory memory = new(MostInMind);
 
     /// <summary>Opens a case; one that is open already gives its first reply again.</summary>
     public async Task<DeskAnswer.Answered> OpenAsync(string caseId, string by, CancellationToken cancel = default)
@@ -56,16 +62,18 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     {
         for (int race = 0; race < MostRaces; race++)
         {
-            var log = await LogAsync(caseId, cancel);
-            if (log.IsEmpty && !mayOpen) return new DeskAnswer.UnknownCase(caseId);
-            var earlier = log.Where(e => e.TurnId == message.TurnId).ToImmutableArray();
+            var core = current();
+            var place = race == 0 && only is null ? await RememberAsync(core, caseId, cancel) : null;
+            place ??= await ReadPlaceAsync(core, caseId, cancel);
+            if (place.Mark.Last == 0 && !mayOpen) return new DeskAnswer.UnknownCase(caseId);
+            var earlier = place.Log.Where(e => e.TurnId == message.TurnId).ToImmutableArray();
             if (!earlier.IsEmpty) return Answer(caseId, earlier, repeated: true);
-            if (only is { } meant && meant != log.Length) return new DeskAnswer.Overtaken(caseId);
+            if (only is { } meant && meant != place.Mark.Last) return new DeskAnswer.Overtaken(caseId);
 
-            var turn = WorkOut(log, message);
-            switch (await SaveAsync(caseId, log.Length, message.TurnId, turn, cancel))
+            var turn = WorkOut(core, place, message);
+            switch (await SaveAsync(caseId, place.Mark.Last, message.TurnId, turn, cancel))
             {
-                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false);
+                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false) with { Done = Remember(caseId, place, appended.Events) };
                 case AppendResult.DuplicateTurn duplicate: return Answer(caseId, duplicate.Events, repeated: true);
             }
 
@@ -75,16 +83,39 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
         throw new InvalidOperationException($"case {caseId} changed {MostRaces} times while one turn was worked out");
     }
 
-    private async Task<ImmutableArray<StoredEvent>> LogAsync(string caseId, CancellationToken cancel)
+    // A case in mind is not read. A retry is then noticed by the store.
+    private async Task<Known?> RememberAsync(IResponder core, string caseId, CancellationToken cancel)
     {
+        if (core is not IStandingResponder) return null;
         using var stage = Signals.Stage("read");
-        return await store.ReadAsync(caseId, cancel);
+        var mark = await store.MarkAsync(caseId, cancel);
+        return memory.TryFind(caseId, mark, out var state) ? new Known(mark, [], state) : null;
     }
 
-    private Turn WorkOut(ImmutableArray<StoredEvent> log, Message message)
+    // The mark before the log: a case that changes in between is then only not kept in mind.
+    private async Task<Known> ReadPlaceAsync(IResponder core, string caseId, CancellationToken cancel)
+    {
+        using var stage = Signals.Stage("read");
+        var mark = await store.MarkAsync(caseId, cancel);
+        var log = await store.ReadAsync(caseId, cancel);
+        var read = mark with { Last = log.Length, Hash = log.IsEmpty ? "" : log[^1].Hash };
+        return new Known(read, log, core is IStandingResponder ? Fold.Apply(CaseState.New, log.Select(e => e.Event)) : null);
+    }
+
+    private static Turn WorkOut(IResponder core, Known place, Message message)
     {
         using var stage = Signals.Stage("work-out");
-        return current().Respond([.. log.Select(e => e.Event)], message);
+        return place.State is { } state && core is IStandingResponder standing
+            ? standing.Respond(state, message)
+            : core.Respond([.. place.Log.Select(e => e.Event)], message);
+    }
+
+    private TurnDone? Remember(string caseId, Known before, ImmutableArray<StoredEvent> turn)
+    {
+        if (before.State is not { } state) return null;
+        var after = Fold.Apply(state, turn.Select(e => e.Event));
+        memory.Keep(caseId, before.Mark with { Last = turn[^1].Sequence, Hash = turn[^1].Hash }, after);
+        return new TurnDone(state.LastReply?.Question, turn, after);
     }
 
     private async Task<AppendResult> SaveAsync(
@@ -102,4 +133,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
 
     private static Reply ReplyOf(ImmutableArray<StoredEvent> turn) =>
         turn.Select(e => e.Event).OfType<Replied>().Last().Reply;
+
+    /// <param name="Log">Empty when the case was in mind.</param>
+    /// <param name="State">Null for a core that wants the log.</param>
+    private sealed record Known(CaseMark Mark, ImmutableArray<StoredEvent> Log, CaseState? State);
 }

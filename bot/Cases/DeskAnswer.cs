@@ -13,7 +13,11 @@ public abstract record DeskAnswer
     /// <param name="At">When it was stored, UTC.</param>
     /// <param name="Repeated">Whether the turn was there already and its stored reply is given again.</param>
     public sealed record Answered(string CaseId, Reply Reply, long Before, long Last, DateTimeOffset At, bool Repeated)
-        : DeskAnswer;
+        : DeskAnswer
+    {
+        /// <summary>The turn itself; null when it has to be read from the log.</summary>
+        public TurnDone? Done { get; init; }
+    }
 
     /// <summary>The case was not any more as the message was meant for; nothing was stored.</summary>
     public sealed record Overtaken(string CaseId) : DeskAnswer;

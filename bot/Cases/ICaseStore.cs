@@ -35,6 +35,10 @@ public interface ICaseStore : IWorkList, IAsyncDisposable
     /// <exception cref="CaseFileException">The case cannot be read.</exception>
     Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default);
 
+    /// <summary>What shows whether a case is still as it was. Costs little, however long the log is.</summary>
+    /// <exception cref="CaseFileException">The cases cannot be read.</exception>
+    Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default);
+
     /// <summary>The last sequence number of a case, not checked; 0 when there is no such case. Costs little, however
     /// long the log is.</summary>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>

@@ -73,6 +73,15 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         lock (gate) return Task.FromResult(work.Search(query));
     }
 
+    public Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default)
+    {
+        lock (gate)
+        {
+            var rows = Find(caseId).Rows;
+            return Task.FromResult(rows.IsEmpty ? CaseMark.None : new CaseMark(rows.Length, rows[^1].Hash, blankedAt.GetValueOrDefault(caseId)));
+        }
+    }
+
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default)
     {
         lock (gate) return Task.FromResult((long)Find(caseId).Rows.Length);

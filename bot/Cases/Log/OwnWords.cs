@@ -1,4 +1,7 @@
 using System.Text.Json.Nodes;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Cases.Log;
 
@@ -6,6 +9,15 @@ namespace DxAssistant.Cases.Log;
 /// <remarks>Readings are not among them: they are the evidence, and no words about anybody.</remarks>
 internal static class OwnWords
 {
+    /// <summary>Whether there can be any; false for most events, which need not be looked through.</summary>
+    public static bool MayBeIn(CaseEvent happened) => happened switch
+    {
+        Said said => said.Body is not (MessageBody.Opening or MessageBody.Choice or MessageBody.Command),
+        Replied replied => replied.Reply.Segments.Any(segment => segment.From.Any(origin => origin is Provenance.Person)),
+        SymptomReported or RepairTriedBefore or OutcomeSeen or UnitNoted or PersonNoted or NoteWritten or WholeTold => true,
+        _ => false,
+    };
+
     /// <summary>The places, as JSON Pointers, in the order of the event.</summary>
     public static IEnumerable<string> In(JsonNode entry) => (string?)entry["event"] switch
     {

@@ -22,6 +22,7 @@ internal static class Veil
     public static EntryText Draw(CaseEvent happened)
     {
         string json = EventJson.Write(happened);
+        if (!OwnWords.MayBeIn(happened)) return new EntryText(CanonicalJson.Of(json), null);
         var entry = JsonNode.Parse(json)!;
         var aside = OwnWords.In(entry).Select(at => Take(entry, at)).OfType<AsideWords>().ToImmutableArray();
         return aside.IsEmpty

@@ -89,6 +89,16 @@ public sealed class PostgresCaseStore : ICaseStore
         return CasePage.Of(read, query.Limit);
     }
 
+    public async Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default)
+    {
+        const string Mark = """
+            SELECT sequence, hash, coalesce((SELECT last_event FROM blanked WHERE case_id = $1), 0)
+            FROM event WHERE case_id = $1 ORDER BY sequence DESC LIMIT 1
+            """;
+        var found = await ReadEachAsync(Mark, row => new CaseMark(row.GetInt64(0), row.GetString(1), row.GetInt64(2)), [caseId], cancel);
+        return found.IsEmpty ? CaseMark.None : found[0];
+    }
+
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.LastAsync(caseId), cancel);
 

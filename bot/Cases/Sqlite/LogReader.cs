@@ -30,6 +30,19 @@ internal static class LogReader
         return log.ToImmutable();
     }
 
+    /// <inheritdoc cref="ICaseStore.MarkAsync"/>
+    public static CaseMark Mark(SqliteConnection connection, string caseId)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = """
+            SELECT sequence, hash, coalesce((SELECT last_event FROM blanked WHERE case_id = $case), 0)
+            FROM event WHERE case_id = $case ORDER BY sequence DESC LIMIT 1
+            """;
+        command.Parameters.AddWithValue("$case", caseId);
+        using var found = command.ExecuteReader();
+        return found.Read() ? new CaseMark(found.GetInt64(0), found.GetString(1), found.GetInt64(2)) : CaseMark.None;
+    }
+
     /// <summary>The last sequence number of a case; 0 when there is no such case.</summary>
     public static long Last(SqliteConnection connection, string caseId)
     {

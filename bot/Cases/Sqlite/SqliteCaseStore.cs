@@ -78,6 +78,9 @@ public sealed class SqliteCaseStore : ICaseStore
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
 
+    public Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default) =>
+        Task.FromResult(Read(reader => LogReader.Mark(reader, caseId)));
+
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => LogReader.Last(reader, caseId)));
 

@@ -13,6 +13,7 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class StepChooser(Library library)
 {
     private readonly WalkChooser _walks = new(library);
+    private readonly RememberedSteps<LaidStep> _known = new();
 
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
@@ -21,8 +22,11 @@ internal sealed class StepChooser(Library library)
     public StepChosen? Choose(CaseView view) => Chosen(Walk(view));
 
     /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
-    public LaidStep? Walk(CaseView view) =>
-        _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, SituationOf(view), FirstIn(view)));
+    public LaidStep? Walk(CaseView view)
+    {
+        (Situation situation, ImmutableHashSet<AccessId> firstIn) = (SituationOf(view), FirstIn(view));
+        return _known.Of(StepKey.Of(view.Belief, situation, firstIn), () => _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, situation, firstIn)));
+    }
 
     /// <summary>What the answers to a check would lead to, impossible ones left out.</summary>
     public ImmutableArray<Prospect> Foresee(CaseView view, PlannedStep.DoCheck step) =>

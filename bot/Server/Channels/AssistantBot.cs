@@ -48,7 +48,9 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
     private static async Task AnswerAsync(ITurnContext turn, DeskAnswer answer, CancellationToken cancel)
     {
         turn.TurnState.Add(answer);
-        if (answer is DeskAnswer.Answered answered) await turn.SendActivityAsync(ReplyActivity.From(answered), cancel);
+
+        // Who comes without a network between takes the desk's answer itself.
+        if (answer is DeskAnswer.Answered answered && turn.Adapter is not LocalChatAdapter) await turn.SendActivityAsync(ReplyActivity.From(answered), cancel);
     }
 
     // Which adapter it came through, not which channel it says it is of: anybody can write the latter.

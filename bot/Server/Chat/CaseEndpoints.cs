@@ -81,7 +81,8 @@ internal sealed class CaseEndpoints(
         string by = Person.Of(request.HttpContext.User)!.Name;
         var done = await adapter.SendAsync(LocalActivity.Message(id, turn.TurnId, turn.Body, by, after), cancel);
         if (done.Answer is DeskAnswer.Overtaken) return Tagged.Stale();
-        if (done.Answer is not DeskAnswer.Answered) return Unknown();
+        if (done.Answer is not DeskAnswer.Answered answered) return Unknown();
+        if (answered.Done is { } taken) return Results.Json(TurnTaken.Of(answered, taken, inUse().Titles), ChatJson.Options);
 
         var log = await desk.ReadAsync(id, cancel);
         return Results.Json(TurnTaken.Of(CaseSheet.Of(id, log, inUse().Titles), log, turn.TurnId), ChatJson.Options);

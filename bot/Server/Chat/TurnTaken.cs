@@ -9,6 +9,15 @@ namespace DxAssistant.Server.Chat;
 /// <param name="Events">What the turn left in the log, for a page that takes the case along.</param>
 internal sealed record TurnTaken(TurnView Turn, long Last, SheetHead Head, ImmutableArray<CaseEvent> Events)
 {
+    /// <summary>From what the desk did, without the log.</summary>
+    public static TurnTaken Of(DeskAnswer.Answered answered, TurnDone done, TitleBook titles)
+    {
+        ImmutableArray<CaseEvent> events = [.. done.Events.Select(stored => stored.Event)];
+        var said = events.OfType<Said>().First();
+        var view = new TurnView(said.TurnId, answered.At, answered.Before, answered.Last, said.By, SaidText.Of(said.Body, done.Asked), answered.Reply);
+        return new TurnTaken(view, answered.Last, SheetHead.Of(done.After, titles), events);
+    }
+
     public static TurnTaken Of(CaseSheet sheet, ImmutableArray<StoredEvent> log, string turnId) => new(
         sheet.Turns.First(turn => turn.TurnId == turnId), sheet.Last, sheet.Head,
         [.. log.Where(stored => stored.TurnId == turnId).Select(stored => stored.Event)]);

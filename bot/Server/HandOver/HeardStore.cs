@@ -23,6 +23,8 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
 
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) => store.ReadRowsAsync(caseId, cancel);
 
+    public Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default) => store.MarkAsync(caseId, cancel);
+
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default) => store.LastAsync(caseId, cancel);
 
     public Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default) => store.NamesAsync(cancel);

@@ -9,7 +9,7 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Server.Serving;
 
 /// <summary>The core on one version of the content.</summary>
-internal sealed class LibraryResponder : IResponder
+internal sealed class LibraryResponder : IStandingResponder
 {
     private readonly Assistant assistant;
 
@@ -20,5 +20,7 @@ internal sealed class LibraryResponder : IResponder
     public void GetReady() => Task.Run(assistant.GetReady);
 
     public Turn Respond(ImmutableArray<CaseEvent> log, Message message) =>
-        assistant.Take(Fold.Apply(CaseState.New, log), message);
+        Respond(Fold.Apply(CaseState.New, log), message);
+
+    public Turn Respond(CaseState state, Message message) => assistant.Take(state, message);
 }

@@ -36,6 +36,24 @@ public abstract class CaseStoreTests : IAsyncLifetime
     }
 
     [StoreFact]
+    public async Task MarkAsync_ChangesWithEachTurnAndWhenWordsAreRemoved()
+    {
+        Assert.Equal(CaseMark.None, await store.MarkAsync("a"));
+        await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        var first = await store.MarkAsync("a");
+        await store.AppendAsync("b", 0, "t1", Events("b4"));
+        Assert.Equal(first, await store.MarkAsync("a"));
+        Assert.Equal(new CaseMark(2, (await store.ReadAsync("a"))[^1].Hash, 0), first);
+
+        await store.AppendAsync("a", 2, "t2", Events("b6"));
+        var second = await store.MarkAsync("a");
+        await store.BlankAsync("a");
+
+        Assert.NotEqual(first, second);
+        Assert.NotEqual(second, await store.MarkAsync("a"));
+    }
+
+    [StoreFact]
     public async Task AppendAsync_FirstTurn_NumbersFromOneAndStampsTheTime()
     {
         var result = await store.AppendAsync("a", 0, "t1", Events("b4", "b5"));

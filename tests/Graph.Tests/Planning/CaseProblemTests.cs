@@ -155,9 +155,9 @@ public sealed class CaseProblemTests
 
     private static double Least(SequencingProblem problem) => new ExactPlanner().Plan(problem, problem.Begin()).Minutes;
 
-    private static FaultGraph Graph(params Fault[] more) => Graph(Technician, more);
+    internal static FaultGraph Graph(params Fault[] more) => Graph(Technician, more);
 
-    private static FaultGraph Graph(Role swapBy, params Fault[] more) => FaultGraph.Build(
+    internal static FaultGraph Graph(Role swapBy, params Fault[] more) => FaultGraph.Build(
         [Parts.Fault("filter"), Parts.Fault("board"), .. more],
         [],
         [

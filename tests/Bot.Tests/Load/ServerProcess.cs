@@ -1,0 +1,103 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace DxAssistant.Bot.Tests.Load;
+
+/// <summary>The program itself in a process of its own, as an operator starts it, on a free port.</summary>
+internal sealed class ServerProcess : IAsyncDisposable
+{
+    private static readonly string Program = Path.Combine(AppContext.BaseDirectory, "DxAssistant.Server.dll");
+
+    private readonly Process process;
+    private readonly StringBuilder said;
+
+    private ServerProcess(Process process, Uri address, TimeSpan startUp, StringBuilder said) =>
+        (this.process, Address, StartUp, this.said) = (process, address, startUp, said);
+
+    public Uri Address { get; }
+
+    /// <summary>From the start of the process until it says where it listens.</summary>
+    public TimeSpan StartUp { get; }
+
+    public int Id => process.Id;
+
+    /// <summary>What it wrote on standard error so far.</summary>
+    public string Said
+    {
+        get
+        {
+            lock (said) return said.ToString();
+        }
+    }
+
+    /// <summary>Bytes of memory in use, as the system counts them.</summary>
+    public long ResidentBytes => 1024 * long.Parse(
+        File.ReadLines($"/proc/{process.Id}/status").First(line => line.StartsWith("VmRSS:", StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1],
+        CultureInfo.InvariantCulture);
+
+    /// <summary>Seconds of a processor used so far.</summary>
+    public double ProcessorSeconds
+    {
+        get
+        {
+            process.Refresh();
+            return process.TotalProcessorTime.TotalSeconds;
+        }
+    }
+
+    /// <summary>Starts the server on the shipped pages.</summary>
+    /// <param name="arguments">Beyond content, port and pace: where the cases are kept.</param>
+    /// <exception cref="InvalidOperationException">It ended instead; the message is what it said.</exception>
+    public static Task<ServerProcess> StartAsync(params string[] arguments) => StartAsync(
+        [Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0", .. arguments], "Open ");
+
+    /// <summary>Starts any program that says on a line where it listens.</summary>
+    /// <param name="arguments">What <c>dotnet exec</c> is given.</param>
+    /// <param name="before">What stands on that line before the address.</param>
+    public static async Task<ServerProcess> StartAsync(string[] arguments, string before)
+    {
+        long begun = Stopwatch.GetTimestamp();
+        var start = new ProcessStartInfo("dotnet", ["exec", .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var process = Process.Start(start)!;
+        var said = new StringBuilder();
+        process.ErrorDataReceived += (_, line) =>
+        {
+            lock (said) said.AppendLine(line.Data);
+        };
+        process.BeginErrorReadLine();
+        while (await process.StandardOutput.ReadLineAsync() is { } line)
+        {
+            if (!line.StartsWith(before, StringComparison.Ordinal)) continue;
+            _ = process.StandardOutput.ReadToEndAsync();
+            return new ServerProcess(process, new Uri(line[before.Length..].Split(' ')[0]), Stopwatch.GetElapsedTime(begun), said);
+        }
+
+        await process.WaitForExitAsync();
+        throw new InvalidOperationException($"the program ended with {process.ExitCode}: {said}");
+    }
+
+    /// <summary>Ends it without warning: no finally block, no flush.</summary>
+    public void Kill()
+    {
+        process.Kill();
+        process.WaitForExit();
+    }
+
+    /// <summary>Asks it to end, as a supervisor does.</summary>
+    /// <returns>Its exit code.</returns>
+    public async Task<int> EndAsync(string signal = "TERM", int times = 1)
+    {
+        for (int i = 0; i < times; i++)
+            using (var kill = Process.Start("kill", ["-" + signal, process.Id.ToString(CultureInfo.InvariantCulture)])!) await kill.WaitForExitAsync();
+        await process.WaitForExitAsync();
+        return process.ExitCode;
+    }
+
+    public ValueTask DisposeAsync()
+    {
+        if (!process.HasExited) Kill();
+        process.Dispose();
+        return ValueTask.CompletedTask;
+    }
+}
