@@ -13,7 +13,7 @@ public sealed class OwnWordsTests
     [Fact]
     public void MayBeIn_WherePlacesAreFound_IsTrue()
     {
-        string[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(12, seed: 4).SelectMany(walk => walk).SelectMany(turn => turn.Events)];
+        string[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(4, seed: 4).SelectMany(walk => walk).SelectMany(turn => turn.Events)];
         string[] written = [.. Written.Select(EventJson.Write)];
 
         Assert.All(walked.Concat(written), json =>

@@ -22,7 +22,7 @@ public sealed class StandingDeskTests : IAsyncDisposable
     {
         var standing = new CaseDesk(store, () => Shipped.InUse.Responder);
         int walk = 0;
-        foreach (var turns in new WalkRecorder(ShippedContent.Assistant).Record(4, seed: 3))
+        foreach (var turns in new WalkRecorder(ShippedContent.Assistant).Record(2, seed: 3))
         {
             string mine = $"mine-{++walk}", anew = $"anew-{walk}";
             await standing.OpenAsync(mine, "ann");

@@ -38,6 +38,9 @@ internal sealed class CaseClient : IDisposable
         return answer.StatusCode;
     }
 
+    /// <summary>Gets and reads the answer to its end.</summary>
+    public Task<byte[]> GetAsync(string path) => http.GetByteArrayAsync(path);
+
     public Task<Stream> ListenAsync(string caseId) => http.GetStreamAsync($"/api/cases/{caseId}/changes");
 
     public void Dispose() => http.Dispose();
