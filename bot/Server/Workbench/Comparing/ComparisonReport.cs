@@ -8,14 +8,21 @@ namespace DxAssistant.Server.Workbench.Comparing;
 internal static class ComparisonReport
 {
     public static void Write(
-        TextWriter output, ImmutableArray<ChangedSymptom> symptoms, ImmutableArray<ChangedConclusion>? cases, int replayed, ImmutableArray<string> broken)
+        TextWriter output, ImmutableArray<ChangedSymptom> symptoms, ImmutableArray<ChangedConclusion>? cases, int replayed, ImmutableArray<BrokenFloor> broken)
     {
-        if (!broken.IsEmpty) output.Write($"## Floors broken\n\n{string.Concat(broken.Select(line => $"- {line}\n"))}\n");
+        List(output, "Floors broken", broken.Where(floor => !floor.MayBeChance));
+        List(output, "Below a floor, and perhaps by chance: play more walks (`--walks`)", broken.Where(floor => floor.MayBeChance));
         output.Write(symptoms.IsEmpty ? "No walk can have changed.\n" : "## Figures\n\n"
             + "| series | symptom | minutes | checks | repairs in vain | mended by the first repair, % | faults alike | how |\n|---|---|---|---|---|---|---|---|\n");
         foreach (ChangedSymptom symptom in symptoms) Row(output, symptom);
         Walks(output, symptoms);
         if (cases is { } changed) Cases(output, changed, replayed);
+    }
+
+    private static void List(TextWriter output, string head, IEnumerable<BrokenFloor> floors)
+    {
+        string lines = string.Concat(floors.Select(floor => $"- {floor.What}\n"));
+        if (lines.Length > 0) output.Write($"## {head}\n\n{lines}\n");
     }
 
     private static void Row(TextWriter output, ChangedSymptom symptom)

@@ -10,25 +10,28 @@ namespace DxAssistant.Server.Workbench.Comparing;
 /// <param name="Conclusions">Most stored cases that may come to another conclusion.</param>
 internal sealed record Floors(double? Minutes, double? InVain, double? Isolated, int? Conclusions)
 {
-    /// <summary>What a symptom breaks, in words; a symptom that is gone breaks nothing.</summary>
-    public IEnumerable<string> BrokenBy(ChangedSymptom symptom)
+    /// <summary>What a symptom breaks; a symptom that is gone breaks nothing.</summary>
+    public IEnumerable<BrokenFloor> BrokenBy(ChangedSymptom symptom)
     {
-        if (symptom.Before?.Walks is not { } before || symptom.After is not { } figures) yield break;
-        string where = $"{symptom.Series}, {symptom.Symptom}";
+        if (symptom.Before?.Walks is not { } before || symptom.After is not { } figures) return [];
+        string where = $"{symptom.Series}, {symptom.Symptom}: ";
         if (figures.Walks is not { } after)
-        {
-            if ((Minutes ?? InVain ?? Isolated) is not null) yield return $"{where}: nothing can be walked any more";
-            yield break;
-        }
-
-        if (Rise(before.Minutes, after.Minutes) > Minutes) yield return $"{where}: {Text(Rise(before.Minutes, after.Minutes))} minutes longer";
-        if (Rise(before.RepairsInVain, after.RepairsInVain) > InVain)
-            yield return $"{where}: {Text(Rise(before.RepairsInVain, after.RepairsInVain))} more repairs in vain a walk";
-        double fall = -100 * Rise(before.IsolatedTo[0], after.IsolatedTo[0]);
-        if (fall > Isolated) yield return $"{where}: mended by the first repair {Text(fall)} points less often";
+            return (Minutes ?? InVain ?? Isolated) is null ? [] : [new BrokenFloor(where + "nothing can be walked any more")];
+        BrokenFloor?[] broken =
+        [
+            Broken(Minutes, before.Minutes, after.Minutes, 1, rise => $"{where}{rise} minutes longer"),
+            Broken(InVain, before.RepairsInVain, after.RepairsInVain, 1, rise => $"{where}{rise} more repairs in vain a walk"),
+            Broken(Isolated, before.IsolatedTo[0], after.IsolatedTo[0], -100, fall => $"{where}mended by the first repair {fall} points less often"),
+        ];
+        return broken.OfType<BrokenFloor>();
     }
 
-    private static double Rise(Estimate before, Estimate after) => Math.Round(after.Value - before.Value, 6);
-
-    private static string Text(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+    // Both sides are played with the same draws, so the two intervals together are rather too wide than too narrow.
+    private static BrokenFloor? Broken(double? floor, Estimate before, Estimate after, double scale, Func<string, string> say)
+    {
+        double worse = Math.Round(scale * (after.Value - before.Value), 6);
+        if (!(worse > floor)) return null;
+        double open = Math.Abs(scale) * Math.Sqrt(before.HalfWidth * before.HalfWidth + after.HalfWidth * after.HalfWidth);
+        return new BrokenFloor(say(worse.ToString("0.00", CultureInfo.InvariantCulture)), worse <= open);
+    }
 }
