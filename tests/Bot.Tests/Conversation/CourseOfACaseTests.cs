@@ -76,7 +76,7 @@ public sealed class CourseOfACaseTests
     [Fact]
     public void Why_AtACheck_GivesTheNumbersThatChoseIt()
     {
-        Walker walker = AtCheck("indoor-fan-fault");
+        Walker walker = AtCheck("room-sensor-code");
         Reply reply = walker.Order(CommandWord.Why);
         Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-check")));
         Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-runner-up")));

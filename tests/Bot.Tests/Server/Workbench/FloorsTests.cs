@@ -29,7 +29,7 @@ public sealed class FloorsTests
 
     private static ChangedSymptom Changed(WalkFigures? before, WalkFigures? after) => new("one", "dead", Figures(before), Figures(after), []);
 
-    private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], walks, null, null);
+    private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], walks, null, null, null);
 
     private static WalkFigures Walks(double minutes, double half, double first) => new(
         half == 0, 100, Estimate.Exactly(1), new Estimate(minutes, half), Estimate.Exactly(0), Estimate.Exactly(0),
