@@ -38,7 +38,9 @@ internal static class PictureBench
           const [kept, now] = [await open('webp', webp), await open('png', png)];
           const across = Math.round(kept.width / 8);
           const [one, other] = [cells(kept, across, Math.round(kept.height / 8)), cells(now, across, Math.round(now.height * share / 8))];
-          const same = one.filter(([light, hue], i) => other[i] && Math.abs(light - other[i][0]) < 28 && Math.abs(hue - other[i][1]) < 40).length;
+          // What moved up or down by less than a cell, as after scrolling, is the same.
+          const alike = ([light, hue], there) => there && Math.abs(light - there[0]) < 28 && Math.abs(hue - there[1]) < 40;
+          const same = one.filter((cell, i) => [i, i - across, i + across].some(place => alike(cell, other[place]))).length;
           return 1 - same / Math.max(one.length, other.length);
         };
         const ownFaces = () => {

@@ -22,7 +22,7 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
 
     // As a browser answers to a write for which there is no room left; a bound of its own does not hold for so small a write.
     private const string NoRoomLeft =
-        "IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }";
+        "() => { IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }; }";
 
     // The page's clock off by some days; what the browser itself measures with goes on.
     private const string ClockOff = """
