@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
 
@@ -38,14 +40,24 @@ internal sealed class Danger(DangerWords words, IMatcher matcher)
         }
     }
 
-    // Without another trouble, the sign is the trouble.
+    // Without another trouble, the sign is the trouble. Where its page says how the unit must stand before anything else is done,
+    // it is one beside any other: nobody switches on what smells burnt because the display shows a code too.
     private void ReportTrouble(TurnDraft turn, DangerSign sign, string text)
     {
-        if (!turn.State.Symptoms.IsEmpty || turn.State.Code is not null) return;
-        string? symptom = Offering.CertainSymptom(matcher.Match(text, turn.State.Series))
-            ?? Offering.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
-        if (symptom is not null) Symptoms.Report(turn, symptom, text.Trim());
+        bool isFirst = turn.State.Symptoms.IsEmpty && turn.State.Code is null;
+        string? told = isFirst ? Offering.CertainSymptom(matcher.Match(text, turn.State.Series)) : null;
+        string? own = Offering.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
+        if (own is not null && own != told && (DemandsSafeState(turn, own) || (isFirst && told is null))) Report(turn, own, text);
+        if (told is not null) Report(turn, told, text);
     }
+
+    private static void Report(TurnDraft turn, string symptom, string text)
+    {
+        if (turn.State.Symptoms.All(known => known.Symptom != symptom)) Symptoms.Report(turn, symptom, text.Trim());
+    }
+
+    private static bool DemandsSafeState(TurnDraft turn, string symptom) =>
+        turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty;
 
     // The owner's question for signs of danger takes its answers itself; any other check takes an answer in its own words.
     private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open

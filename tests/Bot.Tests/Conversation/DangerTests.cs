@@ -35,6 +35,30 @@ public sealed class DangerTests
         Assert.Equal(QuestionKind.Role, walker.Question.Kind);
     }
 
+    [Theory]
+    [InlineData("Burning smell or smoke: keep away. maybe Memory or model data code", "technician")]
+    [InlineData("smells burnt and the memory code is on", "refrigerant")]
+    [InlineData("not heating. there is a burning smell", "technician")]
+    public void BurningSmell_BesideAnotherTrouble_IsWorkedOnDeadFirst(string words, string role)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        walker.Tap(role);
+        walker.Tap("tarn-duo");
+        Assert.Contains(walker.State.Symptoms, known => known.Symptom == "burning-smell");
+        // What is only asked, like a storm before, may come first; it can be asked at a dead unit too.
+        Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+    }
+
+    [Fact]
+    public void BurningSmell_InTheMiddleOfAWalk_IsWorkedOnDeadFirst()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
+        walker.Say("now it smells burnt");
+        walker.MakeSafe();
+        Assert.Equal("isolated-open", walker.State.Step!.Access);
+    }
+
     [Fact]
     public void Gas_IsNeverToldToUseASwitch()
     {
