@@ -52,7 +52,8 @@ internal sealed class WalkScene(SequencingProblem problem, Plan plan, Role who)
         ? Math.Min(Extra(from, to), MinutesOf(check.Check) + Detour(check.Access, AccessOf(from)))
         : Extra(from, to);
 
-    private double MinutesOf(CheckId id) => problem.Checks.First(check => check.Id == id).Minutes;
+    /// <summary>How long a check of the problem takes once the unit stands ready.</summary>
+    public double MinutesOf(CheckId id) => problem.Checks.First(check => check.Id == id).Minutes;
 
     private double Detour(AccessId through, AccessId there) =>
         problem.Access.Minutes(Here, through) + problem.Access.Minutes(through, there) - problem.Access.Minutes(Here, there);

@@ -9,7 +9,7 @@ public sealed class NearTiesTests
 {
     private static readonly AccessId Closed = new("closed-running"), Isolated = new("isolated-open");
     private static readonly PlannedStep Far = new PlannedStep.DoCheck(new CheckId("fan-plug"), Isolated);
-    private static readonly PlannedStep Near = new PlannedStep.DoCheck(new CheckId("filter-look"), Closed);
+    private static readonly PlannedStep Near = new PlannedStep.DoCheck(new CheckId("fan-sound"), Closed);
     private static readonly PlannedStep Repair = new PlannedStep.DoRepair(new RepairId("replace-indoor-fan-motor"), Isolated);
 
     // A minute, or one in a hundred when that is more.
@@ -20,6 +20,11 @@ public sealed class NearTiesTests
     [InlineData(200, 202.1, false)]
     public void Best_TwoChecks_TakesTheNearerWithinTheMargin(double best, double next, bool near) =>
         Assert.Equal(near ? Near : Far, Best((Far, best), (Near, next)));
+
+    // Two minutes to look at a filter, of which the plan earns back nearly none: it would tell nothing.
+    [Fact]
+    public void Best_CheckThatEarnsLessThanHalfItsMinutes_IsNotAsked() =>
+        Assert.Equal(Far, Best((Far, 200), (new PlannedStep.DoCheck(new CheckId("filter-look"), Closed), 201.9)));
 
     [Fact]
     public void Best_PlanRepairs_NoCheckTakesItsPlace() => Assert.Equal(Repair, Best((Repair, 50), (Near, 50.1)));
