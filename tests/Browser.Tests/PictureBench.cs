@@ -12,11 +12,11 @@ internal static class PictureBench
           await image.decode();
           return image;
         };
-        const draw = (image, width, height) => {
+        const draw = (image, width, height, lower = 0) => {
           const canvas = new OffscreenCanvas(width, height);
           const paper = canvas.getContext('2d', { willReadFrequently: true });
           paper.imageSmoothingQuality = 'high';
-          paper.drawImage(image, 0, 0, width, height);
+          paper.drawImage(image, 0, lower, width, height);
           return canvas;
         };
         const base64 = async blob => new Promise(done => {
@@ -30,18 +30,20 @@ internal static class PictureBench
           return base64(await canvas.convertToBlob({ type: 'image/webp', quality: 0.5 }));
         };
         // Cells of the picture, each as dark as it is on average: what a font's edges do is lost in them.
-        const cells = (image, across, down) => {
-          const { data } = draw(image, across, down).getContext('2d').getImageData(0, 0, across, down);
+        const cells = (image, across, down, lower = 0) => {
+          const { data } = draw(image, across, down, lower).getContext('2d').getImageData(0, 0, across, down);
           return Array.from({ length: across * down }, (_, i) => [0.3 * data[4 * i] + 0.59 * data[4 * i + 1] + 0.11 * data[4 * i + 2], data[4 * i] - data[4 * i + 2]]);
         };
         const apart = async (webp, png, share) => {
           const [kept, now] = [await open('webp', webp), await open('png', png)];
           const across = Math.round(kept.width / 8);
-          const [one, other] = [cells(kept, across, Math.round(kept.height / 8)), cells(now, across, Math.round(now.height * share / 8))];
-          // What moved up or down by less than a cell, as after scrolling, is the same.
+          const down = Math.round(now.height * share / 8);
+          const one = cells(kept, across, Math.round(kept.height / 8));
+          // What moved up or down by a cell or a part of one, as after scrolling, is the same.
+          const others = [0, -0.25, 0.25, -0.5, 0.5].map(lower => cells(now, across, down, lower));
           const alike = ([light, hue], there) => there && Math.abs(light - there[0]) < 28 && Math.abs(hue - there[1]) < 40;
-          const same = one.filter((cell, i) => [i, i - across, i + across].some(place => alike(cell, other[place]))).length;
-          return 1 - same / Math.max(one.length, other.length);
+          const same = one.filter((cell, i) => [i, i - across, i + across].some(place => others.some(other => alike(cell, other[place])))).length;
+          return 1 - same / Math.max(one.length, others[0].length);
         };
         const ownFaces = () => {
           const paper = new OffscreenCanvas(1, 1).getContext('2d');
