@@ -10,13 +10,13 @@ namespace DxAssistant.Server.Workbench.Comparing;
 /// <param name="Conclusions">Most stored cases that may come to another conclusion.</param>
 internal sealed record Floors(double? Minutes, double? InVain, double? Isolated, int? Conclusions)
 {
-    /// <summary>What a symptom breaks; a symptom that is gone breaks nothing.</summary>
+    /// <summary>What a symptom breaks; one that could be walked and is gone, or can be walked no more, breaks any floor.</summary>
     public IEnumerable<BrokenFloor> BrokenBy(ChangedSymptom symptom)
     {
-        if (symptom.Before?.Walks is not { } before || symptom.After is not { } figures) return [];
+        if (symptom.Before?.Walks is not { } before) return [];
         string where = $"{symptom.Series}, {symptom.Symptom}: ";
-        if (figures.Walks is not { } after)
-            return (Minutes ?? InVain ?? Isolated) is null ? [] : [new BrokenFloor(where + "nothing can be walked any more")];
+        if (symptom.After?.Walks is not { } after)
+            return (Minutes ?? InVain ?? Isolated) is null ? [] : [new BrokenFloor(where + (symptom.After is null ? "gone" : "nothing can be walked any more"))];
         BrokenFloor?[] broken =
         [
             Broken(Minutes, before.Minutes, after.Minutes, 1, rise => $"{where}{rise} minutes longer"),

@@ -21,7 +21,19 @@ internal sealed class EditorServer(MessageFrames frames, string root)
         {
             string method = (string?)message["method"] ?? "";
             if (message["id"] is { } id) Answer(method, message["params"], id.DeepClone());
-            else Take(method, message["params"]);
+            else TryTake(method, message["params"]);
+        }
+    }
+
+    // What is told is never answered, so a notice that says too little is passed over.
+    private void TryTake(string method, JsonNode? said)
+    {
+        try
+        {
+            Take(method, said);
+        }
+        catch (Exception error) when (error is InvalidOperationException or FormatException)
+        {
         }
     }
 
@@ -64,10 +76,10 @@ internal sealed class EditorServer(MessageFrames frames, string root)
                 isDone = true;
                 return;
             case "textDocument/didOpen" when PathOf(said) is { } path:
-                folder.Change(path, Text(said!["textDocument"]!["text"]));
+                folder.Change(path, Text(said?["textDocument"]?["text"]));
                 break;
             case "textDocument/didChange" when PathOf(said) is { } path:
-                folder.Change(path, Text(said!["contentChanges"]!.AsArray()[^1]!["text"]));
+                folder.Change(path, Text(said?["contentChanges"]?.AsArray().LastOrDefault()?["text"]));
                 break;
             case "textDocument/didClose" when PathOf(said) is { } path:
                 folder.Reread();
@@ -129,7 +141,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     };
 
     private JsonArray Choices(JsonNode? asked) => PathOf(asked) is not { } path ? []
-        : [.. folder.Pages.Choices(path, Number(asked!["position"]!["line"]), Number(asked["position"]!["character"]))
+        : [.. folder.Pages.Choices(path, Line(asked, "position"), Number(asked?["position"]?["character"]))
             .Select((choice, place) => new JsonObject
             {
                 ["label"] = choice.Text,
@@ -143,8 +155,8 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     private JsonObject? Rename(JsonNode? asked)
     {
         if (PathOf(asked) is not { } path) return null;
-        EditorRename? rename = folder.Pages.Rename(path, Number(asked!["position"]!["line"]), Number(asked["position"]!["character"]),
-            Text(asked["newName"]), out string? problem);
+        EditorRename? rename = folder.Pages.Rename(path, Line(asked, "position"), Number(asked?["position"]?["character"]),
+            Text(asked?["newName"]), out string? problem);
         if (rename is null) throw new InvalidOperationException(problem);
         JsonNode[] edits = [.. rename.Edits.GroupBy(edit => edit.Place.Path).Select(page => new JsonObject
         {
@@ -161,7 +173,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     private JsonArray Mends(JsonNode? asked)
     {
         if (PathOf(asked) is not { } path) return [];
-        int first = Number(asked!["range"]!["start"]!["line"]), last = Number(asked["range"]!["end"]!["line"]);
+        int first = Line(asked?["range"], "start"), last = Line(asked?["range"], "end");
         return
         [
             .. folder.Pages.Diagnostics.Where(found => found.Mend is not null && found.At.Path == path
@@ -183,7 +195,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     }
 
     private T? At<T>(JsonNode? asked, Func<string, int, int, T?> find) where T : class =>
-        PathOf(asked) is { } path ? find(path, Number(asked!["position"]!["line"]), Number(asked["position"]!["character"])) : null;
+        PathOf(asked) is { } path ? find(path, Line(asked, "position"), Number(asked?["position"]?["character"])) : null;
 
     private string? PathOf(JsonNode? asked) => (string?)asked?["textDocument"]?["uri"] is { } address ? folder.PathOf(address) : null;
 
@@ -203,6 +215,8 @@ internal sealed class EditorServer(MessageFrames frames, string root)
         ["start"] = new JsonObject { ["line"] = range.StartLine, ["character"] = range.StartCharacter },
         ["end"] = new JsonObject { ["line"] = range.EndLine, ["character"] = range.EndCharacter },
     };
+
+    private static int Line(JsonNode? asked, string place) => Number(asked?[place]?["line"]);
 
     private static string Text(JsonNode? node) => (string?)node ?? throw new FormatException("a text is missing");
 

@@ -36,6 +36,32 @@ public sealed class EditorServerTests : IDisposable
     }
 
     [Theory]
+    [InlineData("textDocument/didOpen", """{"textDocument":{"uri":"URI"}}""")]
+    [InlineData("textDocument/didOpen", """{"textDocument":"fan-plug"}""")]
+    [InlineData("textDocument/didChange", """{"textDocument":{"uri":"URI"},"contentChanges":[]}""")]
+    [InlineData("textDocument/didChange", """{"textDocument":{"uri":"URI"}}""")]
+    public void Notice_ThatSaysTooLittle_IsPassedOver(string method, string said)
+    {
+        Say(method, (JsonObject)JsonNode.Parse(said.Replace("URI", Address(Plug), StringComparison.Ordinal))!);
+        Open(Plug, pages.Read(Plug));
+        int id = Ask("textDocument/hover", Position("minutes: 3", 9));
+        Assert.NotNull(Result(id));
+    }
+
+    [Theory]
+    [InlineData("textDocument/hover")]
+    [InlineData("textDocument/definition")]
+    [InlineData("textDocument/completion")]
+    [InlineData("textDocument/rename")]
+    [InlineData("textDocument/codeAction")]
+    public void Question_WithoutAPlace_IsAnsweredAsWrong(string method)
+    {
+        Open(Plug, pages.Read(Plug));
+        int id = Ask(method, new JsonObject { ["textDocument"] = Document(Plug) });
+        Assert.Equal(-32602, (int)Assert.Single(Play(), message => (int?)message["id"] == id)["error"]!["code"]!);
+    }
+
+    [Theory]
     [InlineData("../cautions/live-mains.md", "cautions/live-mains.md")]
     [InlineData("isolated-open", "access/isolated-open.md")]
     [InlineData("technician", "roles.md")]

@@ -27,6 +27,10 @@ public sealed class FloorsTests
     public void BrokenBy_NothingToWalkAnyMore_BreaksAnyFloor() =>
         Assert.Equal(new BrokenFloor("one, dead: nothing can be walked any more"), Assert.Single(Asked.BrokenBy(Changed(Walks(100, 0, 0.9), null))));
 
+    [Fact]
+    public void BrokenBy_SymptomThatIsGone_BreaksAnyFloor() =>
+        Assert.Equal(new BrokenFloor("one, dead: gone"), Assert.Single(Asked.BrokenBy(new("one", "dead", Figures(Walks(100, 0, 0.9)), null, []))));
+
     private static ChangedSymptom Changed(WalkFigures? before, WalkFigures? after) => new("one", "dead", Figures(before), Figures(after), []);
 
     private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], walks, null, null, null);
