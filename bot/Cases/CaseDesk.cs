@@ -73,7 +73,7 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
             var turn = WorkOut(core, place, message);
             switch (await SaveAsync(caseId, place.Mark.Last, message.TurnId, turn, cancel))
             {
-                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false) with { Done = Remember(caseId, place, appended.Events) };
+                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false) with { Done = Remember(caseId, place, turn, appended.Events) };
                 case AppendResult.DuplicateTurn duplicate: return Answer(caseId, duplicate.Events, repeated: true);
             }
 
@@ -110,12 +110,12 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
             : core.Respond([.. place.Log.Select(e => e.Event)], message);
     }
 
-    private TurnDone? Remember(string caseId, Known before, ImmutableArray<StoredEvent> turn)
+    private TurnDone? Remember(string caseId, Known before, Turn turn, ImmutableArray<StoredEvent> stored)
     {
         if (before.State is not { } state) return null;
-        var after = Fold.Apply(state, turn.Select(e => e.Event));
-        memory.Keep(caseId, before.Mark with { Last = turn[^1].Sequence, Hash = turn[^1].Hash }, after);
-        return new TurnDone(state.LastReply?.Question, turn, after);
+        var after = turn.After ?? Fold.Apply(state, turn.Events);
+        memory.Keep(caseId, before.Mark with { Last = stored[^1].Sequence, Hash = stored[^1].Hash }, after);
+        return new TurnDone(state.LastReply?.Question, stored, after);
     }
 
     private async Task<AppendResult> SaveAsync(

@@ -23,6 +23,7 @@ public sealed class Assistant
 {
     private readonly Voices _voices;
     private readonly ImmutableArray<IDecision> _decisions;
+    private readonly KnownTurns _known = new();
 
     /// <param name="library">The content.</param>
     /// <param name="late">Whether the understanding of free words is made when it is first needed: quick to begin.</param>
@@ -31,7 +32,9 @@ public sealed class Assistant
     {
         Library = library;
         var chooser = new StepChooser(library);
-        _voices = new Voices(Speaking(library, library, chooser, late), library.Translations.Values.Select(other => Speaking(other, library, chooser, late)));
+        var beliefs = new KnownBeliefs();
+        _voices = new Voices(
+            Speaking(library, library, chooser, beliefs, late), library.Translations.Values.Select(other => Speaking(other, library, chooser, beliefs, late)));
         _decisions = Deciding(chooser);
     }
 
@@ -43,7 +46,9 @@ public sealed class Assistant
 
     /// <summary>Takes one message.</summary>
     /// <param name="state">The fold of the case's events so far; <see cref="CaseState.New"/> for a new case.</param>
-    public Turn Take(CaseState state, Message message)
+    public Turn Take(CaseState state, Message message) => _known.Of(state, message, () => WorkOut(state, message));
+
+    private Turn WorkOut(CaseState state, Message message)
     {
         var turn = new TurnDraft(_voices.Of(state.Language), state);
         if (state.ContentVersion is null) turn.Happen(new Opened(Library.Version));
@@ -80,10 +85,10 @@ public sealed class Assistant
         turn.Say(SegmentKind.Notice, "notice-content-changed");
     }
 
-    private static Voice Speaking(Library library, Library main, StepChooser chooser, bool late)
+    private static Voice Speaking(Library library, Library main, StepChooser chooser, KnownBeliefs beliefs, bool late)
     {
         RequirePhrases(library);
-        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser, late));
+        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser, late), beliefs);
     }
 
     private static Listener Listening(Library library, StepChooser chooser, bool late)

@@ -11,7 +11,8 @@ namespace DxAssistant.Conversation;
 
 /// <summary>A case's state seen through the pages: what it says about the faults.</summary>
 /// <remarks>What the content no longer holds is left out; nothing is made up in its place.</remarks>
-internal sealed class CaseView(Library library, CaseState state)
+/// <param name="known">Beliefs in mind; null where none are kept.</param>
+internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? known = null)
 {
     private const int LinesShown = 6;
     private Belief? _belief;
@@ -33,7 +34,7 @@ internal sealed class CaseView(Library library, CaseState state)
     /// <summary>The access states this person may bring the unit to from where it stands.</summary>
     public AccessStates OpenAccess => library.Graph.Access.OpenTo(Role, Access, Refused());
 
-    public Belief Belief => _belief ??= BeliefAfter(Evidence);
+    public Belief Belief => _belief ??= known?.Of(State, () => BeliefAfter(Evidence)) ?? BeliefAfter(Evidence);
 
     /// <summary>The belief after some of the evidence.</summary>
     public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable(), library.Settings.Contradiction);

@@ -27,7 +27,7 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
     public CaseState State { get; private set; } = state;
 
     /// <summary>The same, seen through the pages.</summary>
-    public CaseView View => ReferenceEquals(_view?.State, State) ? _view! : _view = new CaseView(Library, State);
+    public CaseView View => ReferenceEquals(_view?.State, State) ? _view! : _view = new CaseView(Library, State, Voice.Beliefs);
 
     /// <summary>Whether anything happened beyond the message coming in.</summary>
     public bool Changed => _events.Any(happened => happened is not (Opened or Said));
@@ -110,7 +110,7 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
     {
         var reply = new Reply(_segments.ToImmutable(), Question, View.Lines(), AccessNow());
         Happen(new Replied(reply));
-        return new Turn(_events.ToImmutable(), reply);
+        return new Turn(_events.ToImmutable(), reply) { After = State };
     }
 
     private string? AccessNow() =>

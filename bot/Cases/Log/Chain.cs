@@ -87,14 +87,9 @@ internal static class Chain
     private static string Next(
         string previous, string caseId, long sequence, string turnId, DateTimeOffset at, string body)
     {
-        byte[] turn = Encoding.UTF8.GetBytes(turnId);
-        string head = string.Create(
+        string text = string.Create(
             CultureInfo.InvariantCulture,
-            $"{previous}\n{caseId}\n{sequence}\n{at.ToUnixTimeMilliseconds()}\n{turn.Length}\n");
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        hash.AppendData(Encoding.UTF8.GetBytes(head));
-        hash.AppendData(turn);
-        hash.AppendData(Encoding.UTF8.GetBytes(body));
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
+            $"{previous}\n{caseId}\n{sequence}\n{at.ToUnixTimeMilliseconds()}\n{Encoding.UTF8.GetByteCount(turnId)}\n{turnId}{body}");
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
     }
 }

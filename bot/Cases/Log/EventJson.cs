@@ -7,8 +7,10 @@ namespace DxAssistant.Cases.Log;
 /// <summary>Events to JSON and back.</summary>
 internal static class EventJson
 {
-    public static string Write(CaseEvent happened) =>
-        JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent);
+    /// <summary>An event in the one form that is hashed (<see cref="CanonicalJson"/>).</summary>
+    public static string Write(CaseEvent happened) => happened is Replied { Reply: var reply }
+        ? $$"""{"event":"replied","reply":{{ReplyJson.Of(reply)}}}"""
+        : JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent);
 
     /// <exception cref="JsonException">That is not an event this program knows.</exception>
     public static CaseEvent Read(string json) =>

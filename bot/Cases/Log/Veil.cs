@@ -22,12 +22,12 @@ internal static class Veil
     public static EntryText Draw(CaseEvent happened)
     {
         string json = EventJson.Write(happened);
-        if (!OwnWords.MayBeIn(happened)) return new EntryText(CanonicalJson.Of(json), null);
+        if (!OwnWords.MayBeIn(happened)) return new EntryText(json, null);
         var entry = JsonNode.Parse(json)!;
         var aside = OwnWords.In(entry).Select(at => Take(entry, at)).OfType<AsideWords>().ToImmutableArray();
         return aside.IsEmpty
-            ? new EntryText(CanonicalJson.Of(json), null)
-            : new EntryText(CanonicalJson.Of(entry.ToJsonString()), JsonSerializer.Serialize(aside, JsonSerializerOptions.Web));
+            ? new EntryText(json, null)
+            : new EntryText(entry.ToJsonString(), JsonSerializer.Serialize(aside, JsonSerializerOptions.Web));
     }
 
     /// <summary>Reads an event back, with its words where they still are.</summary>

@@ -8,6 +8,12 @@ namespace DxAssistant.Cases.Sqlite;
 /// <summary>Reads rows of a log back.</summary>
 internal static class LogReader
 {
+    /// <summary>The mark of <c>$case</c>, as <see cref="Mark"/> reads it.</summary>
+    public const string MarkOf = """
+        SELECT sequence, hash, coalesce((SELECT last_event FROM blanked WHERE case_id = $case), 0)
+        FROM event WHERE case_id = $case ORDER BY sequence DESC LIMIT 1
+        """;
+
     /// <summary>A whole case.</summary>
     /// <exception cref="CaseFileException">A row has another form than this program gives it.</exception>
     public static KeptLog Read(SqliteConnection connection, string caseId) =>
@@ -31,17 +37,8 @@ internal static class LogReader
     }
 
     /// <inheritdoc cref="ICaseStore.MarkAsync"/>
-    public static CaseMark Mark(SqliteConnection connection, string caseId)
-    {
-        using var command = connection.CreateCommand();
-        command.CommandText = """
-            SELECT sequence, hash, coalesce((SELECT last_event FROM blanked WHERE case_id = $case), 0)
-            FROM event WHERE case_id = $case ORDER BY sequence DESC LIMIT 1
-            """;
-        command.Parameters.AddWithValue("$case", caseId);
-        using var found = command.ExecuteReader();
-        return found.Read() ? new CaseMark(found.GetInt64(0), found.GetString(1), found.GetInt64(2)) : CaseMark.None;
-    }
+    public static CaseMark Mark(SqliteDataReader found) =>
+        found.Read() ? new CaseMark(found.GetInt64(0), found.GetString(1), found.GetInt64(2)) : CaseMark.None;
 
     /// <summary>The last sequence number of a case; 0 when there is no such case.</summary>
     public static long Last(SqliteConnection connection, string caseId)

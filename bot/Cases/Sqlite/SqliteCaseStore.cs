@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Threading.Channels;
 using DxAssistant.Cases.Log;
@@ -17,11 +18,13 @@ public sealed class SqliteCaseStore : ICaseStore
     // A flush costs the same for one turn as for many; the bound keeps one transaction short.
     private const int MostInOneTransaction = 256;
 
+    private readonly ConcurrentBag<MarkReader> idle = [];
     private readonly Channel<AppendRequest> waiting = Channel.CreateBounded<AppendRequest>(4096);
     private readonly SqliteConnection connection;
     private readonly TurnWriter writer;
     private readonly TimeProvider clock;
     private readonly string readerSource;
+    private readonly string markSource;
     private readonly string writerSource;
     private readonly Task writing;
 
@@ -29,6 +32,7 @@ public sealed class SqliteCaseStore : ICaseStore
     {
         this.connection = connection;
         readerSource = Source(file, SqliteOpenMode.ReadOnly, pooling: true);
+        markSource = Source(file, SqliteOpenMode.ReadOnly, pooling: false);
         writerSource = Source(file, SqliteOpenMode.ReadWrite, pooling: false);
         this.clock = clock;
         writer = new TurnWriter(connection);
@@ -79,7 +83,7 @@ public sealed class SqliteCaseStore : ICaseStore
         Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
 
     public Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default) =>
-        Task.FromResult(Read(reader => LogReader.Mark(reader, caseId)));
+        Task.FromResult(Mark(caseId));
 
     public Task<long> LastAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Read(reader => LogReader.Last(reader, caseId)));
@@ -128,6 +132,7 @@ public sealed class SqliteCaseStore : ICaseStore
         if (!waiting.Writer.TryComplete()) return;
         await writing;
         writer.Dispose();
+        foreach (var reader in idle) reader.Dispose();
         await connection.DisposeAsync();
         using var pooled = new SqliteConnection(readerSource);
         SqliteConnection.ClearPool(pooled);
@@ -152,9 +157,28 @@ public sealed class SqliteCaseStore : ICaseStore
         }
         catch (SqliteException error)
         {
-            throw new CaseFileException($"the file of cases cannot be read: {error.Message}", error);
+            throw Unreadable(error);
         }
     }
+
+    // One that failed is not used again.
+    private CaseMark Mark(string caseId)
+    {
+        try
+        {
+            if (!idle.TryTake(out var reader)) reader = new MarkReader(markSource);
+            var mark = reader.Read(caseId);
+            idle.Add(reader);
+            return mark;
+        }
+        catch (SqliteException error)
+        {
+            throw Unreadable(error);
+        }
+    }
+
+    private static CaseFileException Unreadable(SqliteException error) =>
+        new($"the file of cases cannot be read: {error.Message}", error);
 
     private T Change<T>(Func<WholeCase, T> change)
     {

@@ -13,20 +13,25 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class StepChooser(Library library)
 {
     private readonly WalkChooser _walks = new(library);
-    private readonly RememberedSteps<LaidStep> _known = new();
+
+    // A few kilobytes each: room for the first steps of all complaints on all series.
+    private readonly Remembered<StepKey, LaidStep> _known = new(4_096);
+
+    // Two hundred bytes each: room for what a busy week asks.
+    private readonly Remembered<StepKey, StepChosen> _chosen = new(131_072);
 
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
 
     /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
-    public StepChosen? Choose(CaseView view) => Chosen(Walk(view));
+    public StepChosen? Choose(CaseView view)
+    {
+        WalkSight sight = SightOf(view);
+        return _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
+    }
 
     /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
-    public LaidStep? Walk(CaseView view)
-    {
-        (Situation situation, ImmutableHashSet<AccessId> firstIn) = (SituationOf(view), FirstIn(view));
-        return _known.Of(StepKey.Of(view.Belief, situation, firstIn), () => _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, situation, firstIn)));
-    }
+    public LaidStep? Walk(CaseView view) => Walk(view, SightOf(view));
 
     /// <summary>What the answers to a check would lead to, impossible ones left out.</summary>
     public ImmutableArray<Prospect> Foresee(CaseView view, PlannedStep.DoCheck step) =>
@@ -34,6 +39,15 @@ internal sealed class StepChooser(Library library)
 
     /// <summary>Whether the pages of the symptoms told name states in which work begins.</summary>
     public static bool DemandsSafeState(Library library, CaseState state) => !FirstIn(library, state).IsEmpty;
+
+    private LaidStep? Walk(CaseView view, WalkSight sight) => _known.Of(
+        sight.Key, () => _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, sight.Situation, sight.FirstIn)));
+
+    private WalkSight SightOf(CaseView view)
+    {
+        (Situation situation, ImmutableHashSet<AccessId> firstIn) = (SituationOf(view), FirstIn(view));
+        return new WalkSight(StepKey.Of(view.Belief, situation, firstIn), situation, firstIn);
+    }
 
     private Prospect Foresee(CaseView view, PlannedStep.DoCheck step, Foreseen seen)
     {
@@ -69,4 +83,8 @@ internal sealed class StepChooser(Library library)
 
     private static ImmutableHashSet<AccessId> FirstIn(Library library, CaseState state) =>
         SafeStateFirst.StatesOf(library, state.Symptoms.Select(told => new SymptomId(told.Symptom)));
+
+    /// <summary>All that a choice depends on besides the pages and the belief.</summary>
+    /// <param name="Key">The same with the belief, by which the choice is kept in mind.</param>
+    private sealed record WalkSight(StepKey Key, Situation Situation, ImmutableHashSet<AccessId> FirstIn);
 }

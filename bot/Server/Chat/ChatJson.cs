@@ -16,6 +16,7 @@ internal static class ChatJson
             TypeInfoResolver = JsonTypeInfoResolver.Combine(
                 ConversationJson.Default, new DefaultJsonTypeInfoResolver()),
         };
+        options.Converters.Add(new ReplyConverter());
         options.MakeReadOnly();
         return options;
     }

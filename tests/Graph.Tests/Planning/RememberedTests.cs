@@ -3,7 +3,7 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Tests.Planning;
 
-public sealed class RememberedStepsTests
+public sealed class RememberedTests
 {
     private static readonly Role Owner = new("owner", 0);
     private static readonly Role Technician = new("technician", 2);
@@ -16,7 +16,7 @@ public sealed class RememberedStepsTests
     [Fact]
     public void Plan_SameCaseAgain_IsNotMadeAgain()
     {
-        RememberedSteps<Plan> plans = new();
+        Remembered<StepKey, Plan> plans = new(most: 100);
         Plan? first = Plan(plans, graph.Believe([]), new Situation(Technician, Closed));
         Plan? again = Plan(plans, graph.Believe([]), new Situation(Technician, Closed));
         Assert.Same(first, again);
@@ -26,7 +26,7 @@ public sealed class RememberedStepsTests
     [Fact]
     public void Plan_AnythingThatCountsIsOther_IsThePlanMadeAnew()
     {
-        RememberedSteps<Plan> plans = new();
+        Remembered<StepKey, Plan> plans = new(most: 100);
         foreach ((Belief belief, Situation situation) in Cases())
         {
             Plan? fresh = CaseProblem.From(graph, belief, situation).Problem is { } problem ? new LivePlanner().Plan(problem, problem.Begin()) : null;
@@ -40,7 +40,7 @@ public sealed class RememberedStepsTests
     [Fact]
     public void Plan_CasesThatDiffer_AreToldApart()
     {
-        RememberedSteps<Plan> plans = new();
+        Remembered<StepKey, Plan> plans = new(most: 100);
         int needed = Cases().Count(each => CaseProblem.From(graph, each.Belief, each.Situation).Problem is not null);
         foreach ((Belief belief, Situation situation) in Cases()) Plan(plans, belief, situation);
         Assert.Equal(needed, planner.Made);
@@ -49,7 +49,7 @@ public sealed class RememberedStepsTests
     [Fact]
     public void Plan_NothingLeftInQuestion_IsNullAlsoTheSecondTime()
     {
-        RememberedSteps<Plan> plans = new();
+        Remembered<StepKey, Plan> plans = new(most: 100);
         Belief nothing = graph.Believe([new Evidence.RepairFailed(new RepairId("clean")), new Evidence.RepairFailed(new RepairId("swap"))]);
         Assert.Null(Plan(plans, nothing, new Situation(Technician, Closed)));
         Assert.Null(Plan(plans, nothing, new Situation(Technician, Closed)));
@@ -58,7 +58,7 @@ public sealed class RememberedStepsTests
     [Fact]
     public void Plan_MoreThanAreKept_ForgetsTheOneNotAskedForLongest()
     {
-        RememberedSteps<Plan> plans = new(most: 2);
+        Remembered<StepKey, Plan> plans = new(most: 2);
         Belief belief = graph.Believe([]);
         Situation first = new(Technician, Closed), second = new(Technician, Open), third = new(Owner, Closed);
         foreach (Situation each in new[] { first, second, first, third, first }) Plan(plans, belief, each);
@@ -71,7 +71,7 @@ public sealed class RememberedStepsTests
     public void Of_OtherStatesToBeginIn_AreToldApart() => Assert.NotEqual(
         StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), []), StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), [Open]));
 
-    private Plan? Plan(RememberedSteps<Plan> plans, Belief belief, Situation situation) => plans.Of(StepKey.Of(belief, situation, []),
+    private Plan? Plan(Remembered<StepKey, Plan> plans, Belief belief, Situation situation) => plans.Of(StepKey.Of(belief, situation, []),
         () => CaseProblem.From(graph, belief, situation).Problem is { } problem ? planner.Plan(problem, problem.Begin()) : null);
 
     // Each differs from the first in one thing.
