@@ -1,4 +1,8 @@
 using DxAssistant.Benchmarks;
+using DxAssistant.Benchmarks.Load;
+
+if (args is [BareAppender.Command, var file])
+    return await BareAppender.ServeAsync(file);
 
 var groups = args.Length == 0 ? BenchmarkGroups.All : [.. BenchmarkGroups.All.Where(group => args.Contains(group.Name))];
 if (args.FirstOrDefault(name => BenchmarkGroups.All.All(group => group.Name != name)) is { } unknown)

@@ -6,6 +6,8 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Sheets;
 using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+using DxAssistant.Graph.Testability;
 using DxAssistant.Server.Simulating;
 
 namespace DxAssistant.Bot.Tests.Load;
@@ -21,7 +23,28 @@ internal sealed class WalkRecorder(Assistant assistant)
         var random = new Random(seed);
         SimulatedCase[] cases = [.. SimulatedCases.Draw(assistant.Library, new SimulationOrder(1, (ulong)seed, null, null, null))];
         random.Shuffle(cases);
-        var recorded = new ImmutableArray<RecordedTurn>[Math.Min(walks, cases.Length)];
+        return Record([.. cases.Take(walks)]);
+    }
+
+    /// <summary>The same, each complaint as often as the pages say that faults come up and show it: common ones many times, with other readings each time.</summary>
+    public ImmutableArray<ImmutableArray<RecordedTurn>> RecordAsTheyComeUp(int walks, int seed)
+    {
+        var order = new SimulationOrder(1, (ulong)seed, null, null, null);
+        var draws = new Draws((ulong)seed);
+        var causes = new CauseDraws(assistant.Library);
+        var plays = new PlayDraws(assistant.Library, order, causes);
+        SimulatedCase[] kinds = [.. SimulatedCases.Draw(assistant.Library, order)];
+        double[] weights = [.. kinds.Select(kind => causes.Of(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series)
+            .Sum(cause => cause.Value * assistant.Library.Graph.Find(cause.Key)!.Weight))];
+        return Record([.. Enumerable.Range(0, walks).Select(_ => kinds[draws.NextPlace(weights)]).Select(kind => plays.Play(Anew(kind, causes, draws), draws))]);
+    }
+
+    private SimulatedCase Anew(SimulatedCase kind, CauseDraws causes, Draws draws) => new(
+        kind.Symptom, kind.Series, kind.Role, causes.Draw(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series, draws)!, draws.Next());
+
+    private ImmutableArray<ImmutableArray<RecordedTurn>> Record(SimulatedCase[] cases)
+    {
+        var recorded = new ImmutableArray<RecordedTurn>[cases.Length];
         Parallel.For(0, recorded.Length, place => recorded[place] = Record(cases[place]));
         return [.. recorded];
     }
@@ -30,14 +53,14 @@ internal sealed class WalkRecorder(Assistant assistant)
     {
         var unit = new HiddenUnit(assistant.Library, simulated);
         var turns = ImmutableArray.CreateBuilder<RecordedTurn>();
-        CaseState state = Fold.Apply(CaseState.New, assistant.Take(CaseState.New, new Message("opening", new MessageBody.Opening())).Events);
+        CaseState state = assistant.Take(CaseState.New, new Message("opening", new MessageBody.Opening())).After!;
         while (turns.Count < MostTurns && state is { ClosedHow: null, Question: { } question })
         {
             var body = unit.Answer(question);
             string turnId = string.Create(CultureInfo.InvariantCulture, $"t{turns.Count + 1}");
-            var events = assistant.Take(state, new Message(turnId, body)).Events;
-            turns.Add(new RecordedTurn(Posted(turnId, body), turnId, [.. events.Select(Text)]));
-            state = Fold.Apply(state, events);
+            var turn = assistant.Take(state, new Message(turnId, body));
+            turns.Add(new RecordedTurn(Posted(turnId, body), turnId, [.. turn.Events.Select(Text)]));
+            state = turn.After!;
         }
 
         return turns.ToImmutable();
