@@ -26,7 +26,7 @@ public sealed class Assistant
     private readonly KnownTurns _known = new();
 
     /// <param name="library">The content.</param>
-    /// <param name="late">Whether the understanding of free words is made when it is first needed: quick to begin.</param>
+    /// <param name="late">Whether other languages and the understanding of free words are made when they are first needed: quick to begin.</param>
     /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
     public Assistant(Library library, bool late = false)
     {
@@ -34,7 +34,8 @@ public sealed class Assistant
         var chooser = new StepChooser(library);
         var beliefs = new KnownBeliefs();
         _voices = new Voices(
-            Speaking(library, library, chooser, beliefs, late), library.Translations.Values.Select(other => Speaking(other, library, chooser, beliefs, late)));
+            Speaking(library, library, chooser, beliefs, late), tag => Speaking(library.Translations[tag], library, chooser, beliefs, late));
+        if (!late) _voices.Make();
         _decisions = Deciding(chooser);
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Building;
+using DxAssistant.Knowledge.Content.Languages;
 using DxAssistant.Knowledge.Content.Rules;
 
 namespace DxAssistant.Knowledge.Content;
@@ -16,13 +17,16 @@ public static class ContentCompiler
         return new CompileResult(isClean ? LibraryBuilder.Build(folder, pages) : null, found);
     }
 
-    /// <summary>Makes a library of pages that were checked before, without checking them again.</summary>
+    /// <summary>Makes a library of pages that were checked before, without checking them again. Pages in other languages are
+    /// not even read before one of those is spoken.</summary>
     /// <exception cref="InvalidOperationException">They were not clean after all.</exception>
     public static Library Rebuild(ContentFolder folder)
     {
         try
         {
-            return LibraryBuilder.Build(folder, Pages.Parse(folder));
+            ILookup<bool, ContentFile> files = folder.Files.ToLookup(file => LanguageOfPath.Of(file.Path) is null);
+            Pages main = Pages.Parse(ContentFolder.Of(files[true]));
+            return LibraryBuilder.BuildLate(folder, main, tag => main.With(files[false]).In(tag));
         }
         catch (Exception error) when (error is KeyNotFoundException or ArgumentException or NullReferenceException or FormatException)
         {

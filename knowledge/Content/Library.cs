@@ -86,6 +86,5 @@ public sealed record Library
     public LanguagePage? Language { get; init; }
 
     /// <summary>The same library in each other language that is spoken, by tag; what has no text there is as here.</summary>
-    public ImmutableSortedDictionary<string, Library> Translations { get; init; } =
-        ImmutableSortedDictionary.Create<string, Library>(StringComparer.Ordinal);
+    public Translations Translations { get; init; } = Translations.None;
 }

@@ -84,6 +84,9 @@ internal sealed class Pages
         return Of(folder.Pages.Select(PageParser.Parse), [.. folder.Pictures.Select(PictureParser.Parse)]);
     }
 
+    /// <summary>These pages and those of other languages.</summary>
+    public Pages With(IEnumerable<ContentFile> translations) => new(All, [.. translations.Select(PageParser.Parse)], Pictures);
+
     /// <summary>The pages and pictures of a folder that were parsed already, sorted by path.</summary>
     public static Pages Of(IEnumerable<Page> parsed, ImmutableArray<PictureFile> pictures)
     {

@@ -14,29 +14,40 @@ namespace DxAssistant.Conversation.Languages;
 internal sealed class Voices
 {
     private readonly Voice _main;
-    private readonly FrozenDictionary<string, Voice> _all;
+    private readonly FrozenDictionary<string, Lazy<Voice>> _others;
     private readonly FrozenDictionary<string, string> _chosenBy;
-    private readonly LanguageGuess _guess;
+    private readonly Lazy<LanguageGuess> _guess;
 
-    public Voices(Voice main, IEnumerable<Voice> others)
+    /// <param name="other">Makes the voice of a language besides the main one, when it is first needed.</param>
+    public Voices(Voice main, Func<string, Voice> other)
     {
-        (_main, _guess) = (main, new LanguageGuess(main.Library));
-        _all = others.Append(main).Where(voice => voice.Library.Language is not null)
-            .ToFrozenDictionary(voice => voice.Library.Language!.Id);
-        _chosenBy = _all.Values.SelectMany(voice => voice.Library.Language!.ChosenBy
-                .Select(words => (Words: PlainWords.Joined(words), voice.Library.Language!.Id)))
+        (_main, _guess) = (main, new(() => new LanguageGuess(main.Library)));
+        _others = main.Library.Translations.Keys.ToFrozenDictionary(tag => tag, tag => new Lazy<Voice>(() => other(tag)));
+        _chosenBy = main.Library.Languages.Values.Where(page => IsSpoken(page.Id))
+            .SelectMany(page => page.ChosenBy.Select(words => (Words: PlainWords.Joined(words), page.Id)))
             .DistinctBy(pair => pair.Words).ToFrozenDictionary(pair => pair.Words, pair => pair.Id);
+    }
+
+    private IEnumerable<Voice> Others => _others.OrderBy(voice => voice.Key, StringComparer.Ordinal).Select(voice => voice.Value.Value);
+
+    /// <summary>Makes the voices of all languages.</summary>
+    public void Make()
+    {
+        foreach (Voice _ in Others) continue;
+        _ = _guess.Value;
     }
 
     /// <summary>Makes what understanding typed words needs, in all languages.</summary>
     public void GetReady()
     {
-        _main.Listener.GetReady();
-        foreach (Voice voice in _all.Values.Where(voice => voice != _main)) voice.Listener.GetReady();
+        Make();
+        foreach (Voice voice in Others.Prepend(_main)) voice.Listener.GetReady();
     }
 
     /// <summary>The language of a case; the main one until another is chosen.</summary>
-    public Voice Of(string? language) => language is not null && _all.TryGetValue(language, out Voice? voice) ? voice : _main;
+    public Voice Of(string? language) => language is not null && _others.TryGetValue(language, out Lazy<Voice>? voice) ? voice.Value : _main;
+
+    private bool IsSpoken(string language) => language == _main.Library.Language?.Id || _others.ContainsKey(language);
 
     /// <summary>Takes what the message says about the language itself.</summary>
     /// <returns>What is left to be understood; null when that was all.</returns>
@@ -51,7 +62,7 @@ internal sealed class Voices
         }
 
         return body is MessageBody.Choice { Key: var key } choice && turn.State.Question is { Kind: QuestionKind.Language } asked
-            && (choice.Question is null || choice.Question == asked.Id) && _all.ContainsKey(key)
+            && (choice.Question is null || choice.Question == asked.Id) && IsSpoken(key)
             ? Confirm(turn, key, asked.Subject)
             : body;
     }
@@ -81,7 +92,7 @@ internal sealed class Voices
     private void Speak(TurnDraft turn, string language)
     {
         turn.Happen(new LanguageChosen(language));
-        turn.Speak(_all[language]);
+        turn.Speak(Of(language));
     }
 
     private bool Detect(TurnDraft turn, string text)
@@ -93,8 +104,8 @@ internal sealed class Voices
             return false;
         }
 
-        if (_guess.Of(text) is not { } language) return false;
-        if (_all.TryGetValue(language, out Voice? voice)) Ask(turn, voice, text);
+        if (_guess.Value.Of(text) is not { } language) return false;
+        if (IsSpoken(language)) Ask(turn, Of(language), text);
         else if (_main.Library.Languages[language].Answer is { } answer) turn.Quote(SegmentKind.Notice, answer);
         else return false;
         return true;
@@ -102,7 +113,7 @@ internal sealed class Voices
 
     // Danger leaves no time to ask for the language.
     private string? InDanger(string text) => _main.Listener.TellsDanger(text) ? null
-        : _all.Values.Where(voice => voice != _main && voice.Listener.TellsDanger(text)).Select(voice => voice.Library.Language!.Id).Order(StringComparer.Ordinal).FirstOrDefault();
+        : Others.FirstOrDefault(voice => voice.Listener.TellsDanger(text))?.Library.Language!.Id;
 
     private void Ask(TurnDraft turn, Voice voice, string text)
     {

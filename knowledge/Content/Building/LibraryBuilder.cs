@@ -35,7 +35,17 @@ internal sealed class LibraryBuilder
     /// <param name="parts">What was made last time; null to make everything.</param>
     public static Library Build(ContentFolder folder, Pages pages, KeptParts? parts = null)
     {
-        parts ??= new KeptParts();
+        Library library = Build(folder, pages, parts ?? new KeptParts(), pages.In);
+        return library with { Translations = library.Translations.Made() };
+    }
+
+    /// <summary>Makes the library of the main language; those of the others when they are first asked for.</summary>
+    /// <param name="said">The pages as they read in a language.</param>
+    public static Library BuildLate(ContentFolder folder, Pages pages, Func<string, Pages> said) =>
+        Build(folder, pages, new KeptParts(), said);
+
+    private static Library Build(ContentFolder folder, Pages pages, KeptParts parts, Func<string, Pages> said)
+    {
         parts.Begin(pages);
         parts.Tidy(pages);
         ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
@@ -47,11 +57,10 @@ internal sealed class LibraryBuilder
         {
             Languages = languages,
             Language = languages.Values.FirstOrDefault(page => page.IsMain),
-            Translations = languages.Values.Where(page => page.Analyzer is not null).ToImmutableSortedDictionary(
-                page => page.Id,
-                page => new LibraryBuilder(pages.In(page.Id), parts, page.Id).Build(version, main.Graph)
-                    with { Languages = languages, Language = page },
-                StringComparer.Ordinal),
+            Translations = new Translations(
+                languages.Values.Where(page => page.Analyzer is not null).Select(page => page.Id),
+                tag => new LibraryBuilder(said(tag), parts, tag).Build(version, main.Graph)
+                    with { Languages = languages, Language = languages[tag] }),
         };
     }
 

@@ -19,6 +19,23 @@ public class ShippedContentTests
     public void Compile_ShippedContent_GraphHasNoFindings() => Assert.Empty(Result.Library!.Graph.Findings);
 
     [Fact]
+    public void Rebuild_ShippedContent_ReadsOtherLanguagesOnlyWhenTheyAreAskedFor()
+    {
+        ContentFile broken = new("faults/drain-blocked.es.md", "# no page at all");
+        Library late = ContentCompiler.Rebuild(Folder.With(broken)), whole = ContentCompiler.Rebuild(Folder);
+
+        Assert.Equal(Result.Library!.Version, whole.Version);
+        Assert.Equal(Titles(Result.Library), Titles(whole));
+        Assert.Equal(Titles(Result.Library.Translations["es"]), Titles(whole.Translations["es"]));
+        Assert.Same(whole.Translations["es"], whole.Translations["es"]);
+        Assert.Equal(Titles(whole), Titles(late));
+        Assert.NotEqual(Titles(whole.Translations["es"]), Titles(late.Translations["es"]));
+    }
+
+    private static IEnumerable<string> Titles(Library library) => library.Faults.Values.Select(fault => fault.Title.Text)
+        .Concat(library.Checks.Values.Select(check => check.Ask.Text)).Concat(library.Symptoms.Values.Select(symptom => symptom.Title.Text));
+
+    [Fact]
     public void JudgeInputsFor_EveryShippedCheckAndSeries_FitTheCalculation()
     {
         int count = 0;

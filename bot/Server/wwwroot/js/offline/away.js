@@ -77,6 +77,12 @@ export class Away {
     return Boolean(await notebook.read(this.id)) && core.ready(null).then(ready => ready, () => false);
   }
 
+  /** Readies this device for the next turn, if it knows the case and has kept the engine. */
+  async wake() {
+    const record = await notebook.read(this.id);
+    if (record?.view) await core.wake(record);
+  }
+
   /**
    * Takes a turn here. Taken again, it is the same turn.
    * @param {{ turnId: string } & Said.Body} request

@@ -44,6 +44,28 @@ export function ready(wanted) {
 }
 
 /**
+ * Takes a case up before its next turn is there, while the person reads.
+ * @param {Kept.Case} record
+ */
+export async function wake(record) {
+  if (!await ready(versionOf([...record.log, ...record.away])) || !running) return;
+  await takeUp(running, record, eventsOf(record));
+  warm();
+}
+
+/**
+ * @param {Engine} engine
+ * @param {Kept.Case} record
+ * @param {object[]} events
+ */
+async function takeUp(engine, record, events) {
+  const tip = `${record.id} ${events.length}`;
+  if (begun === tip) return;
+  await engine.begin(JSON.stringify(events));
+  begun = tip;
+}
+
+/**
  * Takes one turn of a case after all its events.
  * @param {Kept.Case} record
  * @param {{ turnId: string, by: string, opening?: boolean }} turn
@@ -51,8 +73,7 @@ export function ready(wanted) {
 export async function take(record, turn) {
   if (!await ready(versionOf([...record.log, ...record.away])) || !running) throw new Error('nothing is kept to work without signal');
   const events = eventsOf(record);
-  const tip = `${record.id} ${events.length}`;
-  if (begun !== tip) await running.begin(JSON.stringify(events));
+  await takeUp(running, record, events);
   begun = null;
   const taken = await running.take(turn);
   begun = `${record.id} ${events.length + taken.events.length}`;

@@ -128,13 +128,14 @@ export class Link {
     return this.#away.waiting === 0;
   }
 
-  /** Keeps on this device what is needed to go on without signal. */
+  /** Keeps on this device what is needed to go on without signal; what is kept wakes up when there is none. */
   prepare() {
     if (!('caches' in globalThis)) return;
     this.#prepared ??= this.#prepare().catch(problem => {
       this.#prepared = null;
       document.body.dataset.away = 'not';
       if (problem instanceof Error && problem.name === 'QuotaExceededError') this.box.replaceChildren(draw('p', {}, 'This device has no room to keep what work without signal needs. With signal all goes on as before.'));
+      this.#away.wake().catch(() => {});
     });
   }
 
