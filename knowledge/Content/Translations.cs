@@ -1,11 +1,10 @@
-using System.Collections;
 using System.Collections.Immutable;
 using System.Diagnostics.CodeAnalysis;
 
 namespace DxAssistant.Knowledge.Content;
 
 /// <summary>A library in its other languages, by tag, sorted. Each is made once, when it is first asked for.</summary>
-public sealed class Translations : IReadOnlyDictionary<string, Library>
+public sealed class Translations
 {
     private readonly Lock making = new();
     private readonly ImmutableSortedDictionary<string, Lazy<Library>> made;
@@ -17,43 +16,29 @@ public sealed class Translations : IReadOnlyDictionary<string, Library>
     /// <summary>No other language.</summary>
     public static Translations None { get; } = new([], tag => throw new KeyNotFoundException(tag));
 
-    /// <inheritdoc/>
-    public int Count => made.Count;
-
-    /// <inheritdoc/>
+    /// <summary>The tags of the languages.</summary>
     public IEnumerable<string> Keys => made.Keys;
 
-    /// <inheritdoc/>
+    /// <summary>The library in every other language.</summary>
     public IEnumerable<Library> Values => made.Values.Select(library => library.Value);
 
-    /// <inheritdoc/>
-    public Library this[string key] => made[key].Value;
+    /// <summary>The library in one language.</summary>
+    /// <exception cref="KeyNotFoundException">The pages are not in it.</exception>
+    public Library this[string language] => made[language].Value;
 
-    /// <inheritdoc/>
-    public bool ContainsKey(string key) => made.ContainsKey(key);
-
-    /// <inheritdoc/>
-    public bool TryGetValue(string key, [MaybeNullWhen(false)] out Library value)
-    {
-        value = made.GetValueOrDefault(key)?.Value;
-        return value is not null;
-    }
-
-    /// <inheritdoc/>
-    public IEnumerator<KeyValuePair<string, Library>> GetEnumerator() =>
-        made.Select(language => KeyValuePair.Create(language.Key, language.Value.Value)).GetEnumerator();
-
-    IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
-
-    private Library Make(Func<string, Library> make, string tag)
-    {
-        lock (making) return make(tag);
-    }
+    /// <summary>The library in one language, if the pages are in it.</summary>
+    public bool TryGetValue(string language, [NotNullWhen(true)] out Library? library) =>
+        (library = made.GetValueOrDefault(language)?.Value) is not null;
 
     /// <summary>Makes all now.</summary>
     internal Translations Made()
     {
         foreach (Lazy<Library> library in made.Values) _ = library.Value;
         return this;
+    }
+
+    private Library Make(Func<string, Library> make, string tag)
+    {
+        lock (making) return make(tag);
     }
 }

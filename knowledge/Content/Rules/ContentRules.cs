@@ -1,4 +1,13 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Rules.Calculating;
+using DxAssistant.Knowledge.Content.Rules.Diagnosis;
+using DxAssistant.Knowledge.Content.Rules.Drawings;
+using DxAssistant.Knowledge.Content.Rules.Frame;
+using DxAssistant.Knowledge.Content.Rules.Linking;
+using DxAssistant.Knowledge.Content.Rules.Numbers;
+using DxAssistant.Knowledge.Content.Rules.Translating;
+using DxAssistant.Knowledge.Content.Rules.Units;
+using DxAssistant.Knowledge.Content.Rules.Wording;
 
 namespace DxAssistant.Knowledge.Content.Rules;
 

@@ -59,7 +59,7 @@ public class ContentRulesTests
     public void Meaning_EveryRule_IsTheSummaryOfItsFile() => Assert.All(ContentRules.All, rule =>
     {
         string source = File.ReadAllText(Path.Combine(RepositoryFolder.Root(),
-            $"knowledge/Content/Rules/{rule.GetType().Name}.cs"));
+            $"{rule.GetType().FullName!.Replace('.', '/').Replace("DxAssistant/Knowledge", "knowledge")}.cs"));
         string summary = source.Split("/// <summary>")[1].Split("</summary>")[0].Replace("\n/// ", " ")
             .Replace("<c>", "`").Replace("</c>", "`").Replace("&lt;", "<").Replace("&gt;", ">").Replace("&amp;", "&");
         Assert.Equal(rule.Meaning, summary);
