@@ -23,7 +23,7 @@ public sealed class KilledServerTests(ITestOutputHelper output)
         string file = folder.File("cases.db");
         var random = new Random(FaultSize.Seed);
         Uri[] there = [];
-        var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(People, FaultSize.Seed), () => there);
+        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(People, FaultSize.Seed), () => there);
         talkers.Begin(People);
         for (int kill = 0; kill <= FaultSize.Kills; kill++)
         {

@@ -9,7 +9,7 @@ namespace DxAssistant.Bot.Tests.Faults;
 /// <summary>People who talk on whatever happens to the servers: a turn that is not answered is sent again under its name, to whichever
 /// server there is, until it is.</summary>
 /// <param name="servers">Where servers may be reached now; none while there is none.</param>
-internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks, Func<IReadOnlyList<Uri>> servers)
+internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks, Func<IReadOnlyList<Uri>> servers) : IAsyncDisposable
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
 
@@ -52,6 +52,11 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     {
         await end.CancelAsync();
         await Task.WhenAll(talking);
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await EndAsync();
         foreach (var client in clients.Values) client.Dispose();
         end.Dispose();
     }
