@@ -19,7 +19,7 @@ public sealed class AccountBook
         this.clock = clock;
         tables = new BookTables(connect);
         tables.Run(made);
-        (Sessions, Company) = (new SessionBook(tables, clock), new CompanyBook(tables));
+        (Sessions, Company, Keys) = (new SessionBook(tables, clock), new CompanyBook(tables), new KeyBook(tables));
         any = tables.Rows("SELECT 1 FROM account LIMIT 1", row => 1).Length > 0;
     }
 
@@ -28,6 +28,9 @@ public sealed class AccountBook
 
     /// <summary>Whom a company's own sign-in means by its names.</summary>
     public CompanyBook Company { get; }
+
+    /// <summary>What protects the cookies of sessions.</summary>
+    public KeyBook Keys { get; }
 
     /// <summary>Whether anybody has an account.</summary>
     public bool HasAccounts => any || (any = tables.Rows("SELECT 1 FROM account LIMIT 1", row => 1).Length > 0);

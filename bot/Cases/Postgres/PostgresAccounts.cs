@@ -22,6 +22,7 @@ public static class PostgresAccounts
             done_to TEXT NOT NULL);
         CREATE TABLE IF NOT EXISTS session (id TEXT PRIMARY KEY, account TEXT NOT NULL, began BIGINT NOT NULL);
         CREATE TABLE IF NOT EXISTS company_person (subject TEXT PRIMARY KEY, account TEXT NOT NULL UNIQUE);
+        CREATE TABLE IF NOT EXISTS session_key (id TEXT PRIMARY KEY, body TEXT NOT NULL);
         """;
 
     /// <summary>Opens the book; makes its tables when they are not there.</summary>

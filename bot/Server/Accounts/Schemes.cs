@@ -18,6 +18,7 @@ internal static class Schemes
 
     public static void AddTo(IServiceCollection services, AccountBook book, ServerSettings settings)
     {
+        KeptKeys.AddTo(services, book);
         var schemes = services
             .AddSingleton(book)
             .AddSingleton<SignIn>()

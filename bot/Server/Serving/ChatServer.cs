@@ -38,6 +38,9 @@ internal static class ChatServer
 
         // A port that is taken is said in one line by whoever asked for it.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
+
+        // That keys of sessions lie unencrypted in the book of accounts is decided (THREATS.md), and no news at each new key.
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;

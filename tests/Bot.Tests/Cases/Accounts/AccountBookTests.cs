@@ -56,6 +56,18 @@ public abstract class AccountBookTests
     }
 
     [StoreFact]
+    public void Key_IsKeptAsItWasFirstWritten()
+    {
+        var book = Make();
+        Assert.Empty(book.Keys.All());
+        book.Keys.Keep("b", "<key id='2'/>");
+        book.Keys.Keep("a", "<key id='1'/>");
+        book.Keys.Keep("b", "<key id='3'/>");
+
+        Assert.Equal(["<key id='1'/>", "<key id='2'/>"], book.Keys.All().ToArray());
+    }
+
+    [StoreFact]
     public void Grant_LetsInUntilTakenBack()
     {
         var book = Make();
