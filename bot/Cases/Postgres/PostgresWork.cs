@@ -21,9 +21,11 @@ internal static class PostgresWork
         WHERE id = $1
         """;
 
+    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all cases.
     private const string AddWords = """
-        INSERT INTO work_text VALUES ($1, $2, array_to_tsvector($3::text[]))
-        ON CONFLICT (case_id, sequence) DO UPDATE SET words = excluded.words
+        INSERT INTO work_text SELECT $1, $2, array_to_tsvector(fresh) FROM (SELECT array(
+            SELECT unnest($3::text[]) EXCEPT SELECT unnest(tsvector_to_array(words)) FROM work_text WHERE case_id = $1) AS fresh) AS turn
+        WHERE cardinality(fresh) > 0
         """;
 
     /// <summary>Adds one turn.</summary>

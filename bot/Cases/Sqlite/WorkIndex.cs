@@ -10,6 +10,7 @@ internal sealed class WorkIndex : IDisposable
 {
     private readonly PreparedCommand setLine;
     private readonly PreparedCommand addWords;
+    private readonly PreparedCommand knownWords;
     private readonly PreparedCommand dropLine;
     private readonly PreparedCommand dropWords;
     private readonly PreparedCommand putBack;
@@ -26,6 +27,8 @@ internal sealed class WorkIndex : IDisposable
             RETURNING number * 65536 + min(turns, 65535)
             """, "$case", "$title", "$series", "$fault", "$ended", "$at", "$aside");
         addWords = new(connection, "INSERT OR REPLACE INTO work_text (rowid, words) VALUES ($entry, $words)", "$entry", "$words");
+        knownWords = new(connection,
+            "SELECT words FROM work_text WHERE rowid BETWEEN $entry / 65536 * 65536 AND $entry / 65536 * 65536 + 65535", "$entry");
         dropLine = new(connection, "DELETE FROM work WHERE case_id = $case RETURNING number, last_event", "$case");
         dropWords = new(connection, "DELETE FROM work_text WHERE rowid BETWEEN $number * 65536 AND $number * 65536 + 65535", "$number");
         putBack = new(connection,
@@ -47,7 +50,17 @@ internal sealed class WorkIndex : IDisposable
     {
         var facts = WorkFacts.Of(events);
         object? entry = setLine.Scalar(caseId, facts.Title, facts.Series, facts.Fault, facts.Ended, at.ToUnixTimeMilliseconds(), facts.IsAside);
-        if (facts.Words.Length > 0) addWords.Run(entry, facts.Words);
+        string words = string.Join(' ', WorkWords.Split(facts.Words).Distinct(StringComparer.Ordinal).Except(Known(entry), StringComparer.Ordinal));
+        if (words.Length > 0) addWords.Run(entry, words);
+    }
+
+    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all cases.
+    private List<string> Known(object? entry)
+    {
+        using var rows = knownWords.Read(entry);
+        var known = new List<string>();
+        while (rows.Read()) known.AddRange(rows.GetString(0).Split(' '));
+        return known;
     }
 
     private long? Drop(string caseId)
@@ -65,6 +78,7 @@ internal sealed class WorkIndex : IDisposable
 
     public void Dispose()
     {
+        knownWords.Dispose();
         dropLine.Dispose();
         dropWords.Dispose();
         putBack.Dispose();

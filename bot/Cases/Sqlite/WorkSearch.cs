@@ -33,16 +33,15 @@ internal static class WorkSearch
         }
     }
 
-    // Words may stand in different turns, so each is looked up by itself. In quotes nothing in them is a command.
-    private static string Words(SqliteCommand command, string text)
+    // Words may stand in different turns, so each is looked up by itself. In quotes nothing in them is a command. The plus keeps the
+    // database from looking up each case that has a word and sorting them all: the list is gone through in its order until the page
+    // is full (https://sqlite.org/optoverview.html, 'disqualifying WHERE clause terms using unary "+"').
+    private static string Words(SqliteCommand command, string text) => string.Concat(WorkWords.Terms(text).Select((term, i) =>
     {
-        var terms = WorkWords.Terms(text);
-        if (terms.IsEmpty) return "";
-        for (int i = 0; i < terms.Length; i++)
-            command.Parameters.AddWithValue(FormattableString.Invariant($"$word{i}"), $"\"{terms[i]}\"{(terms[i].Length > 1 ? "*" : "")}");
-        return " AND number IN (" + string.Join(" INTERSECT ", terms.Select((_, i) =>
-            FormattableString.Invariant($"SELECT rowid >> 16 FROM work_text WHERE work_text MATCH $word{i}"))) + ")";
-    }
+        string name = FormattableString.Invariant($"$word{i}");
+        command.Parameters.AddWithValue(name, $"\"{term}\"{(term.Length > 1 ? "*" : "")}");
+        return $" AND +number IN (SELECT rowid >> 16 FROM work_text WHERE work_text MATCH {name})";
+    }));
 
     private static string Filters(SqliteCommand command, WorkQuery query)
     {

@@ -27,5 +27,19 @@ public abstract class LastingWorkListTests : WorkListTests
                 await NamesAsync(memory, new WorkQuery(text)) == await NamesAsync(Store, new WorkQuery(text)), $"{text}, seed {seed}");
     }
 
+    // A word of every turn would be gone through for every turn of all cases.
+    [StoreFact]
+    public async Task Append_WordOfEveryTurn_IsIndexedOnceACase()
+    {
+        foreach (string id in new[] { "a", "b" })
+            for (int turn = 0; turn < 5; turn++) await Store.AppendAsync(id, turn, Name(turn), [Words("t", $"Done. DONE, done {turn}")]);
+
+        Assert.Equal(2, await EntriesAsync("done"));
+        Assert.Equal("b a", await NamesAsync(Store, new WorkQuery("done 3")));
+    }
+
+    /// <summary>How many entries of the index have a word.</summary>
+    protected abstract Task<long> EntriesAsync(string word);
+
     private static string Name(int number) => number.ToString("000", CultureInfo.InvariantCulture);
 }

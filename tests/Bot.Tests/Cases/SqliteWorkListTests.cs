@@ -12,6 +12,16 @@ public sealed class SqliteWorkListTests : LastingWorkListTests, IDisposable
     protected override Task<ICaseStore> MakeAsync() =>
         Task.FromResult<ICaseStore>(SqliteCaseStore.Open(folder.File("cases.db"), TimeProvider.System));
 
+    protected override async Task<long> EntriesAsync(string word)
+    {
+        await using var connection = new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
+        await connection.OpenAsync();
+        await using var command = connection.CreateCommand();
+        command.CommandText = "SELECT count(*) FROM work_text WHERE work_text MATCH $word";
+        command.Parameters.AddWithValue("$word", word);
+        return (long)(await command.ExecuteScalarAsync())!;
+    }
+
     public void Dispose() => folder.Dispose();
 
     // A file from before there was an index is indexed when it is opened.

@@ -14,6 +14,14 @@ public sealed class PostgresWorkListTests(PostgresServer server) : LastingWorkLi
     protected override async Task<ICaseStore> MakeAsync() =>
         await PostgresCaseStore.OpenAsync(place = server.NewPlace(), TimeProvider.System);
 
+    protected override async Task<long> EntriesAsync(string word)
+    {
+        await using var connection = new NpgsqlConnection(place);
+        await connection.OpenAsync();
+        await using var command = new NpgsqlCommand("SELECT count(*) FROM work_text WHERE words @@ CAST($1 AS tsquery)", connection) { Parameters = { new() { Value = word } } };
+        return (long)(await command.ExecuteScalarAsync())!;
+    }
+
     // As a program before there was a work list left it.
     [StoreFact]
     public async Task Open_DatabaseWithoutIndex_IsIndexed()
