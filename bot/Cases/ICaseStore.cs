@@ -44,7 +44,7 @@ public interface ICaseStore : IWorkList, IAsyncDisposable
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<long> LastAsync(string caseId, CancellationToken cancel = default);
 
-    /// <summary>The names of all cases, in ordinal order.</summary>
+    /// <summary>The names of all cases, in ordinal order; also of those whose entries somebody took away behind the program.</summary>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default);
 

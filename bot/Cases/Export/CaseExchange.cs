@@ -11,10 +11,13 @@ public static class CaseExchange
     /// <exception cref="CaseFileException">It was altered or cannot be read.</exception>
     public static async Task<CaseDocument?> TakeOutAsync(ICaseStore store, string caseId, CancellationToken cancel = default)
     {
-        var document = new CaseDocument(caseId, (await store.ReadRowsAsync(caseId, cancel)).Rows);
-        if (document.Rows.IsEmpty) return null;
+        // The document knows only its own rows; the store knows how many there were.
+        var kept = await store.ReadRowsAsync(caseId, cancel);
+        var log = kept.Open(caseId);
+        if (log.IsEmpty) return null;
+        var document = new CaseDocument(caseId, kept.Rows);
         var photos = ImmutableArray.CreateBuilder<KeptPhoto>();
-        foreach (var photo in Job.Of(document.Open()).Photos)
+        foreach (var photo in Job.Of(log).Photos)
             if (await store.PhotoAsync(caseId, photo.Hash, cancel) is { } bytes) photos.Add(new KeptPhoto(photo.Hash, bytes));
         document = document with { Photos = photos.ToImmutable() };
         document.OpenWhole();

@@ -27,10 +27,11 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
         SET title = coalesce(job.title, excluded.title), last_at = excluded.last_at, last_event = excluded.last_event
         """;
 
-    /// <summary>The names of all cases, in ordinal order.</summary>
+    /// <summary>The names of all cases, in ordinal order; also of those whose entries somebody took away.</summary>
     public async Task<ImmutableArray<string>> NamesAsync()
     {
-        await using var command = Command("SELECT DISTINCT case_id FROM event ORDER BY case_id");
+        await using var command = Command(
+            """SELECT case_id COLLATE "C" AS id FROM event UNION SELECT case_id COLLATE "C" FROM turn UNION SELECT id COLLATE "C" FROM job ORDER BY id""");
         await using var found = await command.ExecuteReaderAsync(cancel);
         var names = ImmutableArray.CreateBuilder<string>();
         while (await found.ReadAsync(cancel)) names.Add(found.GetString(0));

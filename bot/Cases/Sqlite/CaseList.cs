@@ -29,11 +29,11 @@ internal static class CaseList
         return CasePage.Of(read.ToImmutable(), query.Limit);
     }
 
-    /// <summary>The names of all cases, in ordinal order.</summary>
+    /// <summary>The names of all cases, in ordinal order; also of those whose entries somebody took away.</summary>
     public static ImmutableArray<string> Names(SqliteConnection connection)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = "SELECT DISTINCT case_id FROM event ORDER BY case_id";
+        command.CommandText = "SELECT case_id FROM event UNION SELECT case_id FROM turn UNION SELECT id FROM job ORDER BY case_id";
         using var rows = command.ExecuteReader();
         var names = ImmutableArray.CreateBuilder<string>();
         while (rows.Read()) names.Add(rows.GetString(0));

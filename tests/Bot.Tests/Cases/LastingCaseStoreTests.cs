@@ -1,4 +1,5 @@
 using DxAssistant.Cases;
+using DxAssistant.Cases.Export;
 
 namespace DxAssistant.Bot.Tests.Cases;
 
@@ -27,5 +28,35 @@ public abstract class LastingCaseStoreTests : CaseStoreTests
         var error = await Assert.ThrowsAsync<CaseFileException>(() => Store.ReadAsync("a"));
 
         Assert.Contains("of case a was altered", error.Message, StringComparison.Ordinal);
+    }
+
+    // What is left is a sound log by itself: what was taken away is known from beside it.
+    [StoreTheory]
+    [InlineData("DELETE FROM event WHERE sequence = 3")]
+    [InlineData("DELETE FROM event WHERE sequence > 1")]
+    [InlineData("DELETE FROM event")]
+    [InlineData("DELETE FROM event; DELETE FROM turn")]
+    public async Task IsSoundAsync_EndOfTheLogTakenAway_IsNamedAndNotSound(string change)
+    {
+        await Store.AppendAsync("a", 0, "t1", Events("b4", "b5"));
+        await Store.AppendAsync("a", 2, "t2", [Words("fan dead")]);
+        Assert.True(await CaseExchange.IsSoundAsync(Store, "a"));
+
+        await AlterAsync(change);
+
+        Assert.Equal(["a"], (await Store.NamesAsync()).ToArray());
+        Assert.False(await IsSoundAsync());
+    }
+
+    private async Task<bool> IsSoundAsync()
+    {
+        try
+        {
+            return await CaseExchange.IsSoundAsync(Store, "a");
+        }
+        catch (CaseFileException)
+        {
+            return false;
+        }
     }
 }
