@@ -20,12 +20,17 @@ public sealed class ClaimDesk(
         var log = await cases.ReadAsync(caseId, cancel);
         if (log.IsEmpty) return new ClaimDone.Unknown();
         var open = (await claims.ListAsync(ofCase: caseId, cancel: cancel)).FirstOrDefault(head => head.State != ClaimState.Declined);
-        if (open is not null) return new ClaimDone.Saved((await ShowAsync(open.Id, cancel))!);
+        if (open is not null) return await AgainAsync((await ShowAsync(open.Id, cancel))!, log, who, cancel);
         var now = new SheetBuilder(library()).Build(caseId, log, ClaimUnit.Unknown);
         return now is SheetAnswer.None none
             ? new ClaimDone.Refused([none.Why])
             : await DescribeAsync(await AppendAsync(name ?? ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
     }
+
+    // The unit may have been written down on the job only after the claim was begun.
+    private async Task<ClaimDone> AgainAsync(ClaimExport claim, ImmutableArray<StoredEvent> log, Clerk who, CancellationToken cancel) =>
+        await DescribeAsync(new ClaimDone.Saved(claim),
+            claim.State == ClaimState.Draft && claim.Unit == ClaimUnit.Unknown ? Job.Of(log).Unit : null, who, cancel);
 
     // What the job says of the unit need not be typed again; where it stands is the customer's, and is told only on purpose.
     private Task<ClaimDone> DescribeAsync(ClaimDone begun, JobUnit? unit, Clerk who, CancellationToken cancel) =>

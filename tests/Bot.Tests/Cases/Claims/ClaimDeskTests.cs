@@ -1,5 +1,6 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
+using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Bot.Tests.Cases.Claims;
 
@@ -30,6 +31,21 @@ public sealed class ClaimDeskTests
     {
         await using var made = await ClaimedCase.WalkedAsync();
         Assert.Equal((await made.BegunAsync()).Id, (await made.BegunAsync()).Id);
+    }
+
+    [Fact]
+    public async Task Begin_Again_TakesTheUnitThatTheJobSaysMeanwhile()
+    {
+        await using var made = await ClaimedCase.WalkedAsync();
+        await made.BegunAsync();
+        var noted = new UnitNoted("tom", 1, "brenholt-ws", "WS-35", "BW24071532", new DateOnly(2029, 6, 1), null);
+        await made.Cases.AppendAsync(ClaimedCase.Id, await made.Cases.LastAsync(ClaimedCase.Id), "unit", [noted]);
+
+        var again = await made.BegunAsync();
+        var third = await made.BegunAsync();
+
+        Assert.Equal("BW24071532", again.Unit.Serial);
+        Assert.Equal(again.Log.Select(entry => entry.Hash), third.Log.Select(entry => entry.Hash));
     }
 
     [Fact]
