@@ -1,7 +1,9 @@
-// A walk on the phone: what to read aloud, answers by single keys, notes while the caller holds, and calling back.
+// A walk on the phone: what to read aloud, answers by single keys, notes while the caller holds, and calling back. What somebody else
+// answers meanwhile is followed.
 import { at, day, draw, within } from './draw.js';
+import { News } from './news.js';
 import { noteCall, putCallAside, readCall, readCase, Refused, sendTurn, takeCallUp, waitingCalls } from './post.js';
-import { number } from './sheet.js';
+import { meet, named, number } from './sheet.js';
 
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/call/)?.[1] ?? '');
 /** @type {Record<string, string[]>} */
@@ -12,6 +14,9 @@ let reply;
 /** @type {Told.Slip | undefined} */
 let aside;
 let busy = false;
+let behind = false; // whether there was news while something else was done
+let last = 0;
+const mine = new Set(); // the ids of what was answered here
 
 /** @param {string} name */
 const key = name => draw('kbd', { 'aria-hidden': 'true' }, name.toUpperCase());
@@ -93,11 +98,34 @@ async function doing(work) {
     at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Nothing was saved; try again.';
   }
   busy = false;
+  if (behind) await follow();
+}
+
+// What somebody else answered meanwhile; what was typed in the caller's words stays.
+async function follow() {
+  behind = busy;
+  if (busy) return;
+  const sheet = await readCase(id);
+  meet(sheet);
+  const { turns } = sheet;
+  const newest = turns[turns.length - 1];
+  if (newest.last === last) return;
+  const faster = new Set(turns.filter(turn => turn.before >= last && !mine.has(turn.turnId)).map(turn => named(turn.by)));
+  ({ reply, last } = newest);
+  const typed = at('words', HTMLInputElement).value;
+  drawAll();
+  at('words', HTMLInputElement).value = typed;
+  if (faster.size) at('trouble').textContent = `${[...faster].join(', ')} answered.`;
 }
 
 /** @param {Said.Body} turn */
 const send = turn => doing(async () => {
-  ({ turn: { reply } } = await sendTurn(id, { turnId: crypto.randomUUID(), ...turn }));
+  const turnId = crypto.randomUUID();
+  mine.add(turnId);
+  const { turn: taken } = await sendTurn(id, { turnId, ...turn });
+  if (taken.before === last) ({ last } = taken);
+  else behind = true; // somebody came in between
+  ({ reply } = taken);
   drawAll();
   const first = at('answers').querySelector('form input:not(#words)');
   if (first instanceof HTMLElement) first.focus();
@@ -146,10 +174,11 @@ async function begin() {
   at('case', HTMLAnchorElement).href = `/case/${encodeURIComponent(id)}`;
   await doing(async () => {
     const { turns } = await readCase(id);
-    ({ reply } = turns[turns.length - 1]);
+    ({ reply, last } = turns[turns.length - 1]);
     await drawCall(await readCall(id));
   });
   document.body.dataset.ready = 'yes';
+  if (last) new News(id, now => { if (now !== last) follow().catch(() => { /* the next word of a change asks again */ }); });
 }
 
 begin();

@@ -20,7 +20,7 @@ export function drawBoxes(element, view) {
   /** @type {(name: string, content: string | undefined) => HTMLElement | null} */
   const filled = (name, content) => content ? box(name, content) : null;
   const head = view.head;
-  hands = new Map((view.hands ?? []).map(hand => [hand.name, hand.as]));
+  meet(view);
   several = hands.size > 0 || new Set(view.turns.map(turn => turn.by)).size > 1;
   element.replaceChildren(...[
     box('Unit', head.unit), box('Shows', head.shows), filled('At the unit', head.who), filled('Unit is', head.stands),
@@ -32,6 +32,14 @@ export function drawBoxes(element, view) {
 /** @type {Map<string, string>} */
 let hands = new Map();
 let several = false;
+
+/**
+ * Who works on a sheet.
+ * @param {Told.Case} view
+ */
+export function meet(view) {
+  hands = new Map((view.hands ?? []).map(hand => [hand.name, hand.as]));
+}
 
 /**
  * A name with what its bearer was when they joined.
