@@ -73,6 +73,38 @@ public sealed class WorkTests
         await CountAsync(desk, "1 sheet fits.");
     }
 
+    // A hundred at first; the arrow at the last one goes on to the rest, and a change elsewhere leaves them there.
+    [ChromiumFact]
+    public async Task Keys_AtTheLastLine_BringTheRest()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync();
+        await OpenAsync(visit, site);
+        await AddAsync(visit, 0, 130);
+        await CountAsync(visit, "The first 100 sheets that fit.");
+
+        await visit.Page.Locator("#rows a").Last.FocusAsync();
+        await visit.Page.Keyboard.PressAsync("ArrowDown");
+        await CountAsync(visit, "130 sheets fit.");
+        Assert.Equal("compressor 29 does not start", await visit.Page.EvaluateAsync<string>("document.activeElement.textContent"));
+
+        await AddAsync(visit, 130, 131);
+        await CountAsync(visit, "131 sheets fit.");
+        Assert.False(await visit.Page.Locator("#more").IsVisibleAsync());
+        Assert.Empty(visit.Errors);
+    }
+
+    // By the page's own requests, as many sheets at a time.
+    private static Task AddAsync(Visit visit, int from, int to) => visit.Page.EvaluateAsync(
+        """
+        async ([from, to]) => {
+          for (let number = from; number < to; number++) {
+            const { id } = await (await fetch('/api/cases', { method: 'POST' })).json();
+            await fetch(`/api/cases/${id}/turns`, { method: 'POST', headers: { 'Content-Type': 'application/json' }, body: JSON.stringify({ turnId: 't1', text: `compressor ${number} does not start` }) });
+          }
+        }
+        """, new[] { from, to });
+
     private static async Task SayAsync(Visit visit, Site site, string words)
     {
         await visit.OpenAsync(site.Address);

@@ -13,6 +13,7 @@ const most = 1000;
 let next = null; // the address of the page after the last one shown
 let asked = 0;
 let timer = 0;
+let turn = Promise.resolve();
 
 /** @param {string} name */
 const box = name => /** @type {HTMLInputElement | HTMLSelectElement} */ (at(name));
@@ -31,12 +32,28 @@ function row({ case: sheet, series, fault }) {
     draw('td', {}, day(sheet.lastAt)));
 }
 
+// One after the other: a list that is read anew and one that is read on would else undo each other.
+/** @param {() => Promise<void>} work */
+const inTurn = work => (turn = turn.then(work));
+
+const front = () => first;
 // As many as were shown, so that a change elsewhere does not take away what was read on to.
-async function show(limit = first) {
+const shown = () => Math.min(Math.max(links().length, first), most);
+
+/** @param {() => number} limit */
+const show = (limit = front) => {
   const mine = ++asked;
+  return inTurn(() => mine === asked ? read(mine, limit()) : Promise.resolve()); // else a later question was asked meanwhile
+};
+
+/**
+ * @param {number} mine
+ * @param {number} limit
+ */
+async function read(mine, limit) {
   try {
     const found = await readWork(view(), limit);
-    if (mine !== asked) return; // a later question was asked meanwhile
+    if (mine !== asked) return;
     const held = document.activeElement?.closest?.('#rows a')?.getAttribute('href');
     at('rows').replaceChildren(...found.rows.map(row));
     if (held) links().find(link => link.getAttribute('href') === held)?.focus();
@@ -47,29 +64,26 @@ async function show(limit = first) {
   document.body.dataset.ready = String(mine);
 }
 
-/** @param {boolean} follow whether the first new line is gone to */
-async function more(follow) {
+// To the first of the new lines.
+const more = () => inTurn(async () => {
   if (!next) return;
-  const mine = asked;
-  const from = next;
   try {
-    const found = await readOn(from);
-    if (mine !== asked || next !== from) return;
+    const found = await readOn(next);
     const before = links().length;
     at('rows').append(...found.rows.map(row));
     came(found.next);
-    if (follow) links()[before]?.focus();
+    links()[before]?.focus();
   } catch (problem) {
-    if (mine === asked) failed(problem);
+    failed(problem);
   }
-}
+});
 
 /** @param {string | null} after */
 function came(after) {
   next = after;
-  const shown = links().length;
+  const lines = links().length;
   at('more').hidden = !next;
-  at('count').textContent = next ? `The first ${shown} sheets that fit.` : shown === 0 ? 'No sheet fits.' : shown === 1 ? '1 sheet fits.' : `${shown} sheets fit.`;
+  at('count').textContent = next ? `The first ${lines} sheets that fit.` : lines === 0 ? 'No sheet fits.' : lines === 1 ? '1 sheet fits.' : `${lines} sheets fit.`;
 }
 
 /** @param {unknown} problem */
@@ -79,7 +93,7 @@ function failed(problem) {
 
 function later() {
   clearTimeout(timer);
-  timer = setTimeout(show, wait, first);
+  timer = setTimeout(show, wait, front);
 }
 
 /**
@@ -128,7 +142,7 @@ const links = () => [...at('rows').querySelectorAll('a')];
 /** @param {number} step */
 function move(step) {
   const all = links();
-  if (step > 0 && document.activeElement === all.at(-1)) { more(true); return; }
+  if (step > 0 && document.activeElement === all.at(-1)) { more(); return; }
   const place = all.findIndex(link => link === document.activeElement) + step;
   if (place < 0) at('find').focus();
   else all[Math.min(place, all.length - 1)]?.focus();
@@ -163,12 +177,12 @@ async function begin() {
   const changes = new EventSource('/api/work/changes');
   changes.addEventListener('message', () => {
     clearTimeout(timer);
-    timer = setTimeout(show, wait, Math.min(Math.max(links().length, first), most));
+    timer = setTimeout(show, wait, shown);
   });
 }
 
 at('find').addEventListener('input', () => changed(later));
 for (const name of boxes.slice(1)) at(name).addEventListener('change', () => changed(() => show()));
-at('more').addEventListener('click', () => more(true));
+at('more').addEventListener('click', () => more());
 document.addEventListener('keydown', onKey);
 begin();
