@@ -217,7 +217,7 @@ public sealed class PostgresCaseStore : ICaseStore
         }, cancel);
 
     private static (WorkLine, long) Line(NpgsqlDataReader row) => (new WorkLine(
-        row.GetString(0), row.GetString(1), Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6)), row.GetInt64(7));
+        row.GetString(0), Text(row, 1) ?? "", Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6)), row.GetInt64(7));
 
     private static string? Text(NpgsqlDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
 

@@ -14,7 +14,7 @@ internal static class PostgresWork
     // A lexeme has at most 2,046 bytes; nobody types the end of a longer word.
     private const int LongestWord = 500;
 
-    private const string Columns = "SELECT id, title, series, fault, ended, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL";
+    private const string Columns = "SELECT id, title, series, fault, ended, opened_at, last_at, last_event FROM job WHERE ";
 
     private const string SetLine = """
         UPDATE job SET series = coalesce($2, series), fault = coalesce($3, fault), ended = CASE WHEN $5 THEN ended ELSE $4 END
@@ -74,13 +74,15 @@ internal static class PostgresWork
             return FormattableString.Invariant($"${values.Count}");
         }
 
-        // Words may stand in different turns, so each is looked up by itself.
-        string sql = Columns + string.Concat(WorkWords.Terms(query.Text).Select(term =>
-                $" AND id IN (SELECT case_id FROM work_text WHERE words @@ CAST({Next(Wanted(term))} AS tsquery))"))
+        // Words may stand in different turns, so each is looked up by itself. A case in which nothing was said yet is found by what
+        // was written down beside it, and else left out.
+        var terms = WorkWords.Terms(query.Text);
+        string sql = Columns + string.Format(CultureInfo.InvariantCulture, part.Where, [.. part.Values.Select(Next)])
+            + (terms.IsEmpty ? " AND title IS NOT NULL" : string.Concat(terms.Select(term =>
+                $" AND id IN (SELECT case_id FROM work_text WHERE words @@ CAST({Next(Wanted(term))} AS tsquery))")))
             + (query.Series is null ? "" : $" AND series = {Next(query.Series)}")
             + (query.Fault is null ? "" : $" AND fault = {Next(query.Fault)}")
             + (query.Open switch { true => " AND ended IS NULL", false => " AND ended IS NOT NULL", null => "" })
-            + " AND " + string.Format(CultureInfo.InvariantCulture, part.Where, [.. part.Values.Select(Next)])
             + $" ORDER BY {part.Order} LIMIT $1";
         return (sql, [.. values]);
     }

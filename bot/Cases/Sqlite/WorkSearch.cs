@@ -8,40 +8,35 @@ namespace DxAssistant.Cases.Sqlite;
 /// <summary>Searches the work list.</summary>
 internal static class WorkSearch
 {
-    private const string Columns = "SELECT case_id, title, series, fault, ended, opened_at, last_at, last_event FROM work WHERE title IS NOT NULL";
+    private const string Columns = "SELECT case_id, title, series, fault, ended, opened_at, last_at, last_event FROM work WHERE ";
 
-    public static WorkPage Read(SqliteConnection connection, WorkQuery query)
+    public static WorkPage Read(SqliteConnection connection, WorkQuery query) =>
+        Read(connection, query, WorkMatch.Of(connection, query.Text));
+
+    /// <param name="match">How the words of the query are looked up.</param>
+    public static WorkPage Read(SqliteConnection connection, WorkQuery query, WorkMatch match)
     {
         var read = ImmutableArray.CreateBuilder<(WorkLine, long)>();
         foreach (var part in WorkPart.Of(query.Order, query.After))
-            if (read.Count <= query.Limit) Read(connection, query, part, read);
+            if (read.Count <= query.Limit) Read(connection, query, match, part, read);
         return WorkPage.Of(read.ToImmutable(), query);
     }
 
-    private static void Read(SqliteConnection connection, WorkQuery query, WorkPart part, ImmutableArray<(WorkLine, long)>.Builder read)
+    private static void Read(
+        SqliteConnection connection, WorkQuery query, WorkMatch match, WorkPart part, ImmutableArray<(WorkLine, long)>.Builder read)
     {
         using var command = connection.CreateCommand();
         string[] names = [.. part.Values.Select((value, i) => command.Parameters.AddWithValue(FormattableString.Invariant($"$part{i}"), value).ParameterName)];
-        command.CommandText = Columns + Words(command, query.Text) + Filters(command, query)
-            + $" AND {string.Format(CultureInfo.InvariantCulture, part.Where, names)} ORDER BY {part.Order} LIMIT $limit";
+        command.CommandText = Columns + string.Format(CultureInfo.InvariantCulture, part.Where, names) + match.Condition(command)
+            + Filters(command, query) + $" ORDER BY {part.Order} LIMIT $limit";
         command.Parameters.AddWithValue("$limit", query.Limit + 1L - read.Count);
         using var rows = command.ExecuteReader();
         while (rows.Read())
         {
             read.Add((new WorkLine(
-                rows.GetString(0), rows.GetString(1), Text(rows, 2), Text(rows, 3), Text(rows, 4), Time(rows, 5), Time(rows, 6)), rows.GetInt64(7)));
+                rows.GetString(0), Text(rows, 1) ?? "", Text(rows, 2), Text(rows, 3), Text(rows, 4), Time(rows, 5), Time(rows, 6)), rows.GetInt64(7)));
         }
     }
-
-    // Words may stand in different turns, so each is looked up by itself. In quotes nothing in them is a command. The plus keeps the
-    // database from looking up each case that has a word and sorting them all: the list is gone through in its order until the page
-    // is full (https://sqlite.org/optoverview.html, 'disqualifying WHERE clause terms using unary "+"').
-    private static string Words(SqliteCommand command, string text) => string.Concat(WorkWords.Terms(text).Select((term, i) =>
-    {
-        string name = FormattableString.Invariant($"$word{i}");
-        command.Parameters.AddWithValue(name, $"\"{term}\"{(term.Length > 1 ? "*" : "")}");
-        return $" AND +number IN (SELECT rowid >> 16 FROM work_text WHERE work_text MATCH {name})";
-    }));
 
     private static string Filters(SqliteCommand command, WorkQuery query)
     {

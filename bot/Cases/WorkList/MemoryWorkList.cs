@@ -38,7 +38,7 @@ internal sealed class MemoryWorkList
     public WorkPage Search(WorkQuery query)
     {
         var terms = WorkWords.Terms(query.Text);
-        var found = cases.Values.Where(kept => kept.HasTitle && Fits(kept.Line, query) && terms.All(term => Has(kept.Words, term)));
+        var found = cases.Values.Where(kept => (kept.HasTitle || !terms.IsEmpty) && Fits(kept.Line, query) && terms.All(term => Has(kept.Words, term)));
         var rest = Ordered(found, query.Order).Where(kept => query.After is not { } place || IsBehind(kept, place, query.Order));
         return WorkPage.Of([.. rest.Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1).Select(kept => (kept.Line, kept.Order))], query);
     }

@@ -12,6 +12,27 @@ public sealed class SqliteWorkListTests : LastingWorkListTests, IDisposable
     protected override Task<ICaseStore> MakeAsync() =>
         Task.FromResult<ICaseStore>(SqliteCaseStore.Open(folder.File("cases.db"), TimeProvider.System));
 
+    // Whatever way is taken for how common the words are, the same is found.
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(0, 1_000)]
+    [InlineData(1_000, 1_000)]
+    public async Task Read_WordsRareOrCommon_FindsTheSame(int few, int many)
+    {
+        await FillAsync(Store);
+        await using var connection = new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
+        await connection.OpenAsync();
+        foreach (string text in new[] { "water", "water drips", "sn 00", "water gyroscope", "wall water sn", "" })
+        {
+            foreach (var order in Enum.GetValues<WorkOrder>())
+            {
+                var query = new WorkQuery(text, Order: order);
+                var found = WorkSearch.Read(connection, query, WorkMatch.Of(connection, text, few, many));
+                Assert.Equal(await NamesAsync(Store, query), string.Join(' ', found.Lines.Select(line => line.Id)));
+            }
+        }
+    }
+
     protected override async Task<long> EntriesAsync(string word)
     {
         await using var connection = new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");

@@ -53,6 +53,17 @@ public abstract class WorkListTests : IAsyncLifetime
         Assert.Equal("b", await NamesAsync(store, new WorkQuery("", Open: false)));
     }
 
+    // The unit is written down before anybody has said what is wrong.
+    [StoreFact]
+    public async Task Search_NothingSaidYet_IsFoundByWhatWasWrittenDownAlone()
+    {
+        await FillAsync(store);
+        await store.AppendAsync("d", 0, "job", [new Opened("v1"), new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, null)]);
+
+        Assert.Equal("", Assert.Single((await store.SearchAsync(new WorkQuery("td2309"))).Lines, line => line.Id == "d").Title);
+        Assert.Equal("c b a", await NamesAsync(store, new WorkQuery("")));
+    }
+
     [StoreTheory]
     [InlineData("wall", null, null, "Newest", "b a")]
     [InlineData("wall", null, true, "Newest", "a")]

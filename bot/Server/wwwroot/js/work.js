@@ -26,7 +26,7 @@ const keptViews = () => { try { return JSON.parse(localStorage.getItem(store) ??
 /** @param {{ case: Told.Listed & { ended?: string }, series: string, fault: string }} line */
 function row({ case: sheet, series, fault }) {
   return draw('tr', {},
-    draw('td', {}, draw('a', { href: `/case/${encodeURIComponent(sheet.id)}` }, sheet.title)),
+    draw('td', {}, draw('a', { href: `/case/${encodeURIComponent(sheet.id)}` }, sheet.title || 'Sheet without a complaint')),
     draw('td', {}, series), draw('td', {}, fault),
     draw('td', { class: sheet.ended ? '' : 'open' }, sheet.ended ? ends[sheet.ended] ?? sheet.ended : 'open'),
     draw('td', {}, day(sheet.lastAt)));
@@ -54,9 +54,11 @@ async function read(mine, limit) {
   try {
     const found = await readWork(view(), limit);
     if (mine !== asked) return;
-    const held = document.activeElement?.closest?.('#rows a')?.getAttribute('href');
+    const place = links().findIndex(link => link === document.activeElement);
+    const held = links()[place]?.getAttribute('href');
     at('rows').replaceChildren(...found.rows.map(row));
-    if (held) links().find(link => link.getAttribute('href') === held)?.focus();
+    // Who stands at a sheet stays at it, or where it stood when it is no longer among those shown.
+    if (held) (links().find(link => link.getAttribute('href') === held) ?? links()[Math.min(place, links().length - 1)])?.focus();
     came(found.next);
   } catch (problem) {
     if (mine === asked) failed(problem);
