@@ -12,14 +12,18 @@ namespace DxAssistant.Cases.Figures;
 /// <param name="Ended">How it ended; null while it is open.</param>
 /// <param name="Repairs">Repairs that were tried out.</param>
 /// <param name="InVain">Those of them that cured nothing.</param>
+/// <param name="Visits">How often somebody came for it; 1 or more.</param>
 /// <param name="MinutesToProof">From its first entry to the first cure; null when there was none.</param>
 /// <param name="Skipped">Checks that were left out, each as often as it was.</param>
 public sealed record CaseFacts(
-    string Month, string? Series, ImmutableArray<string> Faults, string? Ended, int Repairs, int InVain,
+    string Month, string? Series, ImmutableArray<string> Faults, string? Ended, int Repairs, int InVain, int Visits,
     double? MinutesToProof, ImmutableArray<string> Skipped)
 {
     /// <summary>Whether it was cured with the first repair that was tried.</summary>
     public bool IsFirstFix => Ended == "repaired" && Repairs > 0 && InVain == 0;
+
+    /// <summary>Whether it was cured without anybody coming again.</summary>
+    public bool IsFirstVisit => Ended == "repaired" && Repairs > InVain && Visits == 1;
 
     /// <summary>Whether it ended with no fault found.</summary>
     public bool IsNothingFound => Ended == "watch";
@@ -32,7 +36,11 @@ public sealed record CaseFacts(
         var cure = log.FirstOrDefault(stored => stored.Event is RepairVerified { Works: true });
         return new CaseFacts(
             log[0].At.ToString("yyyy-MM", CultureInfo.InvariantCulture), state.Series, ProvenFaults.Of(log), state.ClosedHow,
-            tried.Count, tried.Count(repair => !repair.Works), cure is null ? null : (cure.At - log[0].At).TotalMinutes,
+            tried.Count, tried.Count(repair => !repair.Works), Came(log), cure is null ? null : (cure.At - log[0].At).TotalMinutes,
             [.. log.Select(stored => stored.Event).OfType<CheckPassedOver>().Select(passed => passed.Check)]);
     }
+
+    // A conversation without a job has no visits written down; taken up again, it is another one all the same.
+    private static int Came(ImmutableArray<StoredEvent> log) => Math.Max(
+        log.Count(stored => stored.Event is VisitBegun), 1 + log.Count(stored => stored.Event is Reopened));
 }

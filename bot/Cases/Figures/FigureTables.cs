@@ -6,8 +6,19 @@ namespace DxAssistant.Cases.Figures;
 /// <summary>The figures of the desk as tables. Pure; rows in ordinal order or by count.</summary>
 public static class FigureTables
 {
-    public static ImmutableArray<FigureTable> Of(ImmutableArray<CaseFacts> cases) =>
-        [BySeries(cases), ByFault(cases), Ends(cases), Skipped(cases)];
+    private static readonly ImmutableArray<string> Drawn = ["ended", "no fault found", "first visit"];
+
+    public static ImmutableArray<FigureTable> Of(ImmutableArray<CaseFacts> cases, ImmutableArray<ClaimFacts> claims) =>
+        [BySeries(cases), ByFault(cases), Ends(cases), Skipped(cases), Claimed(claims)];
+
+    /// <summary>What of a table is drawn by month: month, thing and count; null when nothing is.</summary>
+    public static FigureTable? ToDraw(FigureTable table) => table.Heads switch
+    {
+        ["month", _, "cases"] => table,
+        ["month", ..] => new FigureTable(table.Name, ["month", "what", "cases"],
+            [.. table.Rows.SelectMany(row => Drawn.Select(what => ImmutableArray.Create(row[0], what, row[table.Heads.IndexOf(what)])))]),
+        _ => null,
+    };
 
     private static FigureTable BySeries(ImmutableArray<CaseFacts> cases) => new(
         "series-by-month", ["month", "series", "cases"],
@@ -18,12 +29,12 @@ public static class FigureTables
         Counted(cases.SelectMany(facts => facts.Faults.Select(fault => (facts.Month, fault)))));
 
     private static FigureTable Ends(ImmutableArray<CaseFacts> cases) => new(
-        "ends-by-month", ["month", "ended", "no fault found", "first fix", "repairs in vain", "median minutes to proof"],
+        "ends-by-month", ["month", "ended", "no fault found", "first fix", "first visit", "repairs in vain", "median minutes to proof"],
         [
             .. cases.Where(facts => facts.Ended is not null).GroupBy(facts => facts.Month, StringComparer.Ordinal)
                 .OrderBy(month => month.Key, StringComparer.Ordinal).Select(month => ImmutableArray.Create(
                     month.Key, Text(month.Count()), Text(month.Count(facts => facts.IsNothingFound)),
-                    Text(month.Count(facts => facts.IsFirstFix)), Text(month.Sum(facts => facts.InVain)),
+                    Text(month.Count(facts => facts.IsFirstFix)), Text(month.Count(facts => facts.IsFirstVisit)), Text(month.Sum(facts => facts.InVain)),
                     Median([.. month.Select(facts => facts.MinutesToProof).OfType<double>().Order()]))),
         ]);
 
@@ -33,6 +44,14 @@ public static class FigureTables
             .. cases.SelectMany(facts => facts.Skipped).GroupBy(check => check, StringComparer.Ordinal)
                 .OrderByDescending(check => check.Count()).ThenBy(check => check.Key, StringComparer.Ordinal)
                 .Select(check => ImmutableArray.Create(check.Key, Text(check.Count()))),
+        ]);
+
+    private static FigureTable Claimed(ImmutableArray<ClaimFacts> claims) => new(
+        "claimed-parts", ["part", "claims", "without proof"],
+        [
+            .. claims.GroupBy(claim => claim.Part, StringComparer.Ordinal)
+                .OrderByDescending(part => part.Count(claim => !claim.IsProven)).ThenBy(part => part.Key, StringComparer.Ordinal)
+                .Select(part => ImmutableArray.Create(part.Key, Text(part.Count()), Text(part.Count(claim => !claim.IsProven)))),
         ]);
 
     private static ImmutableArray<ImmutableArray<string>> Counted(IEnumerable<(string Month, string What)> pairs) =>

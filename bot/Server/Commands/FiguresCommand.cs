@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
 using DxAssistant.Cases;
+using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Figures;
 using DxAssistant.Server.Desk;
 
@@ -16,7 +17,7 @@ internal sealed class FiguresCommand(Streams streams)
 
     public Command Make()
     {
-        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first fixes, time to proof, skipped checks.") { into, data, database };
+        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first visits, time to proof, skipped checks, parts claimed without proof.") { into, data, database };
         command.SetAction(RunAsync);
         return command;
     }
@@ -29,7 +30,7 @@ internal sealed class FiguresCommand(Streams streams)
         {
             var cases = await ReadAsync(place, cancel);
             string folder = Directory.CreateDirectory(call.GetValue(into)!).FullName;
-            foreach (var table in FigureTables.Of(cases)) Write(folder, table);
+            foreach (var table in FigureTables.Of(cases, await ClaimsAsync(place, cancel))) Write(folder, table);
             streams.Out.WriteLine($"Wrote the figures of {cases.Length} cases to {call.GetValue(into)}");
             return ExitCode.Done;
         }
@@ -49,13 +50,22 @@ internal sealed class FiguresCommand(Streams streams)
         return cases.ToImmutable();
     }
 
+    private static async Task<ImmutableArray<ClaimFacts>> ClaimsAsync(CasePlace place, CancellationToken cancel)
+    {
+        await using var books = place.OpenBooks();
+        var claims = ImmutableArray.CreateBuilder<ClaimFacts>();
+        foreach (var head in await books.Claims.ListAsync(limit: int.MaxValue, cancel: cancel))
+            if (ClaimFacts.Of(Claim.Of(head.Id, await books.Claims.ReadAsync(head.Id, cancel))) is { } facts) claims.Add(facts);
+        return claims.ToImmutable();
+    }
+
     private static void Write(string folder, FigureTable table)
     {
         var text = new StringBuilder();
         ClaimCsv.Line(text, table.Heads);
         foreach (var row in table.Rows) ClaimCsv.Line(text, row);
         File.WriteAllText(Path.Combine(folder, table.Name + ".csv"), text.ToString());
-        if (table.Heads is ["month", var thing, "cases"])
-            File.WriteAllText(Path.Combine(folder, table.Name + ".svg"), MonthPlot.Draw(table, $"Cases by {thing} and month"));
+        if (FigureTables.ToDraw(table) is { } drawn)
+            File.WriteAllText(Path.Combine(folder, table.Name + ".svg"), MonthPlot.Draw(drawn, $"Cases by {drawn.Heads[1]} and month"));
     }
 }
