@@ -1,77 +1,74 @@
 using System.Collections.Immutable;
+using System.Data.Common;
+using System.Diagnostics;
 using System.Globalization;
-using DxAssistant.Benchmarks.Ratios;
-using DxAssistant.Cases.Sqlite;
-using DxAssistant.Cases.WorkList;
-using DxAssistant.Conversation.Events;
-using DxAssistant.Conversation.Messages;
+using DxAssistant.Benchmarks.Desk;
+using DxAssistant.Benchmarks.Live;
+using DxAssistant.Cases;
 using Microsoft.Data.Sqlite;
+using Npgsql;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>The work list at 100,000 cases, against reading one row of the same table by its key.</summary>
-internal sealed class DeskGroup : RatioGroup
+/// <summary>The desk at 1,000, 10,000 and 100,000 cases in both stores, beside reading one row of the same tables by its key.</summary>
+/// <remarks><c>DX_CASES</c> says how many at most instead; <c>DX_POSTGRES</c> names an empty database, without it that store is left
+/// out; <c>DX_DESK_FILE</c> keeps the file of cases there.</remarks>
+internal sealed class DeskGroup : IBenchmarkGroup
 {
-    private const int Cases = 100_000;
+    private const int Usual = 100_000;
+    private static readonly ImmutableArray<int> Sizes = [1_000, 10_000, 100_000];
 
-    private static readonly string[] Series = ["brenholt-ws", "tarn-duo", "ostvik-lc", "veldarn-nord"];
-    private static readonly string[] Complaints =
-        ["does not heat", "water drips from the unit", "code b4 on the display", "fan is loud", "trips the breaker"];
+    public string Name => "desk";
 
-    private readonly Lazy<string> file = new(() => FillAsync().GetAwaiter().GetResult());
-    private SqliteCaseStore? opened;
-
-    public override string Name => "desk";
-
-    protected override string Title => "The work list at 100,000 cases";
-
-    protected override Workload Baseline => new("one row by its key", ByKey);
-
-    protected override ImmutableArray<Workload> Workloads =>
-    [
-        new("newest 100", () => Search(new WorkQuery())),
-        new("open ones of one unit", () => Search(new WorkQuery(Series: Series[1], Open: true))),
-        new("by unit", () => Search(new WorkQuery(Order: WorkOrder.Series))),
-        new("a serial", () => Search(new WorkQuery("SN-0054321"))),
-        new("a serial, half typed", () => Search(new WorkQuery("sn-00543"))),
-        new("a telephone number", () => Search(new WorkQuery("555 0100 4321"))),
-        new("two words of a fifth of all cases", () => Search(new WorkQuery("water drips"))),
-        new("three letters of a fifth of all cases", () => Search(new WorkQuery("wat"))),
-        new("a word nowhere", () => Search(new WorkQuery("gyroscope"))),
-    ];
-
-    private SqliteCaseStore Store => opened ??= SqliteCaseStore.Open(file.Value, TimeProvider.System);
-
-    private ImmutableArray<WorkLine> Search(WorkQuery query) => Store.SearchAsync(query).GetAwaiter().GetResult().Lines;
-
-    private object? ByKey()
+    public void Run(ResultFolder results)
     {
-        using var reader = new SqliteConnection($"Data Source={file.Value};Mode=ReadOnly");
-        reader.Open();
-        using var command = reader.CreateCommand();
-        command.CommandText = "SELECT title FROM work WHERE case_id = 'case-54321'";
-        return command.ExecuteScalar();
+        int most = int.TryParse(Environment.GetEnvironmentVariable("DX_CASES"), CultureInfo.InvariantCulture, out int said) ? said : Usual;
+        ImmutableArray<int> sizes = [.. Sizes.Where(size => size < most), most];
+        string? kept = Environment.GetEnvironmentVariable("DX_DESK_FILE");
+        string file = kept ?? Path.Combine(Directory.CreateTempSubdirectory("dx-desk-").FullName, "cases.db");
+        results.Keep("desk.md", Head() + MeasureAsync(sizes, file).GetAwaiter().GetResult());
+        if (kept is null) Directory.Delete(Path.GetDirectoryName(file)!, recursive: true);
     }
 
-    private static async Task<string> FillAsync()
+    private static string Head() => $"""
+        # The desk at many cases
+
+        `dotnet run -c Release --project tests/Benchmarks -- desk` with an empty database in `DX_POSTGRES`. {Machine.Conditions()}
+        Ten turns a case. Each asked 30 times after one that is not counted: median in milliseconds, (slowest), and how many times what
+        the first line took at the same size. A desk types with 100 ms between two keys.
+
+
+        """;
+
+    private static async Task<string> MeasureAsync(ImmutableArray<int> sizes, string file)
     {
-        string path = Path.Combine(Directory.CreateTempSubdirectory("dx-desk-").FullName, "cases.db");
-        await using var store = SqliteCaseStore.Open(path, TimeProvider.System);
-        for (int from = 0; from < Cases; from += 1000)
-            await Task.WhenAll(Enumerable.Range(from, 1000).Select(number => store.AppendAsync(
-                Text($"case-{number}"), 0, "t1", EventsOf(number))));
-        return path;
+        var clock = TimeProvider.System;
+        await using var inFile = await new CasePlace.InFile(file).OpenAsync(clock);
+        string text = await GrowAsync("SQLite", inFile, sizes, cases => DeskCases.WriteAsync(inFile, cases),
+            () => new SqliteConnection($"Data Source={file};Mode=ReadOnly"), $"SELECT title FROM work WHERE case_id = '{DeskCases.Id(333)}'");
+        if (Environment.GetEnvironmentVariable("DX_POSTGRES") is not { Length: > 0 } database)
+            return text + "\nPostgreSQL was left out: DX_POSTGRES names no database.\n";
+        await using var inDatabase = await new CasePlace.InDatabase(database).OpenAsync(clock);
+        return text + "\n" + await GrowAsync("PostgreSQL", inDatabase, sizes, cases => DeskCases.CopyAsync(inFile, inDatabase, cases),
+            () => new NpgsqlConnection(database), $"SELECT title FROM job WHERE id = '{DeskCases.Id(333)}'");
     }
 
-    private static ImmutableArray<CaseEvent> EventsOf(int number) =>
-    [
-        new Opened("v1"),
-        new Said("t1", "technician", new MessageBody.Words(Text(
-            $"{Complaints[number % 5]}, serial SN-{number:0000000}, call back 555 0100 {number % 10000:0000}"))),
-        new SeriesChosen(Series[number % 4]),
-        new SymptomReported($"symptom-{number % 60}", 1, Complaints[number % 5]),
-        .. number % 3 == 0 ? [new Closed("repaired")] : ImmutableArray<CaseEvent>.Empty,
-    ];
+    private static async Task<string> GrowAsync(
+        string name, ICaseStore store, ImmutableArray<int> sizes, Func<Range, Task> fill, Func<DbConnection> bare, string byKey)
+    {
+        var times = new DeskTimes(bare, byKey);
+        var seconds = new List<string>();
+        int there = 0;
+        foreach (int size in sizes)
+        {
+            long began = Stopwatch.GetTimestamp();
+            await fill(there..size);
+            seconds.Add(FormattableString.Invariant($"{Stopwatch.GetElapsedTime(began).TotalSeconds:0} s"));
+            Console.Error.WriteLine($"{name}: {size} cases, filled in {seconds[^1]}");
+            await times.MeasureAsync(store, size);
+            there = size;
+        }
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+        return $"## {name}\n{times.Table()}\nFilled in {string.Join(", ", seconds)}; {Machine.Load()} at the end.\n";
+    }
 }
