@@ -15,7 +15,7 @@ internal sealed class Crew : IAsyncDisposable
     private static readonly Account[] People =
     [
         SignIn.Make("tom", AccountRoles.Technician, Password), SignIn.Make("tilda", AccountRoles.Technician, Password),
-        SignIn.Make("dora", AccountRoles.Desk, Password),
+        SignIn.Make("dora", AccountRoles.Desk, Password), SignIn.Make("dina", AccountRoles.Desk, Password),
     ];
 
     private Crew(Site site, Visit tom, Visit other) => (Site, Tom, Other) = (site, tom, other);
@@ -73,6 +73,14 @@ internal sealed class Crew : IAsyncDisposable
         await Tom.DisposeAsync();
         await Other.DisposeAsync();
         await Site.DisposeAsync();
+    }
+
+    /// <summary>Somebody else's browser, signed in.</summary>
+    public async Task<Visit> VisitAsync(string name)
+    {
+        var visit = await Visit.StartAsync();
+        await SignInAsync(visit, Site.Address, name);
+        return visit;
     }
 
     private static async Task SignInAsync(Visit visit, string address, string name)

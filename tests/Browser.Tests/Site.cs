@@ -3,7 +3,9 @@ using System.Net;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Sheets;
+using DxAssistant.Conversation.State;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Builder;
 
@@ -64,6 +66,16 @@ internal sealed class Site : IAsyncDisposable
     /// <summary>Somebody else says something in a case.</summary>
     public Task SayAsync(string id, string words) => new CaseDesk(store, () => inUse().Responder)
         .TakeAsync(id, new Message(Guid.NewGuid().ToString("N"), new MessageBody.Words(words)));
+
+    /// <summary>Somebody answers the open question of a case.</summary>
+    /// <returns>False when there is none.</returns>
+    public async Task<bool> AnswerAsync(string id, string by, Func<OpenQuestion, MessageBody> answer)
+    {
+        var state = Fold.Apply(CaseState.New, (await store.ReadAsync(id)).Select(stored => stored.Event));
+        if (state is not { ClosedHow: null, Question: { } question }) return false;
+        await new CaseDesk(store, () => inUse().Responder).TakeAsync(id, new Message(Guid.NewGuid().ToString("N"), answer(question), by));
+        return true;
+    }
 
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string id) => store.ReadAsync(id);
 
