@@ -95,7 +95,7 @@ public sealed class WorkTests
     }
 
     // By the page's own requests, as many sheets at a time.
-    private static Task AddAsync(Visit visit, int from, int to) => visit.Page.EvaluateAsync(
+    private static async Task AddAsync(Visit visit, int from, int to) => await visit.Page.EvaluateAsync(
         """
         async ([from, to]) => {
           for (let number = from; number < to; number++) {
