@@ -72,7 +72,7 @@ internal static class Complaints
         turn.Say(SegmentKind.Understood,
             manner.Doubtful ? "understood-symptom-doubt" : manner.ComesAndGoes ? "understood-symptom-sometimes" : "understood-symptom",
             Slot.Of("symptom", symptom.Title));
-        Symptoms.Report(turn, symptom.Id.Value, text.Trim(), Doubts.ConfidenceOf(manner.Doubtful), manner.ComesAndGoes);
+        Symptoms.Report(turn, symptom.Id.Value, text.Trim(), Doubts.ConfidenceOf(manner.Doubtful, turn.Library.Settings), manner.ComesAndGoes);
     }
 
     private static void Offer(TurnDraft turn, MatchResult match, ImmutableArray<SymptomPage> offered, string text,

@@ -13,12 +13,6 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>From a complete set of readings to a verdict, and from the verdict to evidence.</summary>
 internal static class ReadingVerdict
 {
-    /// <summary>
-    /// The part of the evidence that stays with every outcome: a lead on the wrong terminal, a figure misread.
-    /// Common practice, no source; it keeps one reading from being taken as beyond doubt.
-    /// </summary>
-    private const double Misreading = 0.005;
-
     /// <summary>Judges the readings that are in; without a series nothing is expected, and nothing is said.</summary>
     public static void Give(TurnDraft turn, CheckPage page)
     {
@@ -45,7 +39,7 @@ internal static class ReadingVerdict
 
         AnswerOption? outcome = page.Outcomes.FirstOrDefault(option => option.Verdicts.Contains(judgement.Verdict));
         turn.Happen(new OutcomeSeen(
-            page.Id.Value, outcome?.Id.Value, Weigh(page, judgement), VerdictWord.Of(judgement.Verdict),
+            page.Id.Value, outcome?.Id.Value, Weigh(page, judgement, turn.Library.Settings.Misread), VerdictWord.Of(judgement.Verdict),
             string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}"))));
         return true;
     }
@@ -57,8 +51,8 @@ internal static class ReadingVerdict
             Unit.TryParse(given.Unit, out Unit? unit) ? unit : field.Unit, given.Words);
     }
 
-    // Each outcome weighs what the verdicts that mean it are likely.
-    private static ImmutableArray<double> Weigh(CheckPage page, Judgement judgement) =>
-        [.. page.Outcomes.Select(outcome => Misreading + (1 - Misreading)
+    // Each outcome weighs what the verdicts that mean it are likely; no one reading is beyond doubt.
+    private static ImmutableArray<double> Weigh(CheckPage page, Judgement judgement, double misread) =>
+        [.. page.Outcomes.Select(outcome => misread + (1 - misread)
             * outcome.Verdicts.Sum(verdict => judgement.Probabilities.GetValueOrDefault(verdict)))];
 }

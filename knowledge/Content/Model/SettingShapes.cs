@@ -21,10 +21,12 @@ internal static class SettingShapes
     public static SettingShape LeftOut { get; } = new("checks left out before stopping is offered", 3, 1, 20, Number);
     public static SettingShape WorthAQuestion { get; } = new("doubt worth a question", 0.1, 0, 5, Bits);
     public static SettingShape WorthAMinute { get; } = new("doubt worth a minute", 0.035, 0, 5, BitsAMinute);
+    public static SettingShape DoubtTrusted { get; } = new("told with doubt is right", 0.7, 0.5, 1, Probability);
+    public static SettingShape Misread { get; } = new("reading misread", 0.005, 0, 0.1, Probability);
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
         Found, NamedBeside, Suspected, Suspects, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne, LeftOut,
-        WorthAQuestion, WorthAMinute,
+        WorthAQuestion, WorthAMinute, DoubtTrusted, Misread,
     ];
 }

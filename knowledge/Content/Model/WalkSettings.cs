@@ -53,6 +53,14 @@ public sealed record WalkSettings(
     /// <summary>The least doubt that it must take away a minute, bits.</summary>
     public double WorthAMinute => Of(SettingShapes.WorthAMinute);
 
+    /// <summary>How often what is told with doubt is right.</summary>
+    public double DoubtTrusted => Of(SettingShapes.DoubtTrusted);
+
+    /// <summary>
+    /// The part of a reading's evidence that stays with every outcome: a lead on the wrong terminal, a figure misread.
+    /// </summary>
+    public double Misread => Of(SettingShapes.Misread);
+
     /// <summary>The most that a rule may cost.</summary>
     public RuleLimit LimitOf(LaidRule rule) => Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
 

@@ -1,19 +1,17 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
 
 /// <summary>What doubt does to what is told: it is pulled towards saying nothing.</summary>
 internal static class Doubts
 {
-    // How often something told with doubt is right; common practice, no source.
-    private const double TrustInDoubt = 0.7;
-
-    public static double ConfidenceOf(bool doubtful) => doubtful ? TrustInDoubt : 1;
+    public static double ConfidenceOf(bool doubtful, WalkSettings settings) => doubtful ? settings.DoubtTrusted : 1;
 
     /// <summary>How well an outcome that was told fits each outcome of its check.</summary>
-    public static ImmutableArray<double> Weigh(int place, int count, bool doubtful)
+    public static ImmutableArray<double> Weigh(int place, int count, double confidence)
     {
-        double even = (1 - ConfidenceOf(doubtful)) / count;
-        return [.. Enumerable.Range(0, count).Select(index => even + (index == place ? ConfidenceOf(doubtful) : 0))];
+        double even = (1 - confidence) / count;
+        return [.. Enumerable.Range(0, count).Select(index => even + (index == place ? confidence : 0))];
     }
 }

@@ -14,13 +14,13 @@ internal static class Telling
     /// <param name="mannerOf">How surely a piece is said.</param>
     public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
-        WholeMessage all = WithComplaints(told, turn.State.Series, matcher, mannerOf);
+        WholeMessage all = WithComplaints(turn, told, matcher, mannerOf);
         bool knowsTrouble = all.TellsATrouble || turn.State.Code is not null || !turn.State.Symptoms.IsEmpty;
         MatchResult? match = null;
         // Without a complaint in one piece, it lies in all that is left, or in what was found.
         string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
         if (!knowsTrouble && Offering.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
-            (all, match) = (all with { Items = all.Items.Add(Item(symptom, complaint, mannerOf)) }, null);
+            (all, match) = (all with { Items = all.Items.Add(Item(turn, symptom, complaint, mannerOf)) }, null);
         turn.Happen(new WholeTold(all.Items));
         NoteUnclear(turn, knowsTrouble ? all : told);
         if (match is not null) Complaints.Hear(turn, complaint, match, mannerOf(complaint));
@@ -34,13 +34,13 @@ internal static class Telling
 
     // Each piece that is left is a complaint beyond doubt, something of the trade that is not clear, or talk.
     private static WholeMessage WithComplaints(
-        WholeMessage told, string? series, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+        TurnDraft turn, WholeMessage told, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         foreach (string piece in told.Rest)
         {
-            MatchResult match = matcher.Match(piece, series);
+            MatchResult match = matcher.Match(piece, turn.State.Series);
             if (Offering.CertainSymptom(match) is { } symptom)
-                told = told with { Items = told.With(Item(symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
+                told = told with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
             else if (match.Decision is MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify)
                 told = told with { Unclear = told.Unclear.Add(piece) };
         }
@@ -48,9 +48,9 @@ internal static class Telling
         return told;
     }
 
-    private static ToldItem Item(string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+    private static ToldItem Item(TurnDraft turn, string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         (bool isDoubtful, bool comesAndGoes) = mannerOf(words);
-        return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful), comesAndGoes), words, true);
+        return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful, turn.Library.Settings), comesAndGoes), words, true);
     }
 }

@@ -57,7 +57,7 @@ internal static class ToldSettling
         CheckPage page = turn.Library.Checks[new CheckId(outcome.Check)];
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(outcome.Seen));
         turn.Happen(new OutcomeSeen(outcome.Check, outcome.Doubtful ? null : outcome.Seen,
-            Doubts.Weigh(place, page.Outcomes.Length, outcome.Doubtful), null,
+            Doubts.Weigh(place, page.Outcomes.Length, Doubts.ConfidenceOf(outcome.Doubtful, turn.Library.Settings)), null,
             outcome.Doubtful ? words : page.Outcomes[place].Answer.Text));
     }
 

@@ -14,12 +14,14 @@ internal sealed class WholeReader
 {
     private readonly Clauses _clauses;
     private readonly WordLists _lists;
+    private readonly WalkSettings _settings;
     private readonly Lazy<(Wordings Wordings, PartNames Parts)> _made;
 
     public WholeReader(Library library)
     {
         _clauses = new Clauses(library);
         _lists = new WordLists(library.Phrases);
+        _settings = library.Settings;
         _made = new(() => (new Wordings(library, _lists), new PartNames(library, _lists)));
     }
 
@@ -85,7 +87,7 @@ internal sealed class WholeReader
         if (!clause.IsCovered) found.Leave(clause.Text);
     }
 
-    private static void Take(Clause clause, Tile tile, Findings found)
+    private void Take(Clause clause, Tile tile, Findings found)
     {
         bool bounded = clause.IsBounded(tile);
         if (tile.Means is not [var thing]) Leave(clause, tile, found);
@@ -93,7 +95,7 @@ internal sealed class WholeReader
         {
             case ToldThing.Unit: break;
             case ToldThing.Mode when !clause.Words.Contains("not"): found.Add(thing, clause.Text); break;
-            case ToldThing.Symptom symptom when bounded: found.Add(symptom with { Confidence = Doubts.ConfidenceOf(clause.Doubtful), ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
+            case ToldThing.Symptom symptom when bounded: found.Add(symptom with { Confidence = Doubts.ConfidenceOf(clause.Doubtful, _settings), ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
             case ToldThing.Outcome outcome when bounded: found.Add(outcome with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
             case ToldThing.AtUnit or ToldThing.Tried when bounded && !clause.Doubtful: found.Add(thing, clause.Text); break;
             case ToldThing.Outcome or ToldThing.Tried: found.Unclear(clause.Text); break;
