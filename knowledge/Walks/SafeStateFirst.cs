@@ -20,11 +20,12 @@ public static class SafeStateFirst
         done.Any(check => library.Graph.Find(check)?.Access.All(first.Contains) == true) ? [] : first;
 
     /// <summary>The situation with everything barred that would be done elsewhere.</summary>
+    /// <remarks>The state in which repairs are tried stays open: without it no repair could be planned, and nothing but handing over.</remarks>
     internal static Situation Bar(Library library, Situation situation, ImmutableHashSet<AccessId> first) => situation with
     {
         BarredChecks = [.. situation.BarredChecks, .. library.Graph.Checks.Where(check => !check.Access.Any(first.Contains)).Select(check => check.Id)],
         BarredRepairs = [.. situation.BarredRepairs, .. library.Graph.Repairs.Where(repair => !repair.Access.Any(first.Contains)).Select(repair => repair.Id)],
-        RefusedAccess = [.. situation.RefusedAccess, .. library.Access.Keys.Where(state => !first.Contains(state) && state != situation.Access)],
+        RefusedAccess = [.. situation.RefusedAccess, .. library.Access.Keys.Where(state => !first.Contains(state) && state != situation.Access && state != library.Graph.Access.Verify)],
     };
 
     /// <summary>Whether a check that may be done in such a state tells faults apart.</summary>

@@ -31,6 +31,21 @@ public sealed class SafetyTests
         Assert.Contains(walker.State.Results, result => result is { Check: "leak-concentration", Outcome: "gas" });
     }
 
+    // The state in which repairs are tried is not the one that is unsafe: without it nothing but handing over could be planned.
+    [Theory]
+    [InlineData(CommandWord.Cannot)]
+    [InlineData(CommandWord.Unsure)]
+    public void BurningSmell_FirstCheckLeftOpen_AsksAnotherAtTheDeadUnit(CommandWord word)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("ostvik-duct", "technician", "burning-smell").MakeSafe();
+        string first = walker.Question.Subject;
+        walker.Order(word);
+        walker.MakeSafe();
+        Assert.Equal(QuestionKind.Check, walker.Question.Kind);
+        Assert.NotEqual(first, walker.Question.Subject);
+        Assert.Equal("isolated-open", walker.State.Access);
+    }
+
     [Fact]
     public void SafetyStep_UnsafeReading_StopsAtThatStep()
     {
