@@ -17,7 +17,7 @@ public sealed record LaidFigures(Estimate Priced, Estimate Plain, Estimate Cost,
         Estimate.MeanOf([.. walks.Select(walk => walk.Plain.Priced)]),
         Estimate.MeanOf([.. walks.Select(walk => walk.Laid.Priced - walk.Plain.Priced)]),
         [
-            .. walks.SelectMany(walk => walk.Laid.Losses).Select(loss => loss.Rule).Distinct().Order(StringComparer.Ordinal)
+            .. walks.SelectMany(walk => walk.Laid.Losses.Select(loss => loss.Rule).Concat(walk.Laid.HeldBack)).Distinct().Order(StringComparer.Ordinal)
                 .Select(rule => Of(rule, [.. walks.Select(walk => walk.Laid)])),
         ]);
 
@@ -29,13 +29,15 @@ public sealed record LaidFigures(Estimate Priced, Estimate Plain, Estimate Cost,
         Estimate.Mixture(parts.Select(part => (part.Weight, part.Laid.Cost))),
         [
             .. parts.SelectMany(part => part.Laid.Rules).Select(each => each.Rule).Distinct().Order(StringComparer.Ordinal)
-                .Select(rule => new RuleFigure(rule, Mixed(parts, rule, each => each.Times), Mixed(parts, rule, each => each.Minutes))),
+                .Select(rule => new RuleFigure(
+                    rule, Mixed(parts, rule, each => each.Times), Mixed(parts, rule, each => each.Minutes), Mixed(parts, rule, each => each.HeldBack))),
         ]);
 
     private static RuleFigure Of(string rule, ImmutableArray<SessionTally> walks) => new(
         rule,
         Estimate.MeanOf([.. walks.Select(walk => (double)walk.Losses.Count(loss => loss.Rule == rule))]),
-        Estimate.MeanOf([.. walks.Select(walk => walk.Losses.Where(loss => loss.Rule == rule).Sum(loss => loss.Minutes))]));
+        Estimate.MeanOf([.. walks.Select(walk => walk.Losses.Where(loss => loss.Rule == rule).Sum(loss => loss.Minutes))]),
+        Estimate.MeanOf([.. walks.Select(walk => (double)walk.HeldBack.Count(held => held == rule))]));
 
     private static Estimate Mixed(ImmutableArray<(double Weight, LaidFigures Laid)> parts, string rule, Func<RuleFigure, Estimate> figure) =>
         Estimate.Mixture(parts.Select(part =>

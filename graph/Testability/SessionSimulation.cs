@@ -33,7 +33,7 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         while (true)
         {
             RuledStep chosen = remembered.Choose(problem, here);
-            tally = tally with { Losses = [.. tally.Losses, .. chosen.Losses] };
+            tally = tally with { Losses = [.. tally.Losses, .. chosen.Losses], HeldBack = [.. tally.HeldBack, .. chosen.HeldBack] };
             switch (chosen.Step)
             {
                 case PlannedStep.DoCheck step:

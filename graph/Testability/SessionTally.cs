@@ -17,4 +17,7 @@ public sealed record SessionTally(int Checks, int Repairs, double Minutes, bool 
 
     /// <summary>Each time a rule laid over the plan chose a step.</summary>
     public ImmutableArray<RuleLoss> Losses { get; init; } = [];
+
+    /// <summary>Each time the limit of a rule kept it from choosing.</summary>
+    public ImmutableArray<string> HeldBack { get; init; } = [];
 }

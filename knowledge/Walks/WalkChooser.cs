@@ -53,14 +53,15 @@ public sealed class WalkChooser(Library library, int work = LivePlanner.UsualWor
     /// <param name="moves">Those made already.</param>
     internal LaidStep Laid(WalkScene scene, PlannedStep step, List<LaidMove> moves)
     {
-        Lay(nearTies, scene, ref step, moves);
-        foreach (IStepRule rule in once) Lay(rule, scene, ref step, moves);
-        while (Lay(custom, scene, ref step, moves)) ;
-        return new LaidStep(scene.Plan, step, [.. moves]);
+        SortedSet<LaidRule> held = [];
+        Lay(nearTies, scene, ref step, moves, held);
+        foreach (IStepRule rule in once) Lay(rule, scene, ref step, moves, held);
+        while (Lay(custom, scene, ref step, moves, held)) ;
+        return new LaidStep(scene.Plan, step, [.. moves]) { HeldBack = [.. held] };
     }
 
-    // What is come by is not asked before itself, whatever the pages say.
-    private bool Lay(IStepRule rule, WalkScene scene, ref PlannedStep step, List<LaidMove> moves)
+    // What is come by is not asked before itself, whatever the pages say. A step that the plan did not weigh is none that a limit holds back.
+    private bool Lay(IStepRule rule, WalkScene scene, ref PlannedStep step, List<LaidMove> moves, SortedSet<LaidRule> held)
     {
         PlannedStep from = step;
         double most = library.Settings.LimitOf(rule.Name).Of(scene.Plan.Minutes);
@@ -68,6 +69,7 @@ public sealed class WalkChooser(Library library, int work = LivePlanner.UsualWor
         {
             if (to == from) return false;
             double extra = rule.GoesBefore ? scene.ExtraBefore(from, to) : scene.Extra(from, to);
+            if (extra > most && double.IsFinite(extra)) held.Add(rule.Name);
             if (extra > most || moves.Any(move => move.Rule == rule.Name && move.From == to)) continue;
             moves.Add(new LaidMove(rule.Name, from, to, extra));
             step = to;

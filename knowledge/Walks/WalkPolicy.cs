@@ -24,6 +24,9 @@ public sealed class WalkPolicy(Library library, Situation situation, SymptomId s
 
     public RuledStep Choose(SequencingProblem problem, Position position) => Walk(problem, position) is { } walk
         ? new RuledStep(walk.Step, [.. walk.Moves.Select(move => new RuleLoss(RuleShapes.NameOf(move.Rule), move.Minutes))])
+        {
+            HeldBack = [.. walk.HeldBack.Select(RuleShapes.NameOf)],
+        }
         : new RuledStep(new PlannedStep.Nothing(), []);
 
     public PlannedStep Next(SequencingProblem problem, Position position) => Choose(problem, position).Step;

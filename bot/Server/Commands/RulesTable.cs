@@ -13,7 +13,7 @@ internal static class RulesTable
         "\nPriced minutes count parts changed for nothing and faults left unfound. Each unit is walked both ways.\n\n"
         + "| symptom | as conversations walk | by the plan alone | the rules cost | least possible | over the least possible |\n|---|---|---|---|---|---|\n";
 
-    private const string RulesHead = "\n| rule over the plan | may cost at a step | steps it chooses in a walk | minutes it costs a walk, at most |\n|---|---|---|---|\n";
+    private const string RulesHead = "\n| rule over the plan | may cost at a step | steps it chooses in a walk | minutes it costs a walk, at most | steps in a walk at which that limit holds it back |\n|---|---|---|---|---|\n";
 
     public static void Write(TestabilityReport report, Library library, TextWriter output)
     {
@@ -40,6 +40,7 @@ internal static class RulesTable
             ? $"{StatsTable.Text(limit.Minutes, "0.#")} min or {StatsTable.Text(limit.Share * 100, "0.#")} %"
             : "any";
         output.Write($"| {name} | {most} | {StatsTable.Figure(figure?.Times ?? Estimate.Exactly(0), "0.00")}"
-            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0")} |\n");
+            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0")}"
+            + $" | {StatsTable.Figure(figure?.HeldBack ?? Estimate.Exactly(0), "0.00")} |\n");
     }
 }

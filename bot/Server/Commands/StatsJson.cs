@@ -87,7 +87,7 @@ internal static class StatsJson
         ["cost"] = Of(laid.Cost),
         ["rules"] = new JsonArray([.. laid.Rules.Select(rule => new JsonObject
         {
-            ["rule"] = rule.Rule, ["times"] = Of(rule.Times), ["mostMinutes"] = Of(rule.Minutes),
+            ["rule"] = rule.Rule, ["times"] = Of(rule.Times), ["mostMinutes"] = Of(rule.Minutes), ["heldBack"] = Of(rule.HeldBack),
         })]),
     };
 

@@ -122,7 +122,8 @@ public sealed class AssessmentTests
         LaidFigures figures = assessment.Assess(walks: 50, seed: 1).Overall.Laid!;
         Assert.Equal(figures.Priced.Value - figures.Plain.Value, figures.Cost.Value, 1e-9);
         Assert.Equal(isWorse, figures.Cost.Value > 1);
-        Assert.Equal(isWorse ? ["dear repair first"] : [], figures.Rules.Select(rule => rule.Rule));
+        Assert.Equal(isWorse ? ["dear repair first", "quick repair first"] : [], figures.Rules.Select(rule => rule.Rule));
+        if (isWorse) Assert.Equal(figures.Rules[0].Times, figures.Rules[1].HeldBack);
     }
 
     // Does the dearest repair that can still help.
@@ -130,7 +131,10 @@ public sealed class AssessmentTests
     {
         public RuledStep Choose(SequencingProblem problem, Position position) => new(
             problem.Repairs.Where(repair => repair.Fixes.Any(fault => position.ProbabilityOf(fault) > 0)).MaxBy(repair => repair.Minutes) is { } dear
-                ? new PlannedStep.DoRepair(dear.Id, problem.Access.Start) : new PlannedStep.Nothing(), [new RuleLoss("dear repair first", 1)]);
+                ? new PlannedStep.DoRepair(dear.Id, problem.Access.Start) : new PlannedStep.Nothing(), [new RuleLoss("dear repair first", 1)])
+        {
+            HeldBack = ["quick repair first"],
+        };
 
         public PlannedStep Next(SequencingProblem problem, Position position) => Choose(problem, position).Step;
     }

@@ -23,6 +23,7 @@ public sealed class RuleLimitTests
         WalkScene scene = Scenes.Of(Scenes.FanCode().State, Scenes.Plan((Motor, 100)));
         LaidStep laid = new WalkChooser(strict).Laid(scene, Motor, []);
         Assert.Equal(isAsked, laid.By(LaidRule.Proof) is not null);
+        Assert.Equal(!isAsked, laid.HeldBack.Contains(LaidRule.Proof));
     }
 
     [Theory]
