@@ -102,11 +102,12 @@ public sealed class Assistant
         [
             new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),
             new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
-            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(),
+            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new GoneAnswer(words),
         ];
         return new Listener(
             new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
-            new Danger(new DangerWords(library), matcher), new FaultQuestions(library.Phrases, matcher));
+            new Danger(new DangerWords(library), matcher), new FaultQuestions(library.Phrases, matcher),
+            new GoneTrouble(new Denials(library, words)));
     }
 
     private static IMatcher MatcherOf(Library library) =>
@@ -120,7 +121,7 @@ public sealed class Assistant
         var end = new EndOfWalk(closed, new ThingsToBring(chooser));
         return
         [
-            closed, new LeftCase(end), new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
             new NoCommonCause(), role, stop, new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];

@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Deciding;
@@ -12,9 +13,10 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
 {
     /// <summary>Nothing was found: what to watch and record until it shows again.</summary>
-    public void Watch(TurnDraft turn, RepairPage advice)
+    public void Watch(TurnDraft turn, RepairPage advice, string conclusion = "closed-watch")
     {
-        turn.Say(SegmentKind.Conclusion, "closed-watch");
+        turn.Say(SegmentKind.Conclusion, conclusion);
+        if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         if (turn.State.Symptoms.FirstOrDefault(known => known.ComesAndGoes) is { } fitful)
             turn.Say(SegmentKind.Advice, "closed-comes-and-goes", Slot.Said("words", fitful.Words));
         Suspects(turn, withParts: false);
@@ -22,6 +24,10 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         turn.Happen(new Closed("watch"));
         closed.Decide(turn);
     }
+
+    /// <summary>The advice for what comes and goes; null when no page gives it.</summary>
+    public static RepairPage? Watching(Library library) => library.Graph.Repairs
+        .Where(repair => repair.Fixes is [var only] && only == FaultId.NoneOfThese).Select(repair => library.Repairs[repair.Id]).FirstOrDefault();
 
     /// <summary>No step is left for this person here: who is needed, what is suspected, what to bring.</summary>
     public void Say(TurnDraft turn)

@@ -10,6 +10,8 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>The walk itself: chooses the next check or repair, brings the unit to its access state, and asks it.</summary>
 internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
 {
+    private readonly ProofGap _gap = new(chooser.Proof);
+
     public void Decide(TurnDraft turn)
     {
         while (turn.Question is null)
@@ -37,7 +39,12 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
             return;
         }
 
-        if (step.Kind == StepKind.Repair && turn.State.Approach is null) Conclude(turn, step);
+        if (step.Kind == StepKind.Repair && turn.State.Approach is null)
+        {
+            if (_gap.Ask(turn, new RepairId(step.Id))) return;
+            Conclude(turn, step);
+        }
+
         AccessProgress progress = AccessWay.Ask(turn, new AccessId(step.Access));
         if (progress == AccessProgress.Asked) return;
         // Refused from here on: the next choice is another one, and there are only so many states.

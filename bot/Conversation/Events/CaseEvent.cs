@@ -29,6 +29,8 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(CheckPassedOver), "check-passed-over")]
 [JsonDerivedType(typeof(CheckReopened), "check-reopened")]
 [JsonDerivedType(typeof(ContradictionAccepted), "contradiction-accepted")]
+[JsonDerivedType(typeof(ProofGapTold), "proof-gap-told")]
+[JsonDerivedType(typeof(TroubleDenied), "trouble-denied")]
 [JsonDerivedType(typeof(RepairTriedBefore), "repair-tried-before")]
 [JsonDerivedType(typeof(RepairDone), "repair-done")]
 [JsonDerivedType(typeof(RepairPassedOver), "repair-passed-over")]

@@ -39,6 +39,12 @@ public enum QuestionKind
     /// <summary>Which of two contradicting results to take again.</summary>
     [JsonStringEnumMemberName("contradiction")] Contradiction,
 
+    /// <summary>Whether a check that was left out is done before the part is changed that it would prove.</summary>
+    [JsonStringEnumMemberName("proof")] Proof,
+
+    /// <summary>Whether the trouble is gone.</summary>
+    [JsonStringEnumMemberName("gone")] Gone,
+
     /// <summary>Whether a repair is done.</summary>
     [JsonStringEnumMemberName("repair")] Repair,
 

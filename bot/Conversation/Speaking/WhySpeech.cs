@@ -24,7 +24,7 @@ internal sealed class WhySpeech(StepChooser chooser)
             case QuestionKind.Series or QuestionKind.Code: turn.Say(SegmentKind.Why, "why-series"); break;
             case QuestionKind.Role: turn.Say(SegmentKind.Why, "why-role"); break;
             case QuestionKind.Access: SayAccess(turn); break;
-            case QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Repair: SayStep(turn); break;
+            case QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Repair or QuestionKind.Proof: SayStep(turn); break;
             default: turn.Say(SegmentKind.Why, "why-first"); break;
         }
     }

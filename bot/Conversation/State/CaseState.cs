@@ -72,6 +72,12 @@ public sealed record CaseState
     /// <summary>Results that contradict each other and were spoken of already.</summary>
     public ImmutableSortedSet<string> Accepted { get; init; } = Sorted.Set;
 
+    /// <summary>Checks left out that prove a fault and were named before its part is changed.</summary>
+    public ImmutableSortedSet<string> GapsTold { get; init; } = Sorted.Set;
+
+    /// <summary>Whether the trouble is gone, once it was denied; null as long as nobody denied it.</summary>
+    public bool? IsGone { get; init; }
+
     /// <summary>The pages of the cautions that were told since the unit was last brought to another access state.</summary>
     public ImmutableSortedSet<string> Told { get; init; } = Sorted.Set;
 

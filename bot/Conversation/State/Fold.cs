@@ -64,8 +64,10 @@ public static class Fold
         OutcomeSeen seen => See(state, seen),
         CheckReopened reopened => Reopen(state, reopened.Check),
         ContradictionAccepted accepted => state with { Accepted = state.Accepted.Union(accepted.Checks) },
+        ProofGapTold told => state with { GapsTold = state.GapsTold.Union(told.Checks) },
+        TroubleDenied denied => state with { IsGone = denied.IsGone },
         LeftToOthers => Abandon(state) with { IsLeft = true, Step = null },
-        Closed closed => state with { ClosedHow = closed.How, Step = null, IsLeft = false },
+        Closed closed => state with { ClosedHow = closed.How, Step = null, IsLeft = false, IsGone = null },
         _ => WorkDone(state, happened),
     };
 
@@ -94,7 +96,7 @@ public static class Fold
         SecondFaultBegun => state with
         {
             Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<CommandWord>(),
-            Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, ClosedHow = null,
+            Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, GapsTold = Sorted.Set, IsGone = null, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
     };
@@ -140,6 +142,7 @@ public static class Fold
         return !state.Repairs.Any(tried => tried.Works) ? open : open with
         {
             Results = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set,
+            GapsTold = Sorted.Set,
         };
     }
 
@@ -147,6 +150,7 @@ public static class Fold
     {
         Step = null,
         Given = [],
+        PassedOver = state.PassedOver.Remove(check),
         Results = [.. state.Results.Where(known => known.Check != check)],
     };
 

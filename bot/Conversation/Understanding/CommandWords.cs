@@ -27,7 +27,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
@@ -49,6 +49,13 @@ internal sealed class CommandWords(PhraseBook phrases)
         foreach (string angry in _lists[Anger].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
             calm = calm.Replace($" {angry} ", " ", StringComparison.Ordinal);
         return calm.Trim();
+    }
+
+    /// <summary>Whether a message ends in something of a list.</summary>
+    public bool EndsIn(string phrase, string text)
+    {
+        string said = PlainWords.Joined(text);
+        return _lists[phrase].Any(entry => said.EndsWith(' ' + entry, StringComparison.Ordinal));
     }
 
     /// <summary>Whether the whole message stands in a list.</summary>

@@ -99,6 +99,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         QuestionKind.Told => "unsure-told",
         QuestionKind.First => "unsure-first",
         QuestionKind.Contradiction => "unsure-contradiction",
+        QuestionKind.Proof => "unsure-proof",
+        QuestionKind.Gone => "unsure-gone",
         QuestionKind.Verify => "unsure-verify",
         QuestionKind.LeftOver => "unsure-left-over",
         _ => "notice-answer-first",

@@ -22,7 +22,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults)
+    FaultQuestions faults, GoneTrouble gone)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -63,6 +63,16 @@ internal sealed class Listener(
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
+        if (!TellsDanger(text))
+        {
+            if (gone.Hear(turn, text)) return;
+            if (gone.TellsNone(turn, text, match))
+            {
+                turn.Say(SegmentKind.Notice, "notice-no-trouble");
+                return;
+            }
+        }
+
         bool refused = !IsAnAnswer(turn, text) && Refusals.Refuse(turn, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
@@ -74,9 +84,20 @@ internal sealed class Listener(
         WholeMessage told = whole.Read(turn, text);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
-        if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+        if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) TakeRole(turn, role);
+        else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
+
+    // Who it is, said where something else is asked: taken, and the question asked again.
+    private static void TakeRole(TurnDraft turn, string role)
+    {
+        RoleAnswer.Take(turn, turn.Library.Roles.First(page => page.Role.Id == role));
+        if (turn.State.Question is { Kind: not QuestionKind.Complaint } open) turn.AskAgain(open);
+    }
+
+    private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
+        && turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series or QuestionKind.First };
 
     // An answer as it stands on the screen is no request, whatever its words are like.
     private static bool IsAnAnswer(TurnDraft turn, string text) =>

@@ -71,13 +71,15 @@ internal static class OptionMatcher
         where words.Length > 1 && !words.Any(Negations.Contains)
         select string.Join(' ', words);
 
-    private static ImmutableArray<string> Telling(string text, LanguagePage? language) => IsMain(language)
+    /// <summary>The words that carry meaning, those that deny included.</summary>
+    public static ImmutableArray<string> Telling(string text, LanguagePage? language) => IsMain(language)
         ? PlainWords.Telling(text)
         : [.. PlainWords.Of(text).Where(word => Denies(word, language) || !language.SmallWords.Contains(word))];
 
     private static bool IsMain([NotNullWhen(false)] LanguagePage? language) => language is null or { IsMain: true };
 
-    private static bool Denies(string word, LanguagePage? language) =>
+    /// <summary>Whether a word denies what it stands beside.</summary>
+    public static bool Denies(string word, LanguagePage? language) =>
         IsMain(language) ? Negations.Contains(word) : language.Not.Contains(word);
 
     private static bool Fits(ImmutableArray<string> said, string label, LanguagePage? language)

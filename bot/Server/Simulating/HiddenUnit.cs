@@ -48,6 +48,7 @@ internal sealed class HiddenUnit
         QuestionKind.Role => Tap(question, _case.Role),
         QuestionKind.Access when question.Fields is [var field] => Fill([(field.Label, $"0 {field.Unit}")]),
         QuestionKind.Check => Look(question),
+        QuestionKind.Proof => Prove(question),
         QuestionKind.Contradiction => new MessageBody.Choice(null, "keep"),
         QuestionKind.Verify => new MessageBody.Choice(null, IsCuredBy(question.Subject) ? "yes" : "no"),
         QuestionKind.LeftOver => LeftOver(),
@@ -94,15 +95,29 @@ internal sealed class HiddenUnit
                 (field.Label, SimulatedMeter.Show(reading, field, condition.Setup!, _draws))));
     }
 
+    // Who was not sure looks again; what could not be done still cannot be.
+    private MessageBody.Choice Prove(OpenQuestion question)
+    {
+        string? again = question.Options.Select(option => option.Key)
+            .FirstOrDefault(key => _conditions.GetValueOrDefault(key)?.LeftOpenBy == CommandWord.Unsure);
+        if (again is not null) _conditions[again] = Seen(again);
+        return new MessageBody.Choice(null, again ?? "without");
+    }
+
     private Condition ConditionOf(string check)
     {
         if (_conditions.TryGetValue(check, out Condition? known)) return known;
+        return _conditions[check] = _case.Play == Play.Doubts && _draws.NextShare() < LeftOpen
+            ? new Condition("", [], null) { LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot }
+            : Seen(check);
+    }
+
+    private Condition Seen(string check)
+    {
         Check node = _library.Graph.Find(new CheckId(check))!;
         CheckPage page = _library.Checks[node.Id];
         int outcome = _draws.NextPlace(node.Row(Fault).AsSpan());
-        if (_case.Play == Play.Doubts && _draws.NextShare() < LeftOpen)
-            return _conditions[check] = new Condition("", [], null) { LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot };
-        return _conditions[check] = page.Calculation is { } calculation
+        return page.Calculation is { } calculation
             ? Measured(page, calculation, page.Outcomes[outcome])
             : new Condition(node.Outcomes[outcome].Value, [], null);
     }

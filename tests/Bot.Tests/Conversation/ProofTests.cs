@@ -27,9 +27,53 @@ public sealed class ProofTests
         HiddenFault unit = HiddenFault.Typical("sensor-room-air");
         while (walker.Question.Kind != QuestionKind.Repair && walker.State.ClosedHow is null)
             if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" }) walker.Order(CommandWord.Cannot);
+            else if (walker.Question.Kind == QuestionKind.Proof) walker.Tap("without");
             else unit.Answer(walker);
         Segment conclusion = walker.Log.OfType<DxAssistant.Conversation.Events.Replied>().SelectMany(replied => replied.Reply.Segments)
             .First(segment => segment.Kind == SegmentKind.Conclusion);
         Assert.Contains(new Provenance.Phrase("conclusion-unproven"), conclusion.From);
+    }
+
+    [Fact]
+    public void Repair_ProofLeftOut_IsAskedForOnceMoreBeforeThePart()
+    {
+        Walker walker = AtTheGap("room-sensor-resistance");
+        Assert.Equal("room-sensor-resistance", walker.Question.Subject);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Repair);
+        walker.Tap("room-sensor-resistance");
+        walker.MakeSafe();
+        Assert.Equal((QuestionKind.Check, "room-sensor-resistance"), (walker.Question.Kind, walker.Question.Subject));
+        walker.Order(CommandWord.Cannot);
+        while (walker.Question.Kind is not QuestionKind.Repair && walker.State.ClosedHow is null) HiddenFault.Typical("sensor-room-air").Answer(walker);
+        Assert.Equal(1, walker.Log.OfType<DxAssistant.Conversation.Events.ProofGapTold>().Count());
+    }
+
+    [Fact]
+    public void Repair_ProofLeftOut_CanBeLeftToOthers()
+    {
+        Walker walker = AtTheGap("room-sensor-resistance");
+        walker.Tap("leave");
+        Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    [Fact]
+    public void Repair_ProofLeftOut_TakenBack_IsAskedAgain()
+    {
+        Walker walker = AtTheGap("room-sensor-resistance");
+        walker.Tap("without");
+        Assert.Contains("room-sensor-resistance", walker.State.GapsTold);
+        walker.Order(CommandWord.Back);
+        Assert.Empty(walker.State.GapsTold);
+        Assert.Equal(QuestionKind.Proof, walker.Question.Kind);
+    }
+
+    private static Walker AtTheGap(string check)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        HiddenFault unit = HiddenFault.Typical("sensor-room-air");
+        while (walker.Question.Kind != QuestionKind.Proof)
+            if (walker.Question.Kind == QuestionKind.Check && walker.Question.Subject == check) walker.Order(CommandWord.Cannot);
+            else unit.Answer(walker);
+        return walker;
     }
 }

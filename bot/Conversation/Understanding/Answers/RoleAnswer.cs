@@ -14,9 +14,15 @@ internal sealed class RoleAnswer(WholeReader whole) : Answer
     {
         RolePage? page = turn.Library.Roles.FirstOrDefault(page => page.Role.Id == key);
         if (page is null) return false;
+        Take(turn, page);
+        return true;
+    }
+
+    /// <summary>Enters who is at the unit.</summary>
+    public static void Take(TurnDraft turn, RolePage page)
+    {
         turn.Happen(new RoleStated(page.Role.Id));
         turn.Say(SegmentKind.Understood, "understood-role", Slot.Of("role", page.Name));
-        return true;
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>

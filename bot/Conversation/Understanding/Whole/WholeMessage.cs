@@ -16,6 +16,9 @@ internal sealed record WholeMessage(ImmutableArray<ToldItem> Items, ImmutableArr
     /// <summary>Whether it is one finding and nothing else; as the first words of a case that is a complaint.</summary>
     public bool IsLoneFinding => Items is [{ Thing: ToldThing.Outcome }] && Rest.IsEmpty && Unclear.IsEmpty;
 
+    /// <summary>The role that it names and nothing else; null when it names none or says more.</summary>
+    public string? LoneRole => Items is [{ Thing: ToldThing.AtUnit person }] && Rest.IsEmpty && Unclear.IsEmpty ? person.Role : null;
+
     /// <summary>The items and one more, unless one of them is about the same.</summary>
     public ImmutableArray<ToldItem> With(ToldItem item) => Items.Any(item.IsAbout) ? Items : Items.Add(item);
 
