@@ -1,7 +1,6 @@
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
-using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
@@ -19,12 +18,14 @@ internal sealed class GoneTrouble(Denials denials)
     {
         if (!CanEnd(turn) || OptionMatcher.Find(text, turn.State.Question!.Options, turn.Library.Language) is not null) return false;
         if (!denials.SaysGone(text) && !IsDenied(turn, text)) return false;
-        SymptomId trouble = new(turn.State.Symptoms[0].Symptom);
-        turn.Ask(QuestionKind.Gone, trouble.Value,
-            turn.Speaker.Say(SegmentKind.Question, "ask-gone", Slot.Of("symptom", turn.Library.Symptoms[trouble].Title)),
-            [turn.Option(GoneAnswer.Gone, "option-gone"), turn.Option(GoneAnswer.Stays, "option-gone-not")], [], Offered.Always);
+        if (turn.State.IsGone is null) Ask(turn, new SymptomId(turn.State.Symptoms[0].Symptom));
+        else turn.Say(SegmentKind.Notice, "notice-choose");
         return true;
     }
+
+    private static void Ask(TurnDraft turn, SymptomId trouble) => turn.Ask(QuestionKind.Gone, trouble.Value,
+            turn.Speaker.Say(SegmentKind.Question, "ask-gone", Slot.Of("symptom", turn.Library.Symptoms[trouble].Title)),
+            [turn.Option(GoneAnswer.Gone, "option-gone"), turn.Option(GoneAnswer.Stays, "option-gone-not")], [], Offered.Always);
 
     // Where something is measured, "no voltage" is a reading.
     private bool IsDenied(TurnDraft turn, string text) => turn.State.Question!.Fields.IsEmpty
@@ -41,7 +42,7 @@ internal sealed class GoneTrouble(Denials denials)
 
     // What smells burnt stays a danger when the smell is gone; a repair that is being made is tried as its page says.
     private static bool CanEnd(TurnDraft turn) =>
-        turn.State is { Symptoms.IsEmpty: false, IsGone: null, Question.Kind: QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Access, Unverified: null }
+        turn.State is { Symptoms.IsEmpty: false, Question.Kind: QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Access, Unverified: null }
         && turn.State.Symptoms.All(told => turn.Library.Symptoms.ContainsKey(new SymptomId(told.Symptom)))
         && !StepChooser.DemandsSafeState(turn.Library, turn.State) && EndOfWalk.Watching(turn.Library) is not null;
 }

@@ -32,8 +32,9 @@ public sealed class GoneTroubleTests
         walker.Say("No water drips");
         walker.Tap("stays");
         Assert.Equal((QuestionKind.Check, step), (walker.Question.Kind, walker.Question.Subject));
-        walker.Say("No water drips");
+        Reply again = walker.Say("No water drips");
         Assert.Equal((QuestionKind.Check, step), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Contains(again.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose")));
     }
 
     [Fact]

@@ -45,7 +45,7 @@ public sealed class ProofTests
         Assert.Equal((QuestionKind.Check, "room-sensor-resistance"), (walker.Question.Kind, walker.Question.Subject));
         walker.Order(CommandWord.Cannot);
         while (walker.Question.Kind is not QuestionKind.Repair && walker.State.ClosedHow is null) HiddenFault.Typical("sensor-room-air").Answer(walker);
-        Assert.Equal(1, walker.Log.OfType<DxAssistant.Conversation.Events.ProofGapTold>().Count());
+        Assert.Single(walker.Log.OfType<DxAssistant.Conversation.Events.ProofGapTold>());
     }
 
     [Fact]
