@@ -36,12 +36,15 @@ public sealed class CorrectionTests
         Assert.NotEqual(QuestionKind.Contradiction, walker.Question.Kind);
     }
 
-    [Fact]
-    public void EarlierAnswer_ToldAnew_CountsAsIfItHadBeenToldSoAtFirst()
+    [Theory]
+    [InlineData("filter is dirty")]
+    [InlineData("actually the filter is dirty")]
+    [InlineData("sorry, my mistake, the filter is dirty after all")]
+    public void EarlierAnswer_ToldAnew_CountsAsIfItHadBeenToldSoAtFirst(string words)
     {
         Walker corrected = Begin(), straight = Begin();
         corrected.Tap("clean");
-        corrected.Say("filter is dirty");
+        corrected.Say(words);
         corrected.Tap("yes");
         straight.Tap("blocked");
 
