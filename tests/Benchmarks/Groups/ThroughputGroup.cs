@@ -18,12 +18,15 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
     private const int InMemory = 200;
 
     // Enough for the program to have compiled what is used often, and to have met what comes up most.
-    private const int HadBefore = 300;
+    private const int HadBefore = 200;
+
+    // A thousand people have these, most of them no further than their first steps.
+    private const int OfMany = 300;
 
     private static readonly TimeSpan Thinks = TimeSpan.FromSeconds(10);
 
     private readonly int seconds = Given("DX_SECONDS", 8);
-    private readonly int pairs = Given("DX_PAIRS", 3);
+    private readonly int pairs = Given("DX_PAIRS", 2);
     private readonly int seed = Given("DX_SEED", 20261126);
 
     public string Name => "throughput";
@@ -34,8 +37,8 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
     {
         string begun = Machine.Conditions();
         var library = ContentCompiler.Compile(RepositoryFolder.Read("content")).Library!;
-        int each = Given("DX_WALKS", 150);
-        var walks = new WalkShelf(new Assistant(library), results).Take(HadBefore + (2 * pairs * each) + Many, seed);
+        int each = Given("DX_WALKS", 80);
+        var walks = new WalkShelf(new Assistant(library), results).Take(HadBefore + (2 * pairs * each) + OfMany, seed);
         string rows = await RowsAsync(new Queue<ImmutableArray<RecordedTurn>>(walks), each);
         results.Keep("throughput.md", FormattableString.Invariant($$"""
             # Turns a second, and what a case takes
@@ -81,7 +84,7 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
             rows.Append(await PairsAsync(ours, bare, people, TimeSpan.Zero, "again", sets));
         }
 
-        return rows.Append(await PairsAsync(ours, bare, Many, Thinks, "new", [Next(walks, Many)])).ToString();
+        return rows.Append(await PairsAsync(ours, bare, Many, Thinks, "new", [Next(walks, OfMany)])).ToString();
     }
 
     private async Task<string> PairsAsync(
