@@ -25,9 +25,18 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     /// <summary>Plays one session on a unit.</summary>
     /// <param name="unit">Any number; the same number is the same unit.</param>
     /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
-    public SessionTally Play(ulong unit)
+    public SessionTally Play(ulong unit) =>
+        Play(new Draws(unit).NextPlace(problem.Priors), check => unit + (ulong)(check + 1) * Apart);
+
+    /// <summary>Plays one session on a unit that has a fault.</summary>
+    /// <remarks>Each check draws from a number of its own name, so that problems with other checks meet the same unit.</remarks>
+    /// <param name="fault">One of the problem's.</param>
+    /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
+    internal SessionTally Play(FaultId fault, ulong unit) =>
+        Play(PlaceOf(fault), check => unit + Mark(problem.Checks[check].Id.Value));
+
+    private SessionTally Play(int fault, Func<int, ulong> drawsOf)
     {
-        int fault = new Draws(unit).NextPlace(problem.Priors);
         Position here = problem.Begin();
         SessionTally tally = new(0, 0, 0, Mended: false);
         while (true)
@@ -38,7 +47,7 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
             {
                 case PlannedStep.DoCheck step:
                     tally = Check(tally, here, step);
-                    here = here.Saw(problem.PlaceOf(step.Check), Shown(unit, fault, step), problem.Access.IndexOf(step.Access));
+                    here = here.Saw(problem.PlaceOf(step.Check), Shown(drawsOf, fault, step), problem.Access.IndexOf(step.Access));
                     break;
                 case PlannedStep.DoRepair step:
                     tally = Repair(tally, here, step, fault);
@@ -51,6 +60,20 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         }
     }
 
+    private int PlaceOf(FaultId fault)
+    {
+        for (int place = 0; place < problem.Faults.Length; place++) if (problem.Faults[place].Id == fault) return place;
+        throw new ArgumentException($"{fault} is no fault of the problem", nameof(fault));
+    }
+
+    // FNV-1a of 64 bits (from memory): the same on every system.
+    private static ulong Mark(string name)
+    {
+        ulong mark = 14_695_981_039_346_656_037;
+        foreach (char c in name) mark = (mark ^ c) * 1_099_511_628_211;
+        return mark;
+    }
+
     private SessionTally Check(SessionTally tally, Position here, PlannedStep.DoCheck step)
     {
         double minutes = problem.Travel[here.State * problem.StateCount + problem.Access.IndexOf(step.Access)]
@@ -58,13 +81,13 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         return tally with { Checks = tally.Checks + 1, Minutes = tally.Minutes + minutes, Priced = tally.Priced + minutes };
     }
 
-    private int Shown(ulong unit, int fault, PlannedStep.DoCheck step)
+    private int Shown(Func<int, ulong> drawsOf, int fault, PlannedStep.DoCheck step)
     {
         int check = problem.PlaceOf(step.Check);
         double[] row = new double[problem.CheckTable.Outcomes(check)];
         for (int outcome = 0; outcome < row.Length; outcome++)
             row[outcome] = problem.CheckTable.Column(check, outcome)[fault];
-        return new Draws(unit + (ulong)(check + 1) * Apart).NextPlace(row);
+        return new Draws(drawsOf(check)).NextPlace(row);
     }
 
     private SessionTally Repair(SessionTally tally, Position here, PlannedStep.DoRepair step, int fault)

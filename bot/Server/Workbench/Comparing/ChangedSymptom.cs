@@ -8,4 +8,8 @@ namespace DxAssistant.Server.Workbench.Comparing;
 /// <param name="After">Its figures on the new pages; null likewise.</param>
 /// <param name="Walks">The walks that changed.</param>
 internal sealed record ChangedSymptom(
-    string Series, string Symptom, SymptomFigures? Before, SymptomFigures? After, ImmutableArray<ChangedWalk> Walks);
+    string Series, string Symptom, SymptomFigures? Before, SymptomFigures? After, ImmutableArray<ChangedWalk> Walks)
+{
+    /// <summary>Both sides on the same units; null when both are exact, or only one is there.</summary>
+    public PairedWalks? Played { get; init; }
+}

@@ -19,19 +19,19 @@ internal sealed record Floors(double? Minutes, double? InVain, double? Isolated,
             return (Minutes ?? InVain ?? Isolated) is null ? [] : [new BrokenFloor(where + (symptom.After is null ? "gone" : "nothing can be walked any more"))];
         BrokenFloor?[] broken =
         [
-            Broken(Minutes, before.Minutes, after.Minutes, 1, rise => $"{where}{rise} minutes longer"),
-            Broken(InVain, before.RepairsInVain, after.RepairsInVain, 1, rise => $"{where}{rise} more repairs in vain a walk"),
-            Broken(Isolated, before.IsolatedTo[0], after.IsolatedTo[0], -100, fall => $"{where}mended by the first repair {fall} points less often"),
+            Broken(Minutes, symptom.Played?.Minutes ?? Rise(before.Minutes, after.Minutes), 1, rise => $"{where}{rise} minutes longer"),
+            Broken(InVain, symptom.Played?.RepairsInVain ?? Rise(before.RepairsInVain, after.RepairsInVain), 1, rise => $"{where}{rise} more repairs in vain a walk"),
+            Broken(Isolated, symptom.Played?.MendedFirst ?? Rise(before.IsolatedTo[0], after.IsolatedTo[0]), -100, fall => $"{where}mended by the first repair {fall} points less often"),
         ];
         return broken.OfType<BrokenFloor>();
     }
 
-    // Both sides are played with the same draws, so the two intervals together are rather too wide than too narrow.
-    private static BrokenFloor? Broken(double? floor, Estimate before, Estimate after, double scale, Func<string, string> say)
+    private static Estimate Rise(Estimate before, Estimate after) => Estimate.Exactly(after.Value - before.Value);
+
+    // Played on the same units, so the half width is that of the differences: chance that strikes both sides is not in it.
+    private static BrokenFloor? Broken(double? floor, Estimate rise, double scale, Func<string, string> say)
     {
-        double worse = Math.Round(scale * (after.Value - before.Value), 6);
-        if (!(worse > floor)) return null;
-        double open = Math.Abs(scale) * Math.Sqrt(before.HalfWidth * before.HalfWidth + after.HalfWidth * after.HalfWidth);
-        return new BrokenFloor(say(worse.ToString("0.00", CultureInfo.InvariantCulture)), worse <= open);
+        double worse = Math.Round(scale * rise.Value, 6);
+        return worse > floor ? new BrokenFloor(say(worse.ToString("0.00", CultureInfo.InvariantCulture)), worse <= Math.Abs(scale) * rise.HalfWidth) : null;
     }
 }

@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Graph.Model;
-using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Content;
-using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Server.Workbench.Comparing;
 
@@ -24,31 +22,43 @@ internal sealed class LibraryComparison(Library before, Library after, int walks
 
     private ChangedSymptom? Compare(string series, SymptomId symptom)
     {
-        SeriesGraph? old = In(before, series), fresh = In(after, series);
-        SequencingProblem? first = old?.ProblemOf(symptom), second = fresh?.ProblemOf(symptom);
-        if ((first is null ? "" : ProblemText.Of(first)) == (second is null ? "" : ProblemText.Of(second))) return null;
+        SymptomWalk? old = SymptomWalk.Of(before, series, symptom, work), fresh = SymptomWalk.Of(after, series, symptom, work);
+        if (old?.Text == fresh?.Text) return null;
         Progress?.Invoke($"{series} {symptom}");
-        SymptomFigures? Figures(SeriesGraph? graph, SequencingProblem? problem) =>
-            problem is null ? null : graph!.Assess(symptom, walks, seed, work);
-        return new ChangedSymptom(series, symptom.Value, Figures(old, first), Figures(fresh, second), Walks(first, second));
+        return Figures(series, symptom, old, fresh) with { Walks = Walks(old, fresh) };
     }
 
-    private static SeriesGraph? In(Library library, string series) =>
-        library.Series.TryGetValue(series, out SeriesPage? page) ? new SeriesGraph(library, page) : null;
-
-    private ImmutableArray<ChangedWalk> Walks(SequencingProblem? first, SequencingProblem? second)
+    // Exact where both sides are, else both played on the same units.
+    private ChangedSymptom Figures(string series, SymptomId symptom, SymptomWalk? old, SymptomWalk? fresh)
     {
-        IEnumerable<FaultId> Faults(SequencingProblem? problem) => problem?.Faults.Select(fault => fault.Id) ?? [];
+        var changed = new ChangedSymptom(series, symptom.Value, old?.Assess(), fresh?.Assess(), []);
+        if (old is null || fresh is null) return Alone(Alone(changed, old, isOld: true), fresh, isOld: false);
+        if (changed is { Before.Walks: not null, After.Walks: not null }) return changed;
+        PairedWalks played = PairedWalks.Play((old.Problem, old.Policy), (fresh.Problem, fresh.Policy), walks, seed);
+        return changed with
+        {
+            Before = changed.Before! with { Walks = played.Before },
+            After = changed.After! with { Walks = played.After },
+            Played = played,
+        };
+    }
+
+    // What is on one side only is played by itself.
+    private ChangedSymptom Alone(ChangedSymptom changed, SymptomWalk? walk, bool isOld)
+    {
+        if (walk is null || (isOld ? changed.Before : changed.After) is not { Walks: null } figures) return changed;
+        WalkFigures played = PairedWalks.Play((walk.Problem, walk.Policy), (walk.Problem, walk.Policy), walks, seed).Before;
+        return isOld ? changed with { Before = figures with { Walks = played } } : changed with { After = figures with { Walks = played } };
+    }
+
+    private static ImmutableArray<ChangedWalk> Walks(SymptomWalk? old, SymptomWalk? fresh)
+    {
+        IEnumerable<FaultId> Faults(SymptomWalk? walk) => walk?.Problem.Faults.Select(fault => fault.Id) ?? [];
         return
         [
-            .. Faults(first).Union(Faults(second)).Order()
-                .Select(fault => new ChangedWalk(fault.Value, Walk(first, fault), Walk(second, fault)))
+            .. Faults(old).Union(Faults(fresh)).Order()
+                .Select(fault => new ChangedWalk(fault.Value, old?.To(fault) ?? [], fresh?.To(fault) ?? []))
                 .Where(walk => !walk.Before.SequenceEqual(walk.After)),
         ];
     }
-
-    private ImmutableArray<string> Walk(SequencingProblem? problem, FaultId fault) =>
-        problem is null || problem.Faults.All(known => known.Id != fault)
-            ? []
-            : LikeliestWalk.Of(problem, fault, new LivePlanner(work));
 }

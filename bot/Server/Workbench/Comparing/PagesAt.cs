@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Formats.Tar;
-using System.Text;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Content;
 
@@ -64,8 +63,9 @@ internal static class PagesAt
         while (reader.GetNextEntry() is { } entry)
         {
             if (entry.DataStream is not { } data || Path.GetExtension(entry.Name) is not (".md" or ".svg")) continue;
-            using var text = new StreamReader(data, Encoding.UTF8);
-            files.Add(new ContentFile(entry.Name, text.ReadToEnd()));
+            using var bytes = new MemoryStream();
+            data.CopyTo(bytes);
+            files.Add(new ContentFile(entry.Name, ContentFolderReader.Text(bytes.ToArray())));
         }
 
         return files;

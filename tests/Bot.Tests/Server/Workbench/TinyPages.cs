@@ -24,6 +24,14 @@ internal sealed class TinyPages : IDisposable
         return other;
     }
 
+    /// <summary>A copy of the pages as they are now.</summary>
+    public string Copy(string name)
+    {
+        string copy = Path.Combine(root, name);
+        Copy(Folder, copy);
+        return copy;
+    }
+
     public void Dispose() => Directory.Delete(root, recursive: true);
 
     private static void Copy(string from, string to)
