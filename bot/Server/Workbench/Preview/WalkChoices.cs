@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Pictures.Plans;
 
 namespace DxAssistant.Server.Workbench.Preview;
 
@@ -19,9 +21,9 @@ internal static class WalkChoices
 
     private static JsonArray Shown(Library library, SeriesPage series)
     {
-        var shown = new Comparing.SeriesGraph(library, series);
+        ImmutableSortedSet<Graph.Model.FaultId> applicable = PlanProblem.FaultsOf(library, series);
         return [.. library.Symptoms.Values.Where(page => library.Graph.Find(page.Id) is { } symptom
-            && symptom.Causes.Keys.Any(fault => fault != Graph.Model.FaultId.NoneOfThese && shown.Applicable.Contains(fault)))
+            && symptom.Causes.Keys.Any(fault => fault != Graph.Model.FaultId.NoneOfThese && applicable.Contains(fault)))
             .Select(page => (JsonNode)page.Id.Value)];
     }
 }

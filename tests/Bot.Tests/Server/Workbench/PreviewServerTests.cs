@@ -85,10 +85,31 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     [InlineData("no-check", "home")]
     public async Task Walk_AnswerThatDoesNotFitAnyMore_IsToldAndPassedOver(string check, string outcome)
     {
-        (HttpStatusCode status, JsonNode walk) = await Walk(new AnswerGiven(check, outcome), new AnswerGiven("fan-plug", "home"));
+        (HttpStatusCode status, JsonNode walk) = await Walk(passOver: true, new AnswerGiven(check, outcome), new AnswerGiven("fan-plug", "home"));
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.NotNull(walk["steps"]![0]!["unfit"]);
         Assert.Equal(Belief((await Walk(new AnswerGiven("fan-plug", "home"))).Json, "fan-plug-loose"), Belief(walk, "fan-plug-loose"), 12);
+    }
+
+    [Theory]
+    [InlineData("fan-plug", "lose", "Answer 2 does not fit. The check fan-plug has no answer lose: it has home, loose.")]
+    [InlineData("no-check", "home", "Answer 2 does not fit. The check no-check cannot be done here.")]
+    [InlineData(null, null, "Answer 2 does not fit. An answer names a check with its outcome, or a repair that did not help.")]
+    public async Task Walk_AnswerThatNoPageKnows_IsRefusedInASentence(string? check, string? outcome, string sentence)
+    {
+        (HttpStatusCode status, JsonNode problem) = await Walk(new AnswerGiven("board-supply", "good"), new AnswerGiven(check, outcome));
+        Assert.Equal((HttpStatusCode.BadRequest, sentence), (status, (string?)problem["detail"]));
+    }
+
+    // The step is the conversation's, not the bare plan's: the proof of the motor is asked before the motor is changed.
+    [Fact]
+    public async Task Walk_RuleOverThePlan_NamesTheStepAndTheRule()
+    {
+        files.Change("faults/fan-motor-failed.md", text => text.Replace("It is proved.", "It is proved by [the supply](../checks/board-supply.md)."));
+        pages.Reload();
+        (_, JsonNode walk) = await Walk(new AnswerGiven("fan-plug", "home"));
+        Assert.Equal("board-supply", (string?)walk["next"]!["check"]);
+        Assert.Equal(("proof before part", "Replace the fan motor"), ((string?)walk["next"]!["rules"]![0]!["rule"], (string?)walk["next"]!["rules"]![0]!["instead"]));
     }
 
     // The figures of a step are those of the walk that ends there.
@@ -163,9 +184,11 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     private static double Belief(JsonNode walk, string fault) =>
         (double)walk["belief"]!.AsArray().Single(each => (string?)each!["id"] == fault)!["probability"]!;
 
-    private async Task<(HttpStatusCode Status, JsonNode Json)> Walk(params AnswerGiven[] seen)
+    private Task<(HttpStatusCode Status, JsonNode Json)> Walk(params AnswerGiven[] seen) => Walk(passOver: false, seen);
+
+    private async Task<(HttpStatusCode Status, JsonNode Json)> Walk(bool passOver, params AnswerGiven[] seen)
     {
-        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen));
+        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen, passOver));
         return (answer.StatusCode, JsonNode.Parse(await answer.Content.ReadAsStringAsync())!);
     }
 

@@ -36,6 +36,8 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
   root.replaceChildren(draw('div', { class: 'walk-start' }, draw('label', {}, 'Series', series), draw('label', {}, 'Symptom', symptom)), state, rows);
 
   const here = () => ({ series: series.value, symptom: symptom.value, seen });
+  // The answers stay while the pages change under them: those that no longer fit are shown as such.
+  const question = () => ({ ...here(), passOver: true });
   const options = (select, entries, wanted) => {
     const kept = wanted ?? select.value;
     select.replaceChildren(...entries.map(each => draw('option', { value: each.id }, each.title)));
@@ -59,7 +61,9 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
     ? option.outcomes.map(outcome => draw('button', { type: 'button', onclick: () => give({ check: option.check, outcome: outcome.id }) },
       draw('span', {}, outcome.answer), draw('span', { class: 'odds-figure' }, percent(outcome.probability))))
     : option.repair ? [draw('button', { type: 'button', onclick: () => give({ repair: option.repair }) }, 'It did not help')] : [];
-  const price = option => draw('p', { class: 'figures-line' }, `${minutes(option.price)} for this step, ${span(option)} to the end`);
+  const price = option => option.price === null ? '' : draw('p', { class: 'figures-line' }, `${minutes(option.price)} for this step, ${span(option)} to the end`);
+
+  const byRule = moved => draw('p', { class: 'figures-line' }, `In place of “${moved.instead}”, by the rule “${moved.rule}”, for ${minutes(moved.minutes)} at most`);
 
   function given(step, place) {
     return row(place + 1,
@@ -70,11 +74,12 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
   }
 
   function next(walk) {
-    const [best, ...others] = walk.options;
+    const best = walk.next;
+    const others = walk.options.filter(option => option.check !== best?.check || option.repair !== best?.repair);
     if (!best) return row('•', draw('p', { class: 'lead' }, 'Nothing is left to do.'));
     return row('▸',
       draw('p', { class: 'label' }, best.check ? 'Next check' : 'Next repair'), draw('p', { class: 'lead' }, best.title),
-      best.ask ? draw('p', { class: 'asked' }, best.ask) : '', price(best), draw('div', { class: 'walk-keys' }, keys(best)),
+      best.ask ? draw('p', { class: 'asked' }, best.ask) : '', price(best), best.rules.map(byRule), draw('div', { class: 'walk-keys' }, keys(best)),
       others.length ? draw('details', { class: 'walk-others' }, draw('summary', {}, `Answer something else first (${others.length})`),
         others.map(option => draw('details', {}, draw('summary', {}, option.title), option.ask ? draw('p', {}, option.ask) : '', price(option), draw('div', { class: 'walk-keys' }, keys(option))))) : '');
   }
@@ -93,7 +98,7 @@ export function walkPane(root, { ask, moved = () => {}, point = {} }) {
     moved(here());
     rows.setAttribute('aria-busy', 'true');
     try {
-      const walk = await ask(here());
+      const walk = await ask(question());
       if (mine !== asked) return;
       show(walk);
       if (byHand) (rows.querySelector('.walk-keys button') ?? rows.lastElementChild).scrollIntoView({ block: 'nearest' });
