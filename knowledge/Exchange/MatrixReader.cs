@@ -19,16 +19,23 @@ public sealed class MatrixReader
 
     private MatrixReader(MatrixText table) => (this.table, head, rows) = (table, table.Head, table.Rows);
 
-    /// <exception cref="FormatException">It is not such a table; the message says where and what.</exception>
+    /// <exception cref="FormatException">It is not such a table; the message says where and what, a line for each slip.</exception>
     public static DependencyMatrix Read(string text) => new MatrixReader(MatrixText.Read(text, "column", "fault")).ToMatrix();
 
-    private DependencyMatrix ToMatrix() => new([.. rows.Select(ToFault)], [.. ToSymptoms()], [.. ToChecks()]);
+    // Names first: nothing can be looked up by one that is there twice.
+    private DependencyMatrix ToMatrix()
+    {
+        table.ThrowIfSlips();
+        DependencyMatrix matrix = new([.. rows.Select(ToFault)], [.. ToSymptoms()], [.. ToChecks()]);
+        table.ThrowIfSlips();
+        return matrix;
+    }
 
     private MatrixFault ToFault(ImmutableArray<string> row, int number)
     {
         int weight = head.IndexOf(MatrixWriter.Weight), repairs = head.IndexOf(MatrixWriter.Repairs);
         double weighs = weight < 0 ? 1 : Cell(number, weight, 1e9);
-        if (weighs <= 0) throw new FormatException($"row {number + 2}: the weight must be above 0");
+        if (weighs <= 0) table.Note($"row {number + 2}: the weight must be above 0");
         return new MatrixFault(
             row[0], weighs,
             repairs < 0 ? [] : [.. row[repairs].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
@@ -51,19 +58,17 @@ public sealed class MatrixReader
     {
         bool plain = CheckOf(head[columns[0]]).Outcome is null;
         ImmutableArray<string> outcomes = plain ? PassFail : [.. columns.Select(column => CheckOf(head[column]).Outcome!)];
-        return outcomes.Length < 2
-            ? throw new FormatException($"check {id} has one outcome only")
-            : new MatrixCheck(id, outcomes, Enumerable.Range(0, rows.Length).ToImmutableSortedDictionary(
-                row => rows[row][0], row => plain ? Failing(Cell(row, columns[0])) : Shares(id, row, columns),
-                StringComparer.Ordinal));
+        if (outcomes.Length < 2) table.Note($"check {id} has one outcome only");
+        return new MatrixCheck(id, outcomes, Enumerable.Range(0, rows.Length).ToImmutableSortedDictionary(
+            row => rows[row][0], row => plain ? Failing(Cell(row, columns[0])) : Shares(id, row, columns),
+            StringComparer.Ordinal));
     }
 
     private ImmutableArray<double> Shares(string id, int row, ImmutableArray<int> columns)
     {
         ImmutableArray<double> shares = [.. columns.Select(column => Cell(row, column))];
-        return Math.Abs(shares.Sum() - 1) <= RowTolerance
-            ? shares
-            : throw new FormatException($"row {row + 2}: the outcomes of check {id} do not sum to 1");
+        if (Math.Abs(shares.Sum() - 1) > RowTolerance) table.Note($"row {row + 2}: the outcomes of check {id} do not sum to 1");
+        return shares;
     }
 
     private static ImmutableArray<double> Failing(double fails) => [1 - fails, fails];

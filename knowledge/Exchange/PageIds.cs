@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 
 namespace DxAssistant.Knowledge.Exchange;
@@ -19,10 +20,13 @@ internal sealed class PageIds
     private static string Plain(string name)
     {
         StringBuilder id = new();
-        foreach (char c in name.ToLowerInvariant())
+        foreach (char c in name.ToLowerInvariant().Normalize(NormalizationForm.FormD).Where(c => !IsMark(c)))
             if (char.IsAsciiLetterOrDigit(c)) id.Append(c);
             else if (id.Length > 0 && id[^1] != '-') id.Append('-');
         string plain = id.ToString().TrimEnd('-');
         return plain.Length == 0 ? "unnamed" : plain;
     }
+
+    // An accent goes, the letter under it stays.
+    private static bool IsMark(char c) => CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark;
 }

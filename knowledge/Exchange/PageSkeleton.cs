@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
+using System.Text.RegularExpressions;
 
 namespace DxAssistant.Knowledge.Exchange;
 
 /// <summary>Pages that hold what a matrix says; what it does not say is marked <see cref="ToDo"/> on the page.</summary>
-public sealed class PageSkeleton
+public sealed partial class PageSkeleton
 {
     /// <summary>Stands wherever a person must write something.</summary>
     public const string ToDo = "To do:";
@@ -18,20 +18,30 @@ public sealed class PageSkeleton
     private readonly DependencyMatrix matrix;
     private readonly PageIds ids = new();
     private readonly ImmutableArray<double> weights;
+    private readonly Func<double, string> frequency;
 
-    private PageSkeleton(DependencyMatrix matrix)
+    private PageSkeleton(DependencyMatrix matrix, Func<double, string>? frequency)
     {
         this.matrix = matrix;
+        this.frequency = frequency ?? (weight => $"weight-{weights.IndexOf(weight) + 1}");
         weights = [.. matrix.Faults.Select(fault => fault.Weight).Distinct().Order()];
     }
 
     /// <summary>The pages by path, and what is left to do, page by page.</summary>
     public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Of(DependencyMatrix matrix)
     {
-        var pages = new PageSkeleton(Completed(matrix)).Pages();
-        return (pages, [.. pages.SelectMany(page => page.Value.Split('\n')
-            .Where(line => line.Contains(ToDo, StringComparison.Ordinal)).Select(line => $"{page.Key}: {line.Trim()}"))]);
+        var pages = Of(matrix, frequency: null);
+        return (pages, ToDosOn(pages));
     }
+
+    /// <param name="frequency">The word for a weight; null for words made from the weights.</param>
+    internal static ImmutableSortedDictionary<string, string> Of(DependencyMatrix matrix, Func<double, string>? frequency) =>
+        new PageSkeleton(Completed(matrix), frequency).Pages();
+
+    /// <summary>The lines of pages that a person must write, each behind the path of its page.</summary>
+    internal static ImmutableArray<string> ToDosOn(IEnumerable<KeyValuePair<string, string>> pages) =>
+        [.. pages.SelectMany(page => page.Value.Split('\n')
+            .Where(line => line.Contains(ToDo, StringComparison.Ordinal)).Select(line => $"{page.Key}: {line.Trim()}"))];
 
     /// <summary>A folder that knows no fault yet: what every folder needs, with all words and one series, and what is left to do.</summary>
     public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Empty()
@@ -89,11 +99,11 @@ public sealed class PageSkeleton
         ---
         kind: fault
         id: {ids.Of(fault.Id)}
-        frequency: weight-{weights.IndexOf(fault.Weight) + 1}
-        site: true
+        frequency: {frequency(fault.Weight)}
+        {(fault.Id == NoneOfThese ? "site: true" : $"part: \"{ToDo} name the part that failed, or put site true in place of this line\"")}
         ---
         # {Title(fault.Id)}
-        {ToDo} say what it is, and whether a part failed (front matter part) or the site is to blame.
+        {ToDo} say what it is.
 
         ## Said as
         - {Title(fault.Id).ToLowerInvariant()}
@@ -198,11 +208,16 @@ public sealed class PageSkeleton
 
     private string Link(string folder, string id) => $"[{Title(id)}]({folder}{ids.Of(id)}.md)";
 
+    // An id becomes words; a name stays as it was given, whatever signs are in it.
     private string Title(string id)
     {
-        string words = ids.Of(id).Replace('-', ' ');
+        string words = ids.Of(id) == id ? id.Replace('-', ' ') : Plain().Replace(id, "\\$0");
         return char.ToUpperInvariant(words[0]) + words[1..];
     }
+
+    // Signs that mean something in Markdown.
+    [GeneratedRegex(@"[\\`*_\[\]<>|#~]", RegexOptions.CultureInvariant)]
+    private static partial Regex Plain();
 
     private static string Lines(IEnumerable<string> lines) => string.Join('\n', lines);
 

@@ -12,23 +12,25 @@ public static class SymptomTable
         ["always"] = 0.98, ["usually"] = 0.9, ["often"] = 0.7, ["sometimes"] = 0.3, ["seldom"] = 0.1, ["never"] = 0,
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
-    /// <exception cref="FormatException">It is not such a table; the message says where and what.</exception>
+    /// <exception cref="FormatException">It is not such a table; the message says where and what, a line for each slip.</exception>
     public static DependencyMatrix Read(string text)
     {
         MatrixText table = MatrixText.Read(text, "fault", "symptom");
-        ImmutableArray<MatrixSymptom> symptoms = [.. Enumerable.Range(0, table.Rows.Length).Select(row => ToSymptom(table, row))];
-        foreach (string fault in table.Head.Skip(1))
-            if (!symptoms.Any(symptom => symptom.Causes.ContainsKey(fault))) throw new FormatException($"fault {fault} has no symptom");
-        return new DependencyMatrix([.. table.Head.Skip(1).Select(fault => new MatrixFault(fault, 1, []))], symptoms, []);
+        double[][] shares = [.. Enumerable.Range(0, table.Rows.Length).Select(row => RowOf(table, row))];
+        for (int row = 0; row < shares.Length; row++)
+            if (table.Rows[row][0].Length > 0 && shares[row].All(share => share == 0)) table.Note($"row {row + 2}: symptom {table.Rows[row][0]} has no fault");
+        for (int column = 1; column < table.Head.Length; column++)
+            if (table.Head[column].Length > 0 && shares.All(row => row[column - 1] == 0)) table.Note($"fault {table.Head[column]} has no symptom");
+        table.ThrowIfSlips();
+        return new DependencyMatrix(
+            [.. table.Head.Skip(1).Select(fault => new MatrixFault(fault, 1, []))],
+            [.. shares.Select((row, number) => new MatrixSymptom(table.Rows[number][0], Causes(table, row)))], []);
     }
 
-    private static MatrixSymptom ToSymptom(MatrixText table, int row)
-    {
-        var causes = Enumerable.Range(1, table.Head.Length - 1)
-            .Select(column => (Fault: table.Head[column], Share: table.Number(row, column, words: Words))).Where(cause => cause.Share > 0)
-            .ToImmutableSortedDictionary(cause => cause.Fault, cause => cause.Share, StringComparer.Ordinal);
-        return causes.IsEmpty
-            ? throw new FormatException($"row {row + 2}: symptom {table.Rows[row][0]} has no fault")
-            : new MatrixSymptom(table.Rows[row][0], causes);
-    }
+    private static double[] RowOf(MatrixText table, int row) =>
+        [.. Enumerable.Range(1, table.Head.Length - 1).Select(column => table.Number(row, column, words: Words))];
+
+    private static ImmutableSortedDictionary<string, double> Causes(MatrixText table, double[] row) => row
+        .Select((share, place) => (Fault: table.Head[place + 1], Share: share)).Where(cause => cause.Share > 0)
+        .ToImmutableSortedDictionary(cause => cause.Fault, cause => cause.Share, StringComparer.Ordinal);
 }

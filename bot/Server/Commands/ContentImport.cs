@@ -1,5 +1,7 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using DxAssistant.Knowledge.Exchange;
+using DxAssistant.Server.Content;
 
 namespace DxAssistant.Server.Commands;
 
@@ -12,7 +14,7 @@ internal static class ContentImport
         {
             Description = "CSV: what content export matrix writes, or a first column of faults and a column for each check, P(it fails | fault).",
         };
-        var folder = new Option<string>("--to") { Description = "A new folder for the pages.", HelpName = "FOLDER", Required = true };
+        var folder = new Option<string>("--to") { Description = "A new folder, or one of pages; what is there is left as it is.", HelpName = "FOLDER", Required = true };
         var table = new Option<string>("--table")
         {
             Description = "What the file holds: faults (a row for each fault, checks in the columns) or symptoms (a row for each symptom, faults in the columns, in the cells how often: a number, per cent or a word).",
@@ -28,7 +30,8 @@ internal static class ContentImport
     private static int Run(string file, string folder, string table, Streams streams)
     {
         if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name a CSV file");
-        if (File.Exists(folder) || Directory.Exists(folder)) return streams.Refuse($"{folder} is there already: name a new folder");
+        bool isNew = !File.Exists(folder) && (!Directory.Exists(folder) || !Directory.EnumerateFileSystemEntries(folder).Any());
+        if (!isNew && !File.Exists(Path.Combine(folder, "words.md"))) return streams.Refuse($"{folder} is there already and holds no pages: name a new folder, or one of pages");
         DependencyMatrix matrix;
         try
         {
@@ -37,13 +40,34 @@ internal static class ContentImport
         }
         catch (Exception error) when (error is FormatException or IOException)
         {
-            return streams.Refuse($"{file}: {error.Message}");
+            foreach (string slip in error.Message.Split('\n')) streams.Error.WriteLine($"{file}: {slip}");
+            return ExitCode.WrongCall;
         }
 
+        return isNew ? Begin(matrix, folder, streams) : Join(matrix, folder, streams);
+    }
+
+    private static int Begin(DependencyMatrix matrix, string folder, Streams streams)
+    {
         var (pages, toDos) = PageSkeleton.Of(matrix);
+        return Write(matrix, folder, pages, toDos, [], streams);
+    }
+
+    private static int Join(DependencyMatrix matrix, string folder, Streams streams)
+    {
+        JoinedPages joined = JoinedPages.Of(matrix, ContentFolderReader.Read(folder));
+        return Write(matrix, folder, joined.Pages, joined.ToDos, joined.Additions, streams);
+    }
+
+    private static int Write(
+        DependencyMatrix matrix, string folder, ImmutableSortedDictionary<string, string> pages, ImmutableArray<string> toDos,
+        ImmutableArray<(string Place, string Line)> additions, Streams streams)
+    {
         foreach (var (path, text) in pages)
             if (!NewFiles.TryWrite(Path.Combine(folder, path), text, streams)) return ExitCode.WrongCall;
         foreach (string toDo in toDos) streams.Out.Write($"{toDo}\n");
+        foreach (var place in additions.GroupBy(addition => addition.Place))
+            streams.Out.Write($"Put on {place.Key}:\n{string.Concat(place.Select(addition => $"  {addition.Line}\n"))}");
         if (matrix.Checks.IsEmpty) streams.Out.Write($"No check can see these faults yet: begin each with content new check {folder}\n");
         streams.Out.Write($"{pages.Count} pages in {folder}, {toDos.Length} lines to write\n");
         return ExitCode.Done;

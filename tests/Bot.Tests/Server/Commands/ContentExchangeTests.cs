@@ -36,7 +36,7 @@ public sealed class ContentExchangeTests
 
         Assert.Equal(0, check.Code);
         Assert.Contains("faults/motor-burnt.md: To do: say what proves it.", import.Output, StringComparison.Ordinal);
-        Assert.Contains("| [Motor burnt](../faults/motor-burnt.md) | 0.001 | 0.999 |",
+        Assert.Contains("| [Motor, burnt](../faults/motor-burnt.md) | 0.001 | 0.999 |",
             File.ReadAllText(Path.Combine(pages, "checks", "lamp-test.md")), StringComparison.Ordinal);
     }
 
@@ -58,8 +58,8 @@ public sealed class ContentExchangeTests
         Assert.Contains("(../faults/motor-burnt.md) | 0.9 |", stands, StringComparison.Ordinal);
         Assert.Contains("(../faults/plug-loose.md) | 0.7 |", stands, StringComparison.Ordinal);
         Assert.DoesNotContain("motor-burnt", File.ReadAllText(Path.Combine(pages, "symptoms", "hums.md")), StringComparison.Ordinal);
-        Assert.All(check.Output.Split('\n').Where(line => line.Contains(": error[", StringComparison.Ordinal)),
-            line => Assert.Contains("error[unseen-fault]", line, StringComparison.Ordinal));
+        Assert.All(check.Output.Split('\n').Where(line => line.EndsWith(" (error)", StringComparison.Ordinal)),
+            line => Assert.EndsWith(" unseen-fault (error)", line, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -83,6 +83,71 @@ public sealed class ContentExchangeTests
 
         Assert.Equal((2, $"{table}: {message}\n"), (run.Code, run.Error));
         Assert.False(Directory.Exists(folder.File("pages")));
+    }
+
+    [Fact]
+    public async Task Import_TableWithManySlips_SaysAllOfThemAtOnce()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv");
+        File.WriteAllText(table, "s,a,A,b\nx,offen,1,\ny,2,1,\nz,,,\n");
+
+        var run = await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
+
+        const string words = "is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually";
+        Assert.Equal((2, $"""
+            {table}: fault A is there twice
+            {table}: row 2, column a: offen {words}
+            {table}: row 3, column a: 2 {words}
+            {table}: row 4: symptom z has no fault
+            {table}: fault b has no symptom
+
+            """), (run.Code, run.Error));
+    }
+
+    // Names are titles as they were written; a sign that means something in Markdown still shows as itself.
+    [Fact]
+    public async Task Import_NamesWithSigns_KeepThemAndNobodyIsBlamed()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv"), pages = folder.File("pages");
+        File.WriteAllText(table, "s,\"Fühler (NTC) < 1 kΩ, 50/60 Hz\",Fuse [F1] | blown\n* Pump hums_loudly *,0.5,0.5\n");
+
+        await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
+        var check = await Run.OfAsync("", "content", "check", pages, "--form", "json");
+
+        string sensor = File.ReadAllText(Path.Combine(pages, "faults", "fuhler-ntc-1-k-50-60-hz.md"));
+        Assert.Contains("# Fühler (NTC) \\< 1 kΩ, 50/60 Hz\n", sensor, StringComparison.Ordinal);
+        Assert.Contains("part: \"To do: name the part that failed", sensor, StringComparison.Ordinal);
+        Assert.DoesNotContain("\nsite:", sensor, StringComparison.Ordinal);
+        string[] rules = [.. System.Text.Json.Nodes.JsonNode.Parse(check.Output)!["found"]!.AsArray().Select(found => (string)found!["rule"]!).Distinct()];
+        Assert.Equal(["left-to-do", "unseen-fault"], rules.Order(StringComparer.Ordinal));
+    }
+
+    // What is there stays as it is: new pages are written beside it, lines for pages that are there are named.
+    [Fact]
+    public async Task Import_IntoAFolderOfPages_AddsPagesAndNamesLinesForOthers()
+    {
+        using var folder = new TemporaryFolder();
+        string table = folder.File("table.csv"), pages = folder.File("pages");
+        File.WriteAllText(table, "s,Fan motor failed,Belt torn\nFan not turning,0.9,0.8\nSqueals,,0.7\n");
+        foreach (string file in Directory.EnumerateFiles(Tiny, "*", SearchOption.AllDirectories))
+        {
+            string copy = Path.Combine(pages, Path.GetRelativePath(Tiny, file));
+            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
+            File.Copy(file, copy);
+        }
+
+        string[] before = [.. Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+        var import = await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
+
+        Assert.Equal(0, import.Code);
+        Assert.Contains("Put on symptoms/fan-not-turning.md, under ## Causes:\n  | [Belt torn](../faults/belt-torn.md) | 0.8 |\n", import.Output, StringComparison.Ordinal);
+        Assert.Contains("Put on index.md:\n  - [Squeals](symptoms/squeals.md)\n", import.Output, StringComparison.Ordinal);
+        Assert.Contains("frequency: rare\n", File.ReadAllText(Path.Combine(pages, "faults", "belt-torn.md")), StringComparison.Ordinal);
+        string[] made = ["faults/belt-torn.md", "repairs/mend-belt-torn.md", "symptoms/squeals.md"];
+        foreach (string page in made) File.Delete(Path.Combine(pages, page));
+        Assert.Equal(before, Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText));
     }
 
     // A quote inside a field stands for itself; CR alone ends a row; tabs part fields.
