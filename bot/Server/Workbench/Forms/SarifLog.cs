@@ -12,7 +12,7 @@ namespace DxAssistant.Server.Workbench.Forms;
 internal sealed class SarifLog
 {
     private const string Schema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
-    private const string Base = "PAGES";
+    private const string Base = "PAGES", Called = "CALLED";
 
     private readonly ContentFolder pages;
     private readonly Dictionary<string, int> places = [];
@@ -23,7 +23,8 @@ internal sealed class SarifLog
         for (int i = 0; i < RuleBook.All.Length; i++) places[RuleBook.All[i].Name] = i;
     }
 
-    /// <param name="root">The folder as it was named; paths of the log count from where the program was called.</param>
+    /// <param name="root">The folder as it was named; paths of the log count from where the program was called, so that the log
+    /// says the same on every machine.</param>
     public static JsonObject Of(CompileResult result, ContentFolder pages, string root) =>
         new SarifLog(pages).Log(result, root);
 
@@ -41,11 +42,23 @@ internal sealed class SarifLog
                     ["rules"] = new JsonArray([.. RuleBook.All.Select(Rule)]),
                 },
             },
-            ["originalUriBaseIds"] = new JsonObject { [Base] = new JsonObject { ["uri"] = Uri(root.TrimEnd('/') + "/") } },
+            ["originalUriBaseIds"] = Bases(root),
             ["columnKind"] = "utf16CodeUnits",
             ["results"] = new JsonArray([.. result.Diagnostics.Select(Result)]),
         }),
     };
+
+    // 3.14.14: a base without a base of its own has an absolute URI or none, one with a base a relative one.
+    private static JsonObject Bases(string root)
+    {
+        string folder = Path.GetRelativePath(Environment.CurrentDirectory, root);
+        if (Path.IsPathRooted(folder)) return new JsonObject { [Base] = new JsonObject { ["uri"] = new System.Uri(folder + "/").AbsoluteUri } };
+        return new JsonObject
+        {
+            [Called] = new JsonObject { ["description"] = Text("The folder in which the command was called.") },
+            [Base] = new JsonObject { ["uri"] = Uri(folder.Replace('\\', '/').TrimEnd('/') + "/"), ["uriBaseId"] = Called },
+        };
+    }
 
     private static JsonObject Rule(RuleEntry rule) => new()
     {

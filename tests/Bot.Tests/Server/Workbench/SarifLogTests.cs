@@ -44,6 +44,17 @@ public sealed class SarifLogTests : IDisposable
             (string?)result["fixes"]![0]!["artifactChanges"]![0]!["replacements"]![0]!["insertedContent"]!["text"]);
     }
 
+    // 3.14.14: the base of the pages counts from where the command was called, and no path of this machine is in the log.
+    [Fact]
+    public void Check_FolderGivenByItsWholePath_IsNamedFromWhereTheCommandWasCalled()
+    {
+        JsonNode log = Sarif(), bases = log["runs"]![0]!["originalUriBaseIds"]!, pagesBase = bases["PAGES"]!;
+        Assert.False(Uri.TryCreate((string?)pagesBase["uri"], UriKind.Absolute, out _));
+        Assert.Null(bases[(string)pagesBase["uriBaseId"]!]!["uri"]);
+        Assert.Equal(Path.GetFullPath(pages.Folder), Path.GetFullPath(Uri.UnescapeDataString((string)pagesBase["uri"]!)).TrimEnd('/'));
+        Assert.DoesNotContain($"\"{pages.Folder}", log.ToJsonString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Check_EveryResult_NamesItsRuleByIdAndPlace()
     {
