@@ -1,5 +1,4 @@
 using System.CommandLine;
-using DxAssistant.Server.Serving;
 using DxAssistant.Server.Workbench.Editor;
 
 namespace DxAssistant.Server.Commands;
@@ -17,11 +16,10 @@ internal static class ContentServeEditor
 
     internal static int Run(string? folder, Streams streams, Func<Stream> input, Func<Stream> output)
     {
-        string? root = folder ?? ContentPlace.FindFrom(Environment.CurrentDirectory);
-        if (root is null || !Directory.Exists(root)) return streams.Refuse("there is no folder of pages: content serve-editor FOLDER");
+        if (Path.IsPathRooted(folder) && !Directory.Exists(folder)) return streams.Refuse($"there is no folder {folder}: content serve-editor FOLDER");
         try
         {
-            new EditorServer(new MessageFrames(input(), output()), root).Run();
+            new EditorServer(new MessageFrames(input(), output()), folder).Run();
             return ExitCode.Done;
         }
         catch (InvalidDataException error)

@@ -6,11 +6,12 @@ namespace DxAssistant.Server.Workbench.Editor;
 
 /// <summary>Answers an editor: errors as one types, definitions, choices, meanings, renames, mends.</summary>
 /// <remarks>Language Server Protocol 3.17 over JSON-RPC 2.0; whole texts are sent at each change.</remarks>
-internal sealed class EditorServer(MessageFrames frames, string root)
+/// <param name="named">The folder of the pages as it was called; null when the editor is to say where it is.</param>
+internal sealed class EditorServer(MessageFrames frames, string? named)
 {
     private const int NoSuchMethod = -32601, WrongRequest = -32602;
 
-    private readonly EditorFolder folder = new(root);
+    private EditorFolder? opened = named is not null && Directory.Exists(named) ? new EditorFolder(named) : null;
     private readonly HashSet<string> marked = new(StringComparer.Ordinal);
     private bool isDone;
 
@@ -44,10 +45,10 @@ internal sealed class EditorServer(MessageFrames frames, string root)
         {
             answer["result"] = method switch
             {
-                "initialize" => Welcome(),
+                "initialize" => Welcome(asked),
                 "shutdown" => null,
-                "textDocument/definition" => At(asked, folder.Pages.Definition) is { } place ? Location(place) : null,
-                "textDocument/hover" => At(asked, folder.Pages.Hover) is { } said ? Hover(said) : null,
+                "textDocument/definition" => At(asked, Folder.Pages.Definition) is { } place ? Location(place) : null,
+                "textDocument/hover" => At(asked, Folder.Pages.Hover) is { } said ? Hover(said) : null,
                 "textDocument/completion" => Choices(asked),
                 "textDocument/rename" => Rename(asked),
                 "textDocument/codeAction" => Mends(asked),
@@ -76,27 +77,37 @@ internal sealed class EditorServer(MessageFrames frames, string root)
                 isDone = true;
                 return;
             case "textDocument/didOpen" when PathOf(said) is { } path:
-                folder.Change(path, Text(said?["textDocument"]?["text"]));
+                Folder.Change(path, Text(said?["textDocument"]?["text"]));
                 break;
             case "textDocument/didChange" when PathOf(said) is { } path:
-                folder.Change(path, Text(said?["contentChanges"]?.AsArray().LastOrDefault()?["text"]));
+                Folder.Change(path, Text(said?["contentChanges"]?.AsArray().LastOrDefault()?["text"]));
                 break;
             case "textDocument/didClose" when PathOf(said) is { } path:
-                folder.Reread();
-                folder.Close(path);
+                Folder.Reread();
+                Folder.Close(path);
                 break;
             case "initialized" or "textDocument/didSave" or "workspace/didChangeWatchedFiles":
-                folder.Reread();
+                Folder.Reread();
                 break;
             default:
                 return;
         }
 
-        folder.Compile();
+        Folder.Compile();
         Publish();
     }
 
-    private static JsonObject Welcome() => new()
+    private EditorFolder Folder => opened ?? throw new InvalidOperationException("there is no folder of pages: content serve-editor FOLDER");
+
+    // Whatever was named may lie where the editor is and not where it started the program.
+    private JsonObject Welcome(JsonNode? said)
+    {
+        if (opened is null && EditedFolder.Find(named, said) is { } root) opened = new EditorFolder(root);
+        _ = Folder;
+        return Abilities();
+    }
+
+    private static JsonObject Abilities() => new()
     {
         ["capabilities"] = new JsonObject
         {
@@ -113,7 +124,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
 
     private void Publish()
     {
-        ILookup<string, Diagnostic> found = folder.Pages.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
+        ILookup<string, Diagnostic> found = Folder.Pages.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
         foreach (string path in marked.Union(found.Select(page => page.Key)).Order(StringComparer.Ordinal))
         {
             frames.Write(new JsonObject
@@ -122,7 +133,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
                 ["method"] = "textDocument/publishDiagnostics",
                 ["params"] = new JsonObject
                 {
-                    ["uri"] = folder.AddressOf(path), ["diagnostics"] = new JsonArray([.. found[path].Select(Diagnostic)]),
+                    ["uri"] = Folder.AddressOf(path), ["diagnostics"] = new JsonArray([.. found[path].Select(Diagnostic)]),
                 },
             });
         }
@@ -141,7 +152,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     };
 
     private JsonArray Choices(JsonNode? asked) => PathOf(asked) is not { } path ? []
-        : [.. folder.Pages.Choices(path, Line(asked, "position"), Number(asked?["position"]?["character"]))
+        : [.. Folder.Pages.Choices(path, Line(asked, "position"), Number(asked?["position"]?["character"]))
             .Select((choice, place) => new JsonObject
             {
                 ["label"] = choice.Text,
@@ -155,17 +166,17 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     private JsonObject? Rename(JsonNode? asked)
     {
         if (PathOf(asked) is not { } path) return null;
-        EditorRename? rename = folder.Pages.Rename(path, Line(asked, "position"), Number(asked?["position"]?["character"]),
+        EditorRename? rename = Folder.Pages.Rename(path, Line(asked, "position"), Number(asked?["position"]?["character"]),
             Text(asked?["newName"]), out string? problem);
         if (rename is null) throw new InvalidOperationException(problem);
         JsonNode[] edits = [.. rename.Edits.GroupBy(edit => edit.Place.Path).Select(page => new JsonObject
         {
-            ["textDocument"] = new JsonObject { ["uri"] = folder.AddressOf(page.Key), ["version"] = null },
+            ["textDocument"] = new JsonObject { ["uri"] = Folder.AddressOf(page.Key), ["version"] = null },
             ["edits"] = new JsonArray([.. page.Select(edit => Edit(edit.Place.Range, edit.Text))]),
         })];
         JsonNode[] files = [.. rename.Files.Select(file => new JsonObject
         {
-            ["kind"] = "rename", ["oldUri"] = folder.AddressOf(file.From), ["newUri"] = folder.AddressOf(file.To),
+            ["kind"] = "rename", ["oldUri"] = Folder.AddressOf(file.From), ["newUri"] = Folder.AddressOf(file.To),
         })];
         return new JsonObject { ["documentChanges"] = new JsonArray([.. edits, .. files]) };
     }
@@ -176,7 +187,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
         int first = Line(asked?["range"], "start"), last = Line(asked?["range"], "end");
         return
         [
-            .. folder.Pages.Diagnostics.Where(found => found.Mend is not null && found.At.Path == path
+            .. Folder.Pages.Diagnostics.Where(found => found.Mend is not null && found.At.Path == path
                     && found.At.Line - 1 >= first && found.At.Line - 1 <= last)
                 .Select(found => new JsonObject
                 {
@@ -187,7 +198,7 @@ internal sealed class EditorServer(MessageFrames frames, string root)
                     {
                         ["changes"] = new JsonObject
                         {
-                            [folder.AddressOf(path)] = new JsonArray(Edit(RangeOf(found.Mend.At), found.Mend.Text)),
+                            [Folder.AddressOf(path)] = new JsonArray(Edit(RangeOf(found.Mend.At), found.Mend.Text)),
                         },
                     },
                 }),
@@ -197,11 +208,11 @@ internal sealed class EditorServer(MessageFrames frames, string root)
     private T? At<T>(JsonNode? asked, Func<string, int, int, T?> find) where T : class =>
         PathOf(asked) is { } path ? find(path, Line(asked, "position"), Number(asked?["position"]?["character"])) : null;
 
-    private string? PathOf(JsonNode? asked) => (string?)asked?["textDocument"]?["uri"] is { } address ? folder.PathOf(address) : null;
+    private string? PathOf(JsonNode? asked) => (string?)asked?["textDocument"]?["uri"] is { } address ? Folder.PathOf(address) : null;
 
-    private EditorRange RangeOf(SourceSpan at) => EditorRange.Of(folder.Pages.Text(at.Path) ?? "", at);
+    private EditorRange RangeOf(SourceSpan at) => EditorRange.Of(Folder.Pages.Text(at.Path) ?? "", at);
 
-    private JsonObject Location(EditorPlace place) => new() { ["uri"] = folder.AddressOf(place.Path), ["range"] = Range(place.Range) };
+    private JsonObject Location(EditorPlace place) => new() { ["uri"] = Folder.AddressOf(place.Path), ["range"] = Range(place.Range) };
 
     private static JsonObject Hover(EditorText said) => new()
     {

@@ -166,6 +166,27 @@ public sealed class EditorServerTests : IDisposable
         Assert.True(told.Single(message => (int?)message["id"] == third).ContainsKey("result"));
     }
 
+    // Started from anywhere: the pages are those of the folder that the editor has open.
+    [Theory]
+    [InlineData(null, "rootUri")]
+    [InlineData("content", "rootUri")]
+    [InlineData(null, "workspaceFolders")]
+    [InlineData("content", "workspaceFolders")]
+    public void Initialize_FolderNotFoundFromWhereItWasStarted_IsThatOfTheEditor(string? named, string said)
+    {
+        var address = new Uri(Path.GetDirectoryName(pages.Folder)! + "/").AbsoluteUri;
+        Ask("initialize", new JsonObject { [said] = said == "rootUri" ? address : new JsonArray(new JsonObject { ["uri"] = address, ["name"] = "pages" }) });
+        Open(Plug, pages.Read(Plug).Replace("who: technician", "who: technican"));
+        Assert.Equal(Address(Plug), (string?)Play(named).Last()["params"]!["uri"]);
+    }
+
+    [Fact]
+    public void Initialize_NoPagesAnywhere_IsAnsweredWithTheRemedy()
+    {
+        int id = Ask("initialize", new JsonObject { ["rootUri"] = new Uri(Path.GetTempPath()).AbsoluteUri });
+        Assert.Contains("content serve-editor FOLDER", (string?)Play("no-such-folder").Single(message => (int?)message["id"] == id)["error"]!["message"], StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Read_NoHead_IsRefused() => Assert.Equal(2, ContentServeEditor.Run(
         pages.Folder, new Streams(TextReader.Null, TextWriter.Null, TextWriter.Null), () => new MemoryStream("hello\n\n"u8.ToArray()), () => new MemoryStream()));
@@ -208,7 +229,9 @@ public sealed class EditorServerTests : IDisposable
 
     private JsonNode? Result(int id) => Play().Single(message => (int?)message["id"] == id)["result"];
 
-    private List<JsonObject> Play()
+    private List<JsonObject> Play() => Play(pages.Folder);
+
+    private List<JsonObject> Play(string? named)
     {
         using var input = new MemoryStream();
         foreach (JsonObject message in script)
@@ -220,7 +243,7 @@ public sealed class EditorServerTests : IDisposable
 
         input.Position = 0;
         using var output = new MemoryStream();
-        new EditorServer(new MessageFrames(input, output), pages.Folder).Run();
+        new EditorServer(new MessageFrames(input, output), named).Run();
         output.Position = 0;
         var reader = new MessageFrames(output, Stream.Null);
         var told = new List<JsonObject>();
