@@ -181,6 +181,11 @@ export const removeWords = id => ask(`/api/personal/cases/${encodeURIComponent(i
 /** @returns {Promise<{ accounts: boolean, company: boolean, name?: string, roles: string[] }>} */
 export const readSession = () => ask('/api/session');
 /**
+ * Whether somebody may write pages and nothing else.
+ * @param {{ roles: string[] }} session
+ */
+export const writesOnly = session => session.roles.length === 1 && session.roles[0] === 'author';
+/**
  * @param {string} name
  * @param {string} password
  */

@@ -1,6 +1,6 @@
 // Signing in; afterwards to where one was going, on this server only.
 import { at } from './draw.js';
-import { readSession, Refused, signIn } from './post.js';
+import { readSession, Refused, signIn, writesOnly } from './post.js';
 
 const form = at('form', HTMLFormElement);
 const trouble = at('trouble');
@@ -11,6 +11,12 @@ function onward() {
   const asked = new URLSearchParams(location.search).get('then') ?? '/';
   const then = URL.canParse(asked, location.origin) ? new URL(asked, location.origin) : null;
   return then?.origin === location.origin ? then.origin + then.pathname + then.search + location.hash : '/';
+}
+
+// A job sheet is not for who only writes pages.
+async function home() {
+  const there = onward();
+  return new URL(there, location.origin).pathname === '/' && writesOnly(await readSession()) ? '/pages' : there;
 }
 
 /** @type {Record<string, string>} */
@@ -36,7 +42,7 @@ form.addEventListener('submit', async event => {
   const fields = new FormData(form);
   try {
     await signIn(String(fields.get('username')), String(fields.get('password')));
-    location.replace(onward());
+    location.replace(await home());
   } catch (problem) {
     trouble.textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Try again.';
     at('password', HTMLInputElement).select();
