@@ -39,9 +39,10 @@ internal sealed class ContentPicture(Streams streams)
         if (to is not null && (File.Exists(to) || Directory.Exists(to))) return streams.Refuse($"{to} is there already: name a new file");
         int code = OpenedPages.Open(call.GetValue(folder), streams, out Library? library);
         if (library is null) return code;
+        if (Lacking(call, library) is { } lacking) return streams.Refuse(lacking);
         try
         {
-            string text = PlannedFile.Of(LibraryPictures.Of(library, Asked(call)), Pages(call.GetValue(folder), to));
+            string text = PlannedFile.Of(LibraryPictures.Of(library, Asked(call, library)), Pages(call.GetValue(folder), to));
             if (to is null) streams.Out.Write(text);
             else if (!NewFiles.TryWrite(to, text, streams)) return ExitCode.WrongCall;
             return ExitCode.Done;
@@ -52,8 +53,22 @@ internal sealed class ContentPicture(Streams streams)
         }
     }
 
-    private PictureAsked Asked(ParseResult call) => new(
-        call.GetValue(kind)!, call.GetValue(series), call.GetValue(symptom), call.GetValue(checks), call.GetValue(language));
+    // What must be named and is not, with what may be named; null when nothing lacks.
+    private string? Lacking(ParseResult call, Library library)
+    {
+        string drawn = call.GetValue(kind)!;
+        if (drawn == LibraryPictures.Coverage) return null;
+        if (call.GetValue(series) is null && library.Series.Count > 1)
+            return $"a {drawn} is drawn for one series: add --series with one of {string.Join(", ", library.Series.Keys)}";
+        return call.GetValue(symptom) is null
+            ? $"a {drawn} is drawn for one symptom: add --symptom with one of {string.Join(", ", library.Symptoms.Keys)}"
+            : null;
+    }
+
+    // Where there is one series only it need not be named.
+    private PictureAsked Asked(ParseResult call, Library library) => new(
+        call.GetValue(kind)!, call.GetValue(series) ?? (library.Series.Count == 1 && call.GetValue(kind) != LibraryPictures.Coverage ? library.Series.Keys.First() : null),
+        call.GetValue(symptom), call.GetValue(checks), call.GetValue(language));
 
     // Links lead from the file to the pages beside it; what goes to standard output is taken to lie among the pages.
     private static string Pages(string? folder, string? to) => to is null

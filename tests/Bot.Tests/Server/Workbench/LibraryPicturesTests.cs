@@ -155,6 +155,27 @@ public sealed class LibraryPicturesTests
         Assert.Contains("brenholt-ws", run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("symptom", "a symptom is drawn for one series: add --series with one of brenholt-ws,")]
+    [InlineData("walk", "a walk is drawn for one series: add --series with one of brenholt-ws,")]
+    [InlineData("symptom --series brenholt-ws", "a symptom is drawn for one symptom: add --symptom with one of ")]
+    public async Task Command_WithoutWhatItNeeds_SaysWhatToAdd(string asked, string remedy)
+    {
+        Run run = await Run.OfAsync("", ["content", "picture", .. asked.Split(' ').Take(1), Server.Shipped.Folder, .. asked.Split(' ').Skip(1)]);
+        Assert.Equal(2, run.Code);
+        Assert.StartsWith(remedy, run.Error, StringComparison.Ordinal);
+    }
+
+    // Tiny has one series: there is nothing to choose.
+    [Fact]
+    public async Task Command_OneSeriesOnly_NeedNotBeNamed()
+    {
+        using var tiny = new TinyPages();
+        Run run = await Run.OfAsync("", "content", "picture", "symptom", tiny.Folder, "--symptom", "fan-not-turning");
+        Assert.Equal((0, ""), (run.Code, run.Error));
+        Assert.Contains("<svg", run.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Command_ToAFile_LinksLeadFromItToThePagesAndItIsNeverOverwritten()
     {
