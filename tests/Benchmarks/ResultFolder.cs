@@ -36,6 +36,12 @@ internal sealed class ResultFolder
         Console.WriteLine($"Written: {kept}");
     }
 
+    /// <summary>Keeps a piece of a result for later runs.</summary>
+    public void KeepPiece(string name, string text) => File.WriteAllText(Path.Combine(_path, name), text);
+
+    /// <summary>What was kept; null when there is none.</summary>
+    public string? Piece(string name) => File.Exists(Path.Combine(_path, name)) ? File.ReadAllText(Path.Combine(_path, name)) : null;
+
     /// <summary>For files that a library writes by itself.</summary>
     public string Working => Path.Combine(_path, "working");
 }

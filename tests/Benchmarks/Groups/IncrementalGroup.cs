@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
-using System.Globalization;
 using System.Text;
 using DxAssistant.Benchmarks.Live;
 using DxAssistant.Knowledge.Content;
@@ -15,13 +14,21 @@ internal sealed class IncrementalGroup : IBenchmarkGroup
     private const int Edits = 40;
     private const int Whole = 5;
 
-    // One size alone by DX_PAGES; the page of results is written with all of them only.
+    // One size alone by DX_PAGES: its rows are kept, and the page is written from the last run of each size.
+    private static readonly ImmutableArray<int> All = [1_000, 3_000, 10_000];
+
     private static readonly ImmutableArray<int> Sizes =
-        int.TryParse(Environment.GetEnvironmentVariable("DX_PAGES"), out int size) ? [size] : [1_000, 3_000, 10_000];
+        int.TryParse(Environment.GetEnvironmentVariable("DX_PAGES"), out int size) && All.Contains(size) ? [size] : All;
 
     public string Name => "incremental";
 
     public void Run(ResultFolder results)
+    {
+        foreach (int size in Sizes) results.KeepPiece(Piece(size), Rows(size));
+        results.Keep("incremental.md", Page([.. All.Select(size => results.Piece(Piece(size))).OfType<string>().Select(IncrementalRows.Of)]));
+    }
+
+    private static string Page(ImmutableArray<IncrementalRows> rows)
     {
         var table = new StringBuilder($"""
             # From a save to the new page
@@ -38,14 +45,18 @@ internal sealed class IncrementalGroup : IBenchmarkGroup
             A save is compiled at once and put in use when the folder has been quiet for 50 ms, since editors write in several steps: no
             figure but the compile can be below 50.
 
-            `dotnet run -c Release --project tests/Benchmarks -- incremental` writes this page. {Machine.Conditions()}
+            `dotnet run -c Release --project tests/Benchmarks -- incremental` writes this page; `DX_PAGES=10000` before it times one size
+            anew and leaves the rows of the others, each from its own last run.
+
+            | pages | machine |
+            |---:|---|
+            {string.Join('\n', rows.Select(row => $"| {row.Pages} | {row.Conditions} |"))}
 
             | pages | compile | preview | browser | server | words | whole | compile / whole | preview / whole |
             |---:|---:|---:|---:|---:|---:|---:|---:|---:|
 
             """);
-        (string Row, string Slowest)[] rows = [.. Sizes.Select(Rows)];
-        table.AppendJoin("", rows.Select(row => row.Row)).Append($"""
+        table.AppendJoin("", rows.Select(row => row.Row + "\n")).Append($"""
 
             What held the slowest save of each up, milliseconds: took / its threads were ready and had no processor, summed over the
             threads (other programs had them, or the program has more to do at once than there are processors) / the garbage
@@ -54,24 +65,26 @@ internal sealed class IncrementalGroup : IBenchmarkGroup
             | pages | compile | preview | browser | server |
             |---:|---:|---:|---:|---:|
 
-            """).AppendJoin("", rows.Select(row => row.Slowest));
-        table.Append(CultureInfo.InvariantCulture, $"\nAt the end: {Machine.Load()}.\n");
-        if (Sizes.Length == 1) Console.WriteLine(table);
-        else results.Keep("incremental.md", table.ToString());
+            """).AppendJoin("", rows.Select(row => row.Slowest + "\n"));
+        return table.ToString();
     }
 
-    private static (string Row, string Slowest) Rows(int size)
+    private static string Piece(int size) => FormattableString.Invariant($"incremental-{size}.txt");
+
+    private static string Rows(int size)
     {
+        string conditions = Machine.Conditions();
         using var folder = new GrowingFolderOnDisk(size);
         folder.CompileWhole();
         Spread whole = Spread.Of(Enumerable.Range(0, Whole).Select(_ => Timing.Of(() => Milliseconds(folder.CompileWhole))));
         Spread compile = Compiled(size), preview = Previewed(folder);
         Spread? browser = Browsed(folder);
         (Spread turn, Spread words) = Served(folder);
-        return (
+        return new IncrementalRows(
+            folder.Count, $"{conditions} At the end: {Machine.Load()}.",
             FormattableString.Invariant($"| {folder.Count} | {compile} | {preview} | {browser?.ToString() ?? "-"} | {turn} | {words} ")
-                + FormattableString.Invariant($"| {whole} | {compile.Median / whole.Median:0.000} | {preview.Median / whole.Median:0.000} |\n"),
-            $"| {folder.Count} | {compile.Slowest} | {preview.Slowest} | {browser?.Slowest.ToString() ?? "-"} | {turn.Slowest} |\n");
+                + FormattableString.Invariant($"| {whole} | {compile.Median / whole.Median:0.000} | {preview.Median / whole.Median:0.000} |"),
+            $"| {folder.Count} | {compile.Slowest} | {preview.Slowest} | {browser?.Slowest.ToString() ?? "-"} | {turn.Slowest} |").ToString();
     }
 
     private static Spread Compiled(int size)
