@@ -49,9 +49,14 @@ internal static class ContentCheck
         return result.IsClean ? 0 : 1;
     }
 
-    private static string Text(CompileResult result, ContentFolder pages, string root) =>
-        string.Concat(result.Diagnostics.Select(found => DiagnosticText.Render(found, pages, root) + "\n"))
-        + Counts(pages, result) + "\n";
+    // What is only still to be written stands together at the end: on a new folder it would drown the rest.
+    private static string Text(CompileResult result, ContentFolder pages, string root)
+    {
+        ILookup<bool, Diagnostic> found = result.Diagnostics.ToLookup(each => each.Name == RuleBook.LeftToDo);
+        string left = string.Concat(found[true].Select(each => DiagnosticText.Brief(each, pages, root)));
+        return string.Concat(found[false].Select(each => DiagnosticText.Render(each, pages, root) + "\n"))
+            + (left.Length > 0 ? $"Still to be written:\n{left}\n" : "") + Counts(pages, result) + "\n";
+    }
 
     private static string Counts(ContentFolder pages, CompileResult result)
     {

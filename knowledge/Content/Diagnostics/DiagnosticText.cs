@@ -1,41 +1,40 @@
 using System.Globalization;
-using System.Text;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>Writes diagnostics the way people and editors read them.</summary>
+/// <summary>Writes diagnostics for authors: where, on which page, what is wrong, the words themselves, what to write.</summary>
+/// <remarks>
+/// The first line is for programs: path, line and column with colons between, a blank, the rule, a blank, and how bad it is in
+/// brackets. The lines below it are set in by two blanks and begin with a word of their own; one that has nothing to say is left out.
+/// </remarks>
 public static class DiagnosticText
 {
-    /// <summary>The heading line, the line of the page with carets under the span, and the help.</summary>
+    /// <summary>The lines of one diagnostic, each with its end.</summary>
     /// <param name="diagnostic">What to show.</param>
-    /// <param name="folder">The folder it was found in; a page that is not there is shown without its line.</param>
+    /// <param name="folder">The folder it was found in; a page that is not there is shown without its words.</param>
     /// <param name="root">Put before the path so that an editor can open it, for example <c>content/</c>.</param>
     public static string Render(Diagnostic diagnostic, ContentFolder folder, string root = "")
     {
-        SourceSpan at = diagnostic.At;
-        string severity = diagnostic.Severity == Severity.Error ? "error" : "warning";
-        var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture,
-            $"{root}{at.Path}:{at.Line}:{at.Column}: {severity}[{diagnostic.Name}]: {diagnostic.Message}\n");
-        string gutter = new(' ', at.Line.ToString(CultureInfo.InvariantCulture).Length + 1);
-        string? line = LineOf(folder, at);
-        if (line is not null)
-        {
-            string marks = new string(' ', at.Column - 1) + new string('^', Math.Max(1, at.Length));
-            text.Append(CultureInfo.InvariantCulture, $"{gutter}|\n{at.Line} | {line.TrimEnd()}");
-            text.Append(CultureInfo.InvariantCulture, $"\n{gutter}| {marks}\n");
-        }
-
-        if (diagnostic.Help is not null)
-        {
-            text.Append(CultureInfo.InvariantCulture, $"{gutter}= help: {diagnostic.Help}\n");
-        }
-
-        return text.ToString();
+        ContentFile? page = folder.File(diagnostic.At.Path);
+        return Head(diagnostic, root)
+            + Line("page", page is null ? null : Place(page, diagnostic.At))
+            + Line("wrong", diagnostic.Message)
+            + Line("words", page is null ? null : Words(page, diagnostic.At))
+            + Line("mend", diagnostic.Help);
     }
 
-    private static string? LineOf(ContentFolder folder, SourceSpan at)
-    {
-        return folder.File(at.Path)?.Text.Split('\n').ElementAtOrDefault(at.Line - 1)?.Replace('\t', ' ');
-    }
+    /// <summary>The first line and the words alone, for what is said by them.</summary>
+    public static string Brief(Diagnostic diagnostic, ContentFolder folder, string root = "") =>
+        Head(diagnostic, root) + Line("words", folder.File(diagnostic.At.Path) is { } page ? Words(page, diagnostic.At) : null);
+
+    private static string Head(Diagnostic found, string root) => string.Create(CultureInfo.InvariantCulture,
+        $"{root}{found.At.Path}:{found.At.Line}:{found.At.Column} {found.Name} ({(found.Severity == Severity.Error ? "error" : "warning")})\n");
+
+    private static string Line(string word, string? text) => text is null ? "" : $"  {word,-5}  {text}\n";
+
+    private static string Place(ContentFile page, SourceSpan at) => page.IsPicture ? page.Path
+        : PageTitle.Of(page) + (PageTitle.HeadingAbove(page, at.Line) is { } heading ? $", under {heading}" : ", at its head");
+
+    private static string? Words(ContentFile page, SourceSpan at) =>
+        page.Text.Split('\n').ElementAtOrDefault(at.Line - 1) is { } line && line.Trim().Length > 0 ? QuotedWords.Of(line, at) : null;
 }

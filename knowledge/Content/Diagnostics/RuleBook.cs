@@ -7,6 +7,9 @@ namespace DxAssistant.Knowledge.Content;
 /// <summary>All rules of the content compiler, for people.</summary>
 public static class RuleBook
 {
+    /// <summary>The name of the rule about places that a new page left for its author.</summary>
+    public const string LeftToDo = "left-to-do";
+
     /// <summary>In the order of their names.</summary>
     public static ImmutableArray<RuleEntry> All { get; } = [.. ContentRules.All.Select(EntryOf)];
 

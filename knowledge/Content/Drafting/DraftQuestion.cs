@@ -39,7 +39,7 @@ public sealed record DraftQuestion(string Key, string Text, string? Usual, Immut
         if (Choices.IsEmpty) return null;
         string[] said = TakesSeveral ? answer.Split(',', StringSplitOptions.TrimEntries) : [answer];
         return said.FirstOrDefault(word => !Choices.Contains(word)) is { } strange
-            ? $"{strange} is not known: {NearestWord.HintOrList(strange, Choices).Help}"
+            ? $"{strange} is not one of them; {NearestWord.HintOrList(strange, Choices).Help}"
             : null;
     }
 }

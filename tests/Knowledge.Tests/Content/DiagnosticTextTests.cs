@@ -5,33 +5,45 @@ namespace DxAssistant.Knowledge.Tests.Content;
 public class DiagnosticTextTests
 {
     [Fact]
-    public void Render_BrokenLink_ShowsPlaceLineCaretsAndHelp()
+    public void Render_BrokenLink_ShowsPlacePageWordsAndRemedy()
     {
         ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
             .Replace("- Prove dead.", "- Prove dead, as on [the page](../access/isolated-opne.md)."));
         Assert.Equal("""
-            content/cautions/live-mains.md:12:32: error[broken-link]: there is no page `../access/isolated-opne.md`
-               |
-            12 | - Prove dead, as on [the page](../access/isolated-opne.md).
-               |                                ^^^^^^^^^^^^^^^^^^^^^^^^^^
-               = help: did you mean `../access/isolated-open.md`?
+            content/cautions/live-mains.md:12:32 broken-link (error)
+              page   Live mains, under Do
+              wrong  there is no page `../access/isolated-opne.md`
+              words  …rove dead, as on [the page](⟦../access/isolated-opne.md⟧).
+              mend   did you mean `../access/isolated-open.md`?
 
             """, Render(folder));
     }
 
     [Fact]
-    public void Render_LineBelowTen_HasANarrowGutter()
+    public void Render_FieldBeforeAnyHeading_IsAtTheHeadOfThePage()
     {
         ContentFolder folder = TinyContent.With("checks/fan-plug.md",
             TinyContent.Texts["checks/fan-plug.md"].Replace("who: technician", "who: technican"));
         Assert.Equal("""
-            content/checks/fan-plug.md:6:6: error[unknown-id]: `technican` is not the id of a role
-              |
-            6 | who: technican
-              |      ^^^^^^^^^
-              = help: did you mean `technician`?
+            content/checks/fan-plug.md:6:6 unknown-id (error)
+              page   Indoor fan plug, at its head
+              wrong  `technican` is not the id of a role
+              words  who: ⟦technican⟧
+              mend   did you mean `technician`?
 
             """, Render(folder));
+    }
+
+    // A log cuts long lines or lets them run over: what is around the words is cut first, then the words.
+    [Fact]
+    public void Render_LongLine_QuotesNoMoreThanALineOfALogHolds()
+    {
+        string long1 = string.Join(' ', Enumerable.Repeat("e\u0301lan", 40));
+        ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
+            .Replace("- Prove dead.", $"- {long1} [x]({long1.Replace(" ", "-", StringComparison.Ordinal)}.md) {long1}"));
+        Diagnostic link = ContentCompiler.Compile(folder).Diagnostics.Single(found => found.Name == "broken-link");
+        string words = DiagnosticText.Render(link, folder).Split('\n').First(line => line.StartsWith("  words  ", StringComparison.Ordinal));
+        Assert.Matches("^  words  ….{32}⟦.{72,90}…⟧.{32,40}…$", words.Normalize());
     }
 
     [Fact]
@@ -45,10 +57,10 @@ public class DiagnosticTextTests
     }
 
     [Fact]
-    public void Render_MissingPage_ShowsNoLine()
+    public void Render_MissingPage_QuotesNothing()
     {
         ContentFolder folder = ContentFolder.Of(TinyContent.Folder.Files.Where(file => file.Path != "glossary.md"));
-        Assert.Equal("content/glossary.md:1:1: error[missing-page]: the folder has no such page\n", Render(folder));
+        Assert.Equal("content/glossary.md:1:1 missing-page (error)\n  wrong  the folder has no such page\n", Render(folder));
     }
 
     [Fact]

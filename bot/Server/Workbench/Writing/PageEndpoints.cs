@@ -4,7 +4,6 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Editing;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
-using DxAssistant.Server.Workbench.Forms;
 using DxAssistant.Server.Workbench.Preview;
 
 namespace DxAssistant.Server.Workbench.Writing;
