@@ -68,6 +68,9 @@ internal sealed class Pages
     /// <summary>Pages that say another page in another language.</summary>
     public ImmutableArray<Page> Translations { get; }
 
+    /// <summary>All pages, then their translations.</summary>
+    public IEnumerable<Page> Written => All.Concat(Translations);
+
     /// <summary>What the likelihood words mean; empty when there is no such table.</summary>
     public ImmutableSortedDictionary<string, double> Likelihoods =>
         whole is null ? likelihoods : Look(() => needs!.Kind(PageKind.Words), whole.likelihoods);

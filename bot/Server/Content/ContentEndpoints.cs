@@ -4,7 +4,6 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Serving;
-using DxAssistant.Server.Workbench.Forms;
 
 namespace DxAssistant.Server.Content;
 

@@ -15,6 +15,9 @@ internal static class ContentFolderReader
         return ContentFolder.Of(Directory.EnumerateFiles(root, "*", SearchOption.AllDirectories)
             .Where(file => Path.GetExtension(file) is ".md" or ".svg")
             .Select(file => new ContentFile(Path.GetRelativePath(root, file).Replace('\\', '/'),
-                File.ReadAllText(file, Encoding.UTF8))));
+                Text(File.ReadAllBytes(file)))));
     }
+
+    /// <summary>The text of a page; whatever a mark at its beginning says, pages are UTF-8.</summary>
+    public static string Text(ReadOnlySpan<byte> bytes) => Encoding.UTF8.GetString(bytes);
 }

@@ -1,4 +1,3 @@
-using System.Text;
 using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Server.Content;
@@ -69,7 +68,7 @@ internal sealed class PageShelf
     private (DateTime Written, long Length, ContentFile File) Read(string root, FileInfo file) =>
         known.TryGetValue(PathOf(root, file), out var old) && old.Written == file.LastWriteTimeUtc && old.Length == file.Length
             ? old
-            : (file.LastWriteTimeUtc, file.Length, new ContentFile(PathOf(root, file), File.ReadAllText(file.FullName, Encoding.UTF8)));
+            : (file.LastWriteTimeUtc, file.Length, new ContentFile(PathOf(root, file), ContentFolderReader.Text(File.ReadAllBytes(file.FullName))));
 
     private static bool IsPage(string path) => Path.GetExtension(path) is ".md" or ".svg";
 

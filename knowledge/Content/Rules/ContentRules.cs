@@ -33,6 +33,7 @@ internal static class ContentRules
         new HtmlInPage(),
         new InputsDoNotFit(),
         new LanguageWithoutPage(),
+        new LeftToDo(),
         new LikelihoodsDoNotSum(),
         new LongPhrase(),
         new LongSentence(),

@@ -1,10 +1,18 @@
+using System.Buffers;
+using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace DxAssistant.Knowledge.Content.Syntax;
 
 /// <summary>The text of a page and where its lines begin.</summary>
-internal sealed class SourceText
+internal sealed partial class SourceText
 {
+    // All controls but tab and line feed, and the sign that a decoder puts for bytes it could not read.
+    private static readonly SearchValues<char> Unreadable = SearchValues.Create(
+        [.. Enumerable.Range(0, 0xA0).Select(code => (char)code)
+            .Where(c => char.IsControl(c) && c is not ('\t' or '\n')), '\uFFFD']);
+
     private readonly int[] lineStarts;
     private readonly Dictionary<int, int[]> characters = [];
 
@@ -22,11 +30,22 @@ internal sealed class SourceText
         }
 
         lineStarts = [.. starts];
+        FirstUnreadable = text.AsSpan().IndexOfAny(Unreadable);
+        ToDos = [.. ToDo().Matches(text).Select(left => Trim(new TextSpan(left.Index, left.Length)))];
     }
 
     public string Path { get; }
 
     public string Text { get; }
+
+    /// <summary>The first character that nobody can read; −1 when there is none.</summary>
+    public int FirstUnreadable { get; }
+
+    /// <summary>True for what was not saved as UTF-8 text at all: its zeroes give it away.</summary>
+    public bool IsNoText => FirstUnreadable >= 0 && Text.Contains('\0', StringComparison.Ordinal);
+
+    /// <summary>The places that a new page left for its author, each to the end of its line or cell.</summary>
+    public ImmutableArray<TextSpan> ToDos { get; }
 
     /// <summary>Line and column of a span; one that runs over several lines is cut at the end of its first.</summary>
     public SourceSpan At(TextSpan span)
@@ -76,6 +95,9 @@ internal sealed class SourceText
 
         return TextSpan.Between(start, end);
     }
+
+    [GeneratedRegex(@"\bT[oO] ?[dD][oO]:[^|\n""]*", RegexOptions.CultureInvariant)]
+    private static partial Regex ToDo();
 
     // Counted once a line: a faulty line can be long and have a thousand faults.
     private int[] CharactersOf(int line)

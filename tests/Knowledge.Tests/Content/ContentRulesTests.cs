@@ -73,5 +73,21 @@ public class ContentRulesTests
         Assert.Equal(names.Order(StringComparer.Ordinal).Distinct(), names);
     }
 
+    // A page that is only begun lacks headings, and its question is wrong all the same.
+    [Theory]
+    [InlineData("Is it home? Is it clean?", "not-one-question")]
+    [InlineData("Is it home, and are the pins bright?", "double-question")]
+    [InlineData("Is the board good?", "bare-check")]
+    [InlineData("Does the air feel warmer than 4 °C?", "unit-alone")]
+    public void Check_QuestionOnAPageWithoutItsOtherHeadings_IsJudged(string question, string rule)
+    {
+        string text = TinyContent.Texts["checks/fan-plug.md"];
+        string begun = text[..text.IndexOf("## How", StringComparison.Ordinal)].Replace("Is the fan motor plug fully home?", question);
+        string[] found = [.. ContentCompiler.Compile(TinyContent.With("checks/fan-plug.md", begun)).Diagnostics
+            .Where(each => each.At.Path == "checks/fan-plug.md").Select(each => each.Name)];
+        Assert.Contains(rule, found);
+        Assert.Contains("missing-heading", found);
+    }
+
     private static IContentRule Rule(string name) => ContentRules.All.Single(rule => rule.Name == name);
 }

@@ -32,7 +32,7 @@ internal sealed class BadFrontMatter : IContentRule
 
     public IEnumerable<Diagnostic> Check(Pages pages)
     {
-        foreach (Page page in pages.All.Where(page => page.Unparsed is null))
+        foreach (Page page in pages.All.Where(page => page.Unparsed is null && !page.Source.IsNoText))
         {
             if (page.Front is null)
             {

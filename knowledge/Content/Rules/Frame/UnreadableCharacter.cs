@@ -1,4 +1,3 @@
-using System.Buffers;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Frame;
@@ -7,33 +6,29 @@ namespace DxAssistant.Knowledge.Content.Rules.Frame;
 /// <example>Bad: <c>Is the U+0007 plug home?</c>. Good: <c>Is the plug home?</c>.</example>
 internal sealed class UnreadableCharacter : IContentRule
 {
-    // All controls but tab and line feed, and the sign that a decoder puts for bytes it could not read.
-    private static readonly SearchValues<char> Unreadable = SearchValues.Create(
-        [.. Enumerable.Range(0, 0xA0).Select(code => (char)code)
-            .Where(c => char.IsControl(c) && c is not ('\t' or '\n')), '\uFFFD']);
-
     public string Name => "unreadable-character";
 
     public string Meaning => "A control character, or bytes that are no UTF-8 text.";
+
+    public bool LooksAtAll => true;
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", "## Ask\nIs the ⟦\u0007⟧plug home?\n");
 
     public RuleExample Good { get; } = new("checks/fan-plug.md", "## Ask\nIs the plug home?\n");
 
-    public IEnumerable<Diagnostic> Check(Pages pages) => pages.All.SelectMany(Check);
+    public IEnumerable<Diagnostic> Check(Pages pages) => pages.Written.SelectMany(Check);
 
     private IEnumerable<Diagnostic> Check(Page page)
     {
-        int at = page.Source.Text.AsSpan().IndexOfAny(Unreadable);
-        if (at < 0)
+        int at = page.Source.FirstUnreadable;
+        if (at < 0) yield break;
+        (string which, string remedy) = page.Source.Text[at] switch
         {
-            yield break;
-        }
-
-        string which = page.Source.Text[at] == '\uFFFD'
-            ? "the page is not UTF-8 text"
-            : $"the control character U+{(int)page.Source.Text[at]:X4} stands in the page";
-        yield return page.Error(Name, new TextSpan(at, 1), which,
-            "save the page as UTF-8 text; only the first place is shown");
+            _ when page.Source.IsNoText => ("the page is not saved as UTF-8 text, but as UTF-16 or as no text at all", "save it as UTF-8"),
+            '\uFFFD' => ("here stand bytes that are no UTF-8 text, or the sign for a character that was lost before",
+                "save the page as UTF-8 and write the character anew; only the first place is shown"),
+            char sign => ($"the control character U+{(int)sign:X4} stands in the page", "take it out; only the first place is shown"),
+        };
+        yield return page.Error(Name, new TextSpan(at, 1), which, remedy);
     }
 }

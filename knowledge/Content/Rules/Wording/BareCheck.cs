@@ -13,8 +13,6 @@ internal sealed partial class BareCheck : IContentRule
 
     public string Meaning => "A step or question that says to check a thing, and not what is seen or measured there.";
 
-    public bool NeedsFrame => true;
-
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
         1. Find the plug, upper right on the board.

@@ -13,8 +13,6 @@ internal sealed partial class DoubleQuestion : IContentRule
 
     public string Meaning => "A check that asks two things at once, so that nobody knows to which of them the answer belongs.";
 
-    public bool NeedsFrame => true;
-
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask
         ⟦Is the fan motor plug fully home, and are the pins bright?⟧

@@ -13,8 +13,6 @@ internal sealed class LongSentence : IContentRule
 
     public string Meaning => "A sentence too long to be read on a roof or said over the telephone: above 25 words in a step or caution, above 20 in a question.";
 
-    public bool NeedsFrame => true;
-
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
         1. ⟦Find the plug, which sits in the upper right corner of the board behind the cable clamp that you have to open first, and press it home.⟧

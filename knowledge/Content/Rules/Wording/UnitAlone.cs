@@ -10,8 +10,6 @@ internal sealed class UnitAlone : IContentRule
 
     public string Meaning => "A temperature, pressure, length, mass or torque that a question, step or caution gives in one system of units only.";
 
-    public bool NeedsFrame => true;
-
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
         1. ⟦Wait until the coil is below 40 °C.⟧
