@@ -16,10 +16,19 @@ public sealed partial record JoinedPages(
         ImmutableSortedDictionary<string, double> words = Content.Pages.Parse(folder).Frequencies;
         string Nearest(double weight) => words.IsEmpty ? "occasional" : words.MinBy(word => Math.Abs(Math.Log(word.Value / weight))).Key;
         ImmutableSortedDictionary<string, string> all = PageSkeleton.Of(matrix, Nearest);
-        var added = all.Where(page => page.Key.Contains('/', StringComparison.Ordinal) && !page.Key.StartsWith("access/", StringComparison.Ordinal)
-            && folder.File(page.Key) is null).ToImmutableSortedDictionary(StringComparer.Ordinal);
+        var lacking = all.Where(page => folder.File(page.Key) is null).ToArray();
+        string faults = string.Concat(lacking.Where(page => page.Key.StartsWith("faults/", StringComparison.Ordinal)).Select(page => page.Value));
+        var added = lacking.Where(page => IsAdded(page.Key, faults)).ToImmutableSortedDictionary(StringComparer.Ordinal);
         return new JoinedPages(added, [.. all.SelectMany(page => Lacking(page.Key, page.Value, folder, added))], PageSkeleton.ToDosOn(added));
     }
+
+    // What every folder has is not for a table to add, nor is a repair for a fault that has one already.
+    private static bool IsAdded(string path, string newFaults) => path.Split('/') switch
+    {
+        ["faults" or "symptoms" or "checks", _] => true,
+        ["repairs", _] => newFaults.Contains($"](../{path})", StringComparison.Ordinal),
+        _ => false,
+    };
 
     // Rows and list items that lead to a page which the page there does not mention.
     private static IEnumerable<(string Place, string Line)> Lacking(

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 
 namespace DxAssistant.Knowledge.Exchange;
@@ -6,6 +5,10 @@ namespace DxAssistant.Knowledge.Exchange;
 /// <summary>Ids for pages from names of any kind: small letters, digits and hyphens, no two names the same id.</summary>
 internal sealed class PageIds
 {
+    // Spelt out: what a system knows of normal forms depends on how it was set up.
+    private const string Accented = "àáâãäåāăąçćčĉďđèéêëēĕėęěğģìíîïīįıķĺļľłñńņňòóôõöøōőŕřśşšșţťțùúûüūůűųýÿźżž";
+    private const string Letters = "aaaaaaaaaccccddeeeeeeeeeggiiiiiiikllllnnnnoooooooorrsssstttuuuuuuuuyyzzz";
+
     private readonly Dictionary<string, string> ids = new(StringComparer.Ordinal);
     private readonly HashSet<string> taken = new(StringComparer.Ordinal);
 
@@ -20,7 +23,7 @@ internal sealed class PageIds
     private static string Plain(string name)
     {
         StringBuilder id = new();
-        foreach (char c in name.ToLowerInvariant().Normalize(NormalizationForm.FormD).Where(c => !IsMark(c)))
+        foreach (char c in name.ToLowerInvariant().Select(Bare))
             if (char.IsAsciiLetterOrDigit(c)) id.Append(c);
             else if (id.Length > 0 && id[^1] != '-') id.Append('-');
         string plain = id.ToString().TrimEnd('-');
@@ -28,5 +31,5 @@ internal sealed class PageIds
     }
 
     // An accent goes, the letter under it stays.
-    private static bool IsMark(char c) => CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.NonSpacingMark;
+    private static char Bare(char c) => Accented.IndexOf(c, StringComparison.Ordinal) is >= 0 and int place ? Letters[place] : c;
 }
