@@ -171,6 +171,7 @@ public sealed class LibraryPicturesTests
     public async Task Command_OneSeriesOnly_NeedNotBeNamed()
     {
         using var tiny = new TinyPages();
+        File.Copy(Path.Combine(Server.Shipped.Folder, "phrases.md"), tiny.PathOf("phrases.md"), overwrite: true);
         Run run = await Run.OfAsync("", "content", "picture", "symptom", tiny.Folder, "--symptom", "fan-not-turning");
         Assert.Equal((0, ""), (run.Code, run.Error));
         Assert.Contains("<svg", run.Output, StringComparison.Ordinal);
