@@ -10,7 +10,8 @@ internal static class QuotedWords
 
     public static string Of(string line, SourceSpan at)
     {
-        var seen = new StringInfo(line.Replace('\t', ' ').TrimEnd());
+        // A log is to show words, not to obey them.
+        var seen = new StringInfo(string.Concat(line.Select(c => char.IsControl(c) ? ' ' : c)).TrimEnd());
         int length = seen.LengthInTextElements, start = Math.Min(at.Column - 1, length);
         int end = Math.Min(start + at.Length, length);
         return Part(seen, Math.Max(0, start - Around), start, start > Around, false)
