@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Syntax;
 
-namespace DxAssistant.Knowledge.Content.Rules;
+namespace DxAssistant.Knowledge.Content.Rules.Wording;
 
 /// <summary>A place that a new page left for its author to write.</summary>
 /// <example>Bad: <c>To do: say where the leads go.</c>. Good: <c>Across the terminals, one lead off</c>.</example>
