@@ -13,7 +13,7 @@ public sealed class ContentNewTests : IDisposable
     public void Dispose() => Directory.Delete(root, recursive: true);
 
     [Fact]
-    public async Task Start_EmptyFolder_CompilesWithoutADiagnostic()
+    public async Task Start_EmptyFolder_LacksOnlyWhatIsToBeWritten()
     {
         Assert.Equal(0, (await Run.OfAsync("", "content", "start", Folder)).Code);
         Assert.Empty(Diagnostics());
@@ -104,7 +104,9 @@ public sealed class ContentNewTests : IDisposable
         Assert.Empty(Diagnostics().Where(found => !allowed.Contains(found.Name)).Select(found => found.ToString()));
     }
 
-    private ImmutableArray<Diagnostic> Diagnostics() => ContentCompiler.Compile(ContentFolderReader.Read(Folder)).Diagnostics;
+    // But for the places that a new page leaves to its author.
+    private ImmutableArray<Diagnostic> Diagnostics() =>
+        [.. ContentCompiler.Compile(ContentFolderReader.Read(Folder)).Diagnostics.Where(found => found.Name != RuleBook.LeftToDo)];
 
     private void Change(string page, Func<string, string> change)
     {
