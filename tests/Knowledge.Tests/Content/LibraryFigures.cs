@@ -11,7 +11,7 @@ internal static class LibraryFigures
     public static string Page(Library library, ContentFolder folder)
     {
         var page = new StringBuilder();
-        page.Append("# The shipped library in figures\n\nMade from the pages by `DX_UPDATE=1 dotnet test tests/Knowledge.Tests --filter LibraryFigures`.\n\n");
+        page.Append("# The shipped library in figures\n\nMade from the pages by `DX_UPDATE=1 dotnet test tests/Knowledge.Tests --filter LibraryFigures`. What was read and checked by hand, and numbers drawn by lot, stand in the [review](REVIEW.md).\n\n");
         Reading(page, library);
         Sources(page, library, folder);
         return page.ToString();
