@@ -30,7 +30,7 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
         SequencingProblem problem = new RandomProblems(5).Repairing(6, 8, 2, perfect: 0);
         SessionSimulation first = new(problem, new LivePlanner(), new Draws(1)), second = new(problem, new LivePlanner(), new Draws(2));
         for (ulong unit = 1; unit <= 20; unit++)
-            Assert.Equal(first.Play(unit) with { Losses = [] }, second.Play(unit) with { Losses = [] });
+            Assert.Equal(first.Play(unit) with { Losses = [], HeldBack = [] }, second.Play(unit) with { Losses = [], HeldBack = [] });
     }
 
     [Fact]
