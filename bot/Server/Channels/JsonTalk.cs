@@ -4,6 +4,7 @@ using DxAssistant.Conversation;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Channels;
 

@@ -1,4 +1,7 @@
 using System.CommandLine;
+using DxAssistant.Server.Commands.Asking;
+using DxAssistant.Server.Commands.Authoring;
+using DxAssistant.Server.Commands.Keeping;
 
 namespace DxAssistant.Server.Commands;
 

@@ -6,6 +6,7 @@ using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Channels;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.Connections;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using DxAssistant.Cases;
 using DxAssistant.Server.Channels;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Commands;

@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Calculations;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>calc</c>: one named calculation a line.</summary>
 internal static class CalcCommand

@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Calculations;
 using DxAssistant.Knowledge.Quantities;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>Values of calculations in JSON: <c>{"value":1.2,"unit":"kohm"}</c>; the value may be a word, a flag or a
 /// list.</summary>

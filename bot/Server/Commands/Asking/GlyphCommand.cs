@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Glyphs;
 using DxAssistant.Server.Commands.Scoring;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>glyph</c>: what a display was said to show, and what looks like it.</summary>
 internal static class GlyphCommand

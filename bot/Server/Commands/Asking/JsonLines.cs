@@ -2,7 +2,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>JSON Lines: one request a line in, one answer a line out, in the same order, each flushed at
 /// once.</summary>

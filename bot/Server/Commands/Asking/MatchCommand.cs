@@ -8,8 +8,9 @@ using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
 using DxAssistant.Server.Commands.Scoring;
+using DxAssistant.Server.Commands.Settings;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>match</c>: words in, the faults they fit out.</summary>
 internal static class MatchCommand

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using DxAssistant.Graph.Model;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>Reads the access states of a sequencing problem and the minutes between them.</summary>
 internal static class PlanAccess

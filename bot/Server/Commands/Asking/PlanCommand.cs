@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Graph.Planning;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>plan</c>: the next step of a sequencing problem at a position of its walk, and what the policy costs
 /// from there.</summary>

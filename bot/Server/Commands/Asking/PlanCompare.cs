@@ -1,7 +1,8 @@
 using System.CommandLine;
 using System.Text.Json;
+using DxAssistant.Server.Commands.Authoring;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>plan compare FILE</c>: how far each way of planning stays from the optimum, as a Markdown table.</summary>
 internal static class PlanCompare

@@ -2,7 +2,7 @@ using System.Text.Json;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>Reads where a walk stands: results seen, faults excluded, the state of the unit.</summary>
 internal static class PlanPosition

@@ -4,7 +4,7 @@ using System.Text.Json;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>Reads a sequencing problem.</summary>
 internal static class PlanRequest

@@ -5,7 +5,7 @@ using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Server.Commands.Scoring;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary><c>read</c>: words in, readings out.</summary>
 internal static class ReadCommand

@@ -1,6 +1,6 @@
 using System.Text.Json;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>Reads the parts of a request on a line.</summary>
 internal static class Request

@@ -1,4 +1,4 @@
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Asking;
 
 /// <summary>A request on a line lacks something or asks for what there is not; the message says what would be
 /// taken.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Writes compared problems as Markdown tables.</summary>
 internal static class CompareTable

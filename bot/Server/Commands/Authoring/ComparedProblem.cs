@@ -2,8 +2,9 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Planning.Baselines;
+using DxAssistant.Server.Commands.Asking;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>One problem and what each way of planning costs on it, in expected minutes.</summary>
 /// <param name="Published">The optimum in print or in closed form; null when there is none.</param>

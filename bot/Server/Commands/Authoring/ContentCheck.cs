@@ -1,10 +1,11 @@
 using System.CommandLine;
 using System.Globalization;
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Server.Commands.Asking;
 using DxAssistant.Server.Content;
 using DxAssistant.Server.Workbench.Forms;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content check [folder]</c>: says everything that is wrong with the pages.</summary>
 internal static class ContentCheck

@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content</c>: work on the pages.</summary>
 internal static class ContentCommand

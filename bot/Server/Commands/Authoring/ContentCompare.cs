@@ -4,7 +4,7 @@ using DxAssistant.Cases;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Workbench.Comparing;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content compare OLD NEW</c>: what an edit does to the walks.</summary>
 internal sealed class ContentCompare(Streams streams)

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using DxAssistant.Knowledge.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content explain [rule]</c>: what a rule means, what breaks it and what does not.</summary>
 internal static class ContentExplain

@@ -3,7 +3,7 @@ using System.Text;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Exchange;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content export FORM [folder]</c>: the fault graph in a form that other programs read.</summary>
 internal static class ContentExport

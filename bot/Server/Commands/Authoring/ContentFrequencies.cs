@@ -5,9 +5,10 @@ using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Figures;
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Desk;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content frequencies</c>: what closed cases say of the frequency words. It changes no page.</summary>
 internal sealed class ContentFrequencies(Streams streams)

@@ -3,7 +3,7 @@ using System.CommandLine;
 using DxAssistant.Knowledge.Exchange;
 using DxAssistant.Server.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content import FILE --to FOLDER</c>: pages that hold what a table of faults and checks, or of symptoms and faults, says.</summary>
 internal static class ContentImport

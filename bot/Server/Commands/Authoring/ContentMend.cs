@@ -3,7 +3,7 @@ using System.Globalization;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content mend [folder]</c>: puts right what has one obvious mend.</summary>
 internal static class ContentMend

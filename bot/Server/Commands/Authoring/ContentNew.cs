@@ -3,7 +3,7 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Drafting;
 using DxAssistant.Server.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content new KIND</c>: begins a page by asking what only its author knows.</summary>
 internal static class ContentNew

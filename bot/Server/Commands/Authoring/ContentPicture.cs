@@ -2,7 +2,7 @@ using System.CommandLine;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Workbench.Drawing;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content picture KIND [folder]</c>: a picture of what the pages say together, as an SVG file.</summary>
 internal sealed class ContentPicture(Streams streams)

@@ -3,7 +3,7 @@ using System.Net.Sockets;
 using DxAssistant.Server.Workbench.Preview;
 using Microsoft.AspNetCore.Connections;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content preview [folder]</c>: the pages as they will be seen, anew at each save, on this machine only.</summary>
 internal static class ContentPreview

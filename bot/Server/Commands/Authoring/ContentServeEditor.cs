@@ -1,7 +1,7 @@
 using System.CommandLine;
 using DxAssistant.Server.Workbench.Editor;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content serve-editor [folder]</c>: answers an editor over standard input and output.</summary>
 internal static class ContentServeEditor

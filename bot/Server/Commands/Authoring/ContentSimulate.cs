@@ -3,9 +3,10 @@ using System.CommandLine;
 using System.Globalization;
 using DxAssistant.Conversation;
 using DxAssistant.Knowledge.Content;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Simulating;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content simulate</c>: plays hidden faults through the conversation and counts how it went.</summary>
 internal static class ContentSimulate

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using DxAssistant.Knowledge.Exchange;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content start FOLDER</c>: a folder of pages with nothing in it but what every folder needs.</summary>
 internal static class ContentStart

@@ -8,8 +8,9 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Pictures.Plans;
 using DxAssistant.Knowledge.Walks;
+using DxAssistant.Server.Commands.Asking;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary><c>content stats</c>: how well the pages lead from each symptom to a verified repair.</summary>
 internal sealed class ContentStats(Streams streams)

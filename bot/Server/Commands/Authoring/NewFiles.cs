@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Writes files that were not there before.</summary>
 internal static class NewFiles

@@ -1,7 +1,7 @@
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Compiles the pages for a command that reads them once, or says why it cannot.</summary>
 internal static class OpenedPages

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Graph.Testability;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Minutes and repairs in vain when a wrong part has another price.</summary>
 /// <param name="Factor">Times the price that the pages give.</param>

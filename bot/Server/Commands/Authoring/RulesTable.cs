@@ -4,7 +4,7 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Walks;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Writes what the rules laid over the plan cost, and how far from the best possible the walks are then.</summary>
 internal static class RulesTable

@@ -7,7 +7,7 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Walks;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>The figures of the pages for programs.</summary>
 internal static class StatsJson

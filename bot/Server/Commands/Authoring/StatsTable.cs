@@ -5,7 +5,7 @@ using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
 using DxAssistant.Knowledge.Content;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Authoring;
 
 /// <summary>Writes the figures of the pages as Markdown tables.</summary>
 internal static class StatsTable

@@ -4,8 +4,9 @@ using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Cases.Sqlite;
 using DxAssistant.Server.Accounts;
+using DxAssistant.Server.Commands.Settings;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary>Accounts from the terminal of the machine: how the first administrator comes to be, and the last resort.</summary>
 internal sealed class AccountsCommand(Streams streams)

@@ -5,8 +5,9 @@ using DxAssistant.Cases;
 using DxAssistant.Cases.Export;
 using DxAssistant.Cases.Personal;
 using DxAssistant.Cases.Sqlite;
+using DxAssistant.Server.Commands.Settings;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary><c>cases</c>: keep, check and hand on what was recorded.</summary>
 internal sealed class CasesCommand(Streams streams)

@@ -3,10 +3,11 @@ using System.Text.Json;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Desk;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary><c>claims</c>: check and print the sheets of claims.</summary>
 internal sealed class ClaimsCommand(Streams streams)

@@ -4,9 +4,10 @@ using System.Text;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Figures;
+using DxAssistant.Server.Commands.Settings;
 using DxAssistant.Server.Desk;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary><c>figures</c>: what the cases of a desk add up to, as tables and plots.</summary>
 internal sealed class FiguresCommand(Streams streams)

@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary>A line typed at a terminal that does not appear on it.</summary>
 internal static class HiddenLine

@@ -4,7 +4,7 @@ using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Keeping;
 
 /// <summary>Prints a claim's page to PDF with a chromium that is on this machine.</summary>
 internal sealed class SheetPrinter(Streams streams)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text.Json;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 

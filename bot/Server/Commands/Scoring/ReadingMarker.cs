@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 

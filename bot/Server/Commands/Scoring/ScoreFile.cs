@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text.Json;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Search;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>Options that several commands share.</summary>
 internal static class CommonOptions

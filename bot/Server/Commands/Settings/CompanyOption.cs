@@ -4,7 +4,7 @@ using DxAssistant.Cases.Accounts;
 using DxAssistant.Server.Accounts;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>The options that let people sign in at their company.</summary>
 internal sealed class CompanyOption

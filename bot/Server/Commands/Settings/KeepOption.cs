@@ -1,7 +1,7 @@
 using System.CommandLine;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>The option that says how long people's own words are kept.</summary>
 internal sealed class KeepOption

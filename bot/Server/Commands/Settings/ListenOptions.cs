@@ -3,7 +3,7 @@ using System.Net;
 using DxAssistant.Server.Operations;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>The options that say where the server listens, and for whom.</summary>
 internal sealed class ListenOptions

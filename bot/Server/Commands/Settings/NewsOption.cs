@@ -2,7 +2,7 @@ using System.CommandLine;
 using DxAssistant.Server.Desk;
 using DxAssistant.Server.Serving;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>The option that says where changes of claims are told.</summary>
 internal sealed class NewsOption

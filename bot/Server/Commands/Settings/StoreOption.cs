@@ -1,6 +1,6 @@
 using System.CommandLine;
 
-namespace DxAssistant.Server.Commands;
+namespace DxAssistant.Server.Commands.Settings;
 
 /// <summary>The option that keeps cases in a database.</summary>
 internal static class StoreOption

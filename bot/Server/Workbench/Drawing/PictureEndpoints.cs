@@ -4,6 +4,7 @@ using DxAssistant.Knowledge.Pictures;
 using DxAssistant.Knowledge.Pictures.Plans;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Workbench.Drawing;
 

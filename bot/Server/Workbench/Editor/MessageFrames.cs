@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Workbench.Editor;
 

@@ -3,6 +3,7 @@ using System.Net.ServerSentEvents;
 using System.Runtime.CompilerServices;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 using DxAssistant.Server.Serving;
 using Microsoft.AspNetCore.HostFiltering;
 using Microsoft.Extensions.FileProviders;

@@ -4,6 +4,7 @@ using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Editing;
 using DxAssistant.Server.Chat;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 using DxAssistant.Server.Workbench.Preview;
 
 namespace DxAssistant.Server.Workbench.Writing;

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 

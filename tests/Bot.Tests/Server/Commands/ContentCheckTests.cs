@@ -1,5 +1,6 @@
 using System.Text;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Authoring;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 

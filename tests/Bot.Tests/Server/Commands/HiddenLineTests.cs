@@ -1,4 +1,5 @@
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Keeping;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 

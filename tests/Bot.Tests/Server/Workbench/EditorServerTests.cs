@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json.Nodes;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Authoring;
 using DxAssistant.Server.Content;
 using DxAssistant.Server.Workbench.Editor;
 

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using DxAssistant.Bot.Tests.Server.Commands;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Commands;
+using DxAssistant.Server.Commands.Authoring;
 
 namespace DxAssistant.Bot.Tests.Server.Workbench;
 
