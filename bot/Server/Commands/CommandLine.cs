@@ -8,6 +8,9 @@ namespace DxAssistant.Server.Commands;
 /// <summary>All commands of the program.</summary>
 internal static class CommandLine
 {
+    // A server that is told to end answers and saves what is under way, for at most 30 seconds.
+    private static readonly TimeSpan EndsWithin = TimeSpan.FromSeconds(35);
+
     /// <summary>Runs what the arguments ask for.</summary>
     /// <returns>0 done, 1 the work found problems, 2 the call was wrong.</returns>
     public static async Task<int> RunAsync(string[] arguments, Streams streams, CancellationToken cancel = default)
@@ -20,6 +23,7 @@ internal static class CommandLine
             Output = streams.Out,
             Error = streams.Error,
             EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = EndsWithin,
         };
         return await call.InvokeAsync(invocation, cancel);
     }

@@ -56,7 +56,7 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
 
     public async ValueTask DisposeAsync()
     {
-        await EndAsync();
+        await end.CancelAsync();
         foreach (var client in clients.Values) client.Dispose();
         end.Dispose();
     }

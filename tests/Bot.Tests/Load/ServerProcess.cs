@@ -88,10 +88,27 @@ internal sealed class ServerProcess : IAsyncDisposable
     /// <returns>Its exit code.</returns>
     public async Task<int> EndAsync(string signal = "TERM", int times = 1)
     {
-        for (int i = 0; i < times; i++)
-            using (var kill = Process.Start("kill", ["-" + signal, process.Id.ToString(CultureInfo.InvariantCulture)])!) await kill.WaitForExitAsync();
+        for (int i = 0; i < times; i++) await SignalAsync(signal);
         await process.WaitForExitAsync();
         return process.ExitCode;
+    }
+
+    /// <summary>Does something while the program stands still, between any two of its instructions.</summary>
+    public async Task WhileHaltedAsync(Action work)
+    {
+        await SignalAsync("STOP");
+        while (!Directory.EnumerateDirectories($"/proc/{process.Id}/task").All(IsHalted)) await Task.Delay(1);
+        work();
+        await SignalAsync("CONT");
+    }
+
+    // The state stands behind the name, which is in parentheses.
+    private static bool IsHalted(string thread) => File.ReadAllText($"{thread}/stat").Split(')')[^1].TrimStart()[0] == 'T';
+
+    private async Task SignalAsync(string signal)
+    {
+        using var kill = Process.Start("kill", ["-" + signal, process.Id.ToString(CultureInfo.InvariantCulture)])!;
+        await kill.WaitForExitAsync();
     }
 
     public ValueTask DisposeAsync()
