@@ -2,6 +2,7 @@ using DxAssistant.Cases;
 using DxAssistant.Cases.Accounts;
 using DxAssistant.Server.Channels;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Accounts;
 
@@ -50,7 +51,7 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
 
     private static Task AskWhoAsync(HttpContext http)
     {
-        if (http.Request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase))
+        if (IsApi(http.Request))
         {
             return Refusal.Because(StatusCodes.Status401Unauthorized, "Sign in first.").ExecuteAsync(http);
         }
@@ -63,9 +64,15 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
     private Task RefuseAsync(HttpContext http, Person person)
     {
         book.Note(person.Name, "was refused", Short($"{http.Request.Method} {http.Request.Path}"));
-        return Refusal.Because(
+        return IsForAPage(http.Request) ? Pages.RefuseAsync(http) : Refusal.Because(
             StatusCodes.Status403Forbidden, "Your account may not do that. Ask whoever keeps the accounts.").ExecuteAsync(http);
     }
+
+    // A browser that goes to an address, not a script that asks.
+    private static bool IsForAPage(HttpRequest request) => !Changes(request.Method) && !IsApi(request)
+        && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsApi(HttpRequest request) => request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
     // The same as for a case that does not exist: a name that was guessed tells nothing.
     private Task UnknownAsync(HttpContext http, Person person, string id)

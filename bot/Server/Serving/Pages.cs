@@ -7,6 +7,8 @@ namespace DxAssistant.Server.Serving;
 /// <summary>The pages of the web chat, from the folder beside the program.</summary>
 internal static class Pages
 {
+    private const string Html = "text/html; charset=utf-8";
+
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "wwwroot");
 
     /// <summary>Packs the files of the pages on their way.</summary>
@@ -57,5 +59,12 @@ internal static class Pages
         app.MapGet("/accounts", () => Page("accounts.html"));
     }
 
-    private static IResult Page(string name) => Results.File(Path.Combine(Folder, name), "text/html; charset=utf-8");
+    /// <summary>What people see who may not open a page.</summary>
+    public static Task RefuseAsync(HttpContext http)
+    {
+        (http.Response.StatusCode, http.Response.ContentType) = (StatusCodes.Status403Forbidden, Html);
+        return http.Response.SendFileAsync(Path.Combine(Folder, "refused.html"), http.RequestAborted);
+    }
+
+    private static IResult Page(string name) => Results.File(Path.Combine(Folder, name), Html);
 }

@@ -41,6 +41,21 @@ public sealed class DoorTests
         Assert.Equal(expected, await Company.StatusAsync(browser, path));
     }
 
+    [Theory]
+    [InlineData("/accounts", "text/html,*/*;q=0.8", "text/html")]
+    [InlineData("/accounts", "*/*", "application/problem+json")]
+    [InlineData("/api/accounts", "text/html", "application/problem+json")]
+    public async Task Get_AddressForOthers_IsRefusedInAFormForWhoeverAsks(string path, string accepted, string form)
+    {
+        await using var company = await Company.StartAsync();
+        using var request = new HttpRequestMessage(HttpMethod.Get, new Uri(path, UriKind.Relative));
+        request.Headers.TryAddWithoutValidation("Accept", accepted);
+        using var answer = await (await company.BrowserOfAsync("tom")).SendAsync(request);
+
+        Assert.Equal((HttpStatusCode.Forbidden, form), (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.Contains("Ask whoever keeps the accounts.", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Case_OfAnotherTechnician_IsAsIfItWereNotThere()
     {
