@@ -2,10 +2,10 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>Writes diagnostics for authors: where, on which page, what is wrong, the words themselves, what to write.</summary>
+/// <summary>Writes diagnostics for authors: where and what is wrong, on which page, the words themselves, what to write.</summary>
 /// <remarks>
-/// The first line is for programs: path, line and column with colons between, a blank, the rule, a blank, and how bad it is in
-/// brackets. The lines below it are set in by two blanks and begin with a word of their own; one that has nothing to say is left out.
+/// The first line stands alone, for editors and logs: path, line and column from 1, how bad it is, the rule in brackets, what is wrong.
+/// The lines below it are set in by two blanks and begin with a word of their own; one that has nothing to say is left out.
 /// </remarks>
 public static class DiagnosticText
 {
@@ -18,7 +18,6 @@ public static class DiagnosticText
         ContentFile? page = folder.File(diagnostic.At.Path);
         return Head(diagnostic, root)
             + Line("page", page is null ? null : Place(page, diagnostic.At))
-            + Line("wrong", diagnostic.Message)
             + Line("words", page is null ? null : Words(page, diagnostic.At))
             + Line("mend", diagnostic.Help);
     }
@@ -28,7 +27,7 @@ public static class DiagnosticText
         Head(diagnostic, root) + Line("words", folder.File(diagnostic.At.Path) is { } page ? Words(page, diagnostic.At) : null);
 
     private static string Head(Diagnostic found, string root) => string.Create(CultureInfo.InvariantCulture,
-        $"{root}{found.At.Path}:{found.At.Line}:{found.At.Column} {found.Name} ({(found.Severity == Severity.Error ? "error" : "warning")})\n");
+        $"{root}{found.At.Path}:{found.At.Line}:{found.At.Column}: {(found.Severity == Severity.Error ? "error" : "warning")}[{found.Name}]: {found.Message}\n");
 
     private static string Line(string word, string? text) => text is null ? "" : $"  {word,-5}  {text}\n";
 

@@ -11,9 +11,8 @@ public class DiagnosticTextTests
         ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
             .Replace("- Prove dead.", "- Prove dead, as on [the page](../access/isolated-opne.md)."));
         Assert.Equal("""
-            content/cautions/live-mains.md:12:32 broken-link (error)
+            content/cautions/live-mains.md:12:32: error[broken-link]: there is no page `../access/isolated-opne.md`
               page   Live mains, under Do
-              wrong  there is no page `../access/isolated-opne.md`
               words  … Prove dead, as on [the page](⟦../access/isolated-opne.md⟧).
               mend   did you mean `../access/isolated-open.md`?
 
@@ -26,9 +25,8 @@ public class DiagnosticTextTests
         ContentFolder folder = TinyContent.With("checks/fan-plug.md",
             TinyContent.Texts["checks/fan-plug.md"].Replace("who: technician", "who: technican"));
         Assert.Equal("""
-            content/checks/fan-plug.md:6:6 unknown-id (error)
+            content/checks/fan-plug.md:6:6: error[unknown-id]: `technican` is not the id of a role
               page   Indoor fan plug, at its head
-              wrong  `technican` is not the id of a role
               words  who: ⟦technican⟧
               mend   did you mean `technician`?
 
@@ -63,7 +61,7 @@ public class DiagnosticTextTests
     public void Render_MissingPage_QuotesNothing()
     {
         ContentFolder folder = ContentFolder.Of(TinyContent.Folder.Files.Where(file => file.Path != "glossary.md"));
-        Assert.Equal("content/glossary.md:1:1 missing-page (error)\n  wrong  the folder has no such page\n", Render(folder));
+        Assert.Equal("content/glossary.md:1:1: error[missing-page]: the folder has no such page\n", Render(folder));
     }
 
     [Fact]

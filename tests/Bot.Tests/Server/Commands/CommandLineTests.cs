@@ -58,7 +58,7 @@ public sealed class CommandLineTests
 
         Assert.Equal(1, run.Code);
         Assert.Contains("index.md:", run.Error, StringComparison.Ordinal);
-        Assert.Contains("(error)\n", run.Error, StringComparison.Ordinal);
+        Assert.Contains(": error[", run.Error, StringComparison.Ordinal);
     }
 
     [Fact]

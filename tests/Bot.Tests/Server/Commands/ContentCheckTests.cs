@@ -25,7 +25,7 @@ public sealed class ContentCheckTests : IDisposable
         (int code, string output, string error) = Run(folder + "/");
         Assert.Equal((1, ""), (code, error));
         Assert.Contains(
-            $"{folder.Replace('\\', '/')}/words.md:2:7 unknown-kind (error)\n  page   Words, at its head\n  wrong  `wrods` is not a kind of page\n  words  kind: ⟦wrods⟧\n", output);
+            $"{folder.Replace('\\', '/')}/words.md:2:7: error[unknown-kind]: `wrods` is not a kind of page\n  page   Words, at its head\n  words  kind: ⟦wrods⟧\n", output);
         Assert.EndsWith("\n1 pages, 7 errors, 0 warnings\n", output);
     }
 
@@ -34,7 +34,7 @@ public sealed class ContentCheckTests : IDisposable
     {
         File.WriteAllBytes(
             Path.Combine(folder, "words.md"), [.. "---\nkind: words\nid: words\n---\n# W"u8, 0xE9, .. "rds\n"u8]);
-        Assert.Contains("/words.md:5:4 unreadable-character (error)\n", Run(folder).Output);
+        Assert.Contains("/words.md:5:4: error[unreadable-character]: ", Run(folder).Output);
     }
 
     // As an editor saves it that means UTF-16 by "Unicode", with its mark at the beginning and without.
@@ -47,7 +47,7 @@ public sealed class ContentCheckTests : IDisposable
         File.WriteAllBytes(Path.Combine(folder, "words.md"),
             [.. utf16.GetPreamble(), .. utf16.GetBytes("---\nkind: words\nid: words\n---\n# Words\n")]);
         string[] found = [.. Run(folder).Output.Split('\n').Where(line => line.Contains("/words.md:", StringComparison.Ordinal))];
-        Assert.Matches("/words.md:1:[12] unreadable-character \\(error\\)$", Assert.Single(found));
+        Assert.Matches("/words.md:1:[12]: error\\[unreadable-character\\]: ", Assert.Single(found));
         Assert.Contains("as UTF-16 or as no text at all", Run(folder).Output, StringComparison.Ordinal);
     }
 

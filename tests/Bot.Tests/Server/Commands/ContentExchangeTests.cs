@@ -58,8 +58,8 @@ public sealed class ContentExchangeTests
         Assert.Contains("(../faults/motor-burnt.md) | 0.9 |", stands, StringComparison.Ordinal);
         Assert.Contains("(../faults/plug-loose.md) | 0.7 |", stands, StringComparison.Ordinal);
         Assert.DoesNotContain("motor-burnt", File.ReadAllText(Path.Combine(pages, "symptoms", "hums.md")), StringComparison.Ordinal);
-        Assert.All(check.Output.Split('\n').Where(line => line.EndsWith(" (error)", StringComparison.Ordinal)),
-            line => Assert.EndsWith(" unseen-fault (error)", line, StringComparison.Ordinal));
+        Assert.All(check.Output.Split('\n').Where(line => line.Contains(": error[", StringComparison.Ordinal)),
+            line => Assert.Contains(": error[unseen-fault]: ", line, StringComparison.Ordinal));
     }
 
     [Theory]
