@@ -14,6 +14,7 @@ let reply;
 /** @type {Told.Slip | undefined} */
 let aside;
 let busy = false;
+let turn = Promise.resolve();
 let behind = false; // whether there was news while something else was done
 let last = 0;
 const mine = new Set(); // the ids of what was answered here
@@ -86,10 +87,12 @@ async function drawCall(read) {
   drawAll();
 }
 
-// One thing at a time; what went wrong is said, and nothing that was typed is lost.
+// One thing after the other; what went wrong is said, and nothing that was typed is lost.
 /** @param {() => Promise<void>} work */
-async function doing(work) {
-  if (busy) return;
+const doing = work => (turn = turn.then(() => run(work)));
+
+/** @param {() => Promise<void>} work */
+async function run(work) {
   busy = true;
   try {
     await work();
@@ -98,7 +101,7 @@ async function doing(work) {
     at('trouble').textContent = problem instanceof Refused ? problem.message : 'No connection to the server. Nothing was saved; try again.';
   }
   busy = false;
-  if (behind) await follow();
+  if (behind) await follow().catch(() => { /* the next word of a change asks again */ });
 }
 
 // What somebody else answered meanwhile; what was typed in the caller's words stays.
@@ -118,11 +121,12 @@ async function follow() {
   if (faster.size) at('trouble').textContent = `${[...faster].join(', ')} answered.`;
 }
 
-/** @param {Said.Body} turn */
-const send = turn => doing(async () => {
+// An answer given while something else is done was meant for what is being replaced.
+/** @param {Said.Body} answer */
+const send = answer => busy ? undefined : doing(async () => {
   const turnId = crypto.randomUUID();
   mine.add(turnId);
-  const { turn: taken } = await sendTurn(id, { turnId, ...turn });
+  const { turn: taken } = await sendTurn(id, { turnId, ...answer });
   if (taken.before === last) ({ last } = taken);
   else behind = true; // somebody came in between
   ({ reply } = taken);

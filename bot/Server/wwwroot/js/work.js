@@ -37,8 +37,8 @@ function row({ case: sheet, series, fault }) {
 const inTurn = work => (turn = turn.then(work));
 
 const front = () => first;
-// As many as were shown, so that a change elsewhere does not take away what was read on to.
-const shown = () => Math.min(Math.max(links().length, first), most);
+// As many as were shown, so that a change elsewhere does not take away what was read on to; and the next few where all were shown.
+const shown = () => Math.min(Math.max(next ? links().length : first * Math.ceil((links().length + 1) / first), first), most);
 
 /** @param {() => number} limit */
 const show = (limit = front) => {
