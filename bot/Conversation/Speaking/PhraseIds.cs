@@ -259,6 +259,7 @@ public static class PhraseIds
         "privacy-words-why",
         "proof-left-out",
         "reading-impossible",
+        "reading-impossible-again",
         "reading-limit",
         "reading-no-reading",
         "reading-no-unit",

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
@@ -33,6 +34,7 @@ internal static class ReadingVerdict
         VerdictSpeech.Say(turn, page, readings, judgement);
         if (judgement.Verdict == VerdictKind.Impossible)
         {
+            if (WasImpossible(turn)) turn.Say(SegmentKind.Notice, "reading-impossible-again");
             turn.Happen(new CheckReopened(page.Id.Value));
             return false;
         }
@@ -43,6 +45,10 @@ internal static class ReadingVerdict
             string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}"))));
         return true;
     }
+
+    // Measured again, and still it cannot be: the way past it is said.
+    private static bool WasImpossible(TurnDraft turn) =>
+        turn.State.LastReply?.Segments.Any(said => said.From.Contains(new Provenance.Phrase(VerdictWord.Phrase(VerdictKind.Impossible)))) == true;
 
     private static Reading Given(TurnDraft turn, ReadingField field)
     {
