@@ -164,15 +164,17 @@ public sealed class SqliteCaseStore : ICaseStore
     // One that failed is not used again.
     private CaseMark Mark(string caseId)
     {
+        MarkReader? reader = null;
         try
         {
-            if (!idle.TryTake(out var reader)) reader = new MarkReader(markSource);
+            if (!idle.TryTake(out reader)) reader = new MarkReader(markSource);
             var mark = reader.Read(caseId);
             idle.Add(reader);
             return mark;
         }
         catch (SqliteException error)
         {
+            reader?.Dispose();
             throw Unreadable(error);
         }
     }
