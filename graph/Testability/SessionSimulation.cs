@@ -33,7 +33,7 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     /// <param name="fault">One of the problem's.</param>
     /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
     internal SessionTally Play(FaultId fault, ulong unit) =>
-        Play(PlaceOf(fault), check => unit + Mark(problem.Checks[check].Id.Value));
+        Play(PlaceOf(fault), check => unit + StableHash.Of(problem.Checks[check].Id.Value));
 
     private SessionTally Play(int fault, Func<int, ulong> drawsOf)
     {
@@ -64,14 +64,6 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     {
         for (int place = 0; place < problem.Faults.Length; place++) if (problem.Faults[place].Id == fault) return place;
         throw new ArgumentException($"{fault} is no fault of the problem", nameof(fault));
-    }
-
-    // FNV-1a of 64 bits (from memory): the same on every system.
-    private static ulong Mark(string name)
-    {
-        ulong mark = 14_695_981_039_346_656_037;
-        foreach (char c in name) mark = (mark ^ c) * 1_099_511_628_211;
-        return mark;
     }
 
     private SessionTally Check(SessionTally tally, Position here, PlannedStep.DoCheck step)

@@ -1,14 +1,11 @@
 using System.Text;
+using DxAssistant.Knowledge.Languages;
 
 namespace DxAssistant.Knowledge.Exchange;
 
 /// <summary>Ids for pages from names of any kind: small letters, digits and hyphens, no two names the same id.</summary>
 internal sealed class PageIds
 {
-    // Spelt out: what a system knows of normal forms depends on how it was set up.
-    private const string Accented = "àáâãäåāăąçćčĉďđèéêëēĕėęěğģìíîïīįıķĺļľłñńņňòóôõöøōőŕřśşšșţťțùúûüūůűųýÿźżž";
-    private const string Letters = "aaaaaaaaaccccddeeeeeeeeeggiiiiiiikllllnnnnoooooooorrsssstttuuuuuuuuyyzzz";
-
     private readonly Dictionary<string, string> ids = new(StringComparer.Ordinal);
     private readonly HashSet<string> taken = new(StringComparer.Ordinal);
 
@@ -23,13 +20,10 @@ internal sealed class PageIds
     private static string Plain(string name)
     {
         StringBuilder id = new();
-        foreach (char c in name.ToLowerInvariant().Select(Bare))
+        foreach (char c in name.Select(PlainLetters.Of))
             if (char.IsAsciiLetterOrDigit(c)) id.Append(c);
             else if (id.Length > 0 && id[^1] != '-') id.Append('-');
         string plain = id.ToString().TrimEnd('-');
         return plain.Length == 0 ? "unnamed" : plain;
     }
-
-    // An accent goes, the letter under it stays.
-    private static char Bare(char c) => Accented.IndexOf(c, StringComparison.Ordinal) is >= 0 and int place ? Letters[place] : c;
 }

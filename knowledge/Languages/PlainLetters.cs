@@ -5,8 +5,9 @@ namespace DxAssistant.Knowledge.Languages;
 /// <summary>Letters without their accents, so that "esta" finds "está".</summary>
 public static class PlainLetters
 {
-    private const string Accented = "áàâäãåéèêëíìîïóòôöõúùûüñç";
-    private const string Plain = "aaaaaaeeeeiiiiooooouuuunc";
+    // Spelt out: what a system knows of normal forms depends on how it was set up.
+    private const string Accented = "àáâãäåāăąçćčĉďđèéêëēĕėęěğģìíîïīįıķĺļľłñńņňòóôõöøōőŕřśşšșţťțùúûüūůűųýÿźżž";
+    private const string Plain = "aaaaaaaaaccccddeeeeeeeeeggiiiiiiikllllnnnnoooooooorrsssstttuuuuuuuuyyzzz";
 
     /// <summary>The letter in lower case without an accent.</summary>
     public static char Of(char letter)

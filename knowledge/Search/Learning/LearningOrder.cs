@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Graph;
 using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Learning;
@@ -10,20 +11,12 @@ namespace DxAssistant.Knowledge.Search.Learning;
 /// </remarks>
 internal static class LearningOrder
 {
-    private const ulong Start = 14695981039346656037;
-    private const ulong Prime = 1099511628211;
     private const ulong Mixing = 0x9E3779B97F4A7C15;
 
-    /// <summary>A number that only the words decide: FNV-1a (IETF draft-eastlake-fnv), mixed once more.</summary>
+    /// <summary>A number that only the words decide, mixed once more.</summary>
     public static ulong PlaceOf(ImmutableArray<Word> words)
     {
-        var hash = Start;
-        foreach (var word in words)
-        {
-            foreach (var letter in word.Text)
-                hash = (hash ^ letter) * Prime;
-            hash = (hash ^ ' ') * Prime;
-        }
+        var hash = StableHash.Of(words.SelectMany(word => word.Text + " "));
         hash = (hash ^ (hash >> 32)) * Mixing;
         return hash ^ (hash >> 29);
     }
