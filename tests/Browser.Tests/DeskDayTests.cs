@@ -63,7 +63,7 @@ public sealed partial class DeskDayTests
         {
         }
 
-        await crew.Other.Page.GetByText("The case is closed.").WaitForAsync();
+        await crew.Other.Page.GetByText("This case is closed.").WaitForAsync();
         await dina.Page.Locator("#rows td", new() { HasText = "repaired" }).WaitForAsync();
         await dina.Page.Locator("#rows td", new() { HasText = "Room air sensor failed" }).WaitForAsync();
         await crew.Tom.PictureAsync("day-walked-phone");
