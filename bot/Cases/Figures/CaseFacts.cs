@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using DxAssistant.Cases.Jobs;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.State;
 
@@ -40,7 +41,7 @@ public sealed record CaseFacts(
             [.. log.Select(stored => stored.Event).OfType<CheckPassedOver>().Select(passed => passed.Check)]);
     }
 
-    // A conversation without a job has no visits written down; taken up again, it is another one all the same.
+    // A case that is taken up again is another visit, whether or not that was written down.
     private static int Came(ImmutableArray<StoredEvent> log) => Math.Max(
-        log.Count(stored => stored.Event is VisitBegun), 1 + log.Count(stored => stored.Event is Reopened));
+        Job.Of(log).Visits.Length, 1 + log.Count(stored => stored.Event is Reopened));
 }

@@ -44,7 +44,7 @@ public sealed class FigureTablesTests
     [InlineData("watch", false, null)]
     public void IsFirstVisit_CuredAndNobodyCameAgain(string ended, bool first, string? again)
     {
-        CaseEvent[] more = again switch { "visit" => [new VisitBegun("tom", 1), new VisitBegun("tom", 2)], "reopened" => [new Reopened()], _ => [] };
+        CaseEvent[] more = again switch { "visit" => [new VisitBegun("tom", 2)], "reopened" => [new Reopened()], _ => [] };
         Assert.Equal(first, Case(0, [new SeriesChosen("wall"), .. more, new RepairVerified("seat", "plug", true), new Closed(ended)]).IsFirstVisit);
     }
 
