@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Server.Simulating;
 
@@ -46,7 +47,7 @@ internal static class SimulationReport
     private static void Failures(TextWriter output, ImmutableArray<SimulatedWalk> failures)
     {
         if (failures.IsEmpty) return;
-        output.Write(Line($"\n{failures.Length} walks missed the fault or changed a part for nothing") + (failures.Length > FailuresShown ? Line($"; the first {FailuresShown}:") : ":") + "\n");
+        output.Write(Line($"\n{Counted.Of(failures.Length, "walk")} missed the fault or changed a part for nothing") + (failures.Length > FailuresShown ? Line($"; the first {FailuresShown}:") : ":") + "\n");
         foreach (SimulatedWalk walk in failures.Take(FailuresShown))
             output.Write(Line($"- {walk.Case.Symptom}, {walk.Case.Series}, {walk.Case.Role}, {walk.Case.Fault}{Play(walk.Case)}: {walk.End}, {walk.WrongParts} wrong; {string.Join(" > ", walk.Steps)}") + "\n");
     }

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Commands.Asking;
 using DxAssistant.Server.Content;
@@ -63,7 +62,6 @@ internal static class ContentCheck
     {
         int errors = result.Diagnostics.Count(diagnostic => diagnostic.Severity == Severity.Error);
         int warnings = result.Diagnostics.Length - errors;
-        return string.Create(CultureInfo.InvariantCulture,
-            $"{pages.Pages.Length} pages, {errors} errors, {warnings} warnings");
+        return $"{Counted.Of(pages.Pages.Length, "page")}, {Counted.Of(errors, "error")}, {Counted.Of(warnings, "warning")}";
     }
 }

@@ -69,7 +69,7 @@ internal static class ContentImport
         foreach (var place in additions.GroupBy(addition => addition.Place))
             streams.Out.Write($"Put on {place.Key}:\n{string.Concat(place.Select(addition => $"  {addition.Line}\n"))}");
         if (matrix.Checks.IsEmpty) streams.Out.Write($"No check can see these faults yet: begin each with content new check {folder}\n");
-        streams.Out.Write($"{pages.Count} pages in {folder}, {toDos.Length} lines to write\n");
+        streams.Out.Write($"{Counted.Of(pages.Count, "page")} in {folder}, {Counted.Of(toDos.Length, "line")} to write\n");
         return ExitCode.Done;
     }
 }

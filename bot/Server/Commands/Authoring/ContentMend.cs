@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using DxAssistant.Knowledge.Content;
 using DxAssistant.Server.Content;
 
@@ -35,8 +34,7 @@ internal static class ContentMend
         }
 
         int left = ContentCompiler.Compile(after).Diagnostics.Count(found => found.Severity == Severity.Error);
-        streams.Error.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"{changed.Length} pages {(show ? "to change" : "changed")}, {left} errors left"));
+        streams.Error.WriteLine($"{Counted.Of(changed.Length, "page")} {(show ? "to change" : "changed")}, {Counted.Of(left, "error")} left");
         return left == 0 ? ExitCode.Done : ExitCode.Problems;
     }
 }

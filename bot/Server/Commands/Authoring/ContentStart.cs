@@ -20,7 +20,7 @@ internal static class ContentStart
         var (pages, _) = PageSkeleton.Empty();
         foreach (var (path, text) in pages)
             if (!NewFiles.TryWrite(Path.Combine(folder, path), text, streams)) return ExitCode.WrongCall;
-        streams.Out.Write($"{pages.Count} pages in {folder}. Go on with: content new repair {folder}\n");
+        streams.Out.Write($"{Counted.Of(pages.Count, "page")} in {folder}. Go on with: content new repair {folder}\n");
         return ExitCode.Done;
     }
 }

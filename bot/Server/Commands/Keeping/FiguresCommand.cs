@@ -32,7 +32,7 @@ internal sealed class FiguresCommand(Streams streams)
             var cases = await ReadAsync(place, cancel);
             string folder = Directory.CreateDirectory(call.GetValue(into)!).FullName;
             foreach (var table in FigureTables.Of(cases, await ClaimsAsync(place, cancel))) Write(folder, table);
-            streams.Out.WriteLine($"Wrote the figures of {cases.Length} cases to {call.GetValue(into)}");
+            streams.Out.WriteLine($"Wrote the figures of {Counted.Of(cases.Length, "case")} to {call.GetValue(into)}");
             return ExitCode.Done;
         }
         catch (CaseFileException error)

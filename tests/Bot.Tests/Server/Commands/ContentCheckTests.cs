@@ -26,7 +26,7 @@ public sealed class ContentCheckTests : IDisposable
         Assert.Equal((1, ""), (code, error));
         Assert.Contains(
             $"{folder.Replace('\\', '/')}/words.md:2:7: error[unknown-kind]: `wrods` is not a kind of page\n  page   Words, at its head\n  words  kind: ⟦wrods⟧\n", output);
-        Assert.EndsWith("\n1 pages, 7 errors, 0 warnings\n", output);
+        Assert.EndsWith("\n1 page, 7 errors, 0 warnings\n", output);
     }
 
     [Fact]

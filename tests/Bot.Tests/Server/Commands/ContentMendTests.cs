@@ -35,7 +35,7 @@ public sealed class ContentMendTests : IDisposable
         string before = pages.Read("checks/fan-plug.md");
         var (code, _, error) = await Run.OfAsync("", "content", "mend", pages.Folder);
         Assert.Equal(1, code);
-        Assert.Contains("0 pages changed, 1 errors left", error, StringComparison.Ordinal);
+        Assert.Contains("0 pages changed, 1 error left", error, StringComparison.Ordinal);
         Assert.Equal(before, pages.Read("checks/fan-plug.md"));
     }
 
