@@ -100,7 +100,7 @@ declare namespace Told {
   type JobPhoto = By & { hash: string; shows: string; unit?: number; name?: string; gone?: boolean; bytes?: number; type?: string };
   type JobFacts = {
     atHand: number; units: JobUnit[]; people: JobPerson[]; notes: (By & { text: string })[]; photos: JobPhoto[]; hands: Hand[];
-    visits: { number: number; begun: string; ended?: string; by: string }[];
+    visits: { number: number; begun: string; ended?: string; by: string }[]; change?: By & { turn: string; what: string };
   };
   /** A call that is put aside, to be taken up again. */
   type Slip = { case: string; caller?: string; phone?: string; due?: string };

@@ -5,9 +5,11 @@ namespace DxAssistant.Cases.Jobs;
 
 /// <summary>What is written down about a job beside the walk: a fold of its log.</summary>
 /// <param name="AtHand">The number of the unit the work is at; 1 until another is turned to.</param>
+/// <param name="Change">What can be taken back next; null when nothing can.</param>
 public sealed record Job(
     int AtHand, ImmutableArray<JobUnit> Units, ImmutableArray<JobPerson> People, ImmutableArray<JobNote> Notes,
-    ImmutableArray<JobVisit> Visits, ImmutableArray<JobPhoto> Photos, ImmutableArray<JobHand> Hands)
+    ImmutableArray<JobVisit> Visits, ImmutableArray<JobPhoto> Photos, ImmutableArray<JobHand> Hands,
+    JobChange? Change = null)
 {
     private static readonly Job Nothing = new(1, [], [], [], [], [], []);
 
@@ -18,7 +20,8 @@ public sealed record Job(
     public static Job Of(ImmutableArray<StoredEvent> log)
     {
         var job = log.IsEmpty ? Nothing : Nothing with { Visits = [new JobVisit(1, log[0].At, null, SpeakerOf(log))] };
-        return log.Aggregate(job, (now, stored) => now.After(stored.Event, stored.At));
+        var standing = JobChange.Standing(log);
+        return standing.Aggregate(job, (now, stored) => now.After(stored.Event, stored.At)) with { Change = JobChange.Last(standing) };
     }
 
     private Job After(CaseEvent happened, DateTimeOffset at) => happened switch

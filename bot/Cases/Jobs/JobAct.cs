@@ -31,4 +31,8 @@ public abstract record JobAct
     public sealed record BeginVisit : JobAct;
 
     public sealed record EndVisit : JobAct;
+
+    /// <summary>Takes back what was written down last.</summary>
+    /// <param name="Turn">Its turn: when something else was written down since, nothing is taken back.</param>
+    public sealed record TakeBack(string Turn) : JobAct;
 }

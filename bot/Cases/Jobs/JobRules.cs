@@ -45,6 +45,8 @@ public sealed class JobRules(Library? library, DateOnly today)
         JobAct.BeginVisit => (new VisitBegun(by, job.Visits.Length + 1), null),
         JobAct.EndVisit => job.Visits is [.., { Ended: null } open]
             ? (new VisitEnded(by, open.Number), null) : No("No visit is going on."),
+        JobAct.TakeBack back => job.Change?.Turn == back.Turn
+            ? (new AsideTakenBack(by, back.Turn), null) : No("Something else was written down since. Look at it first; nothing was taken back."),
         _ => throw new ArgumentException($"no such act: {act.GetType().Name}", nameof(act)),
     };
 

@@ -52,4 +52,5 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(PhotoDropped), "photo-dropped")]
 [JsonDerivedType(typeof(TookPart), "took-part")]
 [JsonDerivedType(typeof(TakenOut), "taken-out")]
+[JsonDerivedType(typeof(AsideTakenBack), "aside-taken-back")]
 public abstract record CaseEvent;

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using DxAssistant.Bot.Tests.Server;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Jobs;
@@ -86,6 +87,44 @@ public sealed class JobDeskTests : IAsyncDisposable
             ], job.Visits);
     }
 
+    // Each change is taken back in turn, the last one first, and then all is as it was.
+    [Fact]
+    public async Task TakeBack_EachChange_LeavesTheJobAsItWasBefore()
+    {
+        await OpenAsync();
+        JobAct[] acts =
+        [
+            Unit("brenholt-ws", "BW24071532"), Unit("tarn-duo", "TD-2309-41725"), new JobAct.TurnToUnit(2), new JobAct.NoteUnit(1, "brenholt-ws", "WS 9", null, null, null),
+            new JobAct.NotePerson(null, "owner", "Ann Ottery", null), new JobAct.NotePerson(1, "owner", "Ann Otter", "555 01 42"),
+            new JobAct.WriteNote("Dog in the yard."), new JobAct.EndVisit(), new JobAct.BeginVisit(),
+        ];
+        var before = new Stack<string>([Told((await desk.ReadAsync("a"))!)]);
+        foreach (var act in acts) before.Push(Told(await SavedAsync(act)));
+
+        foreach (string what in new[] { "begun", "ended", "note", "person", "person", "unit", "turned", "unit", "unit" })
+        {
+            Assert.Equal(before.Pop(), Told((await desk.ReadAsync("a"))!));
+            var last = (await desk.ReadAsync("a"))!.Change!;
+            Assert.Equal(what, last.What);
+            await SavedAsync(new JobAct.TakeBack(last.Turn));
+        }
+
+        Assert.Equal(before.Pop(), Told((await desk.ReadAsync("a"))!));
+        Assert.Null((await desk.ReadAsync("a"))!.Change);
+    }
+
+    [Fact]
+    public async Task TakeBack_WhatIsNotTheLastChange_IsRefused()
+    {
+        await SavedAsync(new JobAct.WriteNote("First."));
+        string first = (await desk.ReadAsync("a"))!.Change!.Turn;
+        await SavedAsync(new JobAct.WriteNote("Second."));
+
+        Assert.IsType<JobAnswer.Refused>(await DoAsync(new JobAct.TakeBack(first)));
+        Assert.IsType<JobAnswer.Refused>(await DoAsync(new JobAct.TakeBack("nobody")));
+        Assert.Equal(2, (await desk.ReadAsync("a"))!.Notes.Length);
+    }
+
     [Fact]
     public async Task Do_InstalledTomorrowWeek_IsRefused() => Assert.IsType<JobAnswer.Refused>(
         await DoAsync(new JobAct.NoteUnit(null, null, null, null, DateOnly.FromDateTime(Morning.UtcDateTime).AddDays(7), null)));
@@ -139,6 +178,8 @@ public sealed class JobDeskTests : IAsyncDisposable
 
         Assert.Equal(StateOf(await store.ReadAsync("plain")), StateOf(await store.ReadAsync("a")));
     }
+
+    private static string Told(Job job) => JsonSerializer.Serialize(job with { Change = null });
 
     private static string StateOf(IEnumerable<StoredEvent> log)
     {

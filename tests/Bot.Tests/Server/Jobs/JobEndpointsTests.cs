@@ -28,6 +28,10 @@ public sealed class JobEndpointsTests
         Assert.Equal("Ladder needed.", job.GetProperty("notes")[0].GetProperty("text").GetString());
         Assert.True(job.GetProperty("visits")[0].TryGetProperty("ended", out _));
 
+        Assert.Equal("turned", job.GetProperty("change").GetProperty("what").GetString());
+        var back = (await server.PostAsync($"/api/cases/{id}/job", $$"""{"turnId":"6","takeBack":"{{job.GetProperty("change").GetProperty("turn").GetString()}}"}""")).Json;
+        Assert.Equal("ended", back.GetProperty("job").GetProperty("change").GetProperty("what").GetString());
+
         var (status, turn) = await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"1","text":"hello"}""");
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.Equal("hello", turn.GetProperty("turn").GetProperty("said").GetString());

@@ -1,5 +1,6 @@
 // What is written down about a job beside the walk. Every change is saved at once, and what was refused stays in its form.
-import { at } from '../draw.js';
+import { at, draw } from '../draw.js';
+import { held } from '../held.js';
 import { readJob, Refused, writeJob } from '../post.js';
 import { number } from '../sheet.js';
 import { drawHandOver } from './hand-over.js';
@@ -11,15 +12,38 @@ import { drawUnits } from './units.js';
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/job/)?.[1] ?? '');
 let busy = false;
 
+/** @type {Record<string, string>} */
+const changes = {
+  unit: 'a unit', turned: 'another unit to work at', person: 'a person', note: 'a note', begun: 'another visit', ended: 'the end of a visit',
+};
+
 /** @param {Told.Job} view */
 function show(view) {
+  const back = held();
   drawUnits(at('units'), view, save);
   drawPhotos(at('photos'), view, save, async () => show(await readJob(id)));
   drawPeople(at('people'), view.job.people, save);
   drawVisits(at('visits'), view, save);
   drawNotes(at('notes'), view.job.notes, save);
   drawHands(view.job.hands);
+  drawChange(view.job.change);
   at('trouble').textContent = '';
+  back();
+}
+
+// What was written down last can be taken back, and then what was before it.
+/** @param {Told.JobFacts['change']} change */
+function drawChange(change) {
+  at('change').replaceChildren(...(change ? [
+    draw('p', {}, `Last written down: ${changes[change.what] ?? change.what}, by ${change.by}.`),
+    draw('button', { type: 'button', onclick: () => takeBack(change.turn) }, 'Take it back'),
+  ] : []));
+}
+
+/** @param {string} turn */
+async function takeBack(turn) {
+  const refused = await save({ takeBack: turn });
+  at('trouble').textContent = refused?.message ?? '';
 }
 
 // Drawn anew only when the people changed: the words that were just drawn stay in sight.
