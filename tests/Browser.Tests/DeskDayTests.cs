@@ -82,15 +82,15 @@ public sealed partial class DeskDayTests
         await dina.Page.GotoAsync($"{dina.Page.Url}/sheet");
         await PressAsync(dina, "Claim");
         await dina.Page.WaitForURLAsync("**/claim/*");
-        await PressAsync(dina, "Make ready");
+        await PressTwiceAsync(dina, "Make ready");
         await dina.Page.Locator(".hindered li").First.WaitForAsync();
         await dina.PictureAsync("day-claim-draft", whole: true);
         await dina.Page.FillAsync("[name=serial]", Serial);
         await dina.Page.FillAsync("[name=installed]", DateTime.UtcNow.AddMonths(-6).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         await PressAsync(dina, "Write the unit down");
         await dina.Page.Locator("dd", new() { HasText = Serial }).WaitForAsync();
-        await PressAsync(dina, "Make ready");
-        await PressAsync(dina, "Submit");
+        await PressTwiceAsync(dina, "Make ready");
+        await PressTwiceAsync(dina, "Submit");
         await dina.Page.Locator("dd", new() { HasText = "Submitted" }).WaitForAsync();
         return Id(dina);
     }
@@ -100,7 +100,7 @@ public sealed partial class DeskDayTests
         await dora.Page.GotoAsync($"{address}/claims");
         await dora.Page.Locator($"a[href='/claim/{claim}']").ClickAsync();
         await dora.Page.FillAsync("#why", "Proof is whole");
-        await PressAsync(dora, "Approve");
+        await PressTwiceAsync(dora, "Approve");
         await dora.Page.Locator("dd", new() { HasText = "Approved" }).First.WaitForAsync();
         await dora.PictureAsync("day-claim", whole: true);
     }
@@ -119,7 +119,7 @@ public sealed partial class DeskDayTests
     // Dina still has the page from before the decision: a decision is not made twice.
     private static async Task HandInAgainAsync(Visit dina)
     {
-        await PressAsync(dina, "Decline");
+        await PressTwiceAsync(dina, "Decline");
         await dina.Page.Locator(".hindered p").WaitForAsync();
         await dina.Page.ReloadAsync();
         await dina.Page.Locator("dd", new() { HasText = "Approved" }).First.WaitForAsync();
@@ -142,6 +142,13 @@ public sealed partial class DeskDayTests
 
     private static Task PressAsync(Visit visit, string name) =>
         visit.Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();
+
+    // What cannot be undone is asked about on the button itself.
+    private static async Task PressTwiceAsync(Visit visit, string name)
+    {
+        await PressAsync(visit, name);
+        await PressAsync(visit, $"Yes, {name.ToLowerInvariant()}");
+    }
 
     // The browser complains of each answer that says no; two of them are asked for on purpose.
     [GeneratedRegex("status of 4(09|22)")]

@@ -1,8 +1,10 @@
 // Accounts, tokens and the audit lines, for administrators.
 import { at, day, draw } from './draw.js';
+import { held } from './held.js';
 import {
   addAccount, changeAccount, listAccounts, listAudit, listTokens, makeToken, revokeToken,
 } from './post.js';
+import { twice } from './twice.js';
 
 /** @type {(name: string, ...children: any[]) => HTMLElement} */
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
@@ -17,10 +19,12 @@ const words = names => names.map(name => name.replace('-', ' ')).join(', ');
 
 /** @param {() => Promise<unknown>} work */
 async function act(work) {
+  const back = held();
   at('trouble').textContent = '';
   try {
     await work();
     await show();
+    back();
   } catch (problem) {
     at('trouble').textContent = problem instanceof Error ? problem.message : String(problem);
     at('trouble').scrollIntoView({ block: 'nearest' });
@@ -38,7 +42,8 @@ function person(account) {
 /** @param {{ id: string, label: string, scopes: string[], madeAt: string, revokedAt?: string }} line */
 function token(line) {
   return draw('tr', {}, draw('th', { scope: 'row' }, line.label), cell('May', words(line.scopes)), cell('Made', day(line.madeAt)),
-    draw('td', { class: 'acts' }, line.revokedAt ? 'Ended' : button('End', line.label, () => act(() => revokeToken(line.id)))));
+    draw('td', { class: 'acts' }, line.revokedAt ? 'Ended'
+      : twice(draw('button', { type: 'button', 'aria-label': `End ${line.label}` }, 'End'), 'End for good', () => act(() => revokeToken(line.id)))));
 }
 
 /**
@@ -89,3 +94,4 @@ at('make').addEventListener('submit', event => {
 
 at('older').addEventListener('click', () => showAudit(oldest));
 await act(async () => {});
+document.body.dataset.ready = 'yes';

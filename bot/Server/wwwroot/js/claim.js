@@ -1,8 +1,10 @@
 // The sheet of a claim: its proof, what is paid, what happened to it, and what can be done now.
 import { happened, states } from './claim-words.js';
 import { at, day, draw, time } from './draw.js';
+import { held } from './held.js';
 import { actOnClaim, readClaim, Refused } from './post.js';
 import { number } from './sheet.js';
+import { twice } from './twice.js';
 import { stamp } from './verdict.js';
 
 const id = decodeURIComponent(location.pathname.match(/^\/claim\/([^/]+)/)?.[1] ?? '');
@@ -126,7 +128,7 @@ function unitForm() {
  * @param {string} text
  * @param {() => void} pressed
  */
-const button = (text, pressed) => draw('button', { type: 'button', onclick: pressed }, text);
+const button = (text, pressed) => twice(draw('button', { type: 'button' }, text), `Yes, ${text.toLowerCase()}`, pressed);
 /** @param {string} label */
 const reason = label => draw('label', { class: 'reason' }, label, draw('textarea', { id: 'why', rows: 2, maxlength: 1000 }));
 const said = () => ({ why: document.querySelector('textarea')?.value || undefined });
@@ -144,6 +146,7 @@ function acts() {
 
 /** @param {Told.Claim} read */
 function show(read) {
+  const back = held();
   claim = read;
   at('number').textContent = claim.id;
   document.title = `Claim ${claim.id}`;
@@ -152,6 +155,7 @@ function show(read) {
   at('article').replaceChildren(...article());
   at('acts').replaceChildren(...acts());
   at('trouble').textContent = '';
+  back();
 }
 
 async function begin() {

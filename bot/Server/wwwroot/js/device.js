@@ -4,6 +4,7 @@ import { keepPages } from './offline/install.js';
 import * as notebook from './offline/notebook.js';
 import { contents, fetchKit, removeAll } from './offline/shelf.js';
 import { settings } from './settings.js';
+import { twice } from './twice.js';
 
 const nothing = 'This browser keeps nothing here, as in a private window. With signal all works as ever.';
 /** @param {number | undefined} bytes */
@@ -67,7 +68,7 @@ at('voices').textContent = 'speechSynthesis' in window
 at('aloud', HTMLInputElement).disabled = !('speechSynthesis' in window);
 at('listen', HTMLInputElement).disabled = !('SpeechRecognition' in window || 'webkitSpeechRecognition' in window);
 at('fetch').addEventListener('click', fetchNow);
-at('remove').addEventListener('click', async () => { await removeAll(); await show(); });
+twice(at('remove', HTMLButtonElement), 'Remove it: no work without signal', async () => { await removeAll(); await show(); });
 offerInstall();
 keepPages(true);
 await show().catch(() => { at('ready').textContent = nothing; });

@@ -1,6 +1,8 @@
 // What is kept about people, for everybody; and for the desk, what is kept about one of them.
 import { at, day, draw } from './draw.js';
+import { held } from './held.js';
 import { findPerson, readPrivacy, readSession, Refused, removeWords } from './post.js';
+import { twice } from './twice.js';
 
 /** @type {(name: string, ...children: any[]) => HTMLElement} */
 const cell = (name, ...children) => draw('td', { 'data-name': name }, ...children);
@@ -11,26 +13,20 @@ function say(problem) {
   at('trouble').scrollIntoView({ block: 'nearest' });
 }
 
-// Removing cannot be undone, so it takes a second press on a button that says so.
 /**
  * @param {string} id
  * @param {string} title
  */
 function remover(id, title) {
   const button = draw('button', { type: 'button', 'aria-label': `Remove from ${title}` }, 'Remove');
-  button.addEventListener('click', async () => {
-    if (!button.dataset.sure) {
-      button.dataset.sure = 'asked';
-      button.textContent = 'Remove for good';
-      button.setAttribute('aria-label', `Remove for good from ${title}`);
-      return;
-    }
+  return twice(button, 'Remove for good', async () => {
     try {
       await removeWords(id);
+      const back = held();
       button.replaceWith('Removed');
+      back();
     } catch (problem) { say(problem); }
   });
-  return button;
 }
 
 /** @param {{ id: string, shows?: string, unit: string, lastAt: string }} sheet */

@@ -1,6 +1,7 @@
 // Words to say, or a link to send: whoever has them joins the case, once. And who works on it, to be taken out again.
 import { draw, time } from '../draw.js';
 import { offerCase, Refused, takeCodeBack, takeOut } from '../post.js';
+import { twice } from '../twice.js';
 
 const noConnection = 'No connection to the server. Try again.';
 /** @param {unknown} problem */
@@ -43,7 +44,7 @@ export function drawHandOver(element, id, people, changed) {
     return [];
   });
   const hands = (people ?? []).map(hand => draw('li', {}, `${hand.name}, ${hand.as} `,
-    draw('button', { type: 'button', onclick: out(hand.name) }, `Take ${hand.name} out`)));
+    twice(draw('button', { type: 'button' }, `Take ${hand.name} out`), `Yes, take ${hand.name} out`, out(hand.name))));
   element.replaceChildren(draw('p', {}, 'Somebody else can go on with this case while you stay in it. Both see each answer as it is given, and by whom.'),
     hands.length > 0 ? draw('ul', { class: 'lines' }, hands) : '',
     draw('div', { class: 'acts' }, draw('button', { type: 'button', class: 'main', onclick: offer }, 'Get words to say')), shown);

@@ -1,6 +1,7 @@
 // The photos of a job. The device makes a smaller copy without place and camera before it is sent; the server cleans it again.
 import { draw } from '../draw.js';
 import { addPhoto, Refused } from '../post.js';
+import { twice } from '../twice.js';
 
 /** @type {Record<string, string>} */
 const shows = { nameplate: 'Nameplate', wiring: 'Wiring', part: 'Part', site: 'Site', other: 'Other' };
@@ -30,7 +31,7 @@ function card(photo, view, save) {
   const gone = () => picture.replaceWith(draw('p', { class: 'gone' }, 'This photo was removed.'));
   const picture = draw('img', { src: `/api/cases/${encodeURIComponent(view.case)}/photos/${photo.hash}`, alt: name, loading: 'lazy', onerror: gone });
   return draw('figure', {}, picture, draw('figcaption', {}, name, draw('span', { class: 'hash' }, photo.hash.slice(0, 12)),
-    draw('button', { type: 'button', class: 'quiet', onclick: () => confirm('Remove this photo for good?') && save({ dropPhoto: photo.hash }) }, 'Remove')));
+    twice(draw('button', { type: 'button', class: 'quiet' }, 'Remove'), 'Remove for good', () => save({ dropPhoto: photo.hash }))));
 }
 
 /**

@@ -2,6 +2,7 @@
 import { at, draw, within } from '../draw.js';
 import { keepPages } from '../offline/install.js';
 import { readSession } from '../post.js';
+import { twice } from '../twice.js';
 import { corrections } from './corrections.js';
 import { writingField } from './field.js';
 import { asSent, belongTo, inHand, keep, keepNote, noteInHand, onOther, pathsInHand, putBack } from './hand.js';
@@ -242,8 +243,14 @@ at('page').addEventListener('click', event => {
   event.preventDefault();
   location.assign(address(to));
 });
-at('put-back').addEventListener('click', () => { page.gone = false; take(page.before); text.focus(); });
-at('take-out').addEventListener('click', () => { page.gone = true; take(page.before); at('put-back').focus(); });
+// What was written stays under a page that is taken out, and comes back with it.
+twice(at('put-back', HTMLButtonElement), 'Yes, drop what I wrote', () => {
+  const wasGone = page.gone;
+  page.gone = false;
+  take(wasGone ? page.text : page.before);
+  text.focus();
+}, () => !page.gone);
+at('take-out').addEventListener('click', () => { page.gone = true; written(); at('put-back').focus(); });
 at('rename').addEventListener('submit', giveId);
 at('walk-fold').addEventListener('toggle', () => { if (at('walk-fold', HTMLDetailsElement).open) walk.take(walks); });
 at('changes-fold').addEventListener('toggle', () => { if (at('changes-fold', HTMLDetailsElement).open) showChanges(); });
