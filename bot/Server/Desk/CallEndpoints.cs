@@ -27,10 +27,15 @@ internal sealed class CallEndpoints(ICallBook book, ICaseStore store, CaseGrants
         routes.MapPost("/api/cases/{id}/call/notes", NoteAsync).Says<View>(Part, "Notes something of a call.").Takes<Note>().Refuses(400, 404, 422);
     }
 
-    private async Task<IResult> WaitingAsync(HttpContext http, CancellationToken cancel)
+    private async Task<IResult> WaitingAsync(
+        [Description("A name, a telephone number however it is spaced, or words of a note; all calls if left out.")] string? text,
+        HttpContext http, CancellationToken cancel)
     {
         var seen = grants.Seen(Clerks.PersonOf(http));
-        return Results.Json((await book.WaitingAsync(cancel)).Where(slip => seen(slip.Case)), ChatJson.Options);
+        var waiting = (await book.WaitingAsync(cancel)).Where(slip => seen(slip.Case));
+        if (string.IsNullOrWhiteSpace(text)) return Results.Json(waiting, ChatJson.Options);
+        var fitting = await book.FindAsync(text, cancel);
+        return Results.Json(waiting.Where(slip => fitting.Contains(slip.Case)), ChatJson.Options);
     }
 
     private async Task<IResult> ShowAsync(string id, CancellationToken cancel) => await ViewAsync(id, cancel);

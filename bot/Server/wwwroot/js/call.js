@@ -4,6 +4,7 @@ import { at, day, draw, within } from './draw.js';
 import { News } from './news.js';
 import { noteCall, putCallAside, readCall, readCase, Refused, sendTurn, takeCallUp, waitingCalls } from './post.js';
 import { meet, named, number } from './sheet.js';
+import { drawCalls } from './calls.js';
 
 const id = decodeURIComponent(location.pathname.match(/^\/case\/([^/]+)\/call/)?.[1] ?? '');
 /** @type {Record<string, string[]>} */
@@ -11,6 +12,8 @@ const orders = { back: ['b', 'Back'], skip: ['s', 'Skip'], unsure: ['u', 'Not su
 const aloud = new Set(['notice', 'caution', 'instruction', 'conclusion', 'repair', 'advice', 'refusal', 'understood', 'verdict', 'why']);
 /** @type {Told.Reply} */
 let reply;
+/** @type {Told.Reply | null} the one that is shown */
+let drawn = null;
 /** @type {Told.Slip | undefined} */
 let aside;
 let busy = false;
@@ -25,8 +28,7 @@ const key = name => draw('kbd', { 'aria-hidden': 'true' }, name.toUpperCase());
 function drawScript() {
   const said = reply.segments.filter(segment => aloud.has(segment.kind))
     .map(segment => draw('p', { class: segment.kind === 'caution' ? 'caution' : '' }, segment.text));
-  const waits = aside ? [draw('p', { class: 'paused' }, 'This call is put aside. ', draw('button', { type: 'button', onclick: takeUp }, 'Take it up (P)'))] : [];
-  at('script').replaceChildren(...waits, ...said, draw('p', { class: 'aloud' }, reply.question?.text ?? 'The walk is complete.'));
+  at('script').replaceChildren(...said, draw('p', { class: 'aloud' }, reply.question?.text ?? 'The walk is complete.'));
 }
 
 /** @param {Told.Question} open */
@@ -67,10 +69,14 @@ function drawAnswers() {
       type: 'button', 'data-order': letter, onclick: () => send({ answer: { command: order } }),
     }, key(letter), label))),
   ]);
-  at('answers').inert = Boolean(aside);
 }
 
+// What is asked is drawn once, so that it is read aloud once and what is being typed stays.
 function drawAll() {
+  at('paused').replaceChildren(...(aside ? ['This call is put aside. ', draw('button', { type: 'button', onclick: takeUp }, 'Take it up (P)')] : []));
+  at('answers').inert = Boolean(aside);
+  if (drawn === reply) return;
+  drawn = reply;
   drawScript();
   drawAnswers();
 }
@@ -79,11 +85,7 @@ function drawAll() {
 async function drawCall(read) {
   aside = read.aside;
   at('notes').replaceChildren(...read.notes.map(note => draw('li', {}, day(note.at), ` ${note.by}: ${note.text}`)));
-  /** @type {Told.Slip[]} */
-  const waiting = await waitingCalls();
-  at('waiting').replaceChildren(...waiting.map(slip => draw('li', { class: slip.due && new Date(slip.due) < new Date() ? 'late' : '' },
-    draw('a', { href: `/case/${encodeURIComponent(slip.case)}/call` }, [slip.caller, slip.phone].filter(Boolean).join(', ') || `Sheet ${number(slip.case)}`),
-    slip.due ? [' ', day(slip.due)] : ' as soon as can be')));
+  drawCalls(at('waiting'), await waitingCalls());
   drawAll();
 }
 

@@ -170,7 +170,11 @@ export const takeCallUp = id => ask(call(id), { method: 'DELETE' });
  * @param {string} text
  */
 export const noteCall = (id, text) => ask(`${call(id)}/notes`, json({ text }));
-export const waitingCalls = () => ask('/api/calls');
+/**
+ * @param {string} [about] a name, a number, words of a note
+ * @returns {Promise<Told.Slip[]>}
+ */
+export const waitingCalls = about => ask(about ? `/api/calls?${new URLSearchParams({ text: about })}` : '/api/calls');
 
 export const readPrivacy = () => ask('/api/privacy');
 /** @param {string} about */

@@ -1,6 +1,7 @@
 // The work list: search as you type, filters, kept views, keys, and changes as they happen.
 import { at, day, draw, within } from './draw.js';
-import { readFilters, readOn, readWork, Refused } from './post.js';
+import { readFilters, readOn, readWork, Refused, waitingCalls } from './post.js';
+import { drawCalls } from './calls.js';
 
 const boxes = ['find', 'series', 'fault', 'stands', 'order'];
 /** @type {Record<string, string>} */
@@ -52,8 +53,10 @@ const show = (limit = front) => {
  */
 async function read(mine, limit) {
   try {
-    const found = await readWork(view(), limit);
+    const [found, waiting] = await Promise.all([readWork(view(), limit), waitingCalls(view().find)]);
     if (mine !== asked) return;
+    drawCalls(at('waiting'), waiting);
+    at('calls').hidden = waiting.length === 0;
     const place = links().findIndex(link => link === document.activeElement);
     const held = links()[place]?.getAttribute('href');
     at('rows').replaceChildren(...found.rows.map(row));
