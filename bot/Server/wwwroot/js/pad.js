@@ -21,6 +21,19 @@ export function parts(text) {
   return unit === open ? { figures: '', unit: '', isOpen: true } : { figures, unit, isOpen: false };
 }
 
+/** @param {string} unit */
+const bare = unit => unit.replace(/[°Ω\s]/g, '').toLowerCase();
+
+/**
+ * The key of the unit that a reading was typed in, also where it was typed short, such as 24C or 2.1k; its own unit where none was.
+ * @param {string} text
+ * @param {string | undefined} own
+ */
+export function unitOf(text, own) {
+  const { unit } = parts(text);
+  return unit === '' ? own : unitsFor(own).find(key => key === unit) ?? unitsFor(own).find(key => bare(key) === bare(unit));
+}
+
 /** @param {{ figures: string, unit: string }} parts */
 const written = ({ figures, unit }) => [figures, unit].filter(Boolean).join(' ');
 
@@ -54,7 +67,6 @@ export function pad(inputs, onLast) {
   const press = key => () => {
     target.value = after(target.value, key);
     target.dispatchEvent(new Event('input', { bubbles: true }));
-    mark();
   };
   /** @param {string} key */
   const button = key => {
@@ -62,7 +74,7 @@ export function pad(inputs, onLast) {
     return draw('button', { type: 'button', class: 'pad-key', 'aria-label': name && `${name}, into ${target.dataset.label || 'the field'}`, 'data-pad': key, onclick: press(key) }, shown);
   };
   const mark = () => {
-    const unit = parts(target.value).unit || target.dataset.unit;
+    const unit = unitOf(target.value, target.dataset.unit);
     for (const key of units.querySelectorAll('button')) key.setAttribute('aria-pressed', String(key.dataset.pad === unit));
     for (const input of inputs) input.classList.toggle('pad-target', input === target);
   };
@@ -77,7 +89,10 @@ export function pad(inputs, onLast) {
     if (following) following.focus();
     else onLast();
   };
-  for (const input of inputs) input.addEventListener('focus', () => aim(input));
+  for (const input of inputs) {
+    input.addEventListener('focus', () => aim(input));
+    input.addEventListener('input', mark);
+  }
   const keys = ['7', '8', '9', 'clear', '4', '5', '6', 'minus', '1', '2', '3', open, '0', '.'];
   const made = draw('div', { class: 'pad', role: 'group', 'aria-label': 'Keys for the reading' },
     draw('div', { class: 'pad-figures' }, keys.map(button), draw('button', { type: 'button', class: 'pad-key pad-next', onclick: next }, 'Next')), units);

@@ -1,6 +1,6 @@
 // A form for a set of readings: all of them at once, the unit beside each, keys for minus and open circuit.
 import { draw } from './draw.js';
-import { pad } from './pad.js';
+import { pad, parts } from './pad.js';
 
 // Where a finger points, the keys of the page are better than a keyboard over half of it.
 const thumb = matchMedia('(pointer: coarse)');
@@ -35,6 +35,9 @@ function fieldRow(field, place) {
     draw('span', { class: 'unit', 'aria-hidden': 'true' }, field.unit),
     thumb.matches ? null : keys(input, field.label),
     draw('p', { class: 'where', id: `where-${place}` }, field.where));
+  // A unit that was typed is the one that counts; the other would contradict it.
+  const fit = () => row.classList.toggle('own-unit', parts(input.value).unit !== '');
+  for (const happening of ['input', 'focus', 'blur']) input.addEventListener(happening, fit);
   return { input, row };
 }
 

@@ -70,6 +70,9 @@ const fieldOf = (/** @type {HTMLElement} */ element) => element.querySelector('#
 /** @returns {HTMLDetailsElement | null} */
 const barsOf = (/** @type {HTMLElement} */ element) => element.querySelector('.belief');
 
+// What is wanted of a closed case next.
+const summary = () => draw('a', { class: 'option whole', href: `${location.pathname}/sheet` }, 'Print or share the summary');
+
 // Cautions belong before the step: the slip counts them and leads up to them.
 /** @param {number} count */
 function cautionsAbove(count) {
@@ -101,6 +104,7 @@ export function drawSlip(element, { question, heading, lines, cautions, place, s
     draw('div', { id: 'slip-body' },
       cautionsAbove(cautions),
       question && question.fields.length > 0 ? readingsForm(question, send, complain) : null,
+      !question || question.kind === 'closed' ? summary() : null,
       question ? options(question, send) : null,
       ownWords(question, send, complain),
       commands(question, send),
