@@ -41,6 +41,11 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         await visit.Page.WaitForSelectorAsync(".walk-rows .pen");
 
         await visit.LookAsync("preview");
+        files.Change("phrases.md", text => text + PicturePhrases());
+        pages.Reload();
+        await visit.Page.GotoAsync(app.Urls.First() + "/pictures.html?kind=walk&series=alder-one&symptom=fan-not-turning");
+        await visit.Page.WaitForSelectorAsync("body[data-ready] #paper svg");
+        await visit.LookAsync("pictures");
         Assert.Empty(visit.Errors);
     }
 
@@ -113,6 +118,10 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('paths').textContent.includes('no pages here yet')");
         Assert.DoesNotContain(visit.Errors, error => !error.Contains("404", StringComparison.Ordinal));
     }
+
+    // The small folder has none; those that are shipped will do.
+    private static string PicturePhrases() => "\n## " + string.Join("\n## ", File.ReadAllText(
+        Path.Combine(PagesOnDisk.RepositoryFolder("content"), "phrases.md")).Split("\n## ").Where(phrase => phrase.StartsWith("picture-", StringComparison.Ordinal)));
 
     private async Task<Visit> OpenAsync(string query, string? device = null, ColorScheme shade = ColorScheme.Light)
     {

@@ -32,6 +32,7 @@ public sealed class ScreenTests
         await using var visit = await Visit.StartAsync(device);
 
         await AtAsync(visit, $"{site.Address}/sign-in", "sign-in");
+        await AtAsync(visit, $"{site.Address}/sign-in/password", "password");
         await AtAsync(visit, $"{site.Address}/accounts", "accounts");
         await AtAsync(visit, $"{site.Address}/privacy", "privacy");
         Assert.Empty(visit.Errors);
@@ -56,7 +57,7 @@ public sealed class ScreenTests
 
     private static async Task AtAsync(Visit visit, string address, string name, string? passing = null)
     {
-        await visit.Page.GotoAsync(address, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await visit.OpenAsync(address);
         await visit.LookInBothShadesAsync(name, passing);
     }
 }

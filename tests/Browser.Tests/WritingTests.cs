@@ -26,7 +26,7 @@ public sealed class WritingTests : IDisposable
         await visit.Page.WaitForSelectorAsync("#wrong .wrong");
         await visit.Page.ClickAsync("#changes-fold > summary");
         await visit.Page.WaitForSelectorAsync("#changes ins");
-        await Look.UsableAsync(visit, "write");
+        await visit.LookAsync("write");
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write “technician” instead" }).ClickAsync();
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");

@@ -31,3 +31,4 @@ try {
   else show(await listKept(), 'No signal: these are the sheets that this device knows.');
 }
 keepPages(true);
+document.body.dataset.ready = 'yes';

@@ -17,3 +17,4 @@ form.addEventListener('submit', async event => {
     typed(problem instanceof Refused && problem.status === 422 ? 'fresh' : 'password').select();
   }
 });
+document.body.dataset.ready = 'yes';

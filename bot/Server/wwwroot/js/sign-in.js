@@ -49,4 +49,5 @@ form.addEventListener('submit', async event => {
   }
 });
 
-look().catch(() => { /* the form works without */ });
+await look().catch(() => { /* the form works without */ });
+document.body.dataset.ready = 'yes';
