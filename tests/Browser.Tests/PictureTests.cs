@@ -55,7 +55,7 @@ public sealed class PictureTests
         Assert.Contains("screen and (prefers-color-scheme:dark)", file, StringComparison.Ordinal);
         await CheckAsync(visit);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Close" }).ClickAsync();
-        Assert.Equal(0, await large.CountAsync());
+        await large.WaitForAsync(new() { State = WaitForSelectorState.Detached });
     }
 
     // 1.4.10 Reflow (WCAG 2.2): the smallest text of any picture, as the narrowest phone shows it.

@@ -35,6 +35,17 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         }
         """;
 
+    // Both in one go, so that no answer comes in between.
+    private const string SentTwice = """
+        () => {
+          const form = document.querySelector('.own-words');
+          form.requestSubmit();
+          const waiting = document.querySelector('.written.waiting:not([hidden])');
+          form.requestSubmit();
+          return [waiting?.textContent, document.getElementById('slip-state').textContent];
+        }
+        """;
+
     private readonly Site site = phone.Site;
     private readonly Visit visit = phone.Visit;
 
@@ -118,9 +129,8 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
             ["offline"] = false, ["latency"] = 400, ["downloadThroughput"] = 50_000, ["uploadThroughput"] = 20_000,
         });
         await visit.Page.FillAsync("#words", "brenholt ws");
-        await visit.Page.PressAsync("#words", "Enter");
-        await visit.Page.Locator(".written.waiting:not([hidden])").WaitForAsync();
-        await visit.Page.PressAsync("#words", "Enter");
+        string[] said = await visit.Page.EvaluateAsync<string[]>(SentTwice);
+        Assert.Equal(["brenholt wsnot saved yet", "The last answer is still being saved."], said);
         await visit.Page.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
         await line.DetachAsync();
 
@@ -163,6 +173,48 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         var log = await site.ReadAsync(Id(visit));
         Assert.Equal(["b4", "choice", "choice", "choice", "choice"], await SaidAsync());
         Assert.Equal(changed.Pages.Version, log.Select(stored => stored.Event).OfType<ContentChanged>().Single().Version);
+    }
+
+    // What newer ones left behind goes with the next sheet; what is in use stays.
+    [ChromiumFact]
+    public async Task Packs_OfVersionsThatNothingStandsOn_AreRemoved()
+    {
+        await phone.BeginAsync();
+        await visit.Page.EvaluateAsync("""
+            async () => {
+              for (const name of ['engine left', 'pages left']) {
+                const note = { version: 'left', root: '/offline/left/', bytes: 1, at: 1 };
+                await (await caches.open(name)).put('/offline/whole', new Response(JSON.stringify(note)));
+              }
+            }
+            """);
+        await phone.BeginAsync();
+        await visit.Page.WaitForFunctionAsync("async () => !(await caches.keys()).some(name => name.endsWith(' left'))");
+
+        string[] kept = await visit.Page.EvaluateAsync<string[]>("caches.keys()");
+        Assert.Single(kept, name => name.StartsWith("engine ", StringComparison.Ordinal));
+        Assert.Contains(kept, name => name.StartsWith("pages ", StringComparison.Ordinal));
+    }
+
+    // A newer program that waits is told to take over where a sheet begins or none is open, and nowhere else.
+    [ChromiumFact]
+    public async Task Program_NewerOneWaiting_TakesOverBetweenCasesOnly()
+    {
+        await using var other = await Visit.StartAsync("Pixel 7");
+        await other.Context.AddInitScriptAsync("""
+            globalThis.told = [];
+            ServiceWorkerContainer.prototype.register = async () => ({ waiting: { postMessage: line => told.push(line) } });
+            """);
+        await other.OpenAsync(site.Address);
+        Assert.Equal(["take over"], await ToldAsync());
+        await other.WriteAsync("b4");
+        await other.Page.ReloadAsync();
+        await other.ReadyAsync();
+        Assert.Empty(await ToldAsync());
+        await other.OpenAsync($"{site.Address}/cases");
+        Assert.Equal(["take over"], await ToldAsync());
+
+        Task<string[]> ToldAsync() => other.Page.EvaluateAsync<string[]>("async () => { await new Promise(requestAnimationFrame); return told; }");
     }
 
     // The browser's own bound of what the site may keep, for as long as the session lasts.

@@ -48,8 +48,11 @@ internal sealed class Visit : IAsyncDisposable
     public async Task OpenAsync(string address)
     {
         await Page.GotoAsync(address);
-        await Page.WaitForSelectorAsync("body[data-ready=yes]");
+        await ReadyAsync();
     }
+
+    /// <summary>Waits until the page has drawn itself.</summary>
+    public Task ReadyAsync() => Page.WaitForSelectorAsync("body[data-ready]:not([data-ready=no])");
 
     public Task TapAsync(string label) =>
         AnswerAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = label, Exact = true }).ClickAsync());
