@@ -23,6 +23,23 @@ public sealed class GoingOnTests
             "Step 2 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
     }
 
+    // The one thing that "back" does not undo.
+    [ChromiumFact]
+    public async Task StartOver_Tapped_AsksFirst()
+    {
+        await using var site = await Site.StartAsync();
+        await using var visit = await Visit.StartAsync("Pixel 7");
+        await visit.OpenAsync(site.Address);
+        await visit.WriteAsync("compressor does not start");
+        await visit.Page.ClickAsync(".more > summary");
+        await visit.Page.ClickAsync("[data-command=start-over]");
+        Assert.Equal("Yes, start over", await visit.Page.TextContentAsync("[data-command=start-over]"));
+        Assert.StartsWith("Step 1 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+
+        await visit.TapAsync("Yes, start over");
+        Assert.Equal("What is wrong?", await visit.Page.TextContentAsync("#slip-question"));
+    }
+
     [ChromiumFact]
     public async Task Restart_MidCase_TheOpenPageGoesOn()
     {

@@ -36,6 +36,7 @@ public sealed class ReachTests
         await visit.Page.AddStyleTagAsync(new() { Url = "/css/ink.css" });
         await visit.Page.EvaluateAsync("document.documentElement.style.fontSize = '200%'");
         await visit.PictureAsync("text-twice");
+        Assert.Equal(1, await visit.Page.EvaluateAsync<int>("getComputedStyle(document.querySelector('.row')).gridTemplateColumns.split(' ').length"));
 
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Cannot do that here" })
@@ -307,6 +308,9 @@ public sealed class ReachTests
 
         Assert.Equal("1.2 kΩ", await visit.Page.InputValueAsync("#reading-0"));
         Assert.Equal("OL", await visit.Page.InputValueAsync("#reading-1"));
+        await visit.Page.FillAsync("#reading-2", "2.1k");
+        Assert.Equal("true", await visit.Page.GetAttributeAsync("[data-pad='kΩ']", "aria-pressed"));
+        Assert.False(await visit.Page.Locator(".field:has(#reading-2) .unit").IsVisibleAsync(), "the unit that was typed is the one that counts");
         Assert.Empty((await visit.Page.RunAxe()).Violations);
     }
 
