@@ -102,7 +102,7 @@ public sealed class Assistant
         [
             new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),
             new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
-            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new GoneAnswer(words),
+            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];
         return new Listener(
             new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,

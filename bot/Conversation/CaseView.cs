@@ -68,10 +68,11 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public bool AppliesHere(ImmutableSortedSet<string> series) =>
         series.IsEmpty || (State.Series is { } here && series.Contains(here));
 
-    /// <summary>Whether a check is for this series, this person and these symptoms; what the person may do is another matter.</summary>
+    /// <summary>Whether a check is for this series, this person, this mode and these symptoms; what the person may do is another matter.</summary>
     public bool IsFor(CheckPage page) =>
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
+        && (State.Mode is not { } mode || page.Modes.IsEmpty || page.Modes.Contains(mode))
         && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)));
 
     private BeliefLine Line(RankedFault ranked) =>

@@ -20,7 +20,7 @@ declare namespace Told {
   };
 
   type QuestionKind = 'complaint' | 'series' | 'role' | 'symptom' | 'code' | 'told' | 'first' | 'access' | 'check' | 'meaning'
-    | 'contradiction' | 'proof' | 'gone' | 'repair' | 'verify' | 'left-over' | 'closed' | 'language';
+    | 'contradiction' | 'proof' | 'left-out' | 'doubt' | 'gone' | 'repair' | 'verify' | 'left-over' | 'closed' | 'language';
   type Command = 'back' | 'why' | 'skip' | 'cannot' | 'unsure' | 'help' | 'again' | 'start-over';
   type Field = { label: string; unit: string; where: string; given?: string };
   type Answer = { key: string; label: string; picture?: Picture };

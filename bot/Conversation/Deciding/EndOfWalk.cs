@@ -12,6 +12,13 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
 internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
 {
+    /// <summary>Nothing was found; but what somebody else can mend, or what can burn, is not watched by who cannot mend it.</summary>
+    public void WatchOrBook(TurnDraft turn, RepairPage advice)
+    {
+        if (IsForSomebodyElse(turn)) Say(turn);
+        else Watch(turn, advice);
+    }
+
     /// <summary>Nothing was found: what to watch and record until it shows again.</summary>
     public void Watch(TurnDraft turn, RepairPage advice, string conclusion = "closed-watch")
     {
@@ -25,9 +32,12 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         closed.Decide(turn);
     }
 
+    /// <summary>Whether a repair is none: what "cures" none of these is advice, and the end.</summary>
+    public static bool IsWatching(Library library, RepairId repair) => library.Graph.Find(repair)?.Fixes is [var only] && only == FaultId.NoneOfThese;
+
     /// <summary>The advice for what comes and goes; null when no page gives it.</summary>
     public static RepairPage? Watching(Library library) => library.Graph.Repairs
-        .Where(repair => repair.Fixes is [var only] && only == FaultId.NoneOfThese).Select(repair => library.Repairs[repair.Id]).FirstOrDefault();
+        .Where(repair => IsWatching(library, repair.Id)).Select(repair => library.Repairs[repair.Id]).FirstOrDefault();
 
     /// <summary>No step is left for this person here: who is needed, what is suspected, what to bring.</summary>
     public void Say(TurnDraft turn)
@@ -60,15 +70,23 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (Needed(turn) is { } needed) bring.Say(turn, needed);
     }
 
+    private static bool IsForSomebodyElse(TurnDraft turn) => Needed(turn) is not null
+        && ((turn.View.Belief.Ranked is [var first, ..] && first.Id != FaultId.NoneOfThese) || (turn.View.Role.Rank == 0 && MayBurn(turn)));
+
+    private static bool MayBurn(TurnDraft turn) => SuspectsOf(turn).Any(page => page.CanBurn);
+
+    private static IEnumerable<FaultPage> SuspectsOf(TurnDraft turn) => turn.View.Belief.Ranked
+        .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= turn.Library.Settings.Suspected)
+        .Select(ranked => turn.Library.Faults[ranked.Id]);
+
     private static void Suspects(TurnDraft turn, bool withParts)
     {
-        ImmutableArray<FaultPage> suspects = [.. turn.View.Belief.Ranked
-            .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= turn.Library.Settings.Suspected)
-            .Take(turn.Library.Settings.Suspects).Select(ranked => turn.Library.Faults[ranked.Id])];
+        ImmutableArray<FaultPage> suspects = [.. SuspectsOf(turn).Take(turn.Library.Settings.Suspects)];
         if (suspects.IsEmpty) return;
         turn.Say(SegmentKind.Advice, "closed-suspects", Slot.List("faults", [.. suspects.Select(page => page.Title)]));
         ImmutableArray<Passage> parts = [.. suspects.Where(page => page.Part is not null)
             .Select(page => new Passage(page.Part!, page.Title.Place)).DistinctBy(part => part.Text)];
+        if (turn.View.Role.Rank == 0 && suspects.Any(page => page.CanBurn)) turn.Say(SegmentKind.Caution, "closed-can-burn");
         if (!parts.IsEmpty && withParts) turn.Say(SegmentKind.Advice, "closed-bring", Slot.List("parts", parts));
     }
 

@@ -11,6 +11,8 @@ namespace DxAssistant.Conversation.Deciding;
 internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
 {
     private readonly ProofGap _gap = new(chooser.Proof);
+    private readonly LeftOutChecks _leftOut = new(chooser);
+    private readonly DoubtfulSign _doubt = new(chooser);
 
     public void Decide(TurnDraft turn)
     {
@@ -18,7 +20,7 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
         {
             if (Standing(turn) is null && chooser.Choose(turn.View) is { } chosen) turn.Happen(chosen);
             if (Standing(turn) is { } step) Ask(turn, step);
-            else end.Say(turn);
+            else if (!AsksOnceMore(turn)) end.Say(turn);
         }
     }
 
@@ -33,15 +35,15 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
 
     private void Ask(TurnDraft turn, ChosenStep step)
     {
-        if (step.Kind == StepKind.Repair && IsWatch(turn, step))
+        if (step.Kind == StepKind.Repair && EndOfWalk.IsWatching(turn.Library, new RepairId(step.Id)))
         {
-            end.Watch(turn, turn.Library.Repairs[new RepairId(step.Id)]);
+            if (!AsksOnceMore(turn)) end.WatchOrBook(turn, turn.Library.Repairs[new RepairId(step.Id)]);
             return;
         }
 
         if (step.Kind == StepKind.Repair && turn.State.Approach is null)
         {
-            if (_gap.Ask(turn, new RepairId(step.Id))) return;
+            if (DoubtfulSign.AskBeforeRepair(turn) || _gap.Ask(turn, new RepairId(step.Id))) return;
             Conclude(turn, step);
         }
 
@@ -53,9 +55,7 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
         else RepairQuestion.Ask(turn, turn.Library.Repairs[new RepairId(step.Id)]);
     }
 
-    // What "cures" none of these is no repair: it is advice, and the end.
-    private static bool IsWatch(TurnDraft turn, ChosenStep step) =>
-        turn.Library.Graph.Find(new RepairId(step.Id))!.Fixes is [var only] && only == FaultId.NoneOfThese;
+    private bool AsksOnceMore(TurnDraft turn) => _doubt.AskBeforeEnd(turn) || _leftOut.Ask(turn);
 
     private void Conclude(TurnDraft turn, ChosenStep step)
     {

@@ -33,12 +33,20 @@ internal sealed class StepChooser(Library library)
     /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
     public LaidStep? Walk(CaseView view) => Walk(view, SightOf(view));
 
+    /// <summary>How far the end of a case so far along is, expected minutes; null when nothing would be done but help whoever comes next.</summary>
+    public double? MinutesOn(CaseState state) => Walk(new CaseView(library, state with { Step = null })) is { } walk && GoesOn(walk.Plan.Step) && GoesOn(walk.Step)
+        ? walk.Plan.Minutes
+        : null;
+
     /// <summary>What the answers to a check would lead to, impossible ones left out.</summary>
     public ImmutableArray<Prospect> Foresee(CaseView view, PlannedStep.DoCheck step) =>
         [.. view.Belief.Foresee(library.Graph.Find(step.Check)!).Select(seen => Foresee(view, step, seen))];
 
     /// <summary>Whether the pages of the symptoms told name states in which work begins.</summary>
     public static bool DemandsSafeState(Library library, CaseState state) => !FirstIn(library, state).IsEmpty;
+
+    private bool GoesOn(PlannedStep step) =>
+        step is PlannedStep.DoCheck || (step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver && !EndOfWalk.IsWatching(library, repair.Repair));
 
     private LaidStep? Walk(CaseView view, WalkSight sight) => _known.Of(
         sight.Key, () => _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, sight.Situation, sight.FirstIn)));

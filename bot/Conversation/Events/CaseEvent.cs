@@ -30,6 +30,7 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(CheckReopened), "check-reopened")]
 [JsonDerivedType(typeof(ContradictionAccepted), "contradiction-accepted")]
 [JsonDerivedType(typeof(ProofGapTold), "proof-gap-told")]
+[JsonDerivedType(typeof(DoubtSettled), "doubt-settled")]
 [JsonDerivedType(typeof(TroubleDenied), "trouble-denied")]
 [JsonDerivedType(typeof(RepairTriedBefore), "repair-tried-before")]
 [JsonDerivedType(typeof(RepairDone), "repair-done")]

@@ -42,6 +42,12 @@ public enum QuestionKind
     /// <summary>Whether a check that was left out is done before the part is changed that it would prove.</summary>
     [JsonStringEnumMemberName("proof")] Proof,
 
+    /// <summary>Whether a check that was left out is done after all before the walk ends.</summary>
+    [JsonStringEnumMemberName("left-out")] LeftOut,
+
+    /// <summary>Whether a trouble that was told with doubt is there.</summary>
+    [JsonStringEnumMemberName("doubt")] Doubt,
+
     /// <summary>Whether the trouble is gone.</summary>
     [JsonStringEnumMemberName("gone")] Gone,
 

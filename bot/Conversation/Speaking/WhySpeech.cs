@@ -25,6 +25,8 @@ internal sealed class WhySpeech(StepChooser chooser)
             case QuestionKind.Role: turn.Say(SegmentKind.Why, "why-role"); break;
             case QuestionKind.Access: SayAccess(turn); break;
             case QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Repair or QuestionKind.Proof: SayStep(turn); break;
+            case QuestionKind.Doubt: turn.Say(SegmentKind.Why, "why-doubt"); break;
+            case QuestionKind.LeftOut: turn.Say(SegmentKind.Why, "why-left-out"); break;
             default: turn.Say(SegmentKind.Why, "why-first"); break;
         }
     }
@@ -59,7 +61,7 @@ internal sealed class WhySpeech(StepChooser chooser)
     // The rule that put this step in another's place.
     private void SayRules(TurnDraft turn, LaidStep walk, string step)
     {
-        if (Behind(walk, LaidRule.Proof, step) is { } repair && chooser.Proof.Likeliest(turn.View, new RepairId(repair)) is { } suspect)
+        if (Behind(walk, LaidRule.Proof, step) is { } before && (chooser.Proof.Likeliest(turn.View, new RepairId(before)) ?? turn.View.Belief.Ranked[0].Id) is var suspect)
             turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step), Slot.Of("fault", turn.Library.Faults[suspect].Title));
         if (Behind(walk, LaidRule.Custom, step) is { } later)
             turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step), Named(turn, "later", later));

@@ -72,8 +72,11 @@ public sealed record CaseState
     /// <summary>Results that contradict each other and were spoken of already.</summary>
     public ImmutableSortedSet<string> Accepted { get; init; } = Sorted.Set;
 
-    /// <summary>Checks left out that prove a fault and were named before its part is changed.</summary>
+    /// <summary>Checks left out that were named once more: before a part is changed that they prove, or before the walk ends.</summary>
     public ImmutableSortedSet<string> GapsTold { get; init; } = Sorted.Set;
+
+    /// <summary>Symptoms told with doubt that were asked about once more.</summary>
+    public ImmutableSortedSet<string> DoubtsTold { get; init; } = Sorted.Set;
 
     /// <summary>Whether the trouble is gone, once it was denied; null as long as nobody denied it.</summary>
     public bool? IsGone { get; init; }

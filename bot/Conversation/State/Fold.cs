@@ -65,6 +65,7 @@ public static class Fold
         CheckReopened reopened => Reopen(state, reopened.Check),
         ContradictionAccepted accepted => state with { Accepted = state.Accepted.Union(accepted.Checks) },
         ProofGapTold told => state with { GapsTold = state.GapsTold.Union(told.Checks) },
+        DoubtSettled settled => Settle(state, settled),
         TroubleDenied denied => state with { IsGone = denied.IsGone },
         LeftToOthers => Abandon(state) with { IsLeft = true, Step = null },
         Closed closed => state with { ClosedHow = closed.How, Step = null, IsLeft = false, IsGone = null },
@@ -96,7 +97,8 @@ public static class Fold
         SecondFaultBegun => state with
         {
             Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<CommandWord>(),
-            Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, GapsTold = Sorted.Set, IsGone = null, ClosedHow = null,
+            Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, GapsTold = Sorted.Set,
+            DoubtsTold = Sorted.Set, Mode = null, IsGone = null, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
     };
@@ -112,6 +114,20 @@ public static class Fold
             new ReportedSymptom(reported.Symptom, reported.Confidence, reported.Words, reported.ComesAndGoes)],
         PutOff = state.PutOff.Remove(reported.Symptom),
     };
+
+    // What is there counts in full, what is not there no longer; who cannot tell is not asked again.
+    private static CaseState Settle(CaseState state, DoubtSettled settled)
+    {
+        CaseState asked = state with { DoubtsTold = state.DoubtsTold.Add(settled.Symptom) };
+        if (settled.IsThere is not { } isThere) return asked;
+        return Abandon(asked) with
+        {
+            Step = null,
+            Symptoms = isThere
+                ? [.. state.Symptoms.Select(told => told.Symptom == settled.Symptom ? told with { Confidence = 1 } : told)]
+                : [.. state.Symptoms.Where(told => told.Symptom != settled.Symptom)],
+        };
+    }
 
     // Taking in one of several things that the same words may mean takes the others back.
     private static ImmutableArray<ToldItem> Switch(ImmutableArray<ToldItem> told, int place)

@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Understanding;
@@ -82,6 +83,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
                 turn.Say(SegmentKind.Notice, "unsure-repair");
                 break;
             case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
+            case { Kind: QuestionKind.LeftOut }: LeftOutAnswer.Leave(turn); break;
             case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
             case { } question when word is CommandWord.Unsure or CommandWord.Cannot:
                 turn.Say(SegmentKind.Notice, UnsureAt(question.Kind));
@@ -100,6 +102,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         QuestionKind.First => "unsure-first",
         QuestionKind.Contradiction => "unsure-contradiction",
         QuestionKind.Proof => "unsure-proof",
+        QuestionKind.Doubt => "unsure-doubt",
         QuestionKind.Gone => "unsure-gone",
         QuestionKind.Verify => "unsure-verify",
         QuestionKind.LeftOver => "unsure-left-over",

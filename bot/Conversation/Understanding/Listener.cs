@@ -130,11 +130,24 @@ internal sealed class Listener(
 
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !HearsPieces(turn, text, match)) Complain(turn, text, match);
+        TellMode(turn, told);
         // What is the whole message was heard as a complaint already.
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
+
+    // The mode a trouble shows in, said beside it.
+    private static void TellMode(TurnDraft turn, WholeMessage told)
+    {
+        if (told.Items.FirstOrDefault(item => item.Thing is ToldThing.Mode)?.Thing is not ToldThing.Mode mode || mode.Running == turn.State.Mode
+            || ToldSpeech.Of(turn, turn.View.Series, mode) is not { } said || !TellsTrouble(turn)) return;
+        turn.Happen(new ModeStated(mode.Running));
+        turn.Note("understood-mode", ToldSpeech.List("mode", [said]));
+    }
+
+    private static bool TellsTrouble(TurnDraft turn) => turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()
+        || turn.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code };
 
     // Anger is answered, and what it is about is heard all the same.
     private void Complain(TurnDraft turn, string text, MatchResult match)

@@ -48,7 +48,9 @@ internal sealed class HiddenUnit
         QuestionKind.Role => Tap(question, _case.Role),
         QuestionKind.Access when question.Fields is [var field] => Fill([(field.Label, $"0 {field.Unit}")]),
         QuestionKind.Check => Look(question),
-        QuestionKind.Proof => Prove(question),
+        QuestionKind.Proof => LookAgain(question, "without"),
+        QuestionKind.Doubt => new MessageBody.Choice(null, question.Subject == _case.WrongSign ? "no" : "yes"),
+        QuestionKind.LeftOut => LookAgain(question, "end"),
         QuestionKind.Contradiction => new MessageBody.Choice(null, "keep"),
         QuestionKind.Verify => new MessageBody.Choice(null, IsCuredBy(question.Subject) ? "yes" : "no"),
         QuestionKind.LeftOver => LeftOver(),
@@ -96,12 +98,12 @@ internal sealed class HiddenUnit
     }
 
     // Who was not sure looks again; what could not be done still cannot be.
-    private MessageBody.Choice Prove(OpenQuestion question)
+    private MessageBody.Choice LookAgain(OpenQuestion question, string orElse)
     {
         string? again = question.Options.Select(option => option.Key)
             .FirstOrDefault(key => _conditions.GetValueOrDefault(key)?.LeftOpenBy == CommandWord.Unsure);
         if (again is not null) _conditions[again] = Seen(again);
-        return new MessageBody.Choice(null, again ?? "without");
+        return new MessageBody.Choice(null, again ?? orElse);
     }
 
     private Condition ConditionOf(string check)

@@ -36,6 +36,7 @@ internal static class CheckBuilder
             StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],
             Alarm = [.. page.List("alarm").Select(id => new SymptomId(id))],
             NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
+            Modes = [.. page.List("modes")],
         };
     }
 

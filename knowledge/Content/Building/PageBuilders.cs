@@ -26,6 +26,7 @@ internal static class PageBuilders
         ClaimDemands = [.. Linked(page, "Proof").Concat(Linked(page, "Warranty")).Distinct()],
         LeftBy = [.. page.List("left-by").Select(repair => new RepairId(repair))],
         VarietyOf = page.Field("variety-of") is { } fault ? new FaultId(fault) : null,
+        CanBurn = page.Field("can-burn") == "true",
     };
 
     public static RepairPage Repair(PageReader page) => new(

@@ -39,4 +39,7 @@ public sealed record CheckPage(
 
     /// <summary>The symptoms at which the check makes no sense: nobody feels the air of a unit that is dead.</summary>
     public ImmutableSortedSet<SymptomId> NotAt { get; init; } = [];
+
+    /// <summary>The modes in which it is done; told that the trouble shows in another, nobody is asked for it. Empty means all.</summary>
+    public ImmutableSortedSet<string> Modes { get; init; } = [];
 }

@@ -31,4 +31,7 @@ public sealed record FaultPage(
 
     /// <summary>The fault whose words are also told of this one: checks tell the two apart, words do not.</summary>
     public FaultId? VarietyOf { get; init; }
+
+    /// <summary>True when it may set fire to something: an owner is never told to watch it.</summary>
+    public bool CanBurn { get; init; }
 }

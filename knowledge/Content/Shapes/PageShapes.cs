@@ -76,7 +76,7 @@ internal static class PageShapes
                 Kind, Id, new("frequency", FieldType.Words, true), new("part", FieldType.Words, false),
                 new("site", FieldType.YesNo, false), SeriesFilter,
                 new("variety-of", FieldType.Ids, false, RefersTo: PageKind.Fault),
-                new("left-by", FieldType.Ids, false, RefersTo: PageKind.Repair),
+                new("left-by", FieldType.Ids, false, RefersTo: PageKind.Repair), new("can-burn", FieldType.YesNo, false),
             ],
             [
                 List("Said as"), new("Seen", SectionContent.Any), new("Measured", SectionContent.Any),
@@ -90,6 +90,7 @@ internal static class PageShapes
                 new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("alarm", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
+                new("modes", FieldType.List, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),

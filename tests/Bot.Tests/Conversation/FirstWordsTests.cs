@@ -1,3 +1,4 @@
+using DxAssistant.Conversation;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
@@ -26,6 +27,19 @@ public sealed class FirstWordsTests
         walker.Say("outdoor unit");
         ReportedSymptom symptom = Assert.Single(walker.State.Symptoms);
         Assert.Equal((confidence, comesAndGoes), (symptom.Confidence, symptom.ComesAndGoes));
+    }
+
+    [Theory]
+    [InlineData("Ostvik LC high pressure trip in cooling", "cooling", false)]
+    [InlineData("Ostvik LC high pressure trip in heating mode", "heating", true)]
+    [InlineData("Ostvik LC high pressure trip", null, true)]
+    public void Mode_BesideTheTrouble_IsKeptAndBarsChecksOfAnother(string words, string? mode, bool isAskedInHeating)
+    {
+        Walker walker = Said(words);
+        Assert.Equal("high-pressure-code", Assert.Single(walker.State.Symptoms).Symptom);
+        Assert.Equal(mode, walker.State.Mode);
+        Assert.Equal(mode is not null, walker.Reply.Segments.Any(said => said.From.Contains(new Provenance.Phrase("understood-mode"))));
+        Assert.Equal(isAskedInHeating, new CaseView(ShippedContent.Library, walker.State).IsFor(ShippedContent.Library.Checks[new("temperature-split-heating")]));
     }
 
     [Fact]

@@ -108,6 +108,22 @@ public sealed class OwnerTests
         Assert.Equal("repaired", HiddenFault.Typical(fault).Walk(walker).End.ClosedHow);
     }
 
+    // What somebody else can mend, or what can burn, is not watched.
+    [Fact]
+    public void End_ASuspectLeads_IsABooking()
+    {
+        Walker walker = Begin("owner", "coil-sensor-code");
+        Assert.Equal("book", HiddenFault.Typical("sensor-plug-loose").Walk(walker).End.ClosedHow);
+    }
+
+    [Fact]
+    public void End_ASuspectCanBurn_IsABookingWithTheUnitOff()
+    {
+        Walker walker = Begin("owner", "trips-breaker");
+        Assert.Equal("book", HiddenFault.Typical("loose-power-terminal").Walk(walker).End.ClosedHow);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-can-burn")));
+    }
+
     [Fact]
     public void Begin_Technician_IsNotAskedForThem()
     {

@@ -25,7 +25,7 @@ const shapes = {
 /** @type {Record<string, string>} */
 const ofQuestion = {
   complaint: 'pen', series: 'pen', symptom: 'pen', code: 'look', role: 'pen', access: 'lock', check: 'look', meaning: 'meter',
-  contradiction: 'unequal', proof: 'look', gone: 'power', repair: 'repair', verify: 'power', 'left-over': 'power', told: 'pen', first: 'pen', closed: 'end',
+  contradiction: 'unequal', proof: 'look', 'left-out': 'look', doubt: 'look', gone: 'power', repair: 'repair', verify: 'power', 'left-over': 'power', told: 'pen', first: 'pen', closed: 'end',
 };
 
 /** @param {string} name */
