@@ -175,7 +175,7 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         Assert.Equal(changed.Pages.Version, log.Select(stored => stored.Event).OfType<ContentChanged>().Single().Version);
     }
 
-    // What newer ones left behind goes with the next sheet; what is in use stays.
+    // What newer ones left behind goes with the next sheet; what is in use stays, is shown, and goes only when that is meant.
     [ChromiumFact]
     public async Task Packs_OfVersionsThatNothingStandsOn_AreRemoved()
     {
@@ -194,6 +194,11 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         string[] kept = await visit.Page.EvaluateAsync<string[]>("caches.keys()");
         Assert.Single(kept, name => name.StartsWith("engine ", StringComparison.Ordinal));
         Assert.Contains(kept, name => name.StartsWith("pages ", StringComparison.Ordinal));
+        await visit.OpenAsync($"{site.Address}/device");
+        Assert.Matches(@"Engine\s+[0-9.,]+ MB", await visit.Page.InnerTextAsync("#kept"));
+        await visit.Page.ClickAsync("#remove");
+        Assert.Equal("Remove it: no work without signal", await visit.Page.TextContentAsync("#remove"));
+        Assert.Equal(kept, await visit.Page.EvaluateAsync<string[]>("caches.keys()"));
     }
 
     // A newer program that waits is told to take over where a sheet begins or none is open, and nowhere else.
