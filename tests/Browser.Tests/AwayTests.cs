@@ -102,7 +102,12 @@ public sealed class AwayTests(KeptPhone phone) : IAsyncLifetime
         await visit.Context.SetOfflineAsync(true);
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("indoor fan does not turn");
-        string id = new Uri(visit.Page.Url).Segments[^1];
+        string id = Id();
+        await visit.OpenAsync($"{site.Address}/case/{id}/job");
+        Assert.StartsWith("No connection to the server.", await visit.Page.InnerTextAsync("#trouble"), StringComparison.Ordinal);
+        await visit.OpenAsync($"{site.Address}/work");
+        await visit.Page.Locator($"a[href='/case/{id}']").ClickAsync();
+        await visit.Page.Locator(".pen", new() { HasText = "indoor fan does not turn" }).WaitForAsync();
         await visit.Context.SetOfflineAsync(false);
         await phone.WaitingAsync(0);
 

@@ -81,6 +81,7 @@ public sealed partial class DeskDayTests
         await dina.Page.WaitForURLAsync($"**/case/{id}");
         await dina.Page.GotoAsync($"{dina.Page.Url}/sheet");
         await PressAsync(dina, "Claim");
+        await PressAsync(dina, "Yes, begin a claim");
         await dina.Page.WaitForURLAsync("**/claim/*");
         await PressTwiceAsync(dina, "Make ready");
         await dina.Page.Locator(".hindered li").First.WaitForAsync();

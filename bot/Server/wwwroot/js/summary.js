@@ -4,6 +4,7 @@ import { still } from './picture.js';
 import { beginClaim, readSummary, Refused } from './post.js';
 import { share } from './share.js';
 import { number } from './sheet.js';
+import { twice } from './twice.js';
 import { stamp } from './verdict.js';
 
 /** @type {Record<string, string>} */
@@ -125,6 +126,7 @@ async function toClaim() {
   }
 }
 
-at('claim').addEventListener('click', toClaim);
+// A claim that was begun stays in the books.
+twice(at('claim', HTMLButtonElement), 'Yes, begin a claim', toClaim);
 at('print').addEventListener('click', () => print());
 begin();

@@ -3,6 +3,7 @@ const current = `page ${shell.version}`;
 /** @type {[RegExp, string][]} */
 const pages = [
   [/^\/(case\/[^/]+)?$/, '/case.html'], [/^\/case\/[^/]+\/sheet$/, '/sheet.html'], [/^\/cases$/, '/cases.html'],
+  [/^\/case\/[^/]+\/job$/, '/job.html'], [/^\/case\/[^/]+\/call$/, '/call.html'],
   [/^\/device$/, '/device.html'], [/^\/pages$/, '/pages.html'], [/^\/pages\/write\//, '/write.html'],
 ];
 
@@ -22,6 +23,18 @@ async function clear() {
  */
 async function ofShell(path, request) {
   return (await (await caches.open(current)).match(path)) ?? fetch(request);
+}
+
+// A page that needs the server says so itself; where there is none of it here, the sheets that are here are shown.
+/** @param {Request} request */
+async function ofServer(request) {
+  try {
+    return await fetch(request);
+  } catch (problem) {
+    const list = await (await caches.open(current)).match('/cases.html');
+    if (!list) throw problem;
+    return list;
+  }
 }
 
 // The engine and the packs of pages lie below their version, so what is kept never changes.
@@ -44,5 +57,6 @@ addEventListener('fetch', event => {
   else if (request.mode === 'navigate') {
     const page = pages.find(([address]) => address.test(pathname))?.[1];
     if (page && shell.files.includes(page)) event.respondWith(ofShell(page, request));
+    else if (!pathname.startsWith('/api/')) event.respondWith(ofServer(request));
   } else if (shell.files.includes(pathname)) event.respondWith(ofShell(pathname, request));
 });
