@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Data;
 using System.Data.Common;
+using DxAssistant.Cases.Sqlite;
 using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases;
@@ -116,5 +117,5 @@ internal sealed class SharedConnection : IAsyncDisposable
         }
     }
 
-    private CaseFileException Unusable(DbException error) => new($"the {what} cannot be used: {error.Message}", error);
+    private CaseFileException Unusable(DbException error) => SqliteTrouble.Of($"the {what} cannot be used", error);
 }

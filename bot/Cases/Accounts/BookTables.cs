@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Data.Common;
+using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Cases.Accounts;
 
@@ -43,7 +44,7 @@ internal sealed class BookTables(Func<DbConnection> connect)
         }
         catch (DbException error)
         {
-            throw new CaseFileException($"the book of accounts cannot be used: {error.Message}", error);
+            throw SqliteTrouble.Of("the book of accounts cannot be used", error);
         }
     }
 

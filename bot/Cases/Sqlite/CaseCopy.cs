@@ -27,7 +27,7 @@ public static class CaseCopy
         }
         catch (SqliteException error)
         {
-            throw new CaseFileException($"{from} cannot be copied: {error.Message}", error);
+            throw SqliteTrouble.Of($"{from} cannot be copied", error);
         }
     }
 
@@ -48,7 +48,7 @@ public static class CaseCopy
         using var command = source.CreateCommand();
         command.CommandText = "PRAGMA quick_check";
         if (command.ExecuteScalar() as string != "ok")
-            throw new CaseFileException($"{file} is damaged: use another copy");
+            throw new CaseFileException($"{file} is damaged: use another copy (the runbook says how to go on)");
     }
 
     private static SqliteConnection Open(string file, SqliteOpenMode mode)

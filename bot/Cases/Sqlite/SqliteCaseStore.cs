@@ -58,9 +58,7 @@ public sealed class SqliteCaseStore : ICaseStore
             error is SqliteException or IOException or UnauthorizedAccessException or CaseFileException)
         {
             connection?.Dispose();
-            throw error as CaseFileException
-                ?? new CaseFileException(
-                    $"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
+            throw error as CaseFileException ?? Unusable(file, error);
         }
     }
 
@@ -77,10 +75,10 @@ public sealed class SqliteCaseStore : ICaseStore
     }
 
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
-        Task.FromResult(Read(reader => LogReader.Read(reader, caseId)).Open(caseId));
+        Task.FromResult(ReadRows(caseId).Open(caseId));
 
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
-        Task.FromResult(Read(reader => LogReader.Read(reader, caseId)));
+        Task.FromResult(ReadRows(caseId));
 
     public Task<CaseMark> MarkAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Mark(caseId));
@@ -133,9 +131,10 @@ public sealed class SqliteCaseStore : ICaseStore
         await writing;
         writer.Dispose();
         foreach (var reader in idle) reader.Dispose();
+
+        // The writer last: only it may carry the journal over, so that one file is left that holds everything.
+        using (var pooled = new SqliteConnection(readerSource)) SqliteConnection.ClearPool(pooled);
         await connection.DisposeAsync();
-        using var pooled = new SqliteConnection(readerSource);
-        SqliteConnection.ClearPool(pooled);
     }
 
     private static string Source(string file, SqliteOpenMode mode, bool pooling) =>
@@ -147,7 +146,9 @@ public sealed class SqliteCaseStore : ICaseStore
             DefaultTimeout = 10,
         }.ToString();
 
-    private T Read<T>(Func<SqliteConnection, T> read)
+    private KeptLog ReadRows(string caseId) => Read(reader => LogReader.Read(reader, caseId), $"case {caseId}");
+
+    private T Read<T>(Func<SqliteConnection, T> read, string what = "the file of cases")
     {
         try
         {
@@ -157,7 +158,7 @@ public sealed class SqliteCaseStore : ICaseStore
         }
         catch (SqliteException error)
         {
-            throw Unreadable(error);
+            throw Unreadable(error, what);
         }
     }
 
@@ -175,12 +176,15 @@ public sealed class SqliteCaseStore : ICaseStore
         catch (SqliteException error)
         {
             reader?.Dispose();
-            throw Unreadable(error);
+            throw Unreadable(error, $"case {caseId}");
         }
     }
 
-    private static CaseFileException Unreadable(SqliteException error) =>
-        new($"the file of cases cannot be read: {error.Message}", error);
+    private static CaseFileException Unusable(string file, Exception error) => error is SqliteException fault
+        ? SqliteTrouble.Of($"{file} cannot be used for cases (--data names another)", fault)
+        : new CaseFileException($"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
+
+    private static CaseFileException Unreadable(SqliteException error, string what) => SqliteTrouble.Of($"{what} cannot be read", error);
 
     private T Change<T>(Func<WholeCase, T> change)
     {
@@ -192,7 +196,7 @@ public sealed class SqliteCaseStore : ICaseStore
         }
         catch (SqliteException error)
         {
-            throw new CaseFileException($"the file of cases cannot be changed: {error.Message}", error);
+            throw SqliteTrouble.Of("the file of cases cannot be changed", error);
         }
     }
 
@@ -220,7 +224,8 @@ public sealed class SqliteCaseStore : ICaseStore
         catch (Exception error)
         {
             RollBack();
-            var refusal = new CaseFileException($"the turn could not be saved: {error.Message}", error);
+            const string Unsaved = "the turn could not be saved";
+            var refusal = error is SqliteException fault ? SqliteTrouble.Of(Unsaved, fault) : new CaseFileException($"{Unsaved}: {error.Message}", error);
             foreach (var request in batch) request.Done.TrySetException(refusal);
         }
     }

@@ -64,6 +64,21 @@ public sealed class SqliteCaseStoreTests : LastingCaseStoreTests, IDisposable
         Assert.Equal("wal", command.ExecuteScalar());
     }
 
+    // Whoever copies the file of a program that has ended has all of it.
+    [Fact]
+    public async Task DisposeAsync_AfterReading_LeavesOneFile()
+    {
+        string file = folder.File("whole.db");
+        await using (var store = SqliteCaseStore.Open(file, TimeProvider.System))
+        {
+            await store.AppendAsync("a", 0, "t", Events("b4"));
+            Assert.Single(await store.ReadAsync("a"));
+            Assert.Equal(1, (await store.MarkAsync("a")).Last);
+        }
+
+        Assert.Equal([file], Directory.GetFiles(folder.Path, "whole.db*"));
+    }
+
     [Fact]
     public void Open_FileOfALaterVersion_SaysSoAndLeavesItAlone()
     {
