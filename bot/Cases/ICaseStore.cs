@@ -8,6 +8,9 @@ namespace DxAssistant.Cases;
 /// <summary>The append-only event logs of all cases. Safe to use from many threads.</summary>
 public interface ICaseStore : IWorkList, IAsyncDisposable
 {
+    /// <summary>Word of what other programs on the same cases append; null where they cannot tell.</summary>
+    ICaseNews? News => null;
+
     /// <summary>Appends all events of one turn, or none. When it returns <see cref="AppendResult.Appended"/> they are
     /// on disk.</summary>
     /// <param name="expectedSequence">The last sequence number the turn was made from; 0 for a case that does not exist

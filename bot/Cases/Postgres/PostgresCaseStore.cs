@@ -20,8 +20,12 @@ public sealed class PostgresCaseStore : ICaseStore
 
     private readonly NpgsqlDataSource source;
     private readonly TimeProvider clock;
+    private readonly PostgresNews news;
 
-    private PostgresCaseStore(NpgsqlDataSource source, TimeProvider clock) => (this.source, this.clock) = (source, clock);
+    private PostgresCaseStore(NpgsqlDataSource source, TimeProvider clock) =>
+        (this.source, this.clock, news) = (source, clock, new PostgresNews(source));
+
+    public ICaseNews News => news;
 
     /// <summary>Opens a database of cases; makes the tables when they are not there.</summary>
     /// <param name="connection">In the form <c>Host=…;Username=…;Database=…</c>.</param>
@@ -168,7 +172,11 @@ public sealed class PostgresCaseStore : ICaseStore
             return spoken.Length;
         }, cancel);
 
-    public ValueTask DisposeAsync() => source.DisposeAsync();
+    public async ValueTask DisposeAsync()
+    {
+        await news.DisposeAsync();
+        await source.DisposeAsync();
+    }
 
     private static NpgsqlConnectionStringBuilder Bounded(string connection)
     {

@@ -5,12 +5,13 @@ using DxAssistant.Cases.WorkList;
 using DxAssistant.Conversation.Sheets;
 using DxAssistant.Server.Api;
 using DxAssistant.Server.Chat;
+using DxAssistant.Server.HandOver;
 using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Desk;
 
 /// <summary>The work list over HTTP, and word of its changes as they happen.</summary>
-internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostApplicationLifetime program)
+internal sealed class WorkEndpoints(ICaseStore store, CaseBell bell, Func<InUse> inUse, IHostApplicationLifetime program)
 {
     private const string Part = "Work list";
     private static readonly TimeSpan Between = TimeSpan.FromSeconds(1);
@@ -44,8 +45,8 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostAp
             line, Title(titles.Series, line.Series), Title(titles.Faults, line.Fault))), ChatJson.Options);
     }
 
-    // Server-sent events (WHATWG HTML, 9.2): what was appended last, whenever that changes. Asking the store also hears
-    // of what other programs on the same cases append.
+    // Server-sent events (WHATWG HTML, 9.2): what was appended last, whenever that changes, once a second at most. Where other
+    // programs do not tell of what they append, the store is asked each second.
     private async Task ChangesAsync(HttpContext http, CancellationToken left)
     {
         // The program does not wait for listeners when it ends.
@@ -53,18 +54,20 @@ internal sealed class WorkEndpoints(ICaseStore store, Func<InUse> inUse, IHostAp
         var cancel = until.Token;
         http.Response.ContentType = "text/event-stream";
         string? known = null;
-        using var ticks = new PeriodicTimer(Between);
         try
         {
-            do
+            while (true)
             {
+                var next = bell.NextOfAny(); // before the store is asked, so that nothing falls in between
                 var last = (await store.ListAsync(1, cancel)).FirstOrDefault();
                 string now = last is null ? "none" : FormattableString.Invariant($"{last.Id} {last.LastAt.ToUnixTimeMilliseconds()}");
                 await http.Response.WriteAsync(now == known ? ":\n\n" : $"data: {now}\n\n", cancel);
                 await http.Response.Body.FlushAsync(cancel);
                 known = now;
+                await Task.Delay(Between, cancel);
+                await bell.UntilAsync(next, TimeSpan.Zero, cancel);
+                cancel.ThrowIfCancellationRequested();
             }
-            while (await ticks.WaitForNextTickAsync(cancel));
         }
         catch (OperationCanceledException)
         {

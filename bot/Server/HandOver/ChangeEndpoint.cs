@@ -13,9 +13,9 @@ namespace DxAssistant.Server.HandOver;
 internal sealed class ChangeEndpoint(ICaseStore store, CaseBell bell, CaseGrants grants, IHostApplicationLifetime program)
 {
     // A stream ends by itself, so that whoever listens is asked again who they are.
-    private const int MostWords = 150;
+    private static readonly TimeSpan Longest = TimeSpan.FromMinutes(5);
 
-    // So often the store is asked what other programs on the same cases appended, and whether the listener may still hear.
+    // So often the store is asked what other programs on the same cases appended, where they do not tell of it.
     private static readonly TimeSpan Elsewhere = TimeSpan.FromSeconds(2);
 
     public void Map(IEndpointRouteBuilder routes) => routes.MapGet("/api/cases/{id}/changes", TellAsync)
@@ -31,13 +31,14 @@ internal sealed class ChangeEndpoint(ICaseStore store, CaseBell bell, CaseGrants
 
         // The program does not wait for listeners when it ends.
         using var until = CancellationTokenSource.CreateLinkedTokenSource(cancel, program.ApplicationStopping);
+        until.CancelAfter(Longest);
         try
         {
             await TellAllAsync(id, Clerks.PersonOf(http), http, until.Token);
         }
         catch (OperationCanceledException)
         {
-            // The page was left.
+            // The page was left, or is to ask again.
         }
         finally
         {
@@ -49,14 +50,14 @@ internal sealed class ChangeEndpoint(ICaseStore store, CaseBell bell, CaseGrants
     {
         http.Response.ContentType = "text/event-stream";
         long known = long.TryParse(http.Request.Headers["Last-Event-ID"], NumberStyles.None, CultureInfo.InvariantCulture, out long last) ? last : -1;
-        for (int told = 0; told < MostWords && grants.MaySee(person, id); told++)
+        while (grants.MaySee(person, id))
         {
             var next = bell.Next(id); // before the store is asked, so that nothing falls in between
             long now = await store.LastAsync(id, cancel);
             await http.Response.WriteAsync(now == known ? ":\n\n" : FormattableString.Invariant($"id: {now}\ndata: {now}\n\n"), cancel);
             await http.Response.Body.FlushAsync(cancel);
             known = now;
-            await Task.WhenAny(next, Task.Delay(Elsewhere, cancel));
+            await bell.UntilAsync(next, Elsewhere, cancel);
             cancel.ThrowIfCancellationRequested();
         }
     }

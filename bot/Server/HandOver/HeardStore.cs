@@ -13,9 +13,13 @@ internal sealed class HeardStore(ICaseStore store, CaseBell bell) : ICaseStore
         string caseId, long expectedSequence, string turnId, ImmutableArray<CaseEvent> events, CancellationToken cancel = default)
     {
         var done = await store.AppendAsync(caseId, expectedSequence, turnId, events, cancel);
-        if (done is AppendResult.Appended) bell.Ring(caseId);
+        if (done is not AppendResult.Appended) return done;
+        bell.Ring(caseId);
+        store.News?.Tell(caseId);
         return done;
     }
+
+    public ICaseNews? News => store.News;
 
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) => store.ReadAsync(caseId, cancel);
 

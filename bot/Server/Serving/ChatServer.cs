@@ -56,7 +56,8 @@ internal static class ChatServer
             ["localhost", "127.0.0.1", "[::1]", .. settings.Hosts]);
         builder.Services.Configure<ForwardedHeadersOptions>(o => o.ForwardedHeaders =
             settings.BehindProxy ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto : ForwardedHeaders.None);
-        var bell = new CaseBell();
+        var bell = new CaseBell(store.News);
+        if (store.News is { } news) builder.Services.AddHostedService(_ => new FarBell(news, bell));
         store = new HeardStore(store, bell);
         builder.Services.AddSingleton(bell).AddSingleton(store);
         builder.Services.AddSingleton(inUse);

@@ -1,3 +1,4 @@
+using System.Threading.Channels;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Postgres;
 using Npgsql;
@@ -26,6 +27,30 @@ public sealed class PostgresCaseStoreTests(PostgresServer server) : LastingCaseS
         Assert.Single(results.OfType<AppendResult.Appended>());
         Assert.All(results.OfType<AppendResult.Conflict>(), conflict => Assert.Equal(2, conflict.LastSequence));
         Assert.Equal(2, (await other.ReadAsync("a")).Length);
+    }
+
+    [StoreFact]
+    public async Task News_OfAnotherServer_IsHeardAndAgainAfterTheConnectionWasCut()
+    {
+        await using var other = await PostgresCaseStore.OpenAsync(place, TimeProvider.System);
+        using var end = new CancellationTokenSource();
+        var heard = Channel.CreateUnbounded<string?>();
+        Task hearing = other.News.HearAsync(one => heard.Writer.TryWrite(one), end.Token);
+
+        Assert.Null(await heard.Reader.ReadAsync());
+        Assert.True(other.News.Hears);
+        other.News.Tell("its own");
+        Store.News!.Tell("a");
+        Assert.Equal("a", await heard.Reader.ReadAsync());
+
+        await RunAsync("SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE query = 'LISTEN dx_case'");
+        Assert.Null(await heard.Reader.ReadAsync());
+        Assert.Null(await heard.Reader.ReadAsync());
+        Store.News!.Tell("b");
+        Assert.Equal("b", await heard.Reader.ReadAsync());
+        await end.CancelAsync();
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => hearing);
+        Assert.False(other.News.Hears);
     }
 
     [StoreFact]
