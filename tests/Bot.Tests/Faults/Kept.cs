@@ -1,4 +1,5 @@
 using DxAssistant.Cases;
+using DxAssistant.Cases.Claims;
 using DxAssistant.Conversation.Events;
 
 namespace DxAssistant.Bot.Tests.Faults;
@@ -25,6 +26,14 @@ internal static class Kept
         }
 
         return turns;
+    }
+
+    /// <summary>Holds the claims to the same: each that was answered is there, and nobody altered one.</summary>
+    public static async Task CheckAsync(IClaimStore claims, IEnumerable<string> acknowledged)
+    {
+        string[] names = [.. (await claims.ListAsync(limit: int.MaxValue)).Select(head => head.Id)];
+        Assert.All(acknowledged, one => Assert.Contains(one, names));
+        foreach (string name in names) Assert.Null(ClaimChain.FirstAltered(name, await claims.ReadAsync(name)));
     }
 
     // Whole turns by name, in order: each begins with what was said and ends with the reply to it.

@@ -22,6 +22,9 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     /// <summary>What was answered, in the order of the answers within a case.</summary>
     public ConcurrentQueue<(string CaseId, string TurnId)> Acknowledged { get; } = new();
 
+    /// <summary>Claims that were begun from cases whose conversation had come to its end.</summary>
+    public ConcurrentQueue<string> Claims { get; } = new();
+
     /// <summary>How often a turn was not answered and had to be sent again.</summary>
     public int Again { get; private set; }
 
@@ -72,6 +75,8 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 if (await UntilAnsweredAsync(client => SendAsync(client, caseId, turn)) is null) return;
                 Acknowledged.Enqueue((caseId, turn.TurnId));
             }
+
+            if (await UntilAnsweredAsync(client => client.ClaimAsync(caseId)) is { Length: > 0 } claim) Claims.Enqueue(claim);
         }
     }
 

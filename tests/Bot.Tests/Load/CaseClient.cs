@@ -29,6 +29,18 @@ internal sealed class CaseClient : IDisposable
     /// <returns>200 when the turn is in the log.</returns>
     public Task<HttpStatusCode> SendAsync(string caseId, RecordedTurn turn) => PostAsync($"/api/cases/{caseId}/turns", turn.Message);
 
+    /// <summary>Begins a claim from a case.</summary>
+    /// <returns>Its id; empty when nothing of it can be claimed.</returns>
+    /// <exception cref="HttpRequestException">It was neither begun nor refused.</exception>
+    public async Task<string?> ClaimAsync(string caseId)
+    {
+        using var answer = await http.PostAsync($"/api/cases/{caseId}/claims", null);
+        if (answer.StatusCode == HttpStatusCode.UnprocessableEntity) return "";
+        answer.EnsureSuccessStatusCode();
+        using var json = JsonDocument.Parse(await answer.Content.ReadAsByteArrayAsync());
+        return json.RootElement.GetProperty("id").GetString()!;
+    }
+
     /// <summary>Posts JSON and reads the answer to its end.</summary>
     public async Task<HttpStatusCode> PostAsync(string path, string json)
     {

@@ -55,10 +55,18 @@ internal sealed class ServerProcess : IAsyncDisposable
     /// <summary>Starts any program that says on a line where it listens.</summary>
     /// <param name="arguments">What <c>dotnet exec</c> is given.</param>
     /// <param name="before">What stands on that line before the address.</param>
-    public static async Task<ServerProcess> StartAsync(string[] arguments, string before)
+    public static Task<ServerProcess> StartAsync(string[] arguments, string before) => StartAsync("dotnet", ["exec", .. arguments], before);
+
+    /// <summary>Starts the server by another program, which becomes it.</summary>
+    /// <param name="by">That program with its arguments; those of <c>dotnet</c> follow.</param>
+    /// <exception cref="InvalidOperationException">It ended instead; the message is what it said.</exception>
+    public static Task<ServerProcess> StartByAsync(string[] by, params string[] arguments) => StartAsync(
+        by[0], [.. by[1..], "dotnet", "exec", Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0", .. arguments], "Open ");
+
+    private static async Task<ServerProcess> StartAsync(string program, string[] arguments, string before)
     {
         long begun = Stopwatch.GetTimestamp();
-        var start = new ProcessStartInfo("dotnet", ["exec", .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
         var process = Process.Start(start)!;
         var said = new StringBuilder();
         process.ErrorDataReceived += (_, line) =>

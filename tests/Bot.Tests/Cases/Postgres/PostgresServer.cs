@@ -47,6 +47,13 @@ public sealed class PostgresServer : IAsyncLifetime
         return $"{connection};Search Path={name}";
     }
 
+    /// <summary>Kills the server of this run and starts it again; whoever is connected is cut off.</summary>
+    public void Restart()
+    {
+        if (folder.Length == 0) throw new InvalidOperationException("a server that others use is not killed");
+        Run("pg_ctl", "-D", $"{folder}/data", "-l", $"{folder}/log", "-m", "immediate", "-w", "restart");
+    }
+
     private void Start()
     {
         folder = Directory.CreateTempSubdirectory("dxassistant-pg-").FullName;
