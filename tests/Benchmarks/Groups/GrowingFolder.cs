@@ -52,7 +52,8 @@ internal static class GrowingFolder
         .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
             + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal);
 
-    private static Dictionary<string, string> Tiny()
+    /// <summary>The pages of the small folder, by path.</summary>
+    public static Dictionary<string, string> Tiny()
     {
         var root = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(root.FullName, "DxAssistant.sln"))) root = root.Parent!;
