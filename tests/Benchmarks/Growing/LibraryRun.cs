@@ -65,7 +65,7 @@ internal static class LibraryRun
     }
 
     private static Library Clean(CompileResult result) =>
-        result.Library ?? throw new InvalidOperationException(string.Join('\n', result.Diagnostics.Take(5)));
+        result.Library ?? throw new InvalidOperationException(string.Join('\n', result.Diagnostics.DistinctBy(found => found.Name)));
 
     private static (T Result, double Milliseconds) Timed<T>(Func<T> work)
     {

@@ -137,7 +137,8 @@ internal sealed class SyntheticLibrary
 
     private string Check(int symptom, int check)
     {
-        int one = Draw(FaultsEach), other = (one + 1 + Draw(FaultsEach - 1)) % FaultsEach;
+        // Each fault is seen by one check, some by two.
+        int one = 2 * check % FaultsEach, other = 2 * check < FaultsEach ? one + 1 : 1 + Draw(FaultsEach - 1);
         string rows = $"| [{Part(symptom, one)} worn](../faults/worn-{symptom}-{one}.md) | never | always |\n| [{Part(symptom, other)} worn](../faults/worn-{symptom}-{other}.md) | seldom | usually |";
         return $"""
             ---

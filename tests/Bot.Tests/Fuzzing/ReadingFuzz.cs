@@ -1,22 +1,13 @@
-using DxAssistant.Conversation.Sheets;
-using DxAssistant.Knowledge.Glyphs;
 using DxAssistant.Knowledge.Readings;
-using Xunit.Abstractions;
 
 namespace DxAssistant.Bot.Tests.Fuzzing;
 
-/// <summary>Whatever people type, readings and codes are taken without a fault.</summary>
-public sealed class UnderstandingFuzzTests(ITestOutputHelper output)
+/// <summary>Whatever people type as a reading.</summary>
+internal sealed class ReadingFuzz() : FuzzPart("readings", 6_000, Read)
 {
     private static readonly string[] Asked = ["", "resistance", "voltage", "temperature", "pressure", "suction", "capacitance", "humidity", "diode", "time", "kΩ", "superheat"];
 
-    [Fact]
-    public Task Readings_AnyText_AreTaken() => new FuzzRun(output, "readings", few: 6_000)
-        .RunAsync(Knowing.Said("readings"), TextChanges.Make, text => Task.FromResult(Read(text)));
-
-    [Fact]
-    public Task Codes_AnyText_AreTaken() => new FuzzRun(output, "codes", few: 3_000)
-        .RunAsync(Knowing.Said("glyphs"), TextChanges.Make, text => Task.FromResult(Spell(text)));
+    public override Task<IEnumerable<string>> BeginAsync() => Task.FromResult(Knowing.Said("readings"));
 
     private static string Read(string text)
     {
@@ -32,15 +23,5 @@ public sealed class UnderstandingFuzzTests(ITestOutputHelper output)
             case ReadingResult.NotUnderstood none: return $"{asked} {none.Reason}";
             default: throw new InvalidOperationException("there are three results");
         }
-    }
-
-    private static string Spell(string text)
-    {
-        if (text.Length > SaidWords.Longest) text = text[..SaidWords.Longest];
-        bool found = GlyphReader.TryFind(text, out _, out var span);
-        if (found) Assert.InRange(span.End, 1, text.Length);
-        var reading = GlyphReader.Read(text);
-        string read = reading.Canonical;
-        return $"{found} {GlyphReader.TrySpell(text, out _)} {GlyphReader.TryRead(text, out _)} {read.Length} {(read.Length > 0 ? read[0] : ' ')}";
     }
 }

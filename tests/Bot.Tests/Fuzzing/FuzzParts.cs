@@ -1,0 +1,14 @@
+using System.Collections.Immutable;
+
+namespace DxAssistant.Bot.Tests.Fuzzing;
+
+/// <summary>All parts, by name.</summary>
+internal static class FuzzParts
+{
+    public static ImmutableSortedDictionary<string, Func<IFuzzPart>> All { get; } = new Dictionary<string, Func<IFuzzPart>>
+    {
+        ["codes"] = () => new CodeFuzz(),
+        ["pages"] = () => new PageFuzz(),
+        ["readings"] = () => new ReadingFuzz(),
+    }.ToImmutableSortedDictionary(StringComparer.Ordinal);
+}
