@@ -58,7 +58,7 @@ public sealed class OneLineErrorsTests
             var (status, json) = await server.GetAsync(path);
 
             Assert.Equal(HttpStatusCode.ServiceUnavailable, status);
-            Assert.StartsWith("Cannot be shown: the file of cases", LineOf(json), StringComparison.Ordinal);
+            Assert.StartsWith("Cannot be shown: case ", LineOf(json), StringComparison.Ordinal);
         }
     }
 
