@@ -14,7 +14,7 @@ internal static class RepairQuestion
         turn.Say(SegmentKind.Repair, "repair-lead", Slot.Of("repair", page.Title));
         if (!page.Parts.IsEmpty)
             turn.Say(SegmentKind.Repair, "repair-parts", Slot.Of("parts", string.Join(", ", page.Parts), page.Title.Place));
-        Cautions.SayThoseOf(turn, page.Cautions);
+        Cautions.SayBefore(turn, page);
         turn.Quote(SegmentKind.Repair, page.Steps);
         turn.Ask(QuestionKind.Repair, page.Id.Value, turn.Speaker.Say(SegmentKind.Question, "ask-repair"),
             [turn.Option(RepairAnswer.Done, "option-repair-done")], [], Offered.AtStep);

@@ -34,6 +34,7 @@ public static class PhraseIds
         "ask-symptom-one",
         "ask-whole",
         "ask-whole-none",
+        "cautions-kept",
         "check-lead",
         "closed-begin-with",
         "closed-book",

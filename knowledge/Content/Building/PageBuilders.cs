@@ -10,7 +10,7 @@ namespace DxAssistant.Knowledge.Content.Building;
 internal static class PageBuilders
 {
     public static CautionPage Caution(PageReader page) =>
-        new(page.Id, page.Title, page.Joined("Danger"), page.Passages("Do"));
+        new(page.Id, page.Title, page.Joined("Danger"), page.Passages("Do"), page.Field("deadly") == "true");
 
     public static SymptomPage Symptom(PageReader page) =>
         new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"))

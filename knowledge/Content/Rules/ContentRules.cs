@@ -3,6 +3,7 @@ using DxAssistant.Knowledge.Content.Rules.Calculating;
 using DxAssistant.Knowledge.Content.Rules.Diagnosis;
 using DxAssistant.Knowledge.Content.Rules.Drawings;
 using DxAssistant.Knowledge.Content.Rules.Frame;
+using DxAssistant.Knowledge.Content.Rules.Hazards;
 using DxAssistant.Knowledge.Content.Rules.Linking;
 using DxAssistant.Knowledge.Content.Rules.Numbers;
 using DxAssistant.Knowledge.Content.Rules.Translating;
@@ -30,6 +31,7 @@ internal static class ContentRules
         new EmptyCell(),
         new FaultWithoutRepair(),
         new FaultWithoutSymptom(),
+        new HazardWithoutCaution(),
         new HtmlInPage(),
         new InputsDoNotFit(),
         new LanguageWithoutPage(),

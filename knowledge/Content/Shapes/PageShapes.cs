@@ -46,7 +46,12 @@ internal static class PageShapes
                 Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
                 Cautions, Sources,
             ]),
-        new(PageKind.Caution, "cautions", [Kind, Id], [Sentence("Danger"), List("Do"), Sources]),
+        new(PageKind.Caution, "cautions",
+            [
+                Kind, Id, new("deadly", FieldType.YesNo, false), new("states", FieldType.Ids, false, RefersTo: PageKind.Access),
+                new("words", FieldType.List, false), new("instead-of", FieldType.Ids, false, RefersTo: PageKind.Caution),
+            ],
+            [Sentence("Danger"), List("Do"), Sources]),
         new(PageKind.Series, "series",
             [
                 Kind, Id, new("display", FieldType.Choice, true, ["two digits", "lamps", "none"]),

@@ -11,7 +11,7 @@ public class DiagnosticTextTests
         ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
             .Replace("- Prove dead.", "- Prove dead, as on [the page](../access/isolated-opne.md)."));
         Assert.Equal("""
-            content/cautions/live-mains.md:12:32: error[broken-link]: there is no page `../access/isolated-opne.md`
+            content/cautions/live-mains.md:13:32: error[broken-link]: there is no page `../access/isolated-opne.md`
               page   Live mains, under Do
               words  … Prove dead, as on [the page](⟦../access/isolated-opne.md⟧).
               mend   did you mean `../access/isolated-open.md`?
@@ -54,7 +54,7 @@ public class DiagnosticTextTests
         ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
             .Replace("- Prove dead.", "- e\u0301👨‍👩‍👧‍👦 [x](y.md)"));
         Diagnostic found = Assert.Single(ContentCompiler.Compile(folder).Diagnostics);
-        Assert.Equal(new SourceSpan("cautions/live-mains.md", 12, 10, 4), found.At);
+        Assert.Equal(new SourceSpan("cautions/live-mains.md", 13, 10, 4), found.At);
     }
 
     [Fact]

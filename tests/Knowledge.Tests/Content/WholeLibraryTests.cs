@@ -107,7 +107,7 @@ public partial class WholeLibraryTests
     private static bool TooFew(IEnumerable<string> said) => said.Distinct(StringComparer.OrdinalIgnoreCase).Count() < LeastExamples;
 
     private static bool OfRefrigerant(IEnumerable<CautionPage> cautions) =>
-        cautions.Any(caution => caution.Id is "refrigerant-pressure" or "flammable-refrigerant" or "recovery");
+        cautions.Any(caution => caution.Id is "refrigerant-pressure" or "flammable-refrigerant" or "recovery" or "open-circuit");
 
     private static bool Warns(IEnumerable<CautionPage> cautions, string id) => cautions.Any(caution => caution.Id == id);
 
