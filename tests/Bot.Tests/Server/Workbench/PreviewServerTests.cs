@@ -45,7 +45,7 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
         pages.Reload();
         JsonNode page = (await http.GetFromJsonAsync<JsonNode>("/api/preview/page?path=cautions/live-mains.md"))!;
         Assert.DoesNotContain("<script", (string?)page["html"], StringComparison.Ordinal);
-        Assert.Contains("data-line=\"5\"", (string?)page["html"], StringComparison.Ordinal);
+        Assert.Contains("data-line=\"9\"", (string?)page["html"], StringComparison.Ordinal);
     }
 
     [Fact]
