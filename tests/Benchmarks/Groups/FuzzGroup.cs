@@ -37,9 +37,9 @@ internal sealed class FuzzGroup : IBenchmarkGroup
     private static string Page(ImmutableArray<string> rows, string conditions) => $"""
         # Inputs from outside
 
-        Texts that people said and pages, changed at random: cut, doubled, joined, swapped, with what programs stumble over
+        Texts that people said, pages, activities and bodies, changed at random: cut, doubled, joined, swapped, with what programs stumble over
         put in. What behaves as nothing before it did is changed further; behaviours are told apart by the kind of answer, not by the lines of
-        the program that ran. A run ends with the input at the first exception, reading without a value, tag that no page may hold, or
+        the program that ran. A run ends with the input at the first exception, answer 500, reading without a value, tag that no page may hold, or
         answer that takes two minutes: that a row is here says that there was none. Slowest: one input on a machine that did other things too.
 
         | what | inputs | faults | behaviours | longest, characters | slowest, ms | s | seed |

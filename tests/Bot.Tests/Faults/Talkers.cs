@@ -16,6 +16,7 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     private readonly CancellationTokenSource end = new();
     private readonly ConcurrentDictionary<Uri, CaseClient> clients = new();
     private readonly List<Task> talking = [];
+    private readonly ConcurrentQueue<TimeSpan> waits = new();
     private int asked;
     private long longestWait;
 
@@ -28,11 +29,22 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     /// <summary>How often a turn was not answered and had to be sent again.</summary>
     public int Again { get; private set; }
 
+    /// <summary>How long each thinks after an answer.</summary>
+    public TimeSpan Pace { get; init; }
+
     /// <summary>The longest that one turn took until it was answered.</summary>
     public TimeSpan LongestWait => TimeSpan.FromTicks(Interlocked.Read(ref longestWait));
 
     /// <summary>Answers that were neither a turn taken nor one to be sent again.</summary>
     public ConcurrentQueue<string> Odd { get; } = new();
+
+    /// <summary>How long each turn took that was answered since this was asked last.</summary>
+    public List<TimeSpan> TakeWaits()
+    {
+        var taken = new List<TimeSpan>();
+        while (waits.TryDequeue(out var wait)) taken.Add(wait);
+        return taken;
+    }
 
     public void Begin(int people)
     {
@@ -74,9 +86,22 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 if (end.IsCancellationRequested) return;
                 if (await UntilAnsweredAsync(client => SendAsync(client, caseId, turn)) is null) return;
                 Acknowledged.Enqueue((caseId, turn.TurnId));
+                if (Pace > TimeSpan.Zero) await ThinkAsync();
             }
 
             if (await UntilAnsweredAsync(client => client.ClaimAsync(caseId)) is { Length: > 0 } claim) Claims.Enqueue(claim);
+        }
+    }
+
+    private async Task ThinkAsync()
+    {
+        try
+        {
+            await Task.Delay(Pace, end.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            // The end has come.
         }
     }
 
@@ -100,7 +125,9 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 {
                     var client = clients.GetOrAdd(there[Interlocked.Increment(ref asked) % there.Count], address => new CaseClient(address));
                     string? answer = await ask(client);
-                    Longest(Stopwatch.GetElapsedTime(begun).Ticks);
+                    var took = Stopwatch.GetElapsedTime(begun);
+                    waits.Enqueue(took);
+                    Longest(took.Ticks);
                     return answer;
                 }
                 catch (Exception error) when (error is HttpRequestException or IOException or TaskCanceledException)

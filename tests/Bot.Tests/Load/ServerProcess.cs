@@ -36,6 +36,11 @@ internal sealed class ServerProcess : IAsyncDisposable
         File.ReadLines($"/proc/{process.Id}/status").First(line => line.StartsWith("VmRSS:", StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1],
         CultureInfo.InvariantCulture);
 
+    /// <summary>Open files, connections among them.</summary>
+    public int Handles => Directory.GetFileSystemEntries($"/proc/{process.Id}/fd").Length;
+
+    public int Threads => Directory.GetDirectories($"/proc/{process.Id}/task").Length;
+
     /// <summary>Seconds of a processor used so far.</summary>
     public double ProcessorSeconds
     {
