@@ -32,7 +32,8 @@ public static class PostgresAccounts
     {
         try
         {
-            return new AccountBook(() => new NpgsqlConnection(connection), Tables, clock);
+            string bounded = PostgresPlace.Bounded(connection);
+            return new AccountBook(() => new NpgsqlConnection(bounded), Tables, clock);
         }
         catch (Exception error) when (error is ArgumentException or CaseFileException)
         {

@@ -82,7 +82,8 @@ internal static class PostgresSchema
 
     private static async Task RunAsync(NpgsqlConnection connection, string sql, CancellationToken cancel)
     {
-        await using var command = new NpgsqlCommand(sql, connection);
+        // A step may go through all cases.
+        await using var command = new NpgsqlCommand(sql, connection) { CommandTimeout = 0 };
         await command.ExecuteNonQueryAsync(cancel);
     }
 }
