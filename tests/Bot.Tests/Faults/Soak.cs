@@ -20,7 +20,7 @@ internal sealed class Soak(int people, TimeSpan pace, int seed)
     {
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
-        var server = await ServerProcess.StartAsync("--data", file);
+        await using var server = await ServerProcess.StartAsync("--data", file);
         await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(Walks, seed), () => [server.Address]) { Pace = pace };
         talkers.Begin(people);
         var samples = ImmutableArray.CreateBuilder<SoakSample>(looks);

@@ -8,7 +8,7 @@ internal sealed class ActivityFuzz() : AddressFuzz("activities", 300)
     private const string Message =
         """{"type":"message","id":"m1","text":"fan dead","channelId":"test","serviceUrl":"http://localhost:1","deliveryMode":"expectReplies","conversation":{"id":"c"},"from":{"id":"p","name":"Ann"},"recipient":{"id":"bot"}}""";
 
-    protected override Task<RunningServer> StartAsync() => RunningServer.StartAsync();
+    protected override Task<RunningServer> StartAsync() => RunningServer.StartAtPaceAsync(0);
 
     protected override Task<IEnumerable<string>> FirstAsync() => Task.FromResult<IEnumerable<string>>(
     [

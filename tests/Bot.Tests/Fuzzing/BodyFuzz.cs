@@ -26,7 +26,7 @@ internal sealed partial class BodyFuzz() : AddressFuzz("bodies", 600)
 
     private readonly TinyPages files = new();
 
-    protected override Task<RunningServer> StartAsync() => RunningServer.StartAsync(files.Folder, files.PathOf("../proposals"));
+    protected override Task<RunningServer> StartAsync() => RunningServer.StartWithoutPaceAsync(files.Folder, files.PathOf("../proposals"));
 
     protected override async Task<IEnumerable<string>> FirstAsync()
     {

@@ -60,6 +60,11 @@ internal sealed class RunningServer : IAsyncDisposable
         new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
         new ServerSettings(IPAddress.Loopback, 0, []) { PagesFolder = pages, Proposals = proposals }, book);
 
+    /// <summary>With a folder of pages for authors, however fast one client asks.</summary>
+    public static Task<RunningServer> StartWithoutPaceAsync(string pages, string proposals) => StartAsync(
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
+        new ServerSettings(IPAddress.Loopback, 0, [], 0) { PagesFolder = pages, Proposals = proposals });
+
     /// <summary>On pages, with what is kept beside the cases.</summary>
     public static Task<RunningServer> StartAsync(InUse inUse, ICaseStore? store = null, DeskBooks? books = null) => StartAsync(
         store ?? new MemoryCaseStore(TimeProvider.System), inUse, new ServerSettings(IPAddress.Loopback, 0, []), books: books);
