@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Gates;
 using DxAssistant.Knowledge.Search.Learning;
@@ -11,8 +12,8 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 /// <summary>The pages as the search sees them. Immutable once built; may be asked by many at once.</summary>
 public sealed class SearchIndex
 {
-    /// <summary>How many pages are looked at closely for one question.</summary>
-    private const int Looked = 400;
+    /// <summary>How many entries of a kind are found at most.</summary>
+    private const int Found = 400;
 
     /// <summary>How many pages are told apart by the plain words of a message.</summary>
     private const int Rivals = 8;
@@ -20,7 +21,7 @@ public sealed class SearchIndex
     /// <summary>A page that shares no word is found from this probability on.</summary>
     private const double FaintestProbability = 0.02;
 
-    private readonly IndexSearcher searcher;
+    private readonly PlainScores plain;
     private readonly Wordings wordings;
     private readonly TradeAnalyzer analyzer;
     private readonly Closeness closeness;
@@ -42,7 +43,7 @@ public sealed class SearchIndex
         var thesaurus = words.Thesaurus;
         var pages = PagesOf(phrases);
         var reader = IndexWriting.Write(pages, thesaurus);
-        searcher = new IndexSearcher(reader) { Similarity = IndexWriting.Similarity };
+        plain = new PlainScores(new IndexSearcher(reader) { Similarity = IndexWriting.Similarity });
         vocabulary = new Vocabulary(reader, thesaurus);
         closeness = new Closeness(new Rarity(pages));
         wordings = new Wordings(phrases, entries.Length, closeness);
@@ -82,7 +83,7 @@ public sealed class SearchIndex
     internal Question Ask(ImmutableArray<Token> tokens)
     {
         var said = TermBag.Of(tokens);
-        return new Question(said, closeness.Total(said), wordings.Shared(said), features.Known(said), Plain(said));
+        return new Question(said, features.Known(said), Fits(said));
     }
 
     /// <summary>The entries of a kind that fit, best first; ties by id.</summary>
@@ -90,32 +91,40 @@ public sealed class SearchIndex
     {
         if (question.Said.IsEmpty || !kinds.TryGetValue(kind, out var range))
             return [];
-        var judged = models.TryGetValue(kind, out var model) ? model.Judge(question.Features) : [];
-        var hits = ImmutableArray.CreateBuilder<SearchHit>();
+        var judged = models.TryGetValue(kind, out var model) ? model.Judge(question.Features) : Judged.Nothing;
+        var hits = new List<SearchHit>();
         for (var page = range.First; page < range.End; page++)
         {
-            var closest = wordings.Closest(page, question.Shared, question.Total);
-            var probability = judged.GetValueOrDefault(page);
-            if (closest.Score > 0 || probability > FaintestProbability)
-                hits.Add(Hit(page, closest, question.Plain.GetValueOrDefault(page), probability));
+            var fit = question.Fits[page];
+            var probability = judged.Of(page);
+            if (fit.Closest.Score > 0 || probability > FaintestProbability)
+                hits.Add(Hit(page, fit, probability));
         }
-        return [.. hits.OrderByDescending(hit => hit.Score).Take(Looked)];
+        hits.Sort(BestFirst);
+        return [.. CollectionsMarshal.AsSpan(hits)[..Math.Min(hits.Count, Found)]];
     }
+
+    private static int BestFirst(SearchHit one, SearchHit other) =>
+        one.Score != other.Score ? other.Score.CompareTo(one.Score) : string.CompareOrdinal(one.Entry.Id, other.Entry.Id);
 
     /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
     internal SearchHit? LikeliestFault(ImmutableArray<Token> tokens)
     {
         var said = TermBag.Of(tokens);
-        if (said.IsEmpty || !models.TryGetValue(NodeKind.Fault, out var model) || model.Judge(features.Known(said)) is not { Count: > 0 } judged)
-            return null;
-        var (page, probability) = judged.MaxBy(page => page.Value);
-        return new SearchHit(Entries[page], 0, probability);
+        return !said.IsEmpty && models.TryGetValue(NodeKind.Fault, out var model) && model.Judge(features.Known(said)).Likeliest is var (page, probability)
+            ? new SearchHit(Entries[page], 0, probability)
+            : null;
     }
 
     /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
-    internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind) =>
-        question.Plain.Where(page => Entries[page.Key].Kind == kind).OrderByDescending(page => page.Value).ThenBy(page => page.Key).Take(Rivals)
-            .ToDictionary(page => Entries[page.Key].Id, page => page.Value, StringComparer.Ordinal);
+    internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind)
+    {
+        if (!kinds.TryGetValue(kind, out var range))
+            return ImmutableDictionary<string, double>.Empty;
+        return Enumerable.Range(range.First, range.End - range.First).Where(page => question.Fits[page].Plain > 0)
+            .OrderByDescending(page => question.Fits[page].Plain).ThenBy(page => page).Take(Rivals)
+            .ToDictionary(page => Entries[page].Id, page => question.Fits[page].Plain, StringComparer.Ordinal);
+    }
 
     /// <summary>The entries of a kind that hold the very words.</summary>
     internal IEnumerable<string> Holding(ImmutableArray<Word> words, NodeKind kind) =>
@@ -134,7 +143,7 @@ public sealed class SearchIndex
     internal Intention IntentionOf(Question question)
     {
         var judged = intentions.Judge(question.Features);
-        return new Intention(judged.GetValueOrDefault((int)NodeKind.Fault), judged.GetValueOrDefault((int)NodeKind.OffTopic), judged.GetValueOrDefault((int)NodeKind.Refusal));
+        return new Intention(judged.Of((int)NodeKind.Fault), judged.Of((int)NodeKind.OffTopic), judged.Of((int)NodeKind.Refusal));
     }
 
     private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
@@ -152,18 +161,19 @@ public sealed class SearchIndex
         || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
         || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
 
-    /// <summary>Pages by the plain words, each score as a share of the best one possible.</summary>
-    private Dictionary<int, double> Plain(TermBag said)
+    /// <summary>How well each page fits.</summary>
+    private PageFit[] Fits(TermBag said)
     {
-        var best = closeness.BestPlain(said);
-        return searcher.Search(Queries.Plain(said), Looked).ScoreDocs.ToDictionary(document => document.Doc, document => Math.Min(1.0, document.Score / best));
+        var fits = wordings.Closest(said);
+        plain.Score(said, closeness.BestPlain(said), fits);
+        return fits;
     }
 
     /// <param name="judged">How probable the model holds the page to be.</param>
-    private SearchHit Hit(int page, ClosestWording closest, double plain, double judged)
+    private SearchHit Hit(int page, PageFit found, double judged)
     {
-        var fit = (Weights.Phrase * closest.Score) + (Weights.Plain * plain);
-        var score = closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
+        var fit = (Weights.Phrase * found.Closest.Score) + (Weights.Plain * found.Plain);
+        var score = found.Closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
         return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9));
     }
 

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Terms;
@@ -7,8 +8,8 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 /// <summary>Which entries are about a part that a message names.</summary>
 internal sealed class Subjects
 {
-    private readonly ImmutableArray<(SearchEntry Entry, ImmutableHashSet<string> Title, ImmutableHashSet<string> Words)> pages;
-    private readonly ImmutableHashSet<string> parts;
+    private readonly ImmutableArray<(SearchEntry Entry, FrozenSet<string> Title, FrozenSet<string> Words)> pages;
+    private readonly FrozenSet<string> parts;
     private readonly Dictionary<string, int> titles;
 
     public Subjects(ImmutableArray<SearchEntry> entries, IEnumerable<Phrase> phrases, TradeAnalyzer analyzer)
@@ -18,9 +19,10 @@ internal sealed class Subjects
         [
             .. entries.Select((entry, page) => (Entry: entry, Page: page))
                 .Where(at => at.Entry.Kind is NodeKind.Fault or NodeKind.Check)
-                .Select(at => (at.Entry, TitleTerms(at.Entry, analyzer), words[at.Page].SelectMany(bag => bag.Terms.Keys).ToImmutableHashSet())),
+                .Select(at => (at.Entry, TitleTerms(at.Entry, analyzer), words[at.Page].SelectMany(bag => bag.Terms.Keys).ToFrozenSet(StringComparer.Ordinal))),
         ];
-        parts = [.. pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title).Where(term => !States.Ill.Contains(term) && !States.IsWell(term))];
+        parts = pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title)
+            .Where(term => !States.Ill.Contains(term) && !States.IsWell(term)).ToFrozenSet(StringComparer.Ordinal);
         titles = pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title)
             .GroupBy(term => term, StringComparer.Ordinal).ToDictionary(term => term.Key, term => term.Count(), StringComparer.Ordinal);
     }
@@ -36,9 +38,9 @@ internal sealed class Subjects
     /// <param name="complaint">The terms of what the message complains of.</param>
     public IEnumerable<SearchEntry> Named(RuledOut mention, IReadOnlySet<string> complaint)
     {
-        ImmutableHashSet<string> named =
-            [.. mention.Tokens.Where(token => token.Role != TokenRole.Aside && !token.IsNegated).Select(token => token.Term).Where(parts.Contains)];
-        ImmutableHashSet<string> states = [.. mention.States];
+        var named = mention.Tokens.Where(token => token.Role != TokenRole.Aside && !token.IsNegated).Select(token => token.Term).Where(parts.Contains)
+            .ToHashSet(StringComparer.Ordinal);
+        var states = mention.States.ToHashSet(StringComparer.Ordinal);
         var rarest = named.Order(StringComparer.Ordinal).MinBy(TitlesWith);
         foreach (var (entry, title, words) in pages)
         {
@@ -49,15 +51,15 @@ internal sealed class Subjects
     }
 
     /// <summary>A title that names another trouble is not denied: "not stuck" says nothing of a coil that is open.</summary>
-    private static bool Denies(ImmutableHashSet<string> states, ImmutableHashSet<string> title, ImmutableHashSet<string> words) =>
-        states.IsEmpty || states.Overlaps(title) || (states.Overlaps(words) && !title.Any(States.Ill.Contains));
+    private static bool Denies(HashSet<string> states, FrozenSet<string> title, FrozenSet<string> words) =>
+        states.Count == 0 || states.Overlaps(title) || (states.Overlaps(words) && !title.Any(States.Ill.Contains));
 
-    private bool TellsMore(IReadOnlySet<string> complaint, ImmutableHashSet<string> title, ImmutableHashSet<string> named, string? rarest) =>
+    private bool TellsMore(IReadOnlySet<string> complaint, FrozenSet<string> title, HashSet<string> named, string? rarest) =>
         title.Any(part => complaint.Contains(part) && parts.Contains(part) && !named.Contains(part)
             && (rarest is null || TitlesWith(part) < TitlesWith(rarest)));
 
     private int TitlesWith(string part) => titles.GetValueOrDefault(part, int.MaxValue);
 
-    private static ImmutableHashSet<string> TitleTerms(SearchEntry entry, TradeAnalyzer analyzer) =>
-        [.. TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title + " " + entry.Id.Replace('-', ' ')))).Terms.Keys];
+    private static FrozenSet<string> TitleTerms(SearchEntry entry, TradeAnalyzer analyzer) =>
+        TermBag.Of(analyzer.Analyze(WordSplitter.Split(entry.Title + " " + entry.Id.Replace('-', ' ')))).Terms.Keys.ToFrozenSet(StringComparer.Ordinal);
 }

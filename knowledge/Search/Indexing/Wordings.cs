@@ -14,7 +14,7 @@ internal sealed class Wordings
     private readonly double[] totals;
     /// <summary>The first wording of each page, and one more place at the end.</summary>
     private readonly int[] firsts;
-    private readonly Dictionary<string, List<(int Wording, float Weight)>> byTerm = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Sharing> byTerm = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> byPair = new(StringComparer.Ordinal);
     private readonly ILookup<string, int> byExact;
 
@@ -33,15 +33,25 @@ internal sealed class Wordings
         byExact = Enumerable.Range(0, all.Length).Where(at => all[at].Bag.Exact.Length > 0).ToLookup(at => all[at].Bag.Exact, StringComparer.Ordinal);
     }
 
-    /// <summary>How much each wording shares with what was said.</summary>
-    public double[] Shared(TermBag said)
+    /// <summary>How well the closest wording of each page fits what was said, by the place of the page.</summary>
+    public PageFit[] Closest(TermBag said)
     {
-        var shared = new double[totals.Length];
+        using var shared = new Scratch(totals.Length);
+        Share(said, shared.AsSpan());
+        var total = closeness.Total(said);
+        var fits = new PageFit[firsts.Length - 1];
+        for (var page = 0; page < fits.Length; page++)
+            fits[page] = new PageFit(Closest(page, shared.AsSpan(), total), 0);
+        return fits;
+    }
+
+    /// <summary>How much each wording shares with what was said.</summary>
+    private void Share(TermBag said, Span<double> shared)
+    {
         foreach (var (term, weight) in said.Terms)
         {
             var rarity = closeness.OfTerm(term);
-            foreach (var (wording, also) in CollectionsMarshal.AsSpan(byTerm.GetValueOrDefault(term)))
-                shared[wording] += Math.Min(weight, also) * rarity;
+            byTerm.GetValueOrDefault(term)?.Share(weight, rarity, shared);
         }
         foreach (var pair in said.Pairs)
         {
@@ -51,13 +61,11 @@ internal sealed class Wordings
         }
         foreach (var wording in byExact[said.Exact])
             shared[wording] = double.PositiveInfinity;
-        return shared;
     }
 
     /// <summary>The score of a page's closest wording, drawn a little towards the mean of the best few.</summary>
-    /// <param name="shared">What <see cref="Shared"/> found.</param>
     /// <param name="said">The <see cref="Closeness.Total"/> of what was said.</param>
-    public ClosestWording Closest(int page, double[] shared, double said)
+    private ClosestWording Closest(int page, ReadOnlySpan<double> shared, double said)
     {
         double best = 0, second = 0, third = 0;
         for (var at = firsts[page]; at < firsts[page + 1]; at++)
@@ -78,14 +86,14 @@ internal sealed class Wordings
     private void Add(int at, TermBag bag)
     {
         foreach (var (term, weight) in bag.Terms)
-            Of(byTerm, term).Add((at, (float)weight));
+            Of(byTerm, term).Add(at, weight);
         foreach (var pair in bag.Pairs)
             Of(byPair, pair).Add(at);
     }
 
-    private static List<T> Of<T>(Dictionary<string, List<T>> lists, string key)
+    private static T Of<T>(Dictionary<string, T> all, string key) where T : new()
     {
-        ref var list = ref CollectionsMarshal.GetValueRefOrAddDefault(lists, key, out _);
-        return list ??= [];
+        ref var one = ref CollectionsMarshal.GetValueRefOrAddDefault(all, key, out _);
+        return one ??= new T();
     }
 }

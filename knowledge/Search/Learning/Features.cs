@@ -46,9 +46,14 @@ internal sealed class Features
             Add(stems, stem, SideWeight);
             ofPieces.UnionWith(PiecesOf(stem, learns));
         }
-        found.AddRange(ofPieces.Select(piece => (piece, PieceWeight)));
-        foreach (var run in bag.Row.Zip(bag.Row.Skip(1)).Distinct())
-            Add(runs, run, RunWeight);
+        foreach (var piece in ofPieces)
+            found.Add((piece, PieceWeight));
+        var seen = new HashSet<(string, string)>();
+        for (var at = 1; at < bag.Row.Length; at++)
+        {
+            if (seen.Add((bag.Row[at - 1], bag.Row[at])))
+                Add(runs, (bag.Row[at - 1], bag.Row[at]), RunWeight);
+        }
         return [.. found];
 
         void Add<T>(Dictionary<T, int> numbers, T what, float weight) where T : notnull

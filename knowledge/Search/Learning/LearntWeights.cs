@@ -43,7 +43,7 @@ internal sealed class LearntWeights
     }
 
     /// <summary>The probability of each page.</summary>
-    public float[] Judge(IEnumerable<(int Feature, float Share)> said)
+    public float[] Judge((int Feature, float Share)[] said)
     {
         var scores = new float[(pages + Lanes - 1) / Lanes * Lanes];
         foreach (var (feature, share) in said)

@@ -25,23 +25,27 @@ internal sealed class WordingModel
             weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features)))], features, groups.Length);
     }
 
-    /// <summary>By group the probability that a wording is one of its own; empty if nothing was learnt.</summary>
-    public Dictionary<int, double> Judge((int Number, float Weight)[] said)
-    {
-        var judged = weights?.Judge(Shares(said)) ?? [];
-        var byGroup = new Dictionary<int, double>(judged.Length);
-        for (var at = 0; at < judged.Length; at++)
-            byGroup.Add(groups[at], judged[at]);
-        return byGroup;
-    }
+    /// <summary>How probable it is that a wording is of each group.</summary>
+    public Judged Judge((int Number, float Weight)[] said) => weights is null ? Judged.Nothing : new Judged(groups, weights.Judge(Shares(said)));
 
     /// <summary>The features of these wordings with their shares of the meaning, as the sides of a vector of length 1.</summary>
     private (int Feature, float Share)[] Shares((int Number, float Weight)[] said)
     {
-        var known = said.Where(feature => rarity[feature.Number] > 0)
-            .Select(feature => (feature.Number, Value: feature.Weight * rarity[feature.Number])).ToArray();
-        var length = MathF.Sqrt(known.Sum(feature => feature.Value * feature.Value));
-        return [.. known.Select(feature => (feature.Number, length > 0 ? feature.Value / length : 0))];
+        var shares = new (int Feature, float Share)[said.Count(feature => rarity[feature.Number] > 0)];
+        var known = 0;
+        double squares = 0;
+        foreach (var (number, weight) in said)
+        {
+            if (rarity[number] <= 0)
+                continue;
+            var value = weight * rarity[number];
+            squares += value * value;
+            shares[known++] = (number, value);
+        }
+        var length = MathF.Sqrt((float)squares);
+        foreach (ref var share in shares.AsSpan())
+            share.Share = length > 0 ? share.Share / length : 0;
+        return shares;
     }
 
     /// <summary>How telling each feature is; 0 for one that no wording has. Rounded, because the logarithm may differ in its
