@@ -27,10 +27,16 @@ public static partial class Engine
         return library.Version;
     }
 
-    /// <summary>Makes the understanding of free words, so that the first of them are answered at once.</summary>
+    /// <summary>Makes a small part of the understanding of free words, so that the first of them are answered at once and
+    /// nothing else waits long for it.</summary>
+    /// <returns>Whether there is more to make.</returns>
     [JSExport]
-    internal static void Warm() =>
+    internal static bool Warm()
+    {
+        if (Loaded().GetReadier()) return true;
         Loaded().Take(CaseState.New, new Message("warm", new MessageBody.Words("the unit does not cool")));
+        return false;
+    }
 
     /// <summary>Takes a case up where its log ends.</summary>
     /// <param name="log">All its events, as JSON; an empty list for a new case.</param>

@@ -24,6 +24,7 @@ public sealed class Assistant
     private readonly Voices _voices;
     private readonly ImmutableArray<IDecision> _decisions;
     private readonly KnownTurns _known = new();
+    private readonly LateMatcher? _matcher;
 
     /// <param name="library">The content.</param>
     /// <param name="late">Whether other languages and the understanding of free words are made when they are first needed: quick to begin.</param>
@@ -33,8 +34,10 @@ public sealed class Assistant
         Library = library;
         var chooser = new StepChooser(library);
         var beliefs = new KnownBeliefs();
+        _matcher = late ? LateMatcherOf(library) : null;
         _voices = new Voices(
-            Speaking(library, library, chooser, beliefs, late), tag => Speaking(library.Translations[tag], library, chooser, beliefs, late));
+            Speaking(library, library, chooser, beliefs, _matcher),
+            tag => Speaking(library.Translations[tag], library, chooser, beliefs, late ? LateMatcherOf(library.Translations[tag]) : null));
         if (!late) _voices.Make();
         _decisions = Deciding(chooser);
     }
@@ -44,6 +47,10 @@ public sealed class Assistant
 
     /// <summary>Makes what was put off until it is needed, so that nobody waits for it.</summary>
     public void GetReady() => _voices.GetReady();
+
+    /// <summary>Does a small part of the understanding of free words in the main language, so that other work can come between.</summary>
+    /// <returns>Whether there is more to do.</returns>
+    public bool GetReadier() => _matcher?.GoOn() ?? false;
 
     /// <summary>Takes one message.</summary>
     /// <param name="state">The fold of the case's events so far; <see cref="CaseState.New"/> for a new case.</param>
@@ -86,18 +93,18 @@ public sealed class Assistant
         turn.Say(SegmentKind.Notice, "notice-content-changed");
     }
 
-    private static Voice Speaking(Library library, Library main, StepChooser chooser, KnownBeliefs beliefs, bool late)
+    private static Voice Speaking(Library library, Library main, StepChooser chooser, KnownBeliefs beliefs, LateMatcher? late)
     {
         RequirePhrases(library);
         return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser, late), beliefs);
     }
 
-    private static Listener Listening(Library library, StepChooser chooser, bool late)
+    private static Listener Listening(Library library, StepChooser chooser, LateMatcher? late)
     {
         var words = new CommandWords(library.Phrases);
-        IMatcher matcher = late ? new LateMatcher(() => MatcherOf(library)) : MatcherOf(library);
+        IMatcher matcher = late ?? MatcherOf(library);
         var whole = new WholeReader(library);
-        if (!late) whole.GetReady();
+        if (late is null) whole.GetReady();
         Answer[] answers =
         [
             new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),
@@ -109,6 +116,9 @@ public sealed class Assistant
             new Danger(new DangerWords(library), matcher), new FaultQuestions(library.Phrases, matcher),
             new GoneTrouble(new Denials(library, words)));
     }
+
+    private static LateMatcher LateMatcherOf(Library library) =>
+        new(library.Language is { IsMain: false } ? Enumerable.Range(0, 1).Select(_ => new TongueMatcher(library)) : Matcher.Steps(library));
 
     private static IMatcher MatcherOf(Library library) =>
         library.Language is { IsMain: false } ? new TongueMatcher(library) : Matcher.For(library);

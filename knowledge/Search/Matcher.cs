@@ -21,8 +21,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     /// <summary>The matcher of a library, made at the first call.</summary>
     public static Matcher For(Library library) => Made.GetValue(library, Make);
 
-    private static Matcher Make(Library library) =>
-        new(KeptIndex.Shared.For(SearchEntries.From(library), SearchEntries.Glossary(library)), new LibraryCauses(library));
+    private static Matcher Make(Library library) => Steps(library).Last()!;
+
+    /// <summary>Makes the matcher of a library in short steps, for a place where other work waits meanwhile.</summary>
+    /// <returns>Null until the last step, which gives the matcher.</returns>
+    public static IEnumerable<Matcher?> Steps(Library library)
+    {
+        foreach (var index in KeptIndex.Shared.Steps(SearchEntries.From(library), SearchEntries.Glossary(library)))
+            yield return index is null ? null : new Matcher(index, new LibraryCauses(library));
+    }
 
     /// <summary>Finds what a message is about. Never throws for anything that people type.</summary>
     /// <param name="seriesId">The series of the case, if known: codes mean something only within one.</param>

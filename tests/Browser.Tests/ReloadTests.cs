@@ -37,8 +37,10 @@ public sealed class ReloadTests(KeptPhone phone, ITestOutputHelper output)
 
         await slow.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 1 });
         await slow.DetachAsync();
+        output.WriteLine(string.Join(" ", answered));
         await TellAsync(Middle(plain), Middle(usable), Middle(answered));
-        Assert.Contains($"{Rounds} answers wait", await visit.Page.InnerTextAsync("#signal"), StringComparison.Ordinal);
+        string signal = await visit.Page.InnerTextAsync("#signal");
+        Assert.True(signal.Contains($"{Rounds} answers wait", StringComparison.Ordinal), signal);
         await phone.HomeAsync();
     }
 

@@ -16,17 +16,27 @@ internal sealed class KeptIndex
     public static KeptIndex Shared { get; } = new();
 
     /// <summary>The index of these entries and groups, made only if the last one was of others.</summary>
-    public SearchIndex For(ImmutableArray<SearchEntry> entries, ImmutableArray<SynonymGroup> glossary)
+    /// <returns>Null until the last step, which gives the index.</returns>
+    public IEnumerable<SearchIndex?> Steps(ImmutableArray<SearchEntry> entries, ImmutableArray<SynonymGroup> glossary)
     {
         string read = PrintOf(entries, glossary);
-        lock (gate)
+        SearchIndex? index = Find(read);
+        if (index is not null) yield return index;
+        else foreach (SearchIndex? made in IndexMaking.Steps(entries, glossary))
         {
-            if (last is { } kept && kept.Read == read && kept.Index.TryGetTarget(out SearchIndex? index)) return index;
+            if (made is not null) Keep(read, made);
+            yield return made;
         }
+    }
 
-        SearchIndex made = SearchIndex.Build(entries, glossary);
+    private SearchIndex? Find(string read)
+    {
+        lock (gate) return last is { } kept && kept.Read == read && kept.Index.TryGetTarget(out SearchIndex? index) ? index : null;
+    }
+
+    private void Keep(string read, SearchIndex made)
+    {
         lock (gate) last = (read, new WeakReference<SearchIndex>(made));
-        return made;
     }
 
     // Everything that is read, each piece with its end marked, as one hash.

@@ -4,8 +4,6 @@ using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Gates;
 using DxAssistant.Knowledge.Search.Learning;
 using DxAssistant.Knowledge.Search.Terms;
-using Lucene.Net.Index;
-using Lucene.Net.Search;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
@@ -28,49 +26,28 @@ public sealed class SearchIndex
     private readonly Subjects subjects;
     private readonly Dictionary<NodeKind, WordingModel> models;
     private readonly WordingModel intentions;
-    private readonly Features features = new();
+    private readonly Features features;
     private readonly Vocabulary vocabulary;
     private readonly ILookup<string, int> pagesHolding;
     private readonly HashSet<string> tradeWords;
     /// <summary>Where the entries of each kind begin and end.</summary>
     private readonly Dictionary<NodeKind, (int First, int End)> kinds;
 
-    /// <param name="phrases">Wordings with a meaning to search for.</param>
-    /// <param name="idle">Wordings of fillers alone, like "hello": found only as they stand.</param>
-    private SearchIndex(ImmutableArray<SearchEntry> entries, ImmutableArray<Phrase> phrases, ImmutableArray<Phrase> idle, (TradeAnalyzer Analyzer, Thesaurus Thesaurus) words)
+    internal SearchIndex(ImmutableArray<SearchEntry> entries, IndexParts parts)
     {
-        (Entries, analyzer) = (entries, words.Analyzer);
-        var thesaurus = words.Thesaurus;
-        var pages = PagesOf(phrases);
-        var reader = IndexWriting.Write(pages, thesaurus);
-        plain = new PlainScores(new IndexSearcher(reader) { Similarity = IndexWriting.Similarity });
-        vocabulary = new Vocabulary(reader, thesaurus);
-        closeness = new Closeness(new Rarity(pages));
-        wordings = new Wordings(phrases, entries.Length, closeness);
+        (Entries, analyzer, plain, vocabulary, closeness, wordings) = (entries, parts.Analyzer, parts.Plain, parts.Vocabulary, parts.Closeness, parts.Wordings);
+        (features, models, intentions) = (parts.Features, parts.Models, parts.Intentions);
         kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind).ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
-        pagesHolding = phrases.Concat(idle).ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
-        tradeWords = phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
-        subjects = new Subjects(entries, phrases, analyzer);
-        ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> learnt =
-            [.. phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words)).Select(phrase => (phrase, features.Learn(phrase.Bag)))];
-        models = learnt.GroupBy(wording => entries[wording.Wording.Page].Kind).Where(kind => kind.Key is NodeKind.Fault or NodeKind.Symptom or NodeKind.Refusal)
-            .ToDictionary(kind => kind.Key, kind => new WordingModel([.. kind], features.Count, wording => wording.Page));
-        intentions = new WordingModel(learnt, features.Count, wording => (int)Intended(entries[wording.Page].Kind));
+        pagesHolding = parts.Phrases.Concat(parts.Idle).ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
+        tradeWords = parts.Phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
+        subjects = new Subjects(entries, parts.Phrases, analyzer);
     }
 
     /// <summary>By kind and id.</summary>
     public ImmutableArray<SearchEntry> Entries { get; }
 
     /// <summary>Indexes pages. The same pages and groups, in any order, give the same index.</summary>
-    public static SearchIndex Build(IEnumerable<SearchEntry> pages, IEnumerable<SynonymGroup> glossary)
-    {
-        var thesaurus = new Thesaurus(glossary);
-        var analyzer = new TradeAnalyzer(thesaurus);
-        ImmutableArray<SearchEntry> entries =
-            [.. pages.OrderBy(entry => entry.Kind).ThenBy(entry => entry.Id, StringComparer.Ordinal)];
-        var phrases = entries.SelectMany((entry, page) => PhrasesOf(entry, page, analyzer)).ToLookup(phrase => phrase.Bag.IsEmpty);
-        return new SearchIndex(entries, [.. phrases[false]], [.. phrases[true]], (analyzer, thesaurus));
-    }
+    public static SearchIndex Build(IEnumerable<SearchEntry> pages, IEnumerable<SynonymGroup> glossary) => IndexMaking.Steps(pages, glossary).Last()!;
 
     /// <summary>The words of a text, misspellings mended and every way of saying "not" brought down to "not".</summary>
     internal ImmutableArray<Word> Words(string text) =>
@@ -146,8 +123,6 @@ public sealed class SearchIndex
         return new Intention(judged.Of((int)NodeKind.Fault), judged.Of((int)NodeKind.OffTopic), judged.Of((int)NodeKind.Refusal));
     }
 
-    private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
-
     /// <summary>The faults and checks about what a mention names.</summary>
     /// <param name="complaint">The terms of what the message complains of.</param>
     internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) => subjects.Named(mention, complaint);
@@ -176,15 +151,4 @@ public sealed class SearchIndex
         var score = found.Closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
         return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9));
     }
-
-    private ImmutableArray<PageTerms> PagesOf(ImmutableArray<Phrase> phrases)
-    {
-        var byPage = phrases.ToLookup(phrase => phrase.Page);
-        return [.. Entries.Select((entry, page) => PageTerms.Of([.. byPage[page]], WordSplitter.Split(entry.Body), analyzer))];
-    }
-
-    private static IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page, TradeAnalyzer analyzer) =>
-        entry.Phrases.Prepend(entry.Title)
-            .Select(text => WordSplitter.Split(text))
-            .Select(words => new Phrase(page, words, TermBag.Of(analyzer.Analyze(words))));
 }

@@ -19,6 +19,9 @@ internal sealed class LearntWeights
 
     private const float Shrinking = 1e-5f;
 
+    /// <summary>How many wordings are learnt from in one step.</summary>
+    private const int Step = 500;
+
     /// <summary>Learning is over before the runtime would find it worth compiling well.</summary>
     private const MethodImplOptions Hot = MethodImplOptions.AggressiveOptimization;
 
@@ -26,26 +29,37 @@ internal sealed class LearntWeights
     private readonly int pages;
     private readonly float[][] weights;
 
+    private readonly ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings;
+
     /// <param name="wordings">The features of each wording with their shares, and the page it belongs to, in the order of learning.</param>
     public LearntWeights(ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings, int features, int pages)
     {
-        this.pages = pages;
-        var width = (pages + Lanes - 1) / Lanes * Lanes;
+        (this.wordings, this.pages) = (wordings, pages);
         weights = new float[features][];
         foreach (var feature in wordings.SelectMany(wording => wording.Features).Select(feature => feature.Feature))
-            weights[feature] ??= new float[width];
-        var error = new float[width];
-        for (var pass = 0; pass < Passes; pass++)
+            weights[feature] ??= new float[Width];
+    }
+
+    private int Width => (pages + Lanes - 1) / Lanes * Lanes;
+
+    /// <summary>Learns, some wordings with each step.</summary>
+    /// <returns>How many wordings were learnt from so far.</returns>
+    public IEnumerable<int> Learn()
+    {
+        var error = new float[Width];
+        for (var learnt = 0; learnt < Passes * wordings.Length; learnt++)
         {
-            foreach (var wording in wordings)
-                Learn(wording, FirstStep / (1 + (pass * StepDecay)), error);
+            var (pass, at) = Math.DivRem(learnt, wordings.Length);
+            Learn(wordings[at], FirstStep / (1 + (pass * StepDecay)), error);
+            if (learnt % Step == 0)
+                yield return learnt;
         }
     }
 
     /// <summary>The probability of each page.</summary>
     public float[] Judge((int Feature, float Share)[] said)
     {
-        var scores = new float[(pages + Lanes - 1) / Lanes * Lanes];
+        var scores = new float[Width];
         foreach (var (feature, share) in said)
             Add(scores, weights[feature], share);
         ToProbabilities(scores);

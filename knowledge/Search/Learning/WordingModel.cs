@@ -13,23 +13,34 @@ internal sealed class WordingModel
     private readonly float[] rarity;
     private readonly LearntWeights? weights;
 
+    private WordingModel(ImmutableArray<int> groups, float[] rarity, LearntWeights? weights) =>
+        (this.groups, this.rarity, this.weights) = (groups, rarity, weights);
+
+    /// <summary>Learns step by step.</summary>
     /// <param name="wordings">The wordings to learn from, in the order of learning.</param>
     /// <param name="features">How many features there are in all.</param>
     /// <param name="groupOf">The group of a wording: a page, or a kind of message.</param>
-    public WordingModel(
+    /// <returns>Null until the last step, which gives the model.</returns>
+    public static IEnumerable<WordingModel?> Steps(
         ImmutableArray<(Phrase Wording, (int Number, float Weight)[] Features)> wordings, int features, Func<Phrase, int> groupOf)
     {
-        groups = [.. wordings.Select(wording => groupOf(wording.Wording)).Distinct().Order()];
-        rarity = groups.Length > MostGroups ? [] : Rarity(wordings.SelectMany(wording => wording.Features), features, wordings.Length);
+        ImmutableArray<int> groups = [.. wordings.Select(wording => groupOf(wording.Wording)).Distinct().Order()];
+        var (rarity, weights) = (Array.Empty<float>(), (LearntWeights?)null);
         if (groups.Length <= MostGroups)
-            weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features)))], features, groups.Length);
+        {
+            rarity = Rarity(wordings.SelectMany(wording => wording.Features), features, wordings.Length);
+            weights = new LearntWeights([.. wordings.Select(wording => (groups.BinarySearch(groupOf(wording.Wording)), Shares(wording.Features, rarity)))], features, groups.Length);
+            foreach (var _ in weights.Learn())
+                yield return null;
+        }
+        yield return new WordingModel(groups, rarity, weights);
     }
 
     /// <summary>How probable it is that a wording is of each group.</summary>
-    public Judged Judge((int Number, float Weight)[] said) => weights is null ? Judged.Nothing : new Judged(groups, weights.Judge(Shares(said)));
+    public Judged Judge((int Number, float Weight)[] said) => weights is null ? Judged.Nothing : new Judged(groups, weights.Judge(Shares(said, rarity)));
 
     /// <summary>The features of these wordings with their shares of the meaning, as the sides of a vector of length 1.</summary>
-    private (int Feature, float Share)[] Shares((int Number, float Weight)[] said)
+    private static (int Feature, float Share)[] Shares((int Number, float Weight)[] said, float[] rarity)
     {
         var shares = new (int Feature, float Share)[said.Count(feature => rarity[feature.Number] > 0)];
         var known = 0;

@@ -9,7 +9,7 @@ public class KeptIndexTests
     private readonly KeptIndex kept = new();
 
     [Fact]
-    public void For_SameWords_IsTheSameIndex()
+    public void Steps_SameWords_IsTheSameIndex()
     {
         SearchIndex before = For("fan", "loud");
         Assert.Same(before, For("fan", "loud"));
@@ -18,7 +18,7 @@ public class KeptIndexTests
     [Theory]
     [InlineData("fan", "quiet")]
     [InlineData("fanl", "oud")]
-    public void For_OtherWords_IsAnother(string title, string phrase)
+    public void Steps_OtherWords_IsAnother(string title, string phrase)
     {
         SearchIndex before = For("fan", "loud");
         Assert.NotSame(before, For(title, phrase));
@@ -28,6 +28,6 @@ public class KeptIndexTests
     private SearchIndex For(string title, string phrase)
     {
         ImmutableArray<SearchEntry> entries = [new SearchEntry(NodeKind.Fault, "one", title, [phrase], "")];
-        return kept.For(entries, []);
+        return kept.Steps(entries, []).Last()!;
     }
 }

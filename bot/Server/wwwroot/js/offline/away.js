@@ -74,7 +74,7 @@ export class Away {
 
   /** Whether a turn can be taken here: the engine is kept, and the case is known. */
   async canTake() {
-    return Boolean(await notebook.read(this.id)) && core.ready(null).then(ready => ready, () => false);
+    return Boolean(await notebook.read(this.id)) && core.ready(await this.version()).catch(() => false);
   }
 
   /** Readies this device for the next turn, if it knows the case and has kept the engine. */

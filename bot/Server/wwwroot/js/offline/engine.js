@@ -26,9 +26,9 @@ export class Engine {
     return this.#ask('load', { pack }, [pack]);
   }
 
-  /** Makes it ready for free words, which takes a while. */
-  warm() {
-    return this.#ask('warm');
+  /** Makes it ready for free words, which takes a while: bit by bit, so that an answer given meanwhile does not wait for it. */
+  async warm() {
+    while (await this.#ask('warm')) continue;
   }
 
   /** @param {string} log all events of a case, as JSON */
