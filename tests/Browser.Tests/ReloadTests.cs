@@ -18,29 +18,27 @@ public sealed class ReloadTests(KeptPhone phone, ITestOutputHelper output)
     public async Task Reload_WithoutSignalOnASlowPhone_IsUsableAndAnswers()
     {
         await phone.BeginAsync();
-        string sheet = visit.Page.Url;
-        var slow = await visit.Context.NewCDPSessionAsync(visit.Page);
+        var aside = await visit.Context.NewPageAsync();
+        await using var slow = await Slowness.OfAsync(visit.Page, 4);
+        var slowAside = await Slowness.OfAsync(aside, 4);
         await visit.Context.SetOfflineAsync(true);
-        await slow.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 4 });
         var (plain, usable, answered) = (new List<double>(), new List<double>(), new List<double>());
-        for (int round = 0; round < Rounds; round++)
+        for (int round = 1; round <= Rounds; round++)
         {
-            plain.Add(await TimeAsync(() => visit.Page.GotoAsync(Plain)));
-            await visit.Page.GotoAsync(sheet);
+            plain.Add(await TimeAsync(() => aside.GotoAsync(Plain)));
             usable.Add(await TimeAsync(async () =>
             {
                 await visit.Page.ReloadAsync();
                 await visit.Page.WaitForSelectorAsync("body[data-ready=yes] .slip [data-command=why]");
             }));
             answered.Add(await TimeAsync(() => visit.AnswerAsync(() => visit.Page.ClickAsync("[data-command=why]"))));
+            string signal = await visit.Page.InnerTextAsync("#signal");
+            Assert.True(signal.Contains(round == 1 ? "1 answer waits" : $"{round} answers wait", StringComparison.Ordinal), $"round {round}: {signal}");
         }
 
-        await slow.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = 1 });
-        await slow.DetachAsync();
-        output.WriteLine(string.Join(" ", answered));
+        await slowAside.DisposeAsync();
+        await aside.CloseAsync();
         await TellAsync(Middle(plain), Middle(usable), Middle(answered));
-        string signal = await visit.Page.InnerTextAsync("#signal");
-        Assert.True(signal.Contains($"{Rounds} answers wait", StringComparison.Ordinal), signal);
         await phone.HomeAsync();
     }
 
