@@ -30,13 +30,14 @@ internal static class ClauseReader
         var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
         var mentions = ImmutableArray.CreateBuilder<RuledOut>();
         List<Token> listed = [];
+        var cured = Cures.At(tokens);
         foreach (var clause in Clauses(tokens))
         {
             var before = mentions.Count;
             for (var i = 0; i < clause.Count; i++)
             {
                 var scope = Scope(clause, i, out var implied);
-                if (scope.Count == 0)
+                if (scope.Count == 0 || (clause[i].Position < cured && IsWork(clause, i)))
                     continue;
                 ruledOut.UnionWith(scope);
                 if (IsList(listed, clause, scope))
@@ -72,9 +73,10 @@ internal static class ClauseReader
     private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)
     {
         var clause = new List<Token>();
-        foreach (var token in tokens)
+        for (var at = 0; at < tokens.Length; at++)
         {
-            if (clause.Count > 0 && (token.StartsClause || IsTurn(clause, token)))
+            var token = tokens[at];
+            if (clause.Count > 0 && (token.StartsClause || IsTurn(clause, token)) && !IsCondition(tokens, at))
             {
                 yield return clause;
                 clause = [];
@@ -89,6 +91,10 @@ internal static class ClauseReader
         token.Role == TokenRole.Filler
         && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
 
+    /// <summary>"only if I block the sun".</summary>
+    private static bool IsCondition(ImmutableArray<Token> tokens, int at) =>
+        tokens[at] is { Said: "only", StartsClause: false } && at + 1 < tokens.Length && tokens[at + 1].Said is "if" or "when";
+
     private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
     {
         implied = [];
@@ -100,19 +106,34 @@ internal static class ClauseReader
         if (token.Role != TokenRole.Main)
             return [];
         if (token.IsNegated)
-            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : [];
-        if (IsUnreal(clause, at))
+            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
+        if (IsUnreal(clause, at) || OtherSense.Is(clause, at))
             return [];
         if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
         {
             implied = rules;
             return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
         }
-        if ((States.Done.Contains(token.Said) || IsReplaced(clause, at)) && !clause.Any(other => other.Term == "set"))
-            return Around(clause, at, forwardFirst: !FollowsPart(clause, at));
+        if (IsWork(clause, at) && !clause.Any(other => other.Term == "set"))
+            return Around(clause, at, forwardFirst: !FollowsPart(clause, at) && !IsPassive(clause, at));
         if (!States.Working.Contains(token.Term))
             return [];
         return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
+    }
+
+    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(clause[at].Said) || IsReplaced(clause, at);
+
+    /// <summary>"barrel and coil were deep cleaned in march".</summary>
+    private static bool IsPassive(List<Token> clause, int at) =>
+        clause.Take(at).Any(token => token.Role == TokenRole.Main) && clause.Take(at).TakeLast(3).Any(token => token.Said is "was" or "were" or "been" or "is" or "are" or "got");
+
+    /// <summary>"no leg is missing".</summary>
+    private static List<Token> NoneIs(List<Token> clause, int at, out string[] implied)
+    {
+        var next = clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Role == TokenRole.Main);
+        implied = next is not null && States.Ill.Contains(next.Term) && clause.Any(token => token.Position < next.Position && token.Position > clause[at].Position && token.Said is "is" or "are" or "was" or "were")
+            ? [next.Term] : [];
+        return implied.Length == 0 ? [] : [clause[at], next!];
     }
 
     /// <summary>"swapped the board", "pump swapped out", but not "wires swapped".</summary>

@@ -42,12 +42,12 @@ internal sealed class Subjects
             .ToHashSet(StringComparer.Ordinal);
         var states = mention.States.ToHashSet(StringComparer.Ordinal);
         var rarest = named.Order(StringComparer.Ordinal).MinBy(TitlesWith);
-        foreach (var (entry, title, words) in pages)
-        {
-            var ofPart = rarest is null ? states.Overlaps(title) : title.Contains(rarest) && named.All(part => title.Contains(part) || words.Contains(part));
-            if (ofPart && Denies(states, title, words) && !TellsMore(complaint, title, named, rarest))
-                yield return entry;
-        }
+        var about = pages.Where(page => rarest is null
+            ? mention.IsOutright && states.Overlaps(page.Title)
+            : page.Title.Contains(rarest) && named.All(part => page.Title.Contains(part) || page.Words.Contains(part))).ToList();
+        var most = about.Select(page => named.Count(page.Title.Contains)).DefaultIfEmpty().Max();
+        return about.Where(page => named.Count(page.Title.Contains) == most && Denies(states, page.Title, page.Words) && !TellsMore(complaint, page.Title, named, rarest))
+            .Select(page => page.Entry);
     }
 
     /// <summary>A title that names another trouble is not denied: "not stuck" says nothing of a coil that is open.</summary>

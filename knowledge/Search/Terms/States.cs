@@ -9,7 +9,7 @@ internal static class States
     public static readonly FrozenSet<string> Ill = Stems("""
         blocked dirty jammed stuck failed loose leak kinked crossed shorted short grounded burned low high frozen ice icing noise
         tripped overcharged undercharged miswired broken undersized problem issue fault damage damaged restriction obstruction
-        corroded swapped condensables interference restricted reversed bent overheating wrong error drift tilted conflict seized unbalanced cracked faulty rubbing missing clash alarm culprit cause blame amiss
+        corroded swapped condensables interference restricted reversed bent overheating wrong error drift tilted conflict seized unbalanced cracked faulty rubbing missing clash alarm culprit cause blame amiss lost break
         """);
 
     /// <summary>Those that say nothing of the kind of trouble: to deny one is to say that the part is well.</summary>
@@ -25,6 +25,7 @@ internal static class States
         ["great"] = [], ["accurate"] = [], ["perfectly"] = [], ["textbook"] = [], ["spotlessly"] = ["dirty", "blocked"], ["intact"] = [],
         ["mint"] = [], ["immaculate"] = [], ["pristine"] = [], ["faultless"] = [], ["undamaged"] = [], ["passes"] = [], ["proven"] = [], ["innocent"] = [], ["blameless"] = [], ["unobstructed"] = ["blocked"], ["quiet"] = ["noise", "alarm"], ["true"] = ["drift"], ["plenty"] = ["low"],
         ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["happy"] = [], ["nicely"] = [], ["lovely"] = [], ["confirmed"] = [], ["whole"] = [], ["straight"] = ["kinked", "bent"], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
+        ["proper"] = [], ["present"] = ["missing", "not~power"], ["home"] = ["loose"],
     };
 
     private static readonly FrozenDictionary<string, string[]> WellMeans =
@@ -35,7 +36,7 @@ internal static class States
     public static readonly FrozenSet<string> Done = new[]
     {
         "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected", "eliminated",
-        "reseated", "ruled", "proved", "scrubbed", "brushed", "serviced", "discounted", "dismissed", "megged", "ohmed", "rodded", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded", "evacuated",
+        "reseated", "ruled", "proved", "scrubbed", "brushed", "serviced", "discounted", "dismissed", "megged", "ohmed", "rodded", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded", "evacuated", "unblocked", "unclogged", "descaled",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Parts that not every unit has.</summary>
