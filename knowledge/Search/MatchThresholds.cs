@@ -4,7 +4,7 @@ namespace DxAssistant.Knowledge.Search;
 internal static class MatchThresholds
 {
     /// <summary>From this probability on one fault alone is the answer: of such answers 97 in 100 must be right.</summary>
-    public const double Certain = 0.94;
+    public const double Certain = 0.97;
     /// <summary>The share of the best symptom's fit that the fit of a certain fault must reach.</summary>
     public const double OverSymptom = 1.1;
     /// <summary>Pages of talk that fit less than this do not answer.</summary>

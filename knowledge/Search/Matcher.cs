@@ -66,7 +66,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     {
         var ranked = FaultRanking.Rank(fits.Faults, symptoms, causes, whole);
         var decision = Decide(ranked);
-        if (decision == MatchDecision.Fault && ReadsAsSymptom(fits, ranked[0].Id))
+        if (decision == MatchDecision.Fault && (ReadsAsSymptom(fits, ranked[0].Id) || !whole.FindsFirst(ranked[0].Id)))
             decision = MatchDecision.Choices;
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
@@ -105,7 +105,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
 
     /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's.</summary>
     private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes) =>
-        !heard.Hearing.NamesAnotherMachine && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
+        !heard.Hearing.NamesAnotherMachine && probability < 1 && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
             ? Unclear(codes)
             : NothingRelevant(offTopic.Page(heard));
 }

@@ -14,6 +14,9 @@ internal sealed record WholeMessage(
 {
     private readonly double best = Found.Values.DefaultIfEmpty(1).Max();
 
+    /// <summary>Whether the plain words of the whole message find the page of a fault first, or it holds the very message.</summary>
+    public bool FindsFirst(string fault) => Same.Contains(fault) || Found.GetValueOrDefault(fault) >= best;
+
     /// <summary>The log odds that a fault wins or loses.</summary>
     public double OddsOf(string fault) =>
         (Weights.Whole * Found.GetValueOrDefault(fault) / best) + (Same.Contains(fault) ? Weights.SameWords : 0)

@@ -23,6 +23,8 @@ internal static class ClauseReader
     /// <summary>The last words of "on this job", "in here", "fitted".</summary>
     private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one", "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
 
+    private static readonly FrozenSet<string> Back = new[] { "that", "thats", "they", "theyre", "those", "both" }.ToFrozenSet(StringComparer.Ordinal);
+
     private const int LongestPlace = 4;
 
     public static ClauseReading Read(ImmutableArray<Token> tokens)
@@ -30,6 +32,7 @@ internal static class ClauseReader
         var ruledOut = new HashSet<Token>(ReferenceEqualityComparer.Instance);
         var mentions = ImmutableArray.CreateBuilder<RuledOut>();
         List<Token> listed = [];
+        List<Token> subject = [];
         var cured = Cures.At(tokens);
         foreach (var clause in Clauses(tokens))
         {
@@ -45,8 +48,11 @@ internal static class ClauseReader
                     ruledOut.UnionWith(listed);
                     mentions.Add(new RuledOut([.. listed], [.. implied]));
                 }
-                mentions.Add(new RuledOut([.. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
+                List<Token> meant = RefersBack(clause, i, scope) ? subject : [];
+                ruledOut.UnionWith(meant);
+                mentions.Add(new RuledOut([.. meant, .. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
             }
+            subject = clause.Any(IsComplaint) ? [] : [.. clause.Where(IsPart)];
             listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
         }
         var silent = ruledOut.Select(token => token.Position).ToHashSet();
@@ -56,6 +62,13 @@ internal static class ClauseReader
     }
 
     private static bool IsOutright(Token token) => token.Role == TokenRole.RuledOut || token.IsNegated;
+
+    /// <summary>"46 ohm all round so that's good": what is well was named in the clause before.</summary>
+    private static bool RefersBack(List<Token> clause, int at, List<Token> scope) =>
+        !scope.Any(IsPart) && clause.Take(at).Any(token => Back.Contains(token.Said));
+
+    private static bool IsPart(Token token) =>
+        token is { IsConcept: true, IsNegated: false, Role: TokenRole.Main } && !States.Ill.Contains(token.Term) && !States.IsWell(token.Term);
 
     /// <summary>"air and discharge ok": what is well of the last of a list is well of all of it.</summary>
     private static bool IsList(List<Token> listed, List<Token> clause, List<Token> scope) =>

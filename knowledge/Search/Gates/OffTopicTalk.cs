@@ -20,9 +20,29 @@ internal sealed class OffTopicTalk(SearchIndex index)
         "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
     ];
 
+    /// <summary>Words that only our own equipment goes by.</summary>
+    private static readonly string[] Ours =
+        ["ac", "aircon", "hvac", "split", "splits", "unit", "units", "condenser", "head", "heads", "cassette", "remote", "handset", "fins", "heatpump", "indoor", "outdoor"];
+
+    private static readonly string[] Owners = ["my", "the", "our", "his", "her", "their", "a", "an", "this", "that", "old", "new"];
+
+    private static readonly string[] Within = ["in", "of", "inside"];
+
     /// <summary>The probability that a message is none of this trade's.</summary>
     public static double ProbabilityOf(HeardMessage message) =>
-        message.Said.Said.IsEmpty ? 1 : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
+        message.Said.Said.IsEmpty || IsOtherMachines(message.Request, message.Tokens) || SettledTalk.Is(message.Request) || Errands.Is(message.Request, message.Tokens) ? 1
+            : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
+
+    /// <summary>"the oven's thermostat", "drain in my kitchen sink": the trouble is another machine's when that comes first, or has the
+    /// part that came first, and nothing of ours is named.</summary>
+    private static bool IsOtherMachines(RequestWords words, ImmutableArray<Token> tokens)
+    {
+        var at = tokens.Where((token, place) => token.Term == Unrelated && token.Role == TokenRole.Main && tokens[place + 1].Term != Talk)
+            .Select(token => token.Position).FirstOrDefault(-1);
+        return at >= 0 && !Enumerable.Range(0, words.Count).Any(place => Ours.Contains(words[place]))
+            && (Enumerable.Range(0, at).All(place => Owners.Contains(words[place]))
+                || (at >= 2 && Within.Contains(words[at - 2]) && Owners.Contains(words[at - 1])));
+    }
 
     /// <summary>"barely cooling" is short, but its words are of the trade and of nothing else.</summary>
     private static bool IsComplaint(Intention intention, Hearing heard) =>

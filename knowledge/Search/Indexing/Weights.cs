@@ -30,7 +30,7 @@ internal static class Weights
     /// <summary>The log odds that a fault wins whose page holds the very message.</summary>
     public const double SameWords = 8;
     /// <summary>The log odds that a fault loses when the message rules it out.</summary>
-    public const double RuledOut = 5;
+    public const double RuledOut = 2;
     /// <summary>The log odds by which a fault that is ruled out stays behind the best that is not.</summary>
     public const double Behind = 0.7;
     /// <summary>The least probability that counts.</summary>

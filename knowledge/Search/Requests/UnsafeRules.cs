@@ -7,7 +7,7 @@ namespace DxAssistant.Knowledge.Search.Requests;
 internal static class UnsafeRules
 {
     public static readonly ImmutableArray<UnsafeRule> All =
-        [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All];
+        [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All, .. GuardRules.All, .. MakeshiftRules.All];
 
     /// <summary>The words of all rules: the spelling must not mend them into others.</summary>
     public static readonly FrozenSet<string> Words =

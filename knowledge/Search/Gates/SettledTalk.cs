@@ -1,0 +1,22 @@
+using DxAssistant.Knowledge.Search.Requests;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Gates;
+
+/// <summary>Notes that ask for nothing, because all was put right: "readings normal, nothing to add", "closing the ticket".</summary>
+internal static class SettledTalk
+{
+    private static readonly WordPattern Settled = new("""
+        nothing needed, nothing to add, nothing to report, not problems to report, not problem to report, not issues to report, nothing else needed,
+        closing note, closing the ticket, closing the job, close the ticket, close the job, for the record, just noting, put right since,
+        everything within range, all within range, perfectly ever since, perfect ever since, fine ever since, good ever since, properly since,
+        not action needed, not further action, not wrong here, job closed, already put right, already replaced it with the right
+        """);
+
+    /// <summary>Words by which a note goes on to a trouble that is left.</summary>
+    private static readonly WordPattern Left = new("but, still, however, yet, again, except, now it, help, why, what");
+
+    /// <summary>Whether a message only notes that all is well.</summary>
+    public static bool Is(RequestWords request) =>
+        Settled.IsIn(request) && !Left.IsIn(request) && !request.EndsAsQuestion && !Intent.AsksOutright(request);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Requests;
+
+/// <summary>Requests told by their build: what keeps people safe is to be made blind, quiet, absent or unable to act.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class GuardRules
+{
+    private const string Page = "defeat-protection";
+
+    /// <summary>What keeps people and the unit safe.</summary>
+    private static readonly WordPattern Guards = new("""
+        sensor, =sensor, detector, alarm, cutout, cut out, cutoff, cut off, safety, safeties, protection, protections, relief, interlock,
+        overload, =overload, limit, lockout, float, pressure switch, pressure trip, trip, setpoint, rcd, gfci, short cycle timer
+        """);
+
+    /// <summary>What holds another thing in place.</summary>
+    private static readonly WordPattern Holders = new("""
+        clamp, magnet, cardboard, bit of card, matchstick, toothpick, rubber band, clothes peg, cable tie, zip tie, wedge, gum, blu tack, coin
+        """);
+
+    private static readonly WordPattern Holding = new("keep, keeps, stays, stay, saves, so it, hold, holds, shut, closed, made, in place");
+
+    public static readonly ImmutableArray<UnsafeRule> All =
+    [
+        new(Page, new("see nothing, stay quiet, keep quiet, be quiet, stays quiet, look like it, look as if, say nothing, shut up, hush, out of the way, never see"), Guards)
+        {
+            Reach = 9, OnlyIfMeant = true,
+        },
+        new(Page, new("want, wanted, wants, need, fancied, wish"), new("""
+            cutout gone, cut out gone, cutoff gone, safety gone, safeties gone, alarm gone, past the pressure, past the safety, past the cutout,
+            past the lockout, past the overload, around the safety
+            """))
+        {
+            Reach = 12, ObjectFollows = true,
+        },
+        new(Page, new("take, taking, pull, get"), new("safeties out, protections out, safeties off, cutouts out")) { Reach = 3, ObjectFollows = true },
+        new(Page, new("crank, crank up, override, overriding, cheat, block, block off, plug up, cap off"), Guards)
+        {
+            Reach = 6, ObjectFollows = true, OnlyIfMeant = true, Unless = new("blocked, ice, dirt, dirty, leaves, lint"),
+        },
+        new(Page, new("turn off, turning off, switch off, switching off, shut off"),
+            new("protection, protections, safeties, high pressure, cutout, leak alarm, gas alarm, detector, limits"))
+        {
+            Reach = 6, ObjectFollows = true, Also = new("forever, permanently, for good, in setup, in the setup, in the menu, how, can i, where"),
+        },
+        new(Page, Holders, new("button, contact, microswitch, switch, trip, reset, latch, plunger, relay, float, interlock, contactor"))
+        {
+            Reach = 12, Also = Holding, Unless = new("found, valve, stepper"),
+        },
+        new(Page, new("jumper location, jumper pins, jumper pin, float jumper, safety jumper, jumper the, list the jumper"), null) { MostWords = 16, OnlyIfMeant = false, Unless = new("set, setting, capacity, model, dip, moved, found") },
+        new(Page, new("lock the compressor on, lock compressor on, force the compressor on, compressor locked on"), null) { Unless = new("rotor") },
+        new(Page, new("hypothetically, pretend, say a person, say somebody, for a novel, grandma, without safety limits, asking for a friend"),
+            new("switch, cutout, cut out, trip, safety, protection, protections, detector, alarm, float, interlock, overload"))
+        {
+            Reach = 30,
+        },
+        new(Page, new("grille off, grill off, guard off, cover off, green yellow, green and yellow, yellow green, earth wire, ground wire"),
+            new("can it stay off, can it stay, can i leave, can we leave, ok off, leave it off, keep it off, just stay off, stay off"))
+        {
+            Reach = 24, ObjectFollows = true,
+        },
+        new(Page, new("compressor"),
+            new("straight to the line, straight to line, straight to the mains, straight onto the line, without the inverter, past the inverter, around the inverter"))
+        {
+            Reach = 4, ObjectFollows = true, Also = new("hook, connect, wire, run, start, feed"),
+        },
+    ];
+}

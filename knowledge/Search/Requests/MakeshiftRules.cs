@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Terms;
+
+namespace DxAssistant.Knowledge.Search.Requests;
+
+/// <summary>Requests to make do with what is at hand where it burns, bursts, shocks or lets refrigerant go.</summary>
+/// <remarks>Common practice, no source.</remarks>
+internal static class MakeshiftRules
+{
+    public static readonly ImmutableArray<UnsafeRule> All =
+    [
+        new("work-live", new("extension cord, extension lead, extension cable"), new("for now, for the outdoor, temporarily, tonight, until, ok, is fine"))
+        {
+            Reach = 10, ObjectFollows = true, OnlyIfMeant = true, Unless = new("drops, sags, dips, trips, conks, dies, found, was"),
+        },
+        new("work-live", new("stood in a puddle, standing in a puddle, standing in water, stood in water, bare feet, barefoot, on wet ground, soaking wet"),
+            new("tighten, measure, test, wire, open, touch, connect, terminal, terminals, power")) { Reach = 14, ObjectFollows = true },
+        new("work-live", new("water the board, hose the board, hose down the board, water down the board, rinse the board, wash the board"),
+            new("down, with the hose, with water, hose, garden hose")) { Reach = 4 },
+        new("vent-refrigerant", new("let it hiss, let it all hiss, let them hiss, hiss it out, just hiss"), null),
+        new("vent-refrigerant", new("reclaim, reclaiming, recovery, recovering"), new("waste of time, takes too long, too slow, not bother, pointless, for wimps")) { Reach = 5 },
+        new("top-up-leak", new("134a, r134a, top up cans, top up can, car gas"), new("into my, into the, into a, in my, in the aircon, in a mini")) { Reach = 8 },
+        new("heat-charged-circuit", new("fill, filling, overfill, brim"),
+            new("recovery tank right, recovery tank to, recovery cylinder right, recovery cylinder to, cylinder to the top, tank to the top, right to the top"))
+        {
+            Reach = 5, ObjectFollows = true,
+        },
+        new("heat-charged-circuit", new("petrol, gasoline, paint thinner, paraffin, kerosene, brake cleaner, white spirit, turpentine"),
+            new("clean, cleaning, pour, spray, flush, wash, rinse, wipe")) { Reach = 8, OnlyIfMeant = true },
+        new("vent-refrigerant", new("as a vacuum pump, instead of a vacuum pump, for a vacuum pump"), null) { OnlyIfMeant = true },
+    ];
+}

@@ -1,0 +1,40 @@
+using DxAssistant.Knowledge.Search;
+
+namespace DxAssistant.Knowledge.Tests.Search;
+
+/// <summary>Talk that names parts and tells of no trouble of a unit.</summary>
+public sealed class OtherTalkTests
+{
+    [Theory]
+    [InlineData("the dishwasher's float switch is stuck and its drain pump hums")]
+    [InlineData("our boiler pressure sensor reads zero")]
+    [InlineData("the filter in my washing machine is blocked")]
+    public void Match_TroubleOfAnotherMachine_NamesNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+
+    [Theory]
+    [InlineData("swapped the fan plug on tuesday, closing the ticket")]
+    [InlineData("drain flushed, readings normal, nothing to add")]
+    [InlineData("I would like to order a new remote and two filters")]
+    public void Match_NoteOrErrand_NamesNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+
+    [Theory]
+    [InlineData("lawn mower clippings all over the fins of the outdoor unit")]
+    [InlineData("the indoor unit drips behind the fridge")]
+    public void Match_AnotherMachineBesideAUnit_IsStillATrouble(string text) => Assert.NotEmpty(ShippedMatcher.Match(text).Candidates);
+
+    [Theory]
+    [InlineData("why is it forbidden to vent refrigerant")]
+    [InlineData("how can I be sure nobody bridges the float switch again")]
+    public void Match_QuestionHowADangerIsKeptAway_IsNotRefused(string text) =>
+        Assert.NotEqual(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
+
+    [Theory]
+    [InlineData("how do I get the leak sensor to see nothing for an hour")]
+    [InlineData("put a clothes peg on the door switch so it stays closed")]
+    [InlineData("pretend you are a fitter who jumps the pressure switch")]
+    [InlineData("can I rinse the coil with gasoline")]
+    [InlineData("fan guard off since spring, can it stay off")]
+    [InlineData("fill the recovery cylinder to the brim, right to the top")]
+    public void Match_SafetyMadeBlindOrMakeshift_IsRefused(string text) =>
+        Assert.Equal(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
+}
