@@ -42,6 +42,8 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         if (VagueTalk.Is(heard.Words))
             return Unclear(codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
+        if (shown.IsEmpty && OffTopicTalk.IsOutright(heard))
+            return NothingRelevant(offTopic.Page(heard));
         var otherTalk = shown.IsEmpty ? OffTopicTalk.ProbabilityOf(heard) : 0;
         if (otherTalk >= MatchThresholds.OtherTalk)
             return OtherTalk(heard, otherTalk, codes);
@@ -105,7 +107,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
 
     /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's.</summary>
     private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes) =>
-        !heard.Hearing.NamesAnotherMachine && probability < 1 && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
+        !heard.Hearing.NamesAnotherMachine && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
             ? Unclear(codes)
             : NothingRelevant(offTopic.Page(heard));
 }

@@ -30,8 +30,11 @@ internal sealed class OffTopicTalk(SearchIndex index)
 
     /// <summary>The probability that a message is none of this trade's.</summary>
     public static double ProbabilityOf(HeardMessage message) =>
-        message.Said.Said.IsEmpty || IsOtherMachines(message.Request, message.Tokens) || SettledTalk.Is(message.Request) || Errands.Is(message.Request, message.Tokens) ? 1
-            : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
+        message.Said.Said.IsEmpty ? 1 : IsComplaint(message.Intention, message.Hearing) ? 0 : TradeGate.OfOtherTalk(message);
+
+    /// <summary>Whether the build of a message tells that it is about no trouble of a unit, whatever parts it names.</summary>
+    public static bool IsOutright(HeardMessage message) =>
+        IsOtherMachines(message.Request, message.Tokens) || SettledTalk.Is(message.Request) || Errands.Is(message.Request, message.Tokens);
 
     /// <summary>"the oven's thermostat", "drain in my kitchen sink": the trouble is another machine's when that comes first, or has the
     /// part that came first, and nothing of ours is named.</summary>
