@@ -9,13 +9,14 @@ internal static class SafetyTalk
     private static readonly WordPattern Preventing = new("""
         stop people, prevent people, keep people, nobody works, nobody puts, nobody bridges, nobody ever, sure nobody, sure that nobody, lads not,
         crew not, crew that you not, team not, we not mix, toolbox talk, training sheet, training slide, safety poster, which poster, a leaflet,
-        why is it forbidden, why is it illegal, why is it banned, why is it dangerous, is it dangerous that, should i complain, why can not owners,
-        is it true that, just curious, so i know to keep away, just so i know
+        why is it forbidden, why is it illegal, why is it banned, why is it dangerous, is it dangerous that, should i complain, why can not owners
         """);
+
+    private static readonly WordPattern Assured = new("sure nobody bridges, sure nobody works, sure nobody puts");
 
     /// <summary>What shows that the danger is meant all the same.</summary>
     private static readonly WordPattern Meant = new("not trip, not~trip, not cut, not stop, keeps running, keep it running, anyway, can i, quick");
 
     /// <summary>Whether a message asks how a danger is kept away, or why it is one.</summary>
-    public static bool Is(RequestWords request) => Preventing.IsIn(request) && !Meant.IsIn(request);
+    public static bool Is(RequestWords request) => Assured.IsIn(request) || (Preventing.IsIn(request) && !Meant.IsIn(request));
 }
