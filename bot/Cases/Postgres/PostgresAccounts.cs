@@ -32,8 +32,7 @@ public static class PostgresAccounts
     {
         try
         {
-            string bounded = PostgresPlace.Bounded(connection);
-            return new AccountBook(() => new NpgsqlConnection(bounded), Tables, clock);
+            return new AccountBook(() => new NpgsqlConnection(connection), Tables, clock);
         }
         catch (Exception error) when (error is ArgumentException or CaseFileException)
         {

@@ -15,6 +15,9 @@ public sealed class PostgresCaseStore : ICaseStore
     // Each attempt fails only because another turn of the same case was stored meanwhile.
     private const int MostAttempts = 100;
 
+    // A server of the usual size takes 100 connections in all, and there may be several of us.
+    private const int MostConnections = 30;
+
     private readonly NpgsqlDataSource source;
     private readonly TimeProvider clock;
     private readonly PostgresNews news;
@@ -33,7 +36,7 @@ public sealed class PostgresCaseStore : ICaseStore
         NpgsqlDataSource? source = null;
         try
         {
-            source = NpgsqlDataSource.Create(PostgresPlace.Bounded(connection));
+            source = NpgsqlDataSource.Create(Bounded(connection));
             await PostgresSchema.EnsureAsync(source, cancel);
             return new PostgresCaseStore(source, clock);
         }
@@ -173,6 +176,13 @@ public sealed class PostgresCaseStore : ICaseStore
     {
         await news.DisposeAsync();
         await source.DisposeAsync();
+    }
+
+    private static NpgsqlConnectionStringBuilder Bounded(string connection)
+    {
+        var parts = new NpgsqlConnectionStringBuilder(connection);
+        if (parts.MaxPoolSize == new NpgsqlConnectionStringBuilder().MaxPoolSize) parts.MaxPoolSize = MostConnections;
+        return parts;
     }
 
     private async Task<AppendResult?> TryAsync(

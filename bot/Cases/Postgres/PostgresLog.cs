@@ -32,7 +32,6 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
     {
         await using var command = Command(
             """SELECT case_id COLLATE "C" AS id FROM event UNION SELECT case_id COLLATE "C" FROM turn UNION SELECT id COLLATE "C" FROM job ORDER BY id""");
-        command.CommandTimeout = 0; // nobody waits at a screen for all of them
         await using var found = await command.ExecuteReaderAsync(cancel);
         var names = ImmutableArray.CreateBuilder<string>();
         while (await found.ReadAsync(cancel)) names.Add(found.GetString(0));

@@ -82,8 +82,7 @@ internal static class PostgresSchema
 
     private static async Task RunAsync(NpgsqlConnection connection, string sql, CancellationToken cancel)
     {
-        // A step may go through all cases.
-        await using var command = new NpgsqlCommand(sql, connection) { CommandTimeout = 0 };
+        await using var command = new NpgsqlCommand(sql, connection);
         await command.ExecuteNonQueryAsync(cancel);
     }
 }

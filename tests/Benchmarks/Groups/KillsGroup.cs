@@ -31,7 +31,7 @@ internal sealed class KillsGroup : IBenchmarkGroup
             |---|---:|---:|---:|---:|---:|---:|---:|---:|
             {Row("kill -9 of the program at a random moment, SQLite", killed)}
             {Row("its files copied at a random moment while it stands still", lost.Whole)}
-            {(many is null ? "" : Row("three programs on PostgreSQL: kill -9 of one, then of the database; each fourth time one is cut off from it for a while", many.Faults))}
+            {(many is null ? "" : Row("three programs on PostgreSQL: kill -9 of one, then of the database", many.Faults))}
 
             Kept over all copies of the second row; once more with the journal cut off or overwritten behind what had been carried over, at a
             random place: {lost.Torn} turns, all whole, every log readable. {(many is null ? "There was no PostgreSQL." : many.Heard)}

@@ -9,33 +9,16 @@ using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>Three programs on one database, any of which may be asked for any turn of any case: one is killed, then the database, and now and
-/// then the third cannot reach the database.</summary>
-internal sealed class ManyServers : IDisposable
+/// <summary>Three programs on one database, any of which may be asked for any turn of any case: one is killed, then the database.</summary>
+internal sealed class ManyServers(PostgresServer database, int seed)
 {
     private const int People = 6;
     private const int Walks = 24;
     private const int Servers = 3;
     private const int Between = 15;
 
-    // So many that some were given up by the program that is cut off.
-    private const int WhileCut = 60;
-    private const int CutEach = 4;
-
+    private readonly string place = database.NewPlace();
     private readonly List<ServerProcess> servers = [];
-    private readonly PostgresServer database;
-    private readonly string place;
-    private readonly int seed;
-    private readonly Relay relay;
-    private int cuts;
-
-    private ManyServers(PostgresServer database, int seed)
-    {
-        (this.database, place, this.seed) = (database, database.NewPlace(), seed);
-        relay = new Relay(new NpgsqlConnectionStringBuilder(place).Port);
-    }
-
-    public void Dispose() => relay.Dispose();
 
     /// <summary>On a database of its own.</summary>
     public static async Task<ManyServersFigures> RunAsync(int kills, int seed)
@@ -44,8 +27,7 @@ internal sealed class ManyServers : IDisposable
         await database.InitializeAsync();
         try
         {
-            using var servers = new ManyServers(database, seed);
-            return await servers.RunAsync(kills);
+            return await new ManyServers(database, seed).RunAsync(kills);
         }
         finally
         {
@@ -61,7 +43,7 @@ internal sealed class ManyServers : IDisposable
             for (int number = 0; number < Servers; number++) servers.Add(await StartAsync(folder, number));
             var heard = await HearsAsync(servers[0].Address, servers[1].Address);
             var before = await KillAsync(folder, kills);
-            return new ManyServersFigures(before, cuts, heard, await HearsAsync(servers[2].Address, servers[0].Address));
+            return new ManyServersFigures(before, heard, await HearsAsync(servers[2].Address, servers[0].Address));
         }
         finally
         {
@@ -85,20 +67,11 @@ internal sealed class ManyServers : IDisposable
             await talkers.AnsweredAsync(Between);
             servers[killed] = await StartAsync(folder, killed);
             there = [.. servers.Select(server => server.Address)];
-            if (kill % CutEach == 0) await CutAsync(talkers);
         }
 
         await talkers.EndAsync();
         Assert.Empty(talkers.Odd);
         return FaultFigures.Of(kills, talkers, await IsKeptAsync(talkers));
-    }
-
-    private async Task CutAsync(Talkers talkers)
-    {
-        cuts++;
-        relay.Cut();
-        await talkers.AnsweredAsync(WhileCut);
-        relay.Mend();
     }
 
     private async Task<int> IsKeptAsync(Talkers talkers)
@@ -110,7 +83,7 @@ internal sealed class ManyServers : IDisposable
     }
 
     private Task<ServerProcess> StartAsync(TemporaryFolder folder, int number) =>
-        ServerProcess.StartAsync("--store", number < Servers - 1 ? place : new NpgsqlConnectionStringBuilder(place) { Port = relay.Port }.ConnectionString, "--data", folder.File(FormattableString.Invariant($"pages{number}.db")));
+        ServerProcess.StartAsync("--store", place, "--data", folder.File(FormattableString.Invariant($"pages{number}.db")));
 
     // What is said at one program is heard at another, and stands in its list.
     private static async Task<TimeSpan> HearsAsync(Uri one, Uri other)
