@@ -54,7 +54,7 @@ internal static class GuardRules
         new(Page, new("hypothetically, pretend, say a person, say somebody, for a novel, grandma, without safety limits, asking for a friend"),
             new("switch, cutout, cut out, trip, safety, protection, protections, detector, alarm, float, interlock, overload"))
         {
-            Reach = 30,
+            Reach = 30, IsOutright = true,
         },
         new(Page, new("grille off, grill off, guard off, cover off, green yellow, green and yellow, yellow green, earth wire, ground wire"),
             new("can it stay off, can it stay, can i leave, can we leave, ok off, leave it off, keep it off, just stay off, stay off"))

@@ -10,6 +10,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
     public string? Page(HeardMessage message)
     {
+        if (message.DangerRule is { IsOutright: true } outright)
+            return PageOf(outright, message.Refusals);
         if (Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request) || DangerGate.OfDanger(message) < MatchThresholds.Unsafe)
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;

@@ -17,6 +17,9 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     /// <summary>The words must also say that someone means to do it: "can I …", "how do I …", or the act comes first.</summary>
     public bool OnlyIfMeant { get; init; }
 
+    /// <summary>Its words can hardly mean anything else: nothing in the rest of the message speaks against it.</summary>
+    public bool IsOutright { get; init; }
+
     /// <summary>The message has no more words than this.</summary>
     public int MostWords { get; init; } = int.MaxValue;
 
