@@ -7,7 +7,7 @@ public class LateMatcherTests
     private const string Words = "drain is clear but water runs down the wall";
 
     [Fact]
-    public void GoOn_ToTheEnd_MakesInManySteps_AndMatchesAsTheOther()
+    public void Match_NotBegun_MakesItAndMatchesAsTheOther()
     {
         var late = new LateMatcher(Matcher.Steps(ShippedMatcher.Library));
         Assert.Equal(ShippedMatcher.Match(Words).Candidates.AsEnumerable(), late.Match(Words).Candidates);
