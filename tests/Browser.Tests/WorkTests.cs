@@ -81,7 +81,7 @@ public sealed class WorkTests
         await using var visit = await Visit.StartAsync();
         await OpenAsync(visit, site);
         await AddAsync(visit, 0, 130);
-        await visit.Page.GetByRole(AriaRole.Link, new() { Name = "compressor 129 does not start" }).WaitForAsync();
+        await OpenAsync(visit, site); // anew: a list read just as the hundredth came goes on with those after it
         await CountAsync(visit, "The first 100 sheets that fit.");
 
         await visit.Page.Locator("#rows a").Last.FocusAsync();
