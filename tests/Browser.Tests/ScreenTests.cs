@@ -55,6 +55,20 @@ public sealed class ScreenTests
         Assert.Empty(visit.Errors);
     }
 
+    // A page that is not for this account says so and shows the way out.
+    [ChromiumFact]
+    public async Task Screen_OfAPageNotForOne_LooksAsBeforeAndIsAccessible()
+    {
+        await using var crew = await Crew.StartAsync("dora");
+
+        foreach (var visit in new[] { crew.Tom, crew.Other })
+        {
+            await visit.Page.GotoAsync($"{crew.Site.Address}/accounts");
+            await visit.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Sign out") }).WaitForAsync();
+            await visit.LookInBothShadesAsync("refused");
+        }
+    }
+
     private static async Task AtAsync(Visit visit, string address, string name, string? passing = null)
     {
         await visit.OpenAsync(address);
