@@ -107,7 +107,7 @@ public sealed class Assistant
         if (late is null) whole.GetReady();
         Answer[] answers =
         [
-            new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(), new AccessAnswer(words),
+            new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(words), new AccessAnswer(words),
             new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];

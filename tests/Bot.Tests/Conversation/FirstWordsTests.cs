@@ -42,6 +42,28 @@ public sealed class FirstWordsTests
         Assert.Equal(isAskedInHeating, new CaseView(ShippedContent.Library, walker.State).IsFor(ShippedContent.Library.Checks[new("temperature-split-heating")]));
     }
 
+    [Theory]
+    [InlineData("yes", "poor-heating")]
+    [InlineData("thats right", "poor-heating")]
+    [InlineData("no", null)]
+    [InlineData("nope", null)]
+    public void OneOffered_YesIsItAndNoIsNone(string answer, string? symptom)
+    {
+        Walker walker = Said("no heat on the ostvik cassette");
+        Assert.Equal(["poor-heating", SymptomNone], walker.Question.Options.Select(option => option.Key));
+        walker.Say(answer);
+        Assert.Equal(symptom, walker.State.Symptoms.SingleOrDefault()?.Symptom);
+    }
+
+    [Fact]
+    public void SeveralOffered_YesTellsNothing()
+    {
+        Walker walker = Said("its making a noise");
+        walker.Say("yes");
+        Assert.Equal("inside-or-outside", walker.Question.Subject);
+        Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("notice-choose")));
+    }
+
     [Fact]
     public void Clarifying_WhoCannotSay_SeesTheList()
     {

@@ -2,7 +2,7 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-internal sealed class CodeAnswer : Answer
+internal sealed class CodeAnswer(CommandWords words) : OfferAnswer(words)
 {
     public override QuestionKind Kind => QuestionKind.Code;
 

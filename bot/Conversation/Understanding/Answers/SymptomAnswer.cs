@@ -3,7 +3,7 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-internal sealed class SymptomAnswer : Answer
+internal sealed class SymptomAnswer(CommandWords words) : OfferAnswer(words)
 {
     /// <summary>The key of "none of these".</summary>
     public const string None = "none";
