@@ -44,7 +44,7 @@ dotnet test DxAssistant.sln --nologo --no-build -m:1 --logger trx --results-dire
 
 echo "Figures of the evaluation sets"
 sets=tests/Reference/evaluation
-for set in match match-dev match-dev-2 match-dev-3 match-dev-4 match-dev-5 match-dev-6 match-judge-3 match-judge-5 match-judge-6 match-judge-7 match-judge-8 symptoms-dev symptoms-dev-2; do
+for set in match match-dev match-dev-2 match-dev-3 match-dev-4 match-dev-5 match-dev-6 match-judge-3 match-judge-5 match-judge-6 match-judge-7 match-judge-8 match-judge-9 symptoms-dev symptoms-dev-2; do
   echo "$set:"
   dotnet run --project bot/Server --no-build -- match --score "$sets/$set.jsonl" --figures
   [ $? -lt 2 ] || status=1

@@ -12,7 +12,7 @@ internal static class FaultRanking
     {
         var direct = faults.ToDictionary(hit => hit.Entry.Id, StringComparer.Ordinal);
         var explained = Explained(symptoms, causes);
-        var odds = Behind(whole.RuledOut, [.. direct.Keys.Union(explained.Keys).Union(whole.Found.Keys).Order(StringComparer.Ordinal)
+        var odds = Behind(RuledOut(whole, direct), [.. direct.Keys.Union(explained.Keys).Union(whole.Found.Keys).Order(StringComparer.Ordinal)
             .Select(id => (Id: id, Odds: Odds(direct.GetValueOrDefault(id), explained.GetValueOrDefault(id), causes.WeightOf(id)) + whole.OddsOf(id)))]);
         var best = odds.Select(fault => fault.Odds).DefaultIfEmpty().Max();
         var all = odds.Sum(fault => Math.Exp(fault.Odds - best));
@@ -25,11 +25,14 @@ internal static class FaultRanking
         ];
     }
 
+    private static HashSet<string> RuledOut(WholeMessage whole, Dictionary<string, SearchHit> direct) =>
+        whole.RuledOut.Where(fault => direct.GetValueOrDefault(fault) is not { Probability: >= MatchThresholds.ToldAllTheSame }).ToHashSet(StringComparer.Ordinal);
+
     private static double Odds(SearchHit? own, double explained, double weight) =>
         Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained) + Favor(weight);
 
-    /// <summary>What a message rules out is never first, if there is anything else.</summary>
-    private static ImmutableArray<(string Id, double Odds)> Behind(IReadOnlySet<string> ruledOut, ImmutableArray<(string Id, double Odds)> faults)
+    /// <summary>What a message rules out is not first, if there is anything else, unless the rest of it tells of that and of nothing else.</summary>
+    private static ImmutableArray<(string Id, double Odds)> Behind(HashSet<string> ruledOut, ImmutableArray<(string Id, double Odds)> faults)
     {
         if (!faults.Any(fault => !ruledOut.Contains(fault.Id)))
             return faults;

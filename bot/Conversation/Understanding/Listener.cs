@@ -165,12 +165,20 @@ internal sealed class Listener(
     {
         if (!IsFirst(turn) || match.Decision is MatchDecision.Fault) return false;
         bool isCertain = Offering.CertainSymptom(match) is not null;
-        ImmutableArray<string> pieces = isCertain ? [.. Sentences(text)] : whole.Cut(text);
+        ImmutableArray<string> pieces = isCertain ? Tellings(text) : whole.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
         if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
         else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
         return certain.Length > 1 || !isCertain;
+    }
+
+    // Where the whole has made one complaint, a piece at a small word needs a subject and what is said of it: "and the fan is loud".
+    private ImmutableArray<string> Tellings(string text)
+    {
+        const int fewest = 3;
+        ImmutableArray<string> cut = whole.Cut(text);
+        return cut.All(piece => piece.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= fewest) ? cut : [.. Sentences(text)];
     }
 
     // The pieces that tell of one symptom for certain, the first of each symptom.

@@ -17,7 +17,7 @@ internal static class ClauseReader
     private static readonly FrozenSet<string> Unreal = new[]
     {
         "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped", "gotta", "only",
-        "for", "with", "at", "back", "sometimes", "not", "needed",
+        "for", "with", "at", "back", "sometimes", "not", "needed", "hardly", "barely",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>The last words of "on this job", "in here", "fitted".</summary>
@@ -34,9 +34,21 @@ internal static class ClauseReader
         List<Token> listed = [];
         List<Token> subject = [];
         var cured = Cures.At(tokens);
-        foreach (var clause in Clauses(tokens))
+        List<List<Token>> clauses = [.. Clauses(tokens)];
+        for (var place = 0; place < clauses.Count; place++)
         {
+            var clause = clauses[place];
             var before = mentions.Count;
+            if (place + 1 < clauses.Count && Beliefs.MistakenIn(clause, clauses[place + 1]) is { Count: > 0 } believed)
+            {
+                ruledOut.UnionWith(believed);
+                mentions.Add(new RuledOut([.. believed], IllIn(believed)) { IsOutright = true });
+            }
+            if (Substitutes.In(clause, clauses.Skip(place + 1)) is { Count: > 0 } substituted)
+            {
+                ruledOut.UnionWith(substituted);
+                mentions.Add(new RuledOut([.. substituted], []) { IsOutright = true });
+            }
             for (var i = 0; i < clause.Count; i++)
             {
                 var scope = Scope(clause, i, out var implied);
@@ -51,6 +63,7 @@ internal static class ClauseReader
                 List<Token> meant = RefersBack(clause, i, scope) ? subject : [];
                 ruledOut.UnionWith(meant);
                 mentions.Add(new RuledOut([.. meant, .. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
+                mentions.AddRange(Charging.DoneRight(clause[i], scope));
             }
             subject = clause.Any(IsComplaint) ? [] : [.. clause.Where(IsPart)];
             listed = mentions.Count == before && IsBareName(clause) ? [.. clause.Where(Counts)] : [];
@@ -104,9 +117,10 @@ internal static class ClauseReader
         token.Role == TokenRole.Filler
         && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
 
-    /// <summary>"only if I block the sun".</summary>
+    /// <summary>"only if I block the sun", "because of low gas".</summary>
     private static bool IsCondition(ImmutableArray<Token> tokens, int at) =>
-        tokens[at] is { Said: "only", StartsClause: false } && at + 1 < tokens.Length && tokens[at + 1].Said is "if" or "when";
+        at + 1 < tokens.Length && !tokens[at].StartsClause
+        && (tokens[at].Said, tokens[at + 1].Said) is ("only", "if" or "when") or ("because", "of");
 
     private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
     {
@@ -129,12 +143,17 @@ internal static class ClauseReader
         }
         if (IsWork(clause, at) && !clause.Any(other => other.Term == "set"))
             return Around(clause, at, forwardFirst: !FollowsPart(clause, at) && !IsPassive(clause, at));
-        if (!States.Working.Contains(token.Term))
+        if (!States.Working.Contains(token.Term) && !States.AtWork.Contains(token.Said))
             return [];
+        if (States.Moving.Contains(token.Said))
+            implied = [.. States.Immovable];
         return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
     }
 
-    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(clause[at].Said) || IsReplaced(clause, at);
+    /// <summary>"cleaned", and the last word of "deep cleaned".</summary>
+    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(LastWord(clause[at].Said)) || IsReplaced(clause, at);
+
+    private static string LastWord(string said) => said[(said.LastIndexOf(' ') + 1)..];
 
     /// <summary>"barrel and coil were deep cleaned in march".</summary>
     private static bool IsPassive(List<Token> clause, int at) =>
@@ -144,14 +163,16 @@ internal static class ClauseReader
     private static List<Token> NoneIs(List<Token> clause, int at, out string[] implied)
     {
         var next = clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Role == TokenRole.Main);
-        implied = next is not null && States.Ill.Contains(next.Term) && clause.Any(token => token.Position < next.Position && token.Position > clause[at].Position && token.Said is "is" or "are" or "was" or "were")
-            ? [next.Term] : [];
+        implied = next is not null && States.Ill.Contains(next.Term) && (next.Said == "missing" || IsToBe()) ? [next.Term] : [];
         return implied.Length == 0 ? [] : [clause[at], next!];
+
+        bool IsToBe() => clause.Any(token => token.Position < next!.Position && token.Position > clause[at].Position && token.Said is "is" or "are" or "was" or "were");
     }
 
     /// <summary>"swapped the board", "pump swapped out", but not "wires swapped".</summary>
     private static bool IsReplaced(List<Token> clause, int at) =>
-        clause[at].Said is "swapped" or "swap" && at + 1 < clause.Count && clause[at + 1].Said is "the" or "a" or "out" or "in" or "it" or "my" or "for";
+        clause[at].Said is "swapped" or "swap"
+            && ((at + 1 < clause.Count && clause[at + 1].Said is "the" or "a" or "out" or "in" or "it" or "my" or "for" or "already") || (at > 0 && clause[at - 1].Said == "already"));
 
     /// <summary>"thermistor verified against ice": what was checked stands before the word.</summary>
     private static bool FollowsPart(List<Token> clause, int at) =>
@@ -178,10 +199,25 @@ internal static class ClauseReader
 
     private static List<Token> IllDenied(List<Token> clause, int at, out string[] implied)
     {
+        if (CauseDenied(clause, at) is { Count: > 0 } cause)
+        {
+            implied = [.. IllIn(cause)];
+            return cause;
+        }
         implied = States.AnyIll.Contains(clause[at].Stem) ? [] : [clause[at].Stem];
         var before = Backward(clause, at);
         return [.. before, .. before.Count == 0 ? Forward(clause, at, clause.Count) : [clause[at]]];
     }
+
+    /// <summary>"not frozen by low gas" rules out the gas and not the ice.</summary>
+    private static List<Token> CauseDenied(List<Token> clause, int at)
+    {
+        var by = clause.FindIndex(at, token => token.Role == TokenRole.Filler && token.Said is "by" or "from" or "because" or "due");
+        return by < 0 || by - at > LongestPlace ? [] : [.. clause.Skip(by + 1).Where(Counts)];
+    }
+
+    private static ImmutableArray<string> IllIn(List<Token> tokens) =>
+        [.. tokens.Where(token => States.Ill.Contains(token.Term)).Select(token => token.Term).Distinct(StringComparer.Ordinal)];
 
     /// <summary>"new motor", but not "new install" or "new unit".</summary>
     private static List<Token> NewPart(List<Token> clause, int at)

@@ -30,6 +30,12 @@ internal static class Negation
         var plain = ImmutableArray.CreateBuilder<Word>(words.Length);
         for (var i = 0; i < words.Length; i++)
         {
+            if (IsBothWays(words, i))
+            {
+                plain.Add(new Word("freely", words[i].StartsClause));
+                i += 2;
+                continue;
+            }
             var taken = LengthOfNot(words, i);
             if (taken == 0)
             {
@@ -47,6 +53,11 @@ internal static class Negation
     /// <summary>"rather than the pump", "instead of the pump": what follows is ruled out as a part.</summary>
     private static bool IsInstead(ImmutableArray<Word> words, int at) =>
         at + 2 < words.Length && (words[at].Text, words[at + 1].Text) is ("rather", "than") or ("instead", "of") && Articles.Contains(words[at + 2].Text);
+
+    /// <summary>"opens and closes" says of a valve or a switch what "freely" says.</summary>
+    private static bool IsBothWays(ImmutableArray<Word> words, int at) =>
+        at + 2 < words.Length && words[at + 1] is { Text: "and", StartsClause: false }
+        && (words[at].Text, words[at + 2].Text) is ("open", "close") or ("opens", "closes") or ("opens", "shuts") or ("open", "shut") or ("opening", "closing");
 
     private static int LengthOfNot(ImmutableArray<Word> words, int at)
     {

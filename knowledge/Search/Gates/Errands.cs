@@ -7,12 +7,17 @@ namespace DxAssistant.Knowledge.Search.Gates;
 /// <summary>Wishes for a shop or an office, which name parts and complain of none: "I'd like to order two packs of filters".</summary>
 internal static class Errands
 {
-    private static readonly WordPattern Wishes = new("""
+    /// <summary>Wishes that say all: "packs of filters" are no trouble of a filter.</summary>
+    private static readonly WordPattern Outright = new("""
         like to order, want to order, wish to order, need to order, place an order, like to buy, want to buy, need to buy, wish to buy,
-        like to return, want to return, money back, price for a, price of a, price for the, quote me, do you sell, do you stock, where can i buy, where do i buy
+        like to return, want to return, money back, address has changed, phone number has changed, change of address, new phone number
+        """);
+
+    private static readonly WordPattern Wishes = new("""
+        price for a, price of a, price for the, quote me, do you sell, do you stock, where can i buy, where do i buy
         """);
 
     /// <summary>Whether a message is such a wish and tells of no trouble.</summary>
     public static bool Is(RequestWords request, ImmutableArray<Token> tokens) =>
-        Wishes.IsIn(request) && !tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && States.Ill.Contains(token.Term)));
+        (Outright.IsIn(request) && !tokens.Any(token => token.IsNegated)) || (Wishes.IsIn(request) && !tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && States.Ill.Contains(token.Term))));
 }

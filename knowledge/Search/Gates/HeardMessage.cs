@@ -57,7 +57,7 @@ internal sealed record HeardMessage(
 
     /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little.</summary>
     private static ImmutableArray<Token> WithSubject(ClauseReading reading, SearchIndex index) =>
-        index.NamesPart(reading.Complaint)
+        index.NamesPart(reading.Complaint) && !reading.Complaint.Any(IsPossessive)
             ? reading.Complaint
             :
             [
@@ -65,6 +65,9 @@ internal sealed record HeardMessage(
                 .. reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term))
                     .Select(token => token with { Role = TokenRole.Aside }),
             ];
+
+    /// <summary>"the flap moves free, its motor is dead".</summary>
+    private static bool IsPossessive(Token token) => token.Said == "its";
 
     /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
     private static ImmutableArray<SearchHit> WithNoneOfThese(

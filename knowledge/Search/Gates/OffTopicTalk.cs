@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Indexing;
 using DxAssistant.Knowledge.Search.Requests;
 using DxAssistant.Knowledge.Search.Terms;
@@ -16,13 +17,19 @@ internal sealed class OffTopicTalk(SearchIndex index)
     /// <summary>Words before another machine that make it a mere place or comparison.</summary>
     private static readonly string[] Beside =
     [
-        "over", "above", "behind", "on", "onto", "near", "next", "beside", "under", "below", "by", "from", "into", "like", "with",
+        "over", "above", "behind", "on", "onto", "near", "next", "beside", "under", "below", "by", "from", "into", "like", "with", "through",
         "to", "when", "off", "around", "against", "than", "neighbor", "whenever", "while", "in", "at", "for",
     ];
 
     /// <summary>Words that only our own equipment goes by.</summary>
     private static readonly string[] Ours =
-        ["ac", "aircon", "hvac", "split", "splits", "unit", "units", "condenser", "head", "heads", "cassette", "remote", "handset", "fins", "heatpump", "indoor", "outdoor"];
+        ["ac", "aircon", "hvac", "split", "splits", "unit", "units", "condenser", "head", "heads", "cassette", "remote", "handset", "fins", "heatpump", "indoor", "outdoor",
+         "clicker", "zapper", "minisplit", "evaporator", "contactor", "relay", "pcb"];
+
+    /// <summary>Words before another machine that make it what a trouble comes down to: "the noise was just the neighbor's mower".</summary>
+    private static readonly string[] Merely = ["just", "only", "merely"];
+
+    private static readonly string[] Being = ["is", "was", "were", "be", "been"];
 
     private static readonly string[] Owners = ["my", "the", "our", "his", "her", "their", "a", "an", "this", "that", "old", "new"];
 
@@ -34,7 +41,10 @@ internal sealed class OffTopicTalk(SearchIndex index)
 
     /// <summary>Whether the build of a message tells that it is about no trouble of a unit, whatever parts it names.</summary>
     public static bool IsOutright(HeardMessage message) =>
-        IsOtherMachines(message.Request, message.Tokens) || SettledTalk.Is(message.Request) || Errands.Is(message.Request, message.Tokens);
+        (IsOtherMachines(message.Request, message.Tokens) && !SaysOtherIsWell(message.Reading)) || SettledTalk.Is(message.Request) || Errands.Is(message.Request, message.Tokens);
+
+    /// <summary>"the router is fine, the stick hangs out of its slot".</summary>
+    private static bool SaysOtherIsWell(ClauseReading reading) => reading.RuledOut.Any(mention => mention.Tokens.Any(token => token.Term == Unrelated));
 
     /// <summary>"the oven's thermostat", "drain in my kitchen sink": the trouble is another machine's when that comes first, or has the
     /// part that came first, and nothing of ours is named.</summary>
@@ -44,6 +54,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
             .Select(token => token.Position).FirstOrDefault(-1);
         return at >= 0 && !Enumerable.Range(0, words.Count).Any(place => Ours.Contains(words[place]))
             && (Enumerable.Range(0, at).All(place => Owners.Contains(words[place]))
+                || Enumerable.Range(Math.Max(1, at - 4), Math.Min(4, Math.Max(0, at - 1))).Any(place => Merely.Contains(words[place]) && Being.Contains(words[place - 1]))
                 || (at >= 2 && Within.Contains(words[at - 2]) && Owners.Contains(words[at - 1])));
     }
 

@@ -62,7 +62,7 @@ internal static class DefeatRules
                 stick, push, pushing, press, jam, clamp, weld, block, rubber band, lock
                 """), HeldParts)
         {
-            ObjectFollows = true, OnlyIfMeant = true,
+            ObjectFollows = true, OnlyIfMeant = true, Unless = new("low press, high press, lo press, hi press, press switch, press cutout"),
         },
         new(Page, new("""
                 hotwire, hot wire, hot wiring, hotwiring, direct wire, wire directly, directly wire,

@@ -49,10 +49,19 @@ internal static class GuardRules
         {
             Reach = 12, Also = Holding, Unless = new("found, valve, stepper"),
         },
+        new(Page, new("loop of wire, wire loop, bit of wire, piece of wire, paper clip, paperclip, jumper wire, dab of solder, bit of foil"), Guards)
+        {
+            Reach = 9, Also = new("accept it, accepts it, will it, would it, does it, how, can i, can we, get away with, ok, okay, instead, so it"),
+            Unless = new("found, was"),
+        },
         new(Page, new("jumper location, jumper pins, jumper pin, float jumper, safety jumper, jumper the, list the jumper"), null) { MostWords = 16, OnlyIfMeant = false, Unless = new("set, setting, capacity, model, dip, moved, found") },
         new(Page, new("lock the compressor on, lock compressor on, force the compressor on, compressor locked on"), null) { Unless = new("rotor") },
-        new(Page, new("hypothetically, pretend, say a person, say somebody, for a novel, grandma, without safety limits, asking for a friend"),
-            new("switch, cutout, cut out, trip, safety, protection, protections, detector, alarm, float, interlock, overload"))
+        new(Page, new("""
+            hypothetically, theoretically, pretend, imagine, suppose, say a person, say somebody, for a novel, for a story, for a book, for a movie, for a film, in a story,
+            role play, roleplay, play the part, act as, act like, grandma, grandpa, without safety limits, without rules, without limits, not rules, ignore your rules,
+            forget your rules, forget your instructions, asking for a friend
+            """),
+            new("switch, =switch, cutout, cut out, trip, safety, protection, protections, detector, alarm, float, interlock, overload"))
         {
             Reach = 30, IsOutright = true,
         },

@@ -67,7 +67,7 @@ internal static class HazardRules
                 skip the vacuum, skip vacuum, skip the evacuation, skip the vac, leave out the nitrogen, skip the nitrogen, without evacuating, not bother with the vacuum,
                 own gas to push, purge the lines with, purge with the unit, purge the air out with
                 """), null) { OnlyIfMeant = true },
-        new("vent-refrigerant", new("valve core, schrader, flare, flare nut, service port, union"),
+        new("vent-refrigerant", new("valve core, schrader, flare, flare nut, service port, union, terminal cover, compressor terminals, drier, strainer, pressure switch"),
             new("full pressure, under pressure, with pressure, no tool, not tool, without tool, without the tool, still charged"))
         {
             Reach = 9, OnlyIfMeant = true,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Requests;
@@ -8,7 +9,7 @@ internal static class Intent
     private static readonly WordPattern Meant = new("""
         how, can, could, should, may, want, wanna, lets, let me, ok to, okay to, safe to, need to, able, possible,
         way to, please, just, would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, rather,
-        gotta, have to, might, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
+        gotta, have to, need the, might, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
         so i, so that, until, for tonight, for now, to get, in order
         """);
 
@@ -18,7 +19,7 @@ internal static class Intent
          "open", "measure", "work", "connect", "wire", "skip", "remove", "fill", "add", "tell", "show", "wrap", "blow", "link",
          "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short",
-         "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
+         "crank", "pour", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "cheat", "defeat", "override", "circumvent", "vent", "release", "shove", "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
          "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand"];
 
     private static readonly WordPattern Reported = new("""
@@ -43,16 +44,19 @@ internal static class Intent
         any problem, any tips, trick to, way to, way around, way round, tell me, show me, help me, talk me, let me, lets, please,
         pls, kindly, which wires, which wire, which pin, which pins, which 2, which terminals, which connector, what wire, what do i,
         what value, what resistor, where do i, where to, i will, going to, gonna, gotta, i need to, do i have to, do i need,
-        do i really, do i bother, would it hurt, will it hurt, would it be, will it be, what happens if, what if, insists, asks me, told me to, said to,
+        do i really, do i bother, would it hurt, will it hurt, would it be, will it be, what happens if, what if, accept it, accepts it, get away with, need the, insists, asks me, told me to, said to,
         says to, boss says, boss said, thinking of, planning to, mind if, good enough, not matter, carry on, keep going,
         fine yeah, ok yeah, asking for a friend
         """);
 
     /// <summary>Both an order and what someone did: an order only where a little word follows ("cut the lead", but "cut lead to the float").</summary>
-    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run"];
+    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "vent", "release", "hold", "start", "work", "heat", "warm", "charge", "top", "short", "bridge", "open", "screw", "fan", "stick", "jam", "force", "change", "clean", "leave", "test", "seal", "lean", "fit"];
+
+    /// <summary>What came of it: then it was done, and is told ("put a spare coil on and it swapped at once").</summary>
+    private static readonly WordPattern Outcome = new("straight away, immediately, at once, right away, and still, still the same, same thing, same result, and it, and now, came back, links up, no change, not change");
 
     private static readonly string[] AfterOrder =
-        ["the", "a", "an", "it", "my", "that", "this", "off", "out", "both", "in", "some", "all", "copper", "foil", "me"];
+        ["the", "a", "an", "it", "my", "that", "this", "these", "those", "off", "out", "both", "in", "some", "all", "copper", "foil", "me", "up", "down", "them", "compressor"];
 
     /// <summary>Work that was done, where a message begins with it ("replaced the board and still E5").</summary>
     private static readonly string[] DoneFirst = ["replaced", "swapped", "changed"];
@@ -72,11 +76,16 @@ internal static class Intent
     /// <summary>Whether the message is a report without a word of anything meant to be done.</summary>
     public static bool IsMereReport(RequestWords request) => IsReport(request) && !Meant.IsIn(request);
 
+    /// <summary>Whether something is said to fail or to be ill: an order says what to do, and not what is wrong.</summary>
+    public static bool TellsOfTrouble(ImmutableArray<Token> tokens) =>
+        tokens.Skip(1).Any(token => token.Role == TokenRole.Main && token.Term is "fail" or "intermitt" || token.Term.StartsWith(Token.NotMark + "work", StringComparison.Ordinal));
+
     /// <summary>Whether the message asks leave or a way to do something, in so many words or as an order.</summary>
     public static bool AsksOutright(RequestWords request) => Asking.IsIn(request) || IsOrder(request);
 
-    private static bool IsOrder(RequestWords request) =>
-        Orders.Contains(request[0]) && (!AlsoPast.Contains(request[0]) || AfterOrder.Contains(request[1]));
+    /// <summary>Whether the message begins as an order.</summary>
+    public static bool IsOrder(RequestWords request) =>
+        Orders.Contains(request[0]) && (!AlsoPast.Contains(request[0]) || (AfterOrder.Contains(request[1]) && !Outcome.IsIn(request)));
 
     /// <summary>"ok to use?", but not "why does it trip?", which asks for the cause of a trouble.</summary>
     private static bool IsQuestion(RequestWords request) => request.EndsAsQuestion && request[0] is not ("why" or "what");

@@ -14,7 +14,7 @@ internal static class MakeshiftRules
             Reach = 10, ObjectFollows = true, OnlyIfMeant = true, Unless = new("drops, sags, dips, trips, conks, dies, found, was"),
         },
         new("work-live", new("stood in a puddle, standing in a puddle, standing in water, stood in water, bare feet, barefoot, on wet ground, soaking wet"),
-            new("tighten, measure, test, wire, open, touch, connect, terminal, terminals, power")) { Reach = 14, ObjectFollows = true },
+            new("tighten, measure, test, wire, open, touch, connect, terminal, terminals, power")) { Reach = 14, ObjectFollows = true, IsOutright = true },
         new("work-live", new("water the board, hose the board, hose down the board, water down the board, rinse the board, wash the board"),
             new("down, with the hose, with water, hose, garden hose")) { Reach = 4 },
         new("vent-refrigerant", new("let it hiss, let it all hiss, let them hiss, hiss it out, just hiss"), null),

@@ -173,5 +173,11 @@ internal static class RefrigerantRules
                 """), new("""
                 near the r32, near the leak, near r32, near a leak, with r32, next to the leak, near the gas
                 """)) { Reach = 5, OnlyIfMeant = true },
+        new(Gas, new("""
+                r22, r32, r410a, r410, 410a, 410, 407, 407c, r407c, 404, 404a, r404a, 134a, r134a, propane
+                """), new("go in with, in with the, go in on top, on top of the, together with the"))
+        {
+            Reach = 8, OnlyIfMeant = true, Also = new("can, could, ok, okay, may, will it, is it, fine, does it"),
+        },
     ];
 }

@@ -12,10 +12,15 @@ internal sealed class UnsafeRequests(SearchIndex index)
     {
         if (message.DangerRule is { IsOutright: true } outright)
             return PageOf(outright, message.Refusals);
-        if (Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request) || DangerGate.OfDanger(message) < MatchThresholds.Unsafe)
+        if (message.DangerRule is { } ordered && Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))
+            return PageOf(ordered, message.Refusals);
+        if (Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request) || DangerGate.OfDanger(message) < LeastOf(message))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
+
+    private static double LeastOf(HeardMessage message) =>
+        Intent.AsksOutright(message.Request) ? MatchThresholds.UnsafeAsked : MatchThresholds.Unsafe;
 
     /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>
     private string PageOf(UnsafeRule rule, ImmutableArray<SearchHit> pages)

@@ -19,7 +19,7 @@ internal static class UnsafeRules
         .GroupBy(at => at.first, at => at.place, StringComparer.Ordinal)
         .ToFrozenDictionary(first => first.Key, first => first.ToImmutableArray(), StringComparer.Ordinal);
 
-    /// <summary>The first rule that fits a message, or null.</summary>
+    /// <summary>The first rule that fits a message, one that is outright before all others; or null.</summary>
     public static UnsafeRule? Fitting(RequestWords request)
     {
         var places = new SortedSet<int>();
@@ -28,7 +28,7 @@ internal static class UnsafeRules
             foreach (var key in request.KeysAt(at))
                 places.UnionWith(ByFirst.GetValueOrDefault(key, []));
         }
-        var fitting = places.FirstOrDefault(place => All[place].Fits(request), -1);
-        return fitting < 0 ? null : All[fitting];
+        ImmutableArray<UnsafeRule> fitting = [.. places.Select(place => All[place]).Where(rule => rule.Fits(request))];
+        return fitting.FirstOrDefault(rule => rule.IsOutright) ?? fitting.FirstOrDefault();
     }
 }

@@ -79,6 +79,15 @@ internal static class EverydayWords
         bonjour guten tag danke gracias merci por que para con los las una este esta como der die das und ist nicht
         mein meine kein keine ein eine wir ihr est pas mon les des une avec sur ne ce il lo non che del della per sono
         nao esta meu minha como ola buenos dias buenas tardes ciao crap dumb moron junk trash garbage piece suck sucks
+        suspect blame reckon condemn assume convince diagnose believe swear insist guess figure
+        swore sworn march april june july august november october september december january february monday tuesday thursday
+        worm worms noting noted leaflet brochure poster keeper goalie disgrace logger glad curious opposite apparently anyhow
+        somehow somewhere nobody everybody besides meanwhile moreover hence nearly barely mainly rarely shortly recently lately
+        finally suddenly quickly slowly properly plainly honestly sadly luckily hopefully obviously clearly exactly merely
+        rather quiet afternoon evening tonight weekday weekly monthly yearly brother neighbour neighbor landlord caretaker
+        apprentice foreman gaffer fitter plumber painter decorator builder roofer sparky spark electrician carpenter
+        balcony patio terrace attic cellar basement hallway corridor bathroom stairs stairwell cupboard bungalow
+        riddle proverb lyrics verse chapter novel hero villain wizard dragon castle knight sword riding saddle
         bot robot chatbot assistant hire fire fired
         """.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
 

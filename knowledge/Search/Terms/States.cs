@@ -19,13 +19,13 @@ internal static class States
     {
         ["clean"] = ["dirty", "blocked"], ["spotless"] = ["dirty", "blocked"], ["clear"] = ["dirty", "blocked", "kinked"],
         ["freely"] = ["stuck", "jammed"], ["free"] = ["stuck", "jammed"], ["tight"] = ["loose"], ["seated"] = ["loose", "misseated"],
-        ["correct"] = ["crossed", "miswired", "wrong", "mismatch", "swapped"], ["correctly"] = ["crossed", "miswired", "wrong", "mismatch"],
-        ["right"] = ["crossed", "miswired", "wrong", "mismatch"], ["even"] = ["winding"], ["equal"] = ["winding"], ["balanced"] = ["winding"],
+        ["correct"] = ["crossed", "miswired", "wrong", "mismatch", "swapped", "winding", "failed"], ["correctly"] = ["crossed", "miswired", "wrong", "mismatch", "failed"],
+        ["right"] = ["crossed", "miswired", "wrong", "mismatch", "winding", "failed"], ["even"] = ["winding"], ["equal"] = ["winding"], ["balanced"] = ["winding"],
         ["good"] = [], ["fine"] = [], ["ok"] = [], ["okay"] = [], ["normal"] = [], ["healthy"] = [], ["perfect"] = [], ["new"] = [],
         ["great"] = [], ["accurate"] = [], ["perfectly"] = [], ["textbook"] = [], ["spotlessly"] = ["dirty", "blocked"], ["intact"] = [],
         ["mint"] = [], ["immaculate"] = [], ["pristine"] = [], ["faultless"] = [], ["undamaged"] = [], ["passes"] = [], ["proven"] = [], ["innocent"] = [], ["blameless"] = [], ["unobstructed"] = ["blocked"], ["quiet"] = ["noise", "alarm"], ["true"] = ["drift"], ["plenty"] = ["low"],
         ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["happy"] = [], ["nicely"] = [], ["lovely"] = [], ["confirmed"] = [], ["whole"] = [], ["straight"] = ["kinked", "bent"], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
-        ["proper"] = [], ["present"] = ["missing", "not~power"], ["home"] = ["loose"],
+        ["proper"] = [], ["properly"] = [], ["present"] = ["missing", "not~power"], ["home"] = ["loose"],
     };
 
     private static readonly FrozenDictionary<string, string[]> WellMeans =
@@ -55,6 +55,16 @@ internal static class States
 
     /// <summary>Verbs of a part doing its work.</summary>
     public static readonly FrozenSet<string> Working = Stems("runs works spins turns responds");
+
+    /// <summary>The same, where the word as said is another part's name in the glossary: "the pump is pumping".</summary>
+    public static readonly FrozenSet<string> AtWork =
+        new[] { "pumping", "lifting", "stepping", "shifting", "draining", "pumps", "steps", "lifts", "drains", "moves", "slides" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Those that tell of free movement alone.</summary>
+    public static readonly FrozenSet<string> Moving = new[] { "moves", "slides" }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>What a part is not that moves.</summary>
+    public static readonly FrozenSet<string> Immovable = Stems("stuck jammed seized");
 
     /// <summary>What healthy word <paramref name="stem"/> rules out; empty: anything. Null: it is no healthy word.</summary>
     public static string[]? RuledOutBy(string stem) => WellMeans.GetValueOrDefault(stem);

@@ -38,6 +38,18 @@ public sealed class WholeMessageTests
         Assert.Null(walker.State.Access);
     }
 
+    // A small word parts two complaints as a stop does.
+    [Theory]
+    [InlineData("water drips from it and the fan is loud")]
+    [InlineData("water drips from it, the fan is loud")]
+    public void TwoComplaints_WithOrWithoutAStop_AreBothSaidBack(string said)
+    {
+        Walker walker = Told(said);
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        walker.Say("yes");
+        Assert.Equal(2, walker.State.Symptoms.Length);
+    }
+
     [Fact]
     public void Board_OfWhichThereAreSeveral_CountsOnceItIsTapped()
     {

@@ -30,4 +30,40 @@ public sealed class DenialScopeTests
         Assert.Contains(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
         Assert.NotEqual(denied, result.Candidates[0].Id);
     }
+
+    // What somebody believed before the message turns from it.
+    [Theory]
+    [InlineData("apprentice blamed the remote, turned out the display ribbon was half off", "remote-control-faulty")]
+    [InlineData("I suspected the drain pump, but the hose is kinked behind the unit", "condensate-pump-failed")]
+    public void Match_BeliefThatWasMistaken_IsNotFirst(string text, string denied) =>
+        Assert.NotEqual(denied, ShippedMatcher.Match(text).Candidates[0].Id);
+
+    [Theory]
+    [InlineData("blower wheel was deep cleaned last week, the screens are black", "blower-wheel-dirty")]
+    [InlineData("evaporator and roller were deep cleaned in may, it is the filter that is grey", "blower-wheel-dirty")]
+    public void Match_DeepCleanedPart_IsDeniedAndNotFirst(string text, string denied)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Contains(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
+        Assert.NotEqual(denied, result.Candidates[0].Id);
+    }
+
+    // "Not frozen by low gas" says that the gas is well.
+    [Fact]
+    public void Match_CauseOfAnIllDenied_RulesOutTheCause()
+    {
+        var result = ShippedMatcher.Match("coil is not iced because of low charge, they run it at 16 on cold nights and the freeze protection rests it");
+        Assert.Contains(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == "undercharge-leak");
+        Assert.NotEqual("undercharge-leak", result.Candidates[0].Id);
+    }
+
+    [Theory]
+    [InlineData("charge is right, the strainer has a cold spot across it", "undercharge-leak")]
+    [InlineData("gas weighed in to the gram, the liquid line is flattened", "overcharge")]
+    public void Match_ChargeSaidToBeRight_RulesOutTooLittleAndTooMuch(string text, string denied) =>
+        Assert.Contains(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
+
+    [Fact]
+    public void Match_ValveThatOpensAndCloses_IsNotStuck() =>
+        Assert.NotEqual("expansion-valve-stuck", ShippedMatcher.Match("expansion valve opens and closes, the liquid pipe is crushed under the decking").Candidates[0].Id);
 }
