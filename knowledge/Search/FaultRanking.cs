@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Indexing;
 
@@ -10,34 +11,68 @@ internal static class FaultRanking
     public static ImmutableArray<MatchCandidate> Rank(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
         ISymptomCauses causes, WholeMessage whole)
     {
-        var direct = faults.ToDictionary(hit => hit.Entry.Id, StringComparer.Ordinal);
-        var explained = Explained(symptoms, causes);
-        var odds = Behind(RuledOut(whole, direct), [.. direct.Keys.Union(explained.Keys).Union(whole.Found.Keys).Order(StringComparer.Ordinal)
-            .Select(id => (Id: id, Odds: Odds(direct.GetValueOrDefault(id), explained.GetValueOrDefault(id), causes.WeightOf(id)) + whole.OddsOf(id)))]);
+        var odds = OddsOfAll(faults, symptoms, causes, whole);
+        KeepBehind(RuledOut(whole, faults), CollectionsMarshal.AsSpan(odds));
         var best = odds.Select(fault => fault.Odds).DefaultIfEmpty().Max();
         var all = odds.Sum(fault => Math.Exp(fault.Odds - best));
-        return
-        [
-            .. odds.Select(fault => new MatchCandidate(fault.Id, Math.Round(Math.Exp(fault.Odds - best) / all, 6)))
-                .Where(candidate => candidate.Score > 0)
-                .OrderByDescending(candidate => candidate.Score)
-                .ThenBy(candidate => candidate.Id, StringComparer.Ordinal),
-        ];
+        var candidates = new List<MatchCandidate>();
+        foreach (var fault in odds)
+        {
+            if (Math.Round(Math.Exp(fault.Odds - best) / all, 6) is > 0 and var score)
+                candidates.Add(new MatchCandidate(fault.Id, score));
+        }
+        candidates.Sort(BestFirst);
+        return [.. candidates];
     }
 
-    private static HashSet<string> RuledOut(WholeMessage whole, Dictionary<string, SearchHit> direct) =>
-        whole.RuledOut.Where(fault => direct.GetValueOrDefault(fault) is not { Probability: >= MatchThresholds.ToldAllTheSame }).ToHashSet(StringComparer.Ordinal);
+    private static int BestFirst(MatchCandidate one, MatchCandidate other) =>
+        one.Score != other.Score ? other.Score.CompareTo(one.Score) : string.CompareOrdinal(one.Id, other.Id);
+
+    /// <summary>The log odds of every fault that anything speaks for: those that fit in the order given, then the others by id.</summary>
+    private static List<(string Id, double Odds)> OddsOfAll(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
+        ISymptomCauses causes, WholeMessage whole)
+    {
+        var others = Explained(symptoms, causes);
+        foreach (var id in whole.Found.Keys)
+            others.TryAdd(id, 0);
+        var odds = new List<(string Id, double Odds)>(faults.Length + others.Count);
+        foreach (var hit in faults)
+        {
+            others.Remove(hit.Entry.Id, out var explained);
+            odds.Add((hit.Entry.Id, Odds(hit, explained, causes.WeightOf(hit.Entry.Id)) + whole.OddsOf(hit.Entry.Id)));
+        }
+        foreach (var (id, explained) in others.OrderBy(other => other.Key, StringComparer.Ordinal))
+            odds.Add((id, Odds(null, explained, causes.WeightOf(id)) + whole.OddsOf(id)));
+        return odds;
+    }
+
+    private static HashSet<string> RuledOut(WholeMessage whole, ImmutableArray<SearchHit> faults)
+    {
+        var ruledOut = new HashSet<string>(whole.RuledOut, StringComparer.Ordinal);
+        foreach (var hit in faults)
+        {
+            if (hit.Probability >= MatchThresholds.ToldAllTheSame)
+                ruledOut.Remove(hit.Entry.Id);
+        }
+        return ruledOut;
+    }
 
     private static double Odds(SearchHit? own, double explained, double weight) =>
         Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained) + Favor(weight);
 
     /// <summary>What a message rules out is not first, if there is anything else, unless the rest of it tells of that and of nothing else.</summary>
-    private static ImmutableArray<(string Id, double Odds)> Behind(HashSet<string> ruledOut, ImmutableArray<(string Id, double Odds)> faults)
+    private static void KeepBehind(HashSet<string> ruledOut, Span<(string Id, double Odds)> faults)
     {
-        if (!faults.Any(fault => !ruledOut.Contains(fault.Id)))
-            return faults;
-        var most = faults.Where(fault => !ruledOut.Contains(fault.Id)).Max(fault => fault.Odds) - Weights.Behind;
-        return [.. faults.Select(fault => ruledOut.Contains(fault.Id) ? (fault.Id, Math.Min(fault.Odds, most)) : fault)];
+        if (ruledOut.Count == 0)
+            return;
+        var most = double.NegativeInfinity;
+        foreach (var (id, odds) in faults)
+            most = ruledOut.Contains(id) ? most : Math.Max(most, odds - Weights.Behind);
+        foreach (ref var fault in faults)
+        {
+            if (most > double.NegativeInfinity && ruledOut.Contains(fault.Id))
+                fault.Odds = Math.Min(fault.Odds, most);
+        }
     }
 
     /// <summary>Of two faults that fit alike, the more frequent one is likelier meant.</summary>
@@ -50,11 +85,13 @@ internal static class FaultRanking
         foreach (var symptom in symptoms.Where(symptom => symptom.Score >= MatchThresholds.FaintestSymptom))
         {
             ImmutableArray<SymptomCause> behind = [.. causes.CausesOf(symptom.Id)];
-            var likeliest = behind.Select(cause => cause.Probability * cause.Weight).DefaultIfEmpty(1).Max();
+            double likeliest = 0;
+            foreach (var cause in behind)
+                likeliest = Math.Max(likeliest, cause.Probability * cause.Weight);
             foreach (var cause in behind)
             {
-                var fit = symptom.Score * cause.Probability * cause.Weight / likeliest;
-                explained[cause.FaultId] = Math.Max(explained.GetValueOrDefault(cause.FaultId), fit);
+                ref var best = ref CollectionsMarshal.GetValueRefOrAddDefault(explained, cause.FaultId, out _);
+                best = Math.Max(best, symptom.Score * cause.Probability * cause.Weight / likeliest);
             }
         }
         return explained;

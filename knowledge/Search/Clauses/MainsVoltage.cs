@@ -21,7 +21,7 @@ internal static class MainsVoltage
     /// <summary>"low" or "high" for a number at a place that is a mains voltage out of its limits; else null.</summary>
     public static string? Says(IReadOnlyList<string> words, int at)
     {
-        if (!HasUnit(words, at) || IsDirect(words, at)
+        if (!char.IsAsciiDigit(words[at][0]) || !HasUnit(words, at) || IsDirect(words, at)
             || !double.TryParse(words[at], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var volts))
             return null;
         return volts switch

@@ -12,18 +12,18 @@ internal sealed class PlainScores(IndexSearcher searcher)
     /// <summary>How many pages fit at most.</summary>
     private const int Looked = 400;
 
-    private readonly ConcurrentDictionary<string, ScoreDoc[]> byStem = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, (int Page, float Score)[]> byStem = new(StringComparer.Ordinal);
 
     /// <summary>Writes down for the best pages how well they fit.</summary>
     /// <param name="best">The score of a perfect fit.</param>
     public void Score(TermBag said, float best, PageFit[] fits)
     {
-        using var scratch = new Scratch(fits.Length);
+        using var scratch = new Scratch<double>(fits.Length);
         var sums = scratch.AsSpan();
         foreach (var stem in said.Plain.Order(StringComparer.Ordinal))
         {
-            foreach (var page in Scores(stem))
-                sums[page.Doc] += page.Score;
+            foreach (var (page, score) in Scores(stem))
+                sums[page] += score;
         }
         KeepBest(sums);
         for (var page = 0; page < fits.Length; page++)
@@ -59,12 +59,12 @@ internal sealed class PlainScores(IndexSearcher searcher)
     }
 
     // What no page has is not kept: there is no end of such words.
-    private ScoreDoc[] Scores(string stem)
+    private (int Page, float Score)[] Scores(string stem)
     {
         if (byStem.TryGetValue(stem, out var known))
             return known;
         var term = new Term(Fields.Plain, stem);
         var pages = searcher.IndexReader.DocFreq(term);
-        return pages == 0 ? [] : byStem.GetOrAdd(stem, searcher.Search(new TermQuery(term), pages).ScoreDocs);
+        return pages == 0 ? [] : byStem.GetOrAdd(stem, [.. searcher.Search(new TermQuery(term), pages).ScoreDocs.Select(hit => (hit.Doc, hit.Score))]);
     }
 }

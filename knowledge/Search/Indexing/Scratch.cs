@@ -2,22 +2,22 @@ using System.Buffers;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>A row of sums for one question, all 0 at first; its memory serves the next question.</summary>
-internal readonly struct Scratch : IDisposable
+/// <summary>A row of values for one question, all 0 at first; its memory serves the next question.</summary>
+internal readonly struct Scratch<T> : IDisposable where T : struct
 {
-    private readonly double[] sums;
+    private readonly T[] values;
 
     public Scratch(int length)
     {
-        (sums, Length) = (ArrayPool<double>.Shared.Rent(length), length);
-        Array.Clear(sums, 0, length);
+        (values, Length) = (ArrayPool<T>.Shared.Rent(length), length);
+        Array.Clear(values, 0, length);
     }
 
     public int Length { get; }
 
-    public ref double this[int at] => ref sums[at];
+    public ref T this[int at] => ref values[at];
 
-    public Span<double> AsSpan() => sums.AsSpan(0, Length);
+    public Span<T> AsSpan() => values.AsSpan(0, Length);
 
-    public void Dispose() => ArrayPool<double>.Shared.Return(sums);
+    public void Dispose() => ArrayPool<T>.Shared.Return(values);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Gates;
 using DxAssistant.Knowledge.Search.Learning;
@@ -69,20 +68,18 @@ public sealed class SearchIndex
         if (question.Said.IsEmpty || !kinds.TryGetValue(kind, out var range))
             return [];
         var judged = models.TryGetValue(kind, out var model) ? model.Judge(question.Features) : Judged.Nothing;
-        var hits = new List<SearchHit>();
+        var best = new BestPages(Found);
         for (var page = range.First; page < range.End; page++)
         {
             var fit = question.Fits[page];
-            var probability = judged.Of(page);
-            if (fit.Closest.Score > 0 || probability > FaintestProbability)
-                hits.Add(Hit(page, fit, probability));
+            if (fit.Closest.Score > 0 || judged.Of(page) > FaintestProbability)
+                best.Offer(page, Score(fit));
         }
-        hits.Sort(BestFirst);
-        return [.. CollectionsMarshal.AsSpan(hits)[..Math.Min(hits.Count, Found)]];
+        var hits = ImmutableArray.CreateBuilder<SearchHit>();
+        foreach (var (page, score) in best.InOrder())
+            hits.Add(new SearchHit(Entries[page], score, Math.Round(judged.Of(page), 9)));
+        return hits.ToImmutable();
     }
-
-    private static int BestFirst(SearchHit one, SearchHit other) =>
-        one.Score != other.Score ? other.Score.CompareTo(one.Score) : string.CompareOrdinal(one.Entry.Id, other.Entry.Id);
 
     /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
     internal SearchHit? LikeliestFault(ImmutableArray<Token> tokens)
@@ -98,9 +95,16 @@ public sealed class SearchIndex
     {
         if (!kinds.TryGetValue(kind, out var range))
             return ImmutableDictionary<string, double>.Empty;
-        return Enumerable.Range(range.First, range.End - range.First).Where(page => question.Fits[page].Plain > 0)
-            .OrderByDescending(page => question.Fits[page].Plain).ThenBy(page => page).Take(Rivals)
-            .ToDictionary(page => Entries[page].Id, page => question.Fits[page].Plain, StringComparer.Ordinal);
+        var best = new BestPages(Rivals);
+        for (var page = range.First; page < range.End; page++)
+        {
+            if (question.Fits[page].Plain > 0)
+                best.Offer(page, question.Fits[page].Plain);
+        }
+        var found = new Dictionary<string, double>(StringComparer.Ordinal);
+        foreach (var (page, score) in best.InOrder())
+            found.Add(Entries[page].Id, score);
+        return found;
     }
 
     /// <summary>The entries of a kind that hold the very words.</summary>
@@ -144,11 +148,9 @@ public sealed class SearchIndex
         return fits;
     }
 
-    /// <param name="judged">How probable the model holds the page to be.</param>
-    private SearchHit Hit(int page, PageFit found, double judged)
+    private static double Score(PageFit found)
     {
         var fit = (Weights.Phrase * found.Closest.Score) + (Weights.Plain * found.Plain);
-        var score = found.Closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit;
-        return new SearchHit(Entries[page], Math.Round(score, 9), Math.Round(judged, 9));
+        return Math.Round(found.Closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit, 9);
     }
 }

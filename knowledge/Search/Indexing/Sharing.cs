@@ -18,12 +18,12 @@ internal sealed class Sharing
     }
 
     /// <summary>Adds to each wording what it shares of a term that was said with a weight.</summary>
-    public void Share(double weight, double rarity, Span<double> shared)
+    public void Share(double weight, double rarity, ref SharedMeaning shared)
     {
         var all = Math.Min(weight, 1) * rarity;
         foreach (var wording in CollectionsMarshal.AsSpan(whole))
-            shared[wording] += all;
+            shared.Add(wording, all);
         foreach (var (wording, also) in CollectionsMarshal.AsSpan(aside))
-            shared[wording] += Math.Min(weight, also) * rarity;
+            shared.Add(wording, Math.Min(weight, also) * rarity);
     }
 }

@@ -12,22 +12,17 @@ internal sealed class Wordings
 
     private readonly Closeness closeness;
     private readonly double[] totals;
-    /// <summary>The first wording of each page, and one more place at the end.</summary>
-    private readonly int[] firsts;
+    private readonly int[] pageOf;
+    private readonly int pages;
     private readonly Dictionary<string, Sharing> byTerm = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<int>> byPair = new(StringComparer.Ordinal);
     private readonly ILookup<string, int> byExact;
 
-    /// <param name="all">In the order of their pages.</param>
     public Wordings(ImmutableArray<Phrase> all, int pages, Closeness closeness)
     {
-        this.closeness = closeness;
+        (this.closeness, this.pages) = (closeness, pages);
         totals = [.. all.Select(wording => closeness.Total(wording.Bag))];
-        firsts = new int[pages + 1];
-        foreach (var wording in all)
-            firsts[wording.Page + 1]++;
-        for (var page = 0; page < pages; page++)
-            firsts[page + 1] += firsts[page];
+        pageOf = [.. all.Select(wording => wording.Page)];
         for (var at = 0; at < all.Length; at++)
             Add(at, all[at].Bag);
         byExact = Enumerable.Range(0, all.Length).Where(at => all[at].Bag.Exact.Length > 0).ToLookup(at => all[at].Bag.Exact, StringComparer.Ordinal);
@@ -36,50 +31,48 @@ internal sealed class Wordings
     /// <summary>How well the closest wording of each page fits what was said, by the place of the page.</summary>
     public PageFit[] Closest(TermBag said)
     {
-        using var shared = new Scratch(totals.Length);
-        Share(said, shared.AsSpan());
-        var total = closeness.Total(said);
-        var fits = new PageFit[firsts.Length - 1];
+        using var shares = new Scratch<double>(totals.Length);
+        using var sharing = new Scratch<int>(totals.Length + 1);
+        var shared = new SharedMeaning(shares.AsSpan(), sharing.AsSpan());
+        var total = Share(said, ref shared);
+        using var closest = new Scratch<ClosestThree>(pages);
+        foreach (var wording in shared.Wordings)
+        {
+            var share = shared.Of(wording);
+            closest[pageOf[wording]].Offer(double.IsPositiveInfinity(share) ? 1 : Closeness.Of(share, total, totals[wording]));
+        }
+        var fits = new PageFit[pages];
         for (var page = 0; page < fits.Length; page++)
-            fits[page] = new PageFit(Closest(page, shared.AsSpan(), total), 0);
+            fits[page] = new PageFit(Together(closest[page]), 0);
         return fits;
     }
 
-    /// <summary>How much each wording shares with what was said.</summary>
-    private void Share(TermBag said, Span<double> shared)
+    /// <summary>Writes down how much each wording shares with what was said, and gives the <see cref="Closeness.Total"/> of that.</summary>
+    private double Share(TermBag said, ref SharedMeaning shared)
     {
+        double terms = 0, pairs = 0;
         foreach (var (term, weight) in said.Terms)
         {
             var rarity = closeness.OfTerm(term);
-            byTerm.GetValueOrDefault(term)?.Share(weight, rarity, shared);
+            terms += weight * rarity;
+            byTerm.GetValueOrDefault(term)?.Share(weight, rarity, ref shared);
         }
         foreach (var pair in said.Pairs)
         {
             var rarity = closeness.OfPair(pair);
+            pairs += rarity;
             foreach (var wording in CollectionsMarshal.AsSpan(byPair.GetValueOrDefault(pair)))
-                shared[wording] += rarity;
+                shared.Add(wording, rarity);
         }
         foreach (var wording in byExact[said.Exact])
-            shared[wording] = double.PositiveInfinity;
+            shared.Add(wording, double.PositiveInfinity);
+        return terms + pairs;
     }
 
     /// <summary>The score of a page's closest wording, drawn a little towards the mean of the best few.</summary>
-    /// <param name="said">The <see cref="Closeness.Total"/> of what was said.</param>
-    private ClosestWording Closest(int page, ReadOnlySpan<double> shared, double said)
+    private static ClosestWording Together(ClosestThree of)
     {
-        double best = 0, second = 0, third = 0;
-        for (var at = firsts[page]; at < firsts[page + 1]; at++)
-        {
-            if (shared[at] == 0)
-                continue;
-            var score = double.IsPositiveInfinity(shared[at]) ? 1 : Closeness.Of(shared[at], said, totals[at]);
-            if (score > best)
-                (best, second, third) = (score, best, second);
-            else if (score > second)
-                (second, third) = (score, second);
-            else
-                third = Math.Max(third, score);
-        }
+        var (best, second, third) = of;
         return new ClosestWording(((1 - Weights.Crowd) * best) + (Weights.Crowd * (best + second + third) / Crowd), best >= 1);
     }
 

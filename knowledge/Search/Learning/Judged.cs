@@ -12,7 +12,12 @@ internal readonly record struct Judged(ImmutableArray<int> Groups, float[] Proba
     /// <summary>0 for a group that is not the model's.</summary>
     public double Of(int group)
     {
-        int at = Groups.BinarySearch(group);
+        if (Groups.IsEmpty)
+            return 0;
+        // Groups mostly follow one another without a gap.
+        int at = group - Groups[0];
+        if (at < 0 || at >= Groups.Length || Groups[at] != group)
+            at = Groups.BinarySearch(group);
         return at < 0 ? 0 : Probabilities[at];
     }
 

@@ -22,13 +22,24 @@ internal static class UnsafeRules
     /// <summary>The first rule that fits a message, one that is outright before all others; or null.</summary>
     public static UnsafeRule? Fitting(RequestWords request)
     {
-        var places = new SortedSet<int>();
+        Span<bool> begun = stackalloc bool[All.Length];
         for (var at = 0; at < request.Count; at++)
         {
             foreach (var key in request.KeysAt(at))
-                places.UnionWith(ByFirst.GetValueOrDefault(key, []));
+            {
+                foreach (var place in ByFirst.GetValueOrDefault(key, []))
+                    begun[place] = true;
+            }
         }
-        ImmutableArray<UnsafeRule> fitting = [.. places.Select(place => All[place]).Where(rule => rule.Fits(request))];
-        return fitting.FirstOrDefault(rule => rule.IsOutright) ?? fitting.FirstOrDefault();
+        UnsafeRule? first = null;
+        for (var place = 0; place < All.Length; place++)
+        {
+            if (!begun[place] || (first is not null && !All[place].IsOutright) || !All[place].Fits(request))
+                continue;
+            if (All[place].IsOutright)
+                return All[place];
+            first = All[place];
+        }
+        return first;
     }
 }

@@ -36,14 +36,13 @@ internal sealed class Thesaurus
     /// <summary>The concept said at a place, if any, and how many words it took.</summary>
     /// <param name="said">The words of the text.</param>
     /// <param name="stems">Their stems.</param>
-    public (ImmutableArray<string> Concept, int Length) Find(
-        ImmutableArray<string> said, ImmutableArray<string> stems, int at)
+    public (ImmutableArray<string> Concept, int Length) Find(WordRow said, WordRow stems, int at)
     {
+        var (ways, waysOfStems) = (bySaid.GetAlternateLookup<ReadOnlySpan<char>>(), byStem.GetAlternateLookup<ReadOnlySpan<char>>());
         var longest = Math.Max(reach.GetValueOrDefault(said[at]), reach.GetValueOrDefault(stems[at]));
         for (var length = Math.Min(longest, said.Length - at); length > 0; length--)
         {
-            if (bySaid.TryGetValue(Key(said, at, length), out var concept)
-                || byStem.TryGetValue(Key(stems, at, length), out concept))
+            if (ways.TryGetValue(said.Run(at, length), out var concept) || waysOfStems.TryGetValue(stems.Run(at, length), out concept))
                 return (concept, length);
         }
         return ([], 0);
@@ -56,8 +55,8 @@ internal sealed class Thesaurus
         var stems = Stemmer.StemAll(way);
         foreach (var first in new[] { way[0], stems[0] })
             reach[first] = Math.Max(reach.GetValueOrDefault(first), way.Length);
-        bySaid.TryAdd(Key(way, 0, way.Length), concept);
-        var stem = Key(stems, 0, way.Length);
+        bySaid.TryAdd(string.Join(' ', way), concept);
+        var stem = string.Join(' ', stems);
         if (byStem.TryGetValue(stem, out var other) && !other.SequenceEqual(concept))
             ambiguous.Add(stem);
         else
@@ -74,7 +73,4 @@ internal sealed class Thesaurus
 
     private static ImmutableArray<string> Words(string text) =>
         [.. Negation.Normalize(WordSplitter.Split(text)).Select(word => word.Text)];
-
-    private static string Key(ImmutableArray<string> words, int at, int length) =>
-        length == 1 ? words[at] : string.Join(' ', words.AsSpan(at, length).ToArray());
 }

@@ -17,13 +17,14 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
         var plain = Negation.Normalize(words);
         ImmutableArray<string> said = [.. plain.Select(word => word.Text)];
         var stems = Stemmer.StemAll(said);
+        var (row, stemRow) = (new WordRow(said), new WordRow(stems));
         var tokens = ImmutableArray.CreateBuilder<Token>();
         var negation = new OpenNegation();
         var covered = 0;
         for (var i = 0; i < said.Length; i++)
         {
-            var (concept, length) = thesaurus.Find(said, stems, i);
-            if (length > 1 && said[i] == "not" && thesaurus.Find(said, stems, i + 1).Length >= length)
+            var (concept, length) = thesaurus.Find(row, stemRow, i);
+            if (length > 1 && said[i] == "not" && thesaurus.Find(row, stemRow, i + 1).Length >= length)
                 length = 0; // "no air in the system" is "no" and "air in the system", not "no air"
             negation.MoveTo(i, plain[i].StartsClause);
             if (length > 0 && i + length > covered && (length > 1 || i >= covered))

@@ -44,7 +44,22 @@ internal sealed class WordPattern
     /// <summary>Every single word that takes part.</summary>
     public IEnumerable<string> Words => alternatives.SelectMany(way => way).Where(word => word[0] != '=' && word is not (Any or Number));
 
-    public bool IsIn(RequestWords request) => In(request).Any();
+    /// <summary>Whether any of the wordings stands anywhere.</summary>
+    public bool IsIn(RequestWords request)
+    {
+        for (var at = 0; at < request.Count; at++)
+        {
+            foreach (var key in request.KeysAt(at))
+            {
+                foreach (var way in byFirst.GetValueOrDefault(key, []))
+                {
+                    if (Stands(way, request, at))
+                        return true;
+                }
+            }
+        }
+        return false;
+    }
 
     private static bool Stands(ImmutableArray<string> way, RequestWords request, int at)
     {
