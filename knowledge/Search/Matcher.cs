@@ -35,7 +35,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     /// <param name="seriesId">The series of the case, if known: codes mean something only within one.</param>
     public MatchResult Match(string text, string? seriesId = null)
     {
-        var heard = HeardMessage.Of(text, index);
+        using var heard = HeardMessage.Of(text, index);
         var codes = CodeMentions.In(heard.Words);
         if (unsafeRequests.Page(heard) is { } unsafePage)
             return Refused(unsafePage, codes);
@@ -58,10 +58,13 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal),
         AfterTurn(heard.Words));
 
-    private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words) =>
-        Contrast.After(words) is { IsEmpty: false } after
-            ? index.Find(index.Ask(index.Analyze(after)), NodeKind.Fault).ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal)
-            : null;
+    private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words)
+    {
+        if (Contrast.After(words) is not { IsEmpty: false } after)
+            return null;
+        using var question = index.Ask(index.Analyze(after));
+        return index.Find(question, NodeKind.Fault).ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal);
+    }
 
     private MatchResult Ranked((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, ImmutableArray<MatchCandidate> symptoms,
         ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, WholeMessage whole)

@@ -18,7 +18,7 @@ namespace DxAssistant.Knowledge.Search.Gates;
 internal sealed record HeardMessage(
     ImmutableArray<Word> Words, ImmutableArray<Token> Tokens, ClauseReading Reading, Question Whole, Question Said,
     ImmutableArray<SearchHit> Faults, ImmutableArray<SearchHit> Symptoms, ImmutableArray<SearchHit> Refusals,
-    RequestWords Request, Intention Intention, UnsafeRule? DangerRule, Hearing Hearing)
+    RequestWords Request, Intention Intention, UnsafeRule? DangerRule, Hearing Hearing) : IDisposable
 {
     /// <summary>How well the best refusal page fits.</summary>
     public double LikenessToDanger => Refusals.IsEmpty ? 0 : Refusals[0].Score;
@@ -51,6 +51,14 @@ internal sealed record HeardMessage(
         {
             LikenessToTalk = BestOf(index.Find(whole, NodeKind.OffTopic)),
         };
+    }
+
+    /// <summary>Frees the memory of what was asked of the index; after that nothing more may be asked about it.</summary>
+    public void Dispose()
+    {
+        Whole.Dispose();
+        if (!ReferenceEquals(Said, Whole))
+            Said.Dispose();
     }
 
     private static double BestOf(ImmutableArray<SearchHit> hits) => hits.IsEmpty ? 0 : hits[0].Score;

@@ -16,7 +16,7 @@ internal sealed class PlainScores(IndexSearcher searcher)
 
     /// <summary>Writes down for the best pages how well they fit.</summary>
     /// <param name="best">The score of a perfect fit.</param>
-    public void Score(TermBag said, float best, PageFit[] fits)
+    public void Score(TermBag said, float best, Span<PageFit> fits)
     {
         using var scratch = new Scratch<double>(fits.Length);
         var sums = scratch.AsSpan();

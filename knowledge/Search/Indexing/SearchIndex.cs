@@ -141,10 +141,10 @@ public sealed class SearchIndex
         || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
 
     /// <summary>How well each page fits.</summary>
-    private PageFit[] Fits(TermBag said)
+    private Scratch<PageFit> Fits(TermBag said)
     {
         var fits = wordings.Closest(said);
-        plain.Score(said, closeness.BestPlain(said), fits);
+        plain.Score(said, closeness.BestPlain(said), fits.AsSpan());
         return fits;
     }
 

@@ -9,6 +9,7 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 internal sealed class Subjects
 {
     private readonly ImmutableArray<(SearchEntry Entry, FrozenSet<string> Title, FrozenSet<string> Words)> pages;
+    private readonly ILookup<string, int> byTitle;
     private readonly FrozenSet<string> parts;
     private readonly Dictionary<string, int> titles;
 
@@ -21,6 +22,7 @@ internal sealed class Subjects
                 .Where(at => at.Entry.Kind is NodeKind.Fault or NodeKind.Check)
                 .Select(at => (at.Entry, TitleTerms(at.Entry, analyzer), words[at.Page].SelectMany(bag => bag.Terms.Keys).ToFrozenSet(StringComparer.Ordinal))),
         ];
+        byTitle = pages.SelectMany((page, at) => page.Title.Select(term => (term, at))).ToLookup(title => title.term, title => title.at, StringComparer.Ordinal);
         parts = pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title)
             .Where(term => !States.Ill.Contains(term) && !States.IsWell(term)).ToFrozenSet(StringComparer.Ordinal);
         titles = pages.Where(page => page.Entry.Kind == NodeKind.Fault).SelectMany(page => page.Title)
@@ -42,9 +44,9 @@ internal sealed class Subjects
             .ToHashSet(StringComparer.Ordinal);
         var states = mention.States.ToHashSet(StringComparer.Ordinal);
         var rarest = named.Order(StringComparer.Ordinal).MinBy(TitlesWith);
-        var about = pages.Where(page => rarest is null
-            ? mention.IsOutright && states.Overlaps(page.Title)
-            : page.Title.Contains(rarest) && named.All(part => page.Title.Contains(part) || page.Words.Contains(part))).ToList();
+        var about = rarest is not null
+            ? byTitle[rarest].Select(at => pages[at]).Where(page => named.All(part => page.Title.Contains(part) || page.Words.Contains(part))).ToList()
+            : mention.IsOutright && states.Count > 0 ? pages.Where(page => states.Overlaps(page.Title)).ToList() : [];
         var most = about.Select(page => named.Count(page.Title.Contains)).DefaultIfEmpty().Max();
         return about.Where(page => named.Count(page.Title.Contains) == most && Denies(states, page.Title, page.Words) && !TellsMore(complaint, page.Title, named, rarest))
             .Select(page => page.Entry);

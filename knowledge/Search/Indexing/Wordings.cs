@@ -29,7 +29,7 @@ internal sealed class Wordings
     }
 
     /// <summary>How well the closest wording of each page fits what was said, by the place of the page.</summary>
-    public PageFit[] Closest(TermBag said)
+    public Scratch<PageFit> Closest(TermBag said)
     {
         using var shares = new Scratch<double>(totals.Length);
         using var sharing = new Scratch<int>(totals.Length + 1);
@@ -41,8 +41,8 @@ internal sealed class Wordings
             var share = shared.Of(wording);
             closest[pageOf[wording]].Offer(double.IsPositiveInfinity(share) ? 1 : Closeness.Of(share, total, totals[wording]));
         }
-        var fits = new PageFit[pages];
-        for (var page = 0; page < fits.Length; page++)
+        var fits = new Scratch<PageFit>(pages);
+        for (var page = 0; page < pages; page++)
             fits[page] = new PageFit(Together(closest[page]), 0);
         return fits;
     }

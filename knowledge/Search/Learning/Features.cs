@@ -20,7 +20,8 @@ internal sealed class Features
     private readonly Dictionary<string, int> terms = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> stems = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> pairs = new(StringComparer.Ordinal);
-    private readonly Dictionary<(string, string), int> runs = [];
+    /// <summary>By the numbers of two stems.</summary>
+    private readonly Dictionary<(int, int), int> runs = [];
     private readonly Dictionary<string, int> pieces = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int[]> piecesOfStem = new(StringComparer.Ordinal);
 
@@ -40,7 +41,7 @@ internal sealed class Features
             Add(terms, term, (float)weight);
         foreach (var pair in bag.Pairs)
             Add(pairs, pair, SideWeight);
-        var ofPieces = new HashSet<int>();
+        var ofPieces = new HashSet<int>(PieceLength * bag.Row.Length);
         foreach (var stem in bag.Plain)
         {
             Add(stems, stem, SideWeight);
@@ -48,15 +49,18 @@ internal sealed class Features
         }
         foreach (var piece in ofPieces)
             found.Add((piece, PieceWeight));
-        var seen = new HashSet<(string, string)>();
-        for (var at = 1; at < bag.Row.Length; at++)
+        var ofRuns = new HashSet<int>(bag.Row.Length);
+        var before = -1;
+        foreach (var word in bag.Row)
         {
-            if (seen.Add((bag.Row[at - 1], bag.Row[at])))
-                Add(runs, (bag.Row[at - 1], bag.Row[at]), RunWeight);
+            var stem = stems.GetValueOrDefault(word, -1);
+            if (before >= 0 && stem >= 0 && NumberOf(runs, (before, stem), learns) is >= 0 and var run && ofRuns.Add(run))
+                found.Add((run, RunWeight));
+            before = stem;
         }
         return [.. found];
 
-        void Add<T>(Dictionary<T, int> numbers, T what, float weight) where T : notnull
+        void Add(Dictionary<string, int> numbers, string what, float weight)
         {
             if (NumberOf(numbers, what, learns) is >= 0 and var number)
                 found.Add((number, weight));

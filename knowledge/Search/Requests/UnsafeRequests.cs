@@ -14,7 +14,7 @@ internal sealed class UnsafeRequests(SearchIndex index)
             return PageOf(outright, message.Refusals);
         if (message.DangerRule is { } ordered && Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))
             return PageOf(ordered, message.Refusals);
-        if (Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request) || DangerGate.OfDanger(message) < LeastOf(message))
+        if (DangerGate.OfDanger(message) < LeastOf(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }

@@ -30,7 +30,7 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     public WordPattern? Unless { get; init; }
 
     public bool Fits(RequestWords request) =>
-        request.Count <= MostWords && (Unless is null || !Unless.IsIn(request)) && (Also is null || Also.IsIn(request)) && Act.In(request).Any(act => Fits(request, act));
+        request.Count <= MostWords && Act.In(request).Any(act => Fits(request, act)) && (Also is null || Also.IsIn(request)) && (Unless is null || !Unless.IsIn(request));
 
     private bool Fits(RequestWords request, (int First, int Last) act) =>
         Object is null

@@ -10,6 +10,7 @@ internal sealed class WordPattern
     public const string Number = "#";
     private readonly ImmutableArray<ImmutableArray<string>> alternatives;
     private readonly Dictionary<string, ImmutableArray<string>[]> byFirst;
+    private readonly ulong marks;
 
     public WordPattern(string alternatives)
     {
@@ -20,7 +21,12 @@ internal sealed class WordPattern
         ];
         byFirst = this.alternatives.GroupBy(way => way[0], StringComparer.Ordinal)
             .ToDictionary(first => first.Key, first => first.ToArray(), StringComparer.Ordinal);
+        foreach (var first in byFirst.Keys)
+            marks |= MarkOf(first);
     }
+
+    /// <summary>One of 64 bits. Keys with other bits than those of all first words begin no wording: most need not be looked up.</summary>
+    public static ulong MarkOf(string key) => 1UL << ((key[0] + (7 * key[^1]) + (13 * key[key.Length / 2]) + (31 * key.Length)) & 63);
 
     /// <summary>The words that the alternatives begin with, as <see cref="RequestWords.KeysAt"/> names them.</summary>
     public IEnumerable<string> Firsts => byFirst.Keys;
@@ -30,6 +36,8 @@ internal sealed class WordPattern
     {
         for (var at = 0; at < request.Count; at++)
         {
+            if ((request.MarksAt(at) & marks) == 0)
+                continue;
             foreach (var key in request.KeysAt(at))
             {
                 foreach (var way in byFirst.GetValueOrDefault(key, []))
@@ -49,6 +57,8 @@ internal sealed class WordPattern
     {
         for (var at = 0; at < request.Count; at++)
         {
+            if ((request.MarksAt(at) & marks) == 0)
+                continue;
             foreach (var key in request.KeysAt(at))
             {
                 foreach (var way in byFirst.GetValueOrDefault(key, []))

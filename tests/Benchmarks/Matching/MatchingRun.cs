@@ -23,8 +23,10 @@ internal static class MatchingRun
         var matcher = new Matcher(SearchIndex.Build(pages, glossary), causes);
         var seconds = clock.Elapsed.TotalSeconds;
         var bytes = GC.GetTotalMemory(true) - before;
-        var figures = RatioRun.Of([Work("plain search", messages, plain.Faults), Work("matcher", messages, text => matcher.Match(text))], results);
-        return new MatchingPoint(name, pages.Length, bytes, seconds, figures[0], figures[1]);
+        ImmutableArray<Workload> works = [Work("plain search", messages, plain.Faults), Work("matcher", messages, text => matcher.Match(text))];
+        var turns = TakingTurns.Ratio(() => works[1].Act(), () => works[0].Act());
+        var figures = RatioRun.Of(works, results);
+        return new MatchingPoint(name, pages.Length, bytes, seconds, figures[0], figures[1], turns);
     }
 
     private static Workload Work(string name, ImmutableArray<string> messages, Func<string, object> ask) => new(name, () =>

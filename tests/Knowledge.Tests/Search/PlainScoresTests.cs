@@ -14,7 +14,8 @@ public class PlainScoresTests
     {
         var index = SearchIndex.Build(Enumerable.Range(0, Pages).Select(Page), []);
 
-        ImmutableArray<PageFit> fits = [.. index.Ask(index.Analyze(index.Words("rattle"))).Fits];
+        using var question = index.Ask(index.Analyze(index.Words("rattle")));
+        ImmutableArray<PageFit> fits = [.. question.Fits.AsSpan()];
 
         Assert.Equal(Pages, fits.Length);
         Assert.Equal(Enumerable.Range(0, Kept - 1).Append(Pages - 1), Enumerable.Range(0, Pages).Where(page => fits[page].Plain > 0));
