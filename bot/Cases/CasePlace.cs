@@ -39,7 +39,7 @@ public abstract record CasePlace
         public override async Task<ICaseStore> OpenAsync(TimeProvider clock, CancellationToken cancel = default) =>
             await PostgresCaseStore.OpenAsync(Connection, clock, cancel);
 
-        public override DeskBooks OpenBooks() => DeskBooks.Open(() => new NpgsqlConnection(Connection));
+        public override DeskBooks OpenBooks() => DeskBooks.Open(() => new NpgsqlConnection(PostgresPlace.Bounded(Connection)));
 
         public override AccountBook OpenAccounts(TimeProvider clock) => PostgresAccounts.Open(Connection, clock);
     }

@@ -9,6 +9,9 @@ namespace DxAssistant.Cases;
 /// <summary>One connection to SQLite or PostgreSQL with one user at a time, for records that change seldom.</summary>
 internal sealed class SharedConnection : IAsyncDisposable
 {
+    // Longer than one user may be waiting for the database: who comes behind several of them is told so.
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+
     private readonly SemaphoreSlim turn = new(1);
     private readonly DbConnection connection;
     private readonly string what;
@@ -26,7 +29,7 @@ internal sealed class SharedConnection : IAsyncDisposable
             using var command = Command(null, Alone + first, []);
             command.ExecuteNonQuery();
         }
-        catch (DbException error)
+        catch (Exception error) when (StoreTrouble.Is(error, CancellationToken.None))
         {
             connection.Dispose();
             throw Unusable(error);
@@ -101,13 +104,13 @@ internal sealed class SharedConnection : IAsyncDisposable
 
     private async Task<T> InTurnAsync<T>(Func<Task<T>> work, CancellationToken cancel)
     {
-        await turn.WaitAsync(cancel);
+        if (!await turn.WaitAsync(Patience, cancel)) throw new CaseFileException($"the {what} cannot be used (it is held up): {StoreTrouble.Remedy}");
         try
         {
             if (connection.State != ConnectionState.Open) await connection.OpenAsync(cancel);
             return await work();
         }
-        catch (DbException error)
+        catch (Exception error) when (StoreTrouble.Is(error, connection, cancel))
         {
             throw Unusable(error);
         }
@@ -117,5 +120,5 @@ internal sealed class SharedConnection : IAsyncDisposable
         }
     }
 
-    private CaseFileException Unusable(DbException error) => SqliteTrouble.Of($"the {what} cannot be used", error);
+    private CaseFileException Unusable(Exception error) => SqliteTrouble.Of($"the {what} cannot be used", error);
 }

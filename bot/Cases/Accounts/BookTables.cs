@@ -36,13 +36,13 @@ internal sealed class BookTables(Func<DbConnection> connect)
 
     private T Do<T>(Func<DbConnection, T> work)
     {
+        using var connection = connect();
         try
         {
-            using var connection = connect();
             connection.Open();
             return work(connection);
         }
-        catch (DbException error)
+        catch (Exception error) when (StoreTrouble.Is(error, connection, CancellationToken.None))
         {
             throw SqliteTrouble.Of("the book of accounts cannot be used", error);
         }

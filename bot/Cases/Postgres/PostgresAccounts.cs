@@ -32,7 +32,7 @@ public static class PostgresAccounts
     {
         try
         {
-            return new AccountBook(() => new NpgsqlConnection(connection), Tables, clock);
+            return new AccountBook(() => new NpgsqlConnection(PostgresPlace.Bounded(connection)), Tables, clock);
         }
         catch (Exception error) when (error is ArgumentException or CaseFileException)
         {

@@ -15,9 +15,6 @@ public sealed class PostgresCaseStore : ICaseStore
     // Each attempt fails only because another turn of the same case was stored meanwhile.
     private const int MostAttempts = 100;
 
-    // A server of the usual size takes 100 connections in all, and there may be several of us.
-    private const int MostConnections = 30;
-
     private readonly NpgsqlDataSource source;
     private readonly TimeProvider clock;
     private readonly PostgresNews news;
@@ -36,11 +33,11 @@ public sealed class PostgresCaseStore : ICaseStore
         NpgsqlDataSource? source = null;
         try
         {
-            source = NpgsqlDataSource.Create(Bounded(connection));
+            source = NpgsqlDataSource.Create(PostgresPlace.Bounded(connection));
             await PostgresSchema.EnsureAsync(source, cancel);
             return new PostgresCaseStore(source, clock);
         }
-        catch (Exception error) when (error is NpgsqlException or ArgumentException or CaseFileException)
+        catch (Exception error) when (error is ArgumentException or CaseFileException || StoreTrouble.Is(error, cancel))
         {
             if (source is not null) await source.DisposeAsync();
             throw error as CaseFileException ?? new CaseFileException(
@@ -178,13 +175,6 @@ public sealed class PostgresCaseStore : ICaseStore
         await source.DisposeAsync();
     }
 
-    private static NpgsqlConnectionStringBuilder Bounded(string connection)
-    {
-        var parts = new NpgsqlConnectionStringBuilder(connection);
-        if (parts.MaxPoolSize == new NpgsqlConnectionStringBuilder().MaxPoolSize) parts.MaxPoolSize = MostConnections;
-        return parts;
-    }
-
     private async Task<AppendResult?> TryAsync(
         AppendRequest request, PostgresLog log, NpgsqlTransaction transaction, CancellationToken cancel)
     {
@@ -232,19 +222,32 @@ public sealed class PostgresCaseStore : ICaseStore
     private static DateTimeOffset Time(NpgsqlDataReader row, int column) =>
         DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));
 
-    // A transaction that is not committed is rolled back when it is disposed.
     private async Task<T> UseAsync<T>(
         string failed, Func<PostgresLog, NpgsqlTransaction, Task<T>> use, CancellationToken cancel)
     {
         try
         {
             await using var connection = await source.OpenConnectionAsync(cancel);
+            return await UseAsync(connection, use, cancel);
+        }
+        catch (Exception error) when (StoreTrouble.Is(error, cancel))
+        {
+            throw new CaseFileException($"{failed} ({error.Message}): {StoreTrouble.Remedy}", error);
+        }
+    }
+
+    // A transaction that is not committed is rolled back when it is disposed.
+    private static async Task<T> UseAsync<T>(
+        NpgsqlConnection connection, Func<PostgresLog, NpgsqlTransaction, Task<T>> use, CancellationToken cancel)
+    {
+        try
+        {
             await using var transaction = await connection.BeginTransactionAsync(cancel);
             return await use(new PostgresLog(connection, cancel), transaction);
         }
-        catch (NpgsqlException error)
+        catch (InvalidOperationException error) when (StoreTrouble.Is(error, connection, cancel))
         {
-            throw new CaseFileException($"{failed}: {error.Message}", error);
+            throw new NpgsqlException("the connection was cut off", error);
         }
     }
 }

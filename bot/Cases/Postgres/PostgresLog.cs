@@ -11,6 +11,9 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
     private const string ReadRows =
         "SELECT sequence, turn_id, at, body, aside, hash FROM event WHERE case_id = $1 ORDER BY sequence";
 
+    // What goes through the whole database.
+    private const int WholeWithinSeconds = 600;
+
     private const string ReadLast = "SELECT coalesce(max(last), 0) FROM turn WHERE case_id = $1";
 
     private const string AddEvents = """
@@ -32,6 +35,7 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
     {
         await using var command = Command(
             """SELECT case_id COLLATE "C" AS id FROM event UNION SELECT case_id COLLATE "C" FROM turn UNION SELECT id COLLATE "C" FROM job ORDER BY id""");
+        command.CommandTimeout = WholeWithinSeconds;
         await using var found = await command.ExecuteReaderAsync(cancel);
         var names = ImmutableArray.CreateBuilder<string>();
         while (await found.ReadAsync(cancel)) names.Add(found.GetString(0));

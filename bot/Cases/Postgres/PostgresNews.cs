@@ -44,7 +44,7 @@ internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
             {
                 await HearUntilCutOffAsync(heard, cancel);
             }
-            catch (Exception error) when (error is NpgsqlException or IOException or TimeoutException)
+            catch (Exception error) when (StoreTrouble.Is(error, cancel) || error is InvalidOperationException)
             {
                 // Whoever waits for word asks the store meanwhile.
             }
@@ -104,7 +104,7 @@ internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
             command.Parameters.Add(new NpgsqlParameter { Value = cases });
             await command.ExecuteNonQueryAsync();
         }
-        catch (NpgsqlException)
+        catch (Exception error) when (StoreTrouble.Is(error, CancellationToken.None) || error is InvalidOperationException)
         {
             // The others find it when they ask the store.
         }

@@ -42,6 +42,9 @@ internal static class PostgresSchema
         CREATE INDEX job_by_last_at ON job (last_at);
         """;
 
+    // Tables of millions of cases, or another server that makes them just now.
+    private const int StepWithinSeconds = 3600;
+
     // The step that needs the logs to be read, and not only tables to be made.
     private const int FirstWithWork = 4;
 
@@ -82,7 +85,7 @@ internal static class PostgresSchema
 
     private static async Task RunAsync(NpgsqlConnection connection, string sql, CancellationToken cancel)
     {
-        await using var command = new NpgsqlCommand(sql, connection);
+        await using var command = new NpgsqlCommand(sql, connection) { CommandTimeout = StepWithinSeconds };
         await command.ExecuteNonQueryAsync(cancel);
     }
 }

@@ -19,6 +19,7 @@ internal sealed class KillsGroup : IBenchmarkGroup
         var killed = await KilledServer.RunAsync(kills, FaultSize.Seed);
         var lost = await LostPower.RunAsync(kills, FaultSize.Seed);
         var many = PostgresServer.IsThere ? await ManyServers.RunAsync(Math.Max(1, kills / 10), FaultSize.Seed) : null;
+        var cut = PostgresServer.IsThere ? await CutNetwork.RunAsync(Math.Max(1, kills / 20), FaultSize.Seed) : null;
         results.Keep("kills.md", FormattableString.Invariant($"""
             # What is kept when the program is harmed
 
@@ -32,6 +33,7 @@ internal sealed class KillsGroup : IBenchmarkGroup
             {Row("kill -9 of the program at a random moment, SQLite", killed)}
             {Row("its files copied at a random moment while it stands still", lost.Whole)}
             {(many is null ? "" : Row("three programs on PostgreSQL: kill -9 of one, then of the database", many.Faults))}
+            {(cut is null ? "" : Row("two programs on PostgreSQL: the network to it held up without a word, then closed", cut))}
 
             Kept over all copies of the second row; once more with the journal cut off or overwritten behind what had been carried over, at a
             random place: {lost.Torn} turns, all whole, every log readable. {(many is null ? "There was no PostgreSQL." : many.Heard)}

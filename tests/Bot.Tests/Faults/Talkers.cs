@@ -133,6 +133,7 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 catch (Exception error) when (error is HttpRequestException or IOException or TaskCanceledException)
                 {
                     Again++;
+                    if (error is HttpRequestException { StatusCode: not null and not HttpStatusCode.ServiceUnavailable }) Odd.Enqueue(error.Message);
                 }
             }
 
