@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using DxAssistant.Server.Chat;
 using Microsoft.Bot.Builder;
 using Microsoft.Bot.Builder.Integration.AspNet.Core;
 using Microsoft.Bot.Connector.Authentication;
+using Microsoft.Bot.Schema;
 
 namespace DxAssistant.Server.Channels;
 
@@ -9,6 +11,9 @@ namespace DxAssistant.Server.Channels;
 internal static class BotFront
 {
     public const string Path = "/api/messages";
+
+    private const string Unanswered =
+        "the reply could not be handed to the address in serviceUrl; what was said is kept, and sent again under the same id it is not taken twice";
 
     public static void AddTo(IServiceCollection services, ImmutableArray<Uri> serviceUrls)
     {
@@ -24,6 +29,9 @@ internal static class BotFront
     /// <summary>Whether callers must prove who they are.</summary>
     public static bool HasAppId(IConfiguration configuration) => !string.IsNullOrEmpty(configuration["MicrosoftAppId"]);
 
+    // The reply goes to the address that the activity names: nobody may be there, or it may say no.
+    private static bool IsOfTheChannel(Exception error) => error is HttpRequestException or TaskCanceledException or ErrorResponseException;
+
     private static async Task TakeAsync(
         HttpContext http, ServiceUrlList allowed, IBotFrameworkHttpAdapter adapter, IBot bot, CancellationToken cancel)
     {
@@ -33,6 +41,13 @@ internal static class BotFront
             return;
         }
 
-        await adapter.ProcessAsync(http.Request, http.Response, bot, cancel);
+        try
+        {
+            await adapter.ProcessAsync(http.Request, http.Response, bot, cancel);
+        }
+        catch (Exception error) when (!http.Response.HasStarted && !cancel.IsCancellationRequested && IsOfTheChannel(error))
+        {
+            await Refusal.Because(StatusCodes.Status502BadGateway, Unanswered).ExecuteAsync(http);
+        }
     }
 }

@@ -92,6 +92,21 @@ public sealed class BotFrontTests
         Assert.Contains("--service-url", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task PostMessages_NobodyAtTheServiceUrl_IsABadGatewayAndTheTurnIsKept()
+    {
+        var echo = new EchoResponder();
+        await using var server = await RunningServer.StartAsync(echo);
+        string message = Message("m1", "fan dead", expectReplies: false);
+
+        var (status, json) = await server.PostAsync("/api/messages", message);
+        await server.PostAsync("/api/messages", message);
+
+        Assert.Equal(HttpStatusCode.BadGateway, status);
+        Assert.Contains("what was said is kept", json.GetProperty("detail").GetString(), StringComparison.Ordinal);
+        Assert.Equal(2, echo.Asked);
+    }
+
     [Theory]
     [InlineData("{")]
     [InlineData("7")]
