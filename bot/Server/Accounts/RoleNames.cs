@@ -14,12 +14,12 @@ internal static class RoleNames
 
     /// <summary>Reads roles.</summary>
     /// <param name="unknown">The first that is no role; null when all are.</param>
-    public static AccountRoles Roles(IEnumerable<string> names, out string? unknown) =>
+    public static AccountRoles Roles(IEnumerable<string?> names, out string? unknown) =>
         Read<AccountRoles>(names, out unknown).Aggregate(AccountRoles.None, (all, role) => all | role);
 
     /// <summary>Reads scopes.</summary>
     /// <param name="unknown">The first that is no scope; null when all are.</param>
-    public static TokenScopes Scopes(IEnumerable<string> names, out string? unknown) =>
+    public static TokenScopes Scopes(IEnumerable<string?> names, out string? unknown) =>
         Read<TokenScopes>(names, out unknown).Aggregate(TokenScopes.None, (all, scope) => all | scope);
 
     /// <summary>All that can be written, commas between.</summary>
@@ -29,11 +29,12 @@ internal static class RoleNames
     private static ImmutableArray<string> Names<T>(T all, T none) where T : struct, Enum =>
         [.. Enum.GetValues<T>().Where(one => !one.Equals(none) && all.HasFlag(one)).Select(one => Write(one.ToString()))];
 
-    private static List<T> Read<T>(IEnumerable<string> names, out string? unknown) where T : struct, Enum
+    private static List<T> Read<T>(IEnumerable<string?> names, out string? unknown) where T : struct, Enum
     {
         var known = Enum.GetValues<T>().Where(value => Convert.ToInt32(value) != 0)
             .ToDictionary(value => Write(value.ToString()), StringComparer.OrdinalIgnoreCase);
-        var asked = names.Select(name => name.Trim()).Where(name => name.Length > 0).ToList();
+        // What comes from outside may hold null, whatever its type says.
+        var asked = names.Select(name => name?.Trim() ?? "null").Where(name => name.Length > 0).ToList();
         unknown = asked.Find(name => !known.ContainsKey(name));
         return [.. asked.Where(known.ContainsKey).Select(name => known[name])];
     }

@@ -75,6 +75,20 @@ public sealed class TokenTests
         Assert.Equal(expected, answer.StatusCode);
     }
 
+    [Theory]
+    [InlineData("/api/tokens", """{"label":"van stock","scopes":["read-cases",null]}""")]
+    [InlineData("/api/accounts", """{"name":"eve","password":"a long one that nobody guesses","roles":["desk",null]}""")]
+    public async Task Post_ListHoldsNull_IsNotTaken(string address, string body)
+    {
+        await using var company = await Company.StartAsync();
+        using var json = new StringContent(body, System.Text.Encoding.UTF8, "application/json");
+
+        using var answer = await (await company.BrowserOfAsync("ada")).PostAsync(address, json);
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Contains("null is not", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
     private static async Task<(HttpClient Program, string Id)> ProgramAsync(Company company, string scope)
     {
         var ada = await company.BrowserOfAsync("ada");
