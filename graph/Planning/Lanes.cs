@@ -15,40 +15,46 @@ internal static class Lanes
     /// <summary>The sum of the products.</summary>
     public static double Dot(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
     {
-        ReadOnlySpan<Vector256<double>> ours = Whole(left), theirs = Whole(right);
-        Vector256<double> lanes = default;
-        for (int place = 0; place < ours.Length; place++) lanes += ours[place] * theirs[place];
+        (int whole, Vector256<double> lanes) = (Whole(left, right), default);
+        ref double ours = ref MemoryMarshal.GetReference(left), theirs = ref MemoryMarshal.GetReference(right);
+        for (int item = 0; item < whole; item += Width) lanes += Four(ref ours, item) * Four(ref theirs, item);
         double sum = Sum(lanes);
-        for (int item = ours.Length * Width; item < left.Length; item++) sum += left[item] * right[item];
+        for (int item = whole; item < left.Length; item++) sum += left[item] * right[item];
         return sum;
     }
 
     /// <summary>Writes the products and returns their sum.</summary>
     public static double Multiply(ReadOnlySpan<double> left, ReadOnlySpan<double> right, Span<double> products)
     {
-        ReadOnlySpan<Vector256<double>> ours = Whole(left), theirs = Whole(right);
-        Span<Vector256<double>> into = MemoryMarshal.Cast<double, Vector256<double>>(products);
-        Vector256<double> lanes = default;
-        for (int place = 0; place < ours.Length; place++) lanes += into[place] = ours[place] * theirs[place];
+        (int whole, Vector256<double> lanes) = (Whole(left, right), default);
+        ref double ours = ref MemoryMarshal.GetReference(left), theirs = ref MemoryMarshal.GetReference(right);
+        ref double into = ref MemoryMarshal.GetReference(products[..left.Length]);
+        for (int item = 0; item < whole; item += Width)
+        {
+            Vector256<double> product = Four(ref ours, item) * Four(ref theirs, item);
+            product.StoreUnsafe(ref into, (nuint)item);
+            lanes += product;
+        }
+
         double sum = Sum(lanes);
-        for (int item = ours.Length * Width; item < left.Length; item++) sum += products[item] = left[item] * right[item];
+        for (int item = whole; item < left.Length; item++) sum += products[item] = left[item] * right[item];
         return sum;
     }
 
     /// <summary>The sum of the products, and the sum of their squares.</summary>
     public static (double Sum, double Squares) DotAndSquares(ReadOnlySpan<double> left, ReadOnlySpan<double> right)
     {
-        ReadOnlySpan<Vector256<double>> ours = Whole(left), theirs = Whole(right);
-        Vector256<double> lanes = default, squareLanes = default;
-        for (int place = 0; place < ours.Length; place++)
+        (int whole, Vector256<double> lanes, Vector256<double> squareLanes) = (Whole(left, right), default, default);
+        ref double ours = ref MemoryMarshal.GetReference(left), theirs = ref MemoryMarshal.GetReference(right);
+        for (int item = 0; item < whole; item += Width)
         {
-            Vector256<double> product = ours[place] * theirs[place];
+            Vector256<double> product = Four(ref ours, item) * Four(ref theirs, item);
             lanes += product;
             squareLanes += product * product;
         }
 
         (double sum, double squares) = (Sum(lanes), Sum(squareLanes));
-        for (int item = ours.Length * Width; item < left.Length; item++)
+        for (int item = whole; item < left.Length; item++)
         {
             double product = left[item] * right[item];
             (sum, squares) = (sum + product, squares + product * product);
@@ -60,13 +66,19 @@ internal static class Lanes
     /// <summary>The sum, over all items, of the less of <c>price × weight of the item</c> and <c>weight × price of the item</c>.</summary>
     public static double LesserCross(double price, double weight, ReadOnlySpan<double> prices, ReadOnlySpan<double> weights)
     {
-        ReadOnlySpan<Vector256<double>> priced = Whole(prices), weighed = Whole(weights);
-        Vector256<double> lanes = default, priceLanes = Vector256.Create(price), weightLanes = Vector256.Create(weight);
-        for (int place = 0; place < priced.Length; place++)
-            lanes += Vector256.Min(priceLanes * weighed[place], weightLanes * priced[place]);
+        (int whole, Vector256<double> lanes) = (Whole(prices, weights), default);
+        (Vector256<double> priceLanes, Vector256<double> weightLanes) = (Vector256.Create(price), Vector256.Create(weight));
+        ref double priced = ref MemoryMarshal.GetReference(prices), weighed = ref MemoryMarshal.GetReference(weights);
+        // The native minimum differs from the other only for what is no number and for zeros of both signs; neither comes here.
+        for (int item = 0; item < whole; item += Width)
+            lanes += Vector256.MinNative(priceLanes * Four(ref weighed, item), weightLanes * Four(ref priced, item));
         double sum = Sum(lanes);
-        for (int item = priced.Length * Width; item < prices.Length; item++)
-            sum += Math.Min(price * weights[item], weight * prices[item]);
+        for (int item = whole; item < prices.Length; item++)
+        {
+            double one = price * weights[item], other = weight * prices[item];
+            sum += one < other ? one : other;
+        }
+
         return sum;
     }
 
@@ -81,6 +93,9 @@ internal static class Lanes
 
     private static double Sum(Vector256<double> lanes) => lanes[0] + lanes[1] + (lanes[2] + lanes[3]);
 
-    private static ReadOnlySpan<Vector256<double>> Whole(ReadOnlySpan<double> items) =>
-        MemoryMarshal.Cast<double, Vector256<double>>(items);
+    private static Vector256<double> Four(ref double first, int item) => Vector256.LoadUnsafe(ref first, (nuint)item);
+
+    // How many items fill whole vectors. Nothing is read past the shorter of the two.
+    private static int Whole(ReadOnlySpan<double> items, ReadOnlySpan<double> others) =>
+        others.Length >= items.Length ? items.Length & ~(Width - 1) : throw new ArgumentException("fewer items on one side than on the other");
 }

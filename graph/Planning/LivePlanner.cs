@@ -25,11 +25,22 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 
     internal LivePlanner(int work, SearchSetting setting) : this(work) => this.setting = setting;
 
-    public Plan Plan(SequencingProblem problem, Position position) => PlanReport.Of(problem, Searched(problem, position));
+    public Plan Plan(SequencingProblem problem, Position position)
+    {
+        BoundedSearch search = Searched(problem, position);
+        Plan plan = PlanReport.Of(problem, search);
+        search.GiveBack();
+        return plan;
+    }
 
     /// <summary>What can be done, the best first: the options of the plan, without the work for the bound that it gives.</summary>
-    public ImmutableArray<PlanOption> Rank(SequencingProblem problem, Position position) =>
-        PlanReport.Ranked(problem, Searched(problem, position));
+    public ImmutableArray<PlanOption> Rank(SequencingProblem problem, Position position)
+    {
+        BoundedSearch search = Searched(problem, position);
+        ImmutableArray<PlanOption> ranked = PlanReport.Ranked(problem, search);
+        search.GiveBack();
+        return ranked;
+    }
 
     /// <summary>Positions of a problem that may be weighed for so much work.</summary>
     internal static int WorkFor(SequencingProblem problem, int work) => work / Math.Max(LeastSize, problem.Size);

@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Runtime.InteropServices;
 
 namespace DxAssistant.Graph.Planning.Search;
 
@@ -38,6 +37,13 @@ internal sealed class BoundedSearch
 
     public int Root { get; }
 
+    /// <summary>Gives back what the search borrowed; nothing can be asked of it afterwards.</summary>
+    public void GiveBack()
+    {
+        expansion.GiveBack();
+        pool.GiveBack();
+    }
+
     /// <summary>How many positions were weighed so far.</summary>
     public int Work => expansion.Weighed;
 
@@ -60,8 +66,7 @@ internal sealed class BoundedSearch
     /// What can be done at the root: checks in order, then repairs in order, each in each of its access states.
     /// </summary>
     public ReadOnlySpan<SearchAction> RootActions =>
-        CollectionsMarshal.AsSpan(expansion.Actions)
-            .Slice(pool.FirstAction[Root], pool.ActionCount[Root]);
+        expansion.Actions.Items.Slice(pool.FirstAction[Root], pool.ActionCount[Root]);
 
     /// <summary>The bounds of doing an action and planning as well as possible afterwards.</summary>
     public (double Lower, double Upper) Bounds(in SearchAction action)
@@ -137,12 +142,14 @@ internal sealed class BoundedSearch
         SearchAction promising = default;
         double least = double.PositiveInfinity, most = double.PositiveInfinity, best = double.PositiveInfinity;
         int end = pool.FirstAction[position] + pool.ActionCount[position];
+        ReadOnlySpan<SearchAction> actions = expansion.Actions.Items;
         for (int index = pool.FirstAction[position]; index < end; index++)
         {
-            (double lower, double upper) = Bounds(expansion.Actions[index]);
+            ref readonly SearchAction action = ref actions[index];
+            (double lower, double upper) = Bounds(action);
             (least, most) = (Math.Min(least, lower), Math.Min(most, upper));
             double judged = lower + leaning * (upper - lower);
-            if (judged < best && !HaveMet(lower, upper)) (best, promising) = (judged, expansion.Actions[index]);
+            if (judged < best && !HaveMet(lower, upper)) (best, promising) = (judged, action);
         }
 
         // Nothing left to do: finished, or nothing tells the last faults apart.
@@ -161,6 +168,5 @@ internal sealed class BoundedSearch
     private static bool HaveMet(double lower, double upper) => upper - lower <= 1e-12 * (1 + upper);
 
     private ReadOnlySpan<Branch> BranchesOf(in SearchAction action) =>
-        CollectionsMarshal.AsSpan(expansion.Branches)
-            .Slice(action.FirstBranch, action.BranchCount);
+        expansion.Branches.Items.Slice(action.FirstBranch, action.BranchCount);
 }

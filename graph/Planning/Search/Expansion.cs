@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.InteropServices;
 
 namespace DxAssistant.Graph.Planning.Search;
 
@@ -16,8 +15,8 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
     private readonly ulong[] useful = new ulong[pool.Words];
     private readonly ulong[] usefulAfter = new ulong[pool.Words];
 
-    public List<SearchAction> Actions { get; } = [];
-    public List<Branch> Branches { get; } = [];
+    public BorrowedList<SearchAction> Actions { get; } = new();
+    public BorrowedList<Branch> Branches { get; } = new();
 
     /// <summary>How many positions were weighed: the measure of work.</summary>
     public int Weighed { get; private set; }
@@ -62,13 +61,13 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
     {
         ReadOnlySpan<int> states = checks.Access(check);
         int first = Branches.Count, outcomes = checks.Outcomes(check), possible = 0;
-        CollectionsMarshal.SetCount(Branches, first + states.Length * outcomes);
+        Branches.Add(states.Length * outcomes);
         for (int outcome = 0; outcome < outcomes; outcome++)
         {
             if (checks.Update(check, outcome, weights, after) is not (> 0 and double probability) || IsFinished(after)) continue;
             FindUseful(check);
             for (int place = 0; place < states.Length; place++)
-                CollectionsMarshal.AsSpan(Branches)[first + place * outcomes + possible] = new Branch(probability, Arrive(states[place]));
+                Branches.Items[first + place * outcomes + possible] = new Branch(probability, Arrive(states[place]));
             possible++;
         }
 
@@ -98,6 +97,13 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
         }
 
         Actions.Add(new SearchAction(-1, repair, access, price, first, Branches.Count - first));
+    }
+
+    /// <summary>Gives back what was borrowed; nothing can be asked afterwards.</summary>
+    public void GiveBack()
+    {
+        Actions.GiveBack();
+        Branches.GiveBack();
     }
 
     private bool IsFinished(ReadOnlySpan<double> then) =>

@@ -11,6 +11,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostLis
     // Three were found to do nearly as well as all, at a fraction of the work.
     private const int Tried = 3;
 
+    // What is broken off early is more than enough by this many minutes, however its last bits are rounded.
+    private const double Margin = 1e-6;
+
     private readonly CheckTable checks = problem.CheckTable;
     private readonly double nearness = 1 + problem.Travel.Max() / 4;
     private readonly RepairsOnly repairsOnly = new(problem);
@@ -63,7 +66,7 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostLis
         int access = checks.CheapestAccess(state, check);
         for (int outcome = 0; outcome < checks.Outcomes(check) && minutes < enough; outcome++)
             if (Lanes.Multiply(weights, checks.Column(check, outcome), after) is > 0 and double probability)
-                minutes += repairsOnly.From(after, probability, access);
+                minutes += repairsOnly.From(after, probability, access, enough + Margin - minutes);
         return minutes;
     }
 
@@ -74,7 +77,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostLis
         foreach (int check in list.AsSpan(0, listed))
         {
             if (!useful.Has(check) || checks.Price(state, check) >= enough) continue;
-            double promise = ClarityOf(check, weights) / Math.Max(checks.Price(state, check), SequencingProblem.Same);
+            double price = Math.Max(checks.Price(state, check), SequencingProblem.Same);
+            if (count == Tried && MostClear / price <= promises[Tried - 1]) continue;
+            double promise = ClarityOf(check, weights) / price;
             int place = Math.Min(count, Tried - 1);
             if (count == Tried && promise <= promises[place]) continue;
             for (; place > 0 && promise > promises[place - 1]; place--)
@@ -95,6 +100,9 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostLis
         unclear = 0;
         foreach (double weight in weights) unclear -= weight * weight;
     }
+
+    // What a check would be that leaves no doubt, and somewhat more than rounding adds.
+    private double MostClear => 1 + unclear + Margin;
 
     private double ClarityOf(int check, ReadOnlySpan<double> weights) =>
         double.IsNaN(clarities[check]) ? clarities[check] = Clarity(check, weights) : clarities[check];

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Numerics;
 
 namespace DxAssistant.Graph.Planning.Search;
@@ -6,6 +7,10 @@ namespace DxAssistant.Graph.Planning.Search;
 /// Positions met by a search, each once: weights that sum to 1, useful checks left, state, bounds on the minutes to
 /// go.
 /// </summary>
+/// <remarks>
+/// Its arrays are some megabytes in a large problem: they are borrowed, and may be given back. Whoever does not
+/// leaves them to the collector.
+/// </remarks>
 internal sealed class PositionPool
 {
     // Weights that differ by less than this share of themselves are taken for the same; the last bits are noise of
@@ -14,21 +19,23 @@ internal sealed class PositionPool
 
     private readonly int faults;
     private readonly int words;
+    private int room;
     private double[] weights;
     private ulong[] useful;
     private int[] states;
     private int[] nextInBucket;
     private int[] buckets;
+    private int bucketCount;
     private ulong[] hashes;
 
     public PositionPool(int faults, int checks, int room = 256)
     {
         (this.faults, words) = (faults, Math.Max(1, (checks + 63) / 64));
-        weights = new double[room * faults];
-        useful = new ulong[room * words];
-        (states, nextInBucket, hashes) = (new int[room], new int[room], new ulong[room]);
-        (Lower, Upper, FirstAction, ActionCount) = (new double[room], new double[room], new int[room], new int[room]);
-        buckets = NewBuckets(room);
+        this.room = room;
+        (weights, useful) = (Borrowed<double>(room * faults), Borrowed<ulong>(room * words));
+        (states, nextInBucket, hashes) = (Borrowed<int>(room), Borrowed<int>(room), Borrowed<ulong>(room));
+        (Lower, Upper, FirstAction, ActionCount) = (Borrowed<double>(room), Borrowed<double>(room), Borrowed<int>(room), Borrowed<int>(room));
+        buckets = NewBuckets();
     }
 
     public int Count { get; private set; }
@@ -57,7 +64,7 @@ internal sealed class PositionPool
     public bool Add(ReadOnlySpan<double> normalised, ReadOnlySpan<ulong> usefulChecks, int state, out int position)
     {
         ulong hash = Hash(normalised, usefulChecks, state);
-        int bucket = (int)(hash & (ulong)(buckets.Length - 1));
+        int bucket = (int)(hash & (ulong)(bucketCount - 1));
         for (position = buckets[bucket]; position >= 0; position = nextInBucket[position])
             if (hashes[position] == hash && IsAt(position, normalised, usefulChecks, state)) return false;
         position = Append(normalised, usefulChecks, state, hash);
@@ -66,7 +73,7 @@ internal sealed class PositionPool
 
     private int Append(ReadOnlySpan<double> normalised, ReadOnlySpan<ulong> usefulChecks, int state, ulong hash)
     {
-        if (Count == states.Length) Grow();
+        if (Count == room) Grow();
         int position = Count++;
         normalised.CopyTo(weights.AsSpan(position * faults));
         usefulChecks.CopyTo(useful.AsSpan(position * words));
@@ -77,7 +84,7 @@ internal sealed class PositionPool
 
     private void Enter(int position)
     {
-        int bucket = (int)(hashes[position] & (ulong)(buckets.Length - 1));
+        int bucket = (int)(hashes[position] & (ulong)(bucketCount - 1));
         nextInBucket[position] = buckets[bucket];
         buckets[bucket] = position;
     }
@@ -105,28 +112,44 @@ internal sealed class PositionPool
 
     private void Grow()
     {
-        int room = states.Length * 2;
-        Array.Resize(ref weights, room * faults);
-        Array.Resize(ref useful, room * words);
-        Array.Resize(ref states, room);
-        Array.Resize(ref nextInBucket, room);
-        Array.Resize(ref hashes, room);
-        (Lower, Upper) = (Longer(Lower, room), Longer(Upper, room));
-        (FirstAction, ActionCount) = (Longer(FirstAction, room), Longer(ActionCount, room));
-        buckets = NewBuckets(room);
+        room *= 2;
+        (weights, useful) = (Longer(weights, Count * faults, room * faults), Longer(useful, Count * words, room * words));
+        (states, nextInBucket, hashes) = (Longer(states, Count, room), Longer(nextInBucket, Count, room), Longer(hashes, Count, room));
+        (Lower, Upper) = (Longer(Lower, Count, room), Longer(Upper, Count, room));
+        (FirstAction, ActionCount) = (Longer(FirstAction, Count, room), Longer(ActionCount, Count, room));
+        GiveBack(buckets);
+        buckets = NewBuckets();
         for (int position = 0; position < Count; position++) Enter(position);
     }
 
-    private static T[] Longer<T>(T[] array, int room)
+    private int[] NewBuckets()
     {
-        Array.Resize(ref array, room);
-        return array;
-    }
-
-    private static int[] NewBuckets(int room)
-    {
-        int[] fresh = new int[room * 2];
-        Array.Fill(fresh, -1);
+        bucketCount = room * 2;
+        int[] fresh = Borrowed<int>(bucketCount);
+        Array.Fill(fresh, -1, 0, bucketCount);
         return fresh;
     }
+
+    /// <summary>Gives back what was borrowed; nothing can be asked afterwards.</summary>
+    public void GiveBack()
+    {
+        foreach (double[] one in new[] { weights, Lower, Upper }) GiveBack(one);
+        foreach (ulong[] one in new[] { useful, hashes }) GiveBack(one);
+        foreach (int[] one in new[] { states, nextInBucket, buckets, FirstAction, ActionCount }) GiveBack(one);
+        (weights, useful, states, nextInBucket, buckets, hashes) = ([], [], [], [], [], []);
+        (Lower, Upper, FirstAction, ActionCount) = ([], [], [], []);
+    }
+
+    private static T[] Longer<T>(T[] array, int used, int room)
+    {
+        T[] longer = Borrowed<T>(room);
+        Array.Copy(array, longer, used);
+        GiveBack(array);
+        return longer;
+    }
+
+    // What was in it before is still there; every item is written before it is read.
+    private static T[] Borrowed<T>(int room) => ArrayPool<T>.Shared.Rent(room);
+
+    private static void GiveBack<T>(T[] array) => ArrayPool<T>.Shared.Return(array);
 }

@@ -15,22 +15,25 @@ internal sealed class RepairsOnly(SequencingProblem problem)
     private readonly bool isSumOfPairs = problem.RepairTable is { SettledState: >= 0, AnyOverlap: false };
 
     /// <summary>Its expected minutes, times the sum of the weights.</summary>
-    public double From(ReadOnlySpan<double> weights, double mass, int state)
+    /// <param name="enough">So many or more are not reckoned to their end: what is returned then is no less than this.</param>
+    public double From(ReadOnlySpan<double> weights, double mass, int state, double enough = double.PositiveInfinity)
     {
         if (!isSumOfPairs) return sorted.From(weights, mass, state);
         for (int repair = 0; repair < cures.Length; repair++) cures[repair] = repairs.Cures(repair, weights);
-        if (state == repairs.SettledState) return Pairs(state);
+        if (state == repairs.SettledState) return Pairs(state, enough);
         int first = First(state);
         double failed = Math.Max(0, mass - cures[first]);
         cures[first] = 0;
-        return mass * repairs.Price(state, first) + failed * repairs.Wrong(first) + Pairs(repairs.SettledState);
+        double begun = mass * repairs.Price(state, first) + failed * repairs.Wrong(first);
+        return begun + Pairs(repairs.SettledState, enough - begun);
     }
 
-    private double Pairs(int state)
+    // Each pair adds to the minutes and never takes from them.
+    private double Pairs(int state, double enough)
     {
         ReadOnlySpan<double> burdens = repairs.Burdens(state);
         double minutes = Lanes.Dot(cures, repairs.Prices(state));
-        for (int repair = 0; repair < cures.Length - 1; repair++)
+        for (int repair = 0; repair < cures.Length - 1 && !(minutes > enough); repair++)
             if (cures[repair] > 0)
                 minutes += Lanes.LesserCross(burdens[repair], cures[repair], burdens[(repair + 1)..], cures.AsSpan(repair + 1));
         return minutes;
