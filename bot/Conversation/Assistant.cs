@@ -108,12 +108,12 @@ public sealed class Assistant
         Answer[] answers =
         [
             new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(words), new AccessAnswer(words),
-            new CheckAnswer(), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
+            new CheckAnswer(words), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];
         return new Listener(
             new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
-            new Danger(new DangerWords(library), matcher), new FaultQuestions(library.Phrases, matcher),
+            new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher)), new FaultQuestions(library.Phrases, matcher),
             new GoneTrouble(new Denials(library, words)));
     }
 

@@ -27,6 +27,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (turn.State.Symptoms.FirstOrDefault(known => known.ComesAndGoes) is { } fitful)
             turn.Say(SegmentKind.Advice, "closed-comes-and-goes", Slot.Said("words", fitful.Words));
         Suspects(turn, withParts: false);
+        if (MayBurn(turn) && !turn.Says("closed-can-burn")) turn.Say(SegmentKind.Caution, "closed-can-burn");
         turn.Quote(SegmentKind.Advice, advice.Steps);
         turn.Happen(new Closed("watch"));
         closed.Decide(turn);
@@ -71,7 +72,12 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     }
 
     private static bool IsForSomebodyElse(TurnDraft turn) => Needed(turn) is not null
-        && ((turn.View.Belief.Ranked is [var first, ..] && first.Id != FaultId.NoneOfThese) || (turn.View.Role.Rank == 0 && MayBurn(turn)));
+        && ((turn.View.Belief.Ranked is [var first, ..] && first.Id != FaultId.NoneOfThese)
+            || BeyondThisRole(turn) >= turn.Library.Settings.Booked || (turn.View.Role.Rank == 0 && MayBurn(turn)));
+
+    // How likely it is something that only somebody else can mend.
+    private static double BeyondThisRole(TurnDraft turn) => turn.View.Belief.Ranked
+        .Where(ranked => !turn.Library.Graph.RepairsOf(ranked.Id).Any(repair => turn.View.Role.May(repair.Who))).Sum(ranked => ranked.Probability);
 
     private static bool MayBurn(TurnDraft turn) => SuspectsOf(turn).Any(page => page.CanBurn);
 

@@ -22,8 +22,10 @@ internal sealed class UnconfirmedTold : IDecision
         if (items.IsEmpty) return;
         ImmutableArray<Segment> taken = [.. items.Where(entry => entry.Item.Taken).Select(entry => entry.Said)];
         if (!taken.IsEmpty) turn.Say(SegmentKind.Understood, "understood-whole", ToldSpeech.List("items", taken));
-        foreach (string words in Undecided(turn.State))
+        foreach (string words in Undecided<ToldThing.Tried>(turn.State))
             turn.Say(SegmentKind.Notice, "notice-which-part", Slot.Said("words", words));
+        foreach (string words in Undecided<ToldThing.Symptom>(turn.State))
+            turn.Say(SegmentKind.Notice, "notice-which-trouble", Slot.Said("words", words));
         turn.Ask(QuestionKind.Told, "", taken.IsEmpty ? "ask-whole-none" : "ask-whole",
         [
             turn.Option(ToldAnswer.Yes, taken.IsEmpty ? "option-go-on" : "option-whole"),
@@ -38,9 +40,9 @@ internal sealed class UnconfirmedTold : IDecision
         turn.State.Unconfirmed.Where(item => item.Taken).Select(item => item.Thing).OfType<ToldThing.Unit>()
             .Select(unit => turn.Library.Series.GetValueOrDefault(unit.Series)).FirstOrDefault() ?? turn.View.Series;
 
-    // Words that several repairs fit, as long as none of them was chosen.
-    private static IEnumerable<string> Undecided(CaseState state) => state.Unconfirmed
-        .Where(item => item.Thing is ToldThing.Tried)
+    // Words that several repairs or troubles fit, as long as none of them was chosen.
+    private static IEnumerable<string> Undecided<T>(CaseState state) where T : ToldThing => state.Unconfirmed
+        .Where(item => item.Thing is T)
         .GroupBy(item => item.Words, StringComparer.Ordinal)
         .Where(same => same.Count() > 1 && same.All(item => !item.Taken))
         .Select(same => same.Key);

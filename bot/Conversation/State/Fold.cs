@@ -137,11 +137,14 @@ public static class Fold
         return
         [
             .. told.Select((other, at) => at == place ? item with { Taken = !item.Taken }
-                : !item.Taken && item.Thing is ToldThing.Tried && other.Thing is ToldThing.Tried && other.Words == item.Words
+                : !item.Taken && IsOneOf(item, other)
                     ? other with { Taken = false }
                     : other),
         ];
     }
+
+    private static bool IsOneOf(ToldItem item, ToldItem other) => item.Words == other.Words
+        && (item.Thing, other.Thing) is (ToldThing.Tried, ToldThing.Tried) or (ToldThing.Symptom, ToldThing.Symptom);
 
     private static CaseState See(CaseState state, OutcomeSeen seen) => state with
     {

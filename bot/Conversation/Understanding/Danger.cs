@@ -11,7 +11,7 @@ using DxAssistant.Knowledge.Search.Indexing;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Takes a sign of danger before anything else, whoever tells it and whatever is asked.</summary>
-internal sealed class Danger(DangerWords words, IMatcher matcher)
+internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger beside)
 {
     /// <summary>Whether a message tells of danger.</summary>
     public bool IsTold(string text) => words.Find(text) is not null;
@@ -26,6 +26,7 @@ internal sealed class Danger(DangerWords words, IMatcher matcher)
         turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Certain(sign), null, sign.Answer.Answer.Text));
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         ReportTrouble(turn, sign, text);
+        beside.Keep(turn, words.Beside(text));
         return true;
     }
 

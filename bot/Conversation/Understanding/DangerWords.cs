@@ -44,6 +44,9 @@ internal sealed class DangerWords
     /// <summary>The sign of danger that a message tells of; null when it tells of none.</summary>
     public DangerSign? Find(string text) => _clauses.Cut(text).Select(FindIn).FirstOrDefault(sign => sign is not null);
 
+    /// <summary>The pieces of a message that tell of no danger.</summary>
+    public ImmutableArray<string> Beside(string text) => [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null)];
+
     private DangerSign? FindIn(string clause)
     {
         ImmutableArray<string> said = Telling(clause);

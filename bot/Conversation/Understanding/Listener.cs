@@ -57,8 +57,20 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
+        else if (Corrects(turn, text)) return;
         else if (faults.Hear(turn, text)) return;
         else Understand(turn, text, matcher.Match(text, turn.State.Series));
+    }
+
+    // "I measured wrong, it is 10.5k": the last answer is taken back, and what follows answers the question that is open again.
+    private bool Corrects(TurnDraft turn, string text)
+    {
+        if (turn.State.Before is null || whole.Cut(text) is not [var first, _, ..] || commands.Find(first) is not CommandWord.Back) return false;
+        string anew = text[(text.IndexOf(first, StringComparison.Ordinal) + first.Length)..].TrimStart(' ', ',', '.', ';', ':', '!', '-', '–', '—');
+        if (danger.IsTold(anew)) return false;
+        commands.Obey(turn, CommandWord.Back);
+        if (turn.State.Question is { Kind: QuestionKind.Check } && !Answers(turn, anew)) turn.Note("notice-not-used", Slot.Said("words", anew));
+        return true;
     }
 
     private void Understand(TurnDraft turn, string text, MatchResult match)

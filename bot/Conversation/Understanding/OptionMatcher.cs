@@ -78,6 +78,9 @@ internal static class OptionMatcher
 
     private static bool IsMain([NotNullWhen(false)] LanguagePage? language) => language is null or { IsMain: true };
 
+    /// <summary>Whether a label begins with a denial, and so is what "none of it" means.</summary>
+    public static bool BeginsDenied(string label, LanguagePage? language) => PlainWords.Of(label) is [var first, ..] && Denies(first, language);
+
     /// <summary>Whether a word denies what it stands beside.</summary>
     public static bool Denies(string word, LanguagePage? language) =>
         IsMain(language) ? Negations.Contains(word) : language.Not.Contains(word);

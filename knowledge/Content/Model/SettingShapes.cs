@@ -12,6 +12,7 @@ internal static class SettingShapes
     public static SettingShape NamedBeside { get; } = new("second fault with the repair named", 0.05, 0, 1, Probability);
     public static SettingShape Suspected { get; } = new("suspect named at the end", 0.03, 0, 1, Probability);
     public static SettingShape Suspects { get; } = new("suspects named at the end", 3, 1, 10, Number);
+    public static SettingShape Booked { get; } = new("suspects booked, not watched", 0.3, 0, 1, Probability);
     public static SettingShape BeginWith { get; } = new("checks named to begin with", 3, 1, 10, Number);
     public static SettingShape NoneLeads { get; } = new("none of these leads", 0.5, 0.1, 1, Probability);
     public static SettingShape InEarnest { get; } = new("fault in earnest question", 0.02, 0, 0.5, Probability);
@@ -26,7 +27,7 @@ internal static class SettingShapes
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
-        Found, NamedBeside, Suspected, Suspects, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne, LeftOut,
-        WorthAQuestion, WorthAMinute, DoubtTrusted, Misread,
+        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne,
+        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread,
     ];
 }

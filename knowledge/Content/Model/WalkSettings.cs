@@ -26,6 +26,9 @@ public sealed record WalkSettings(
     /// <summary>How many of them are named.</summary>
     public int Suspects => (int)Of(SettingShapes.Suspects);
 
+    /// <summary>The probability of all that only somebody else can mend from which they are booked rather than the unit watched.</summary>
+    public double Booked => Of(SettingShapes.Booked);
+
     /// <summary>How many checks are named that whoever comes next begins with.</summary>
     public int BeginWith => (int)Of(SettingShapes.BeginWith);
 

@@ -53,6 +53,52 @@ public sealed class CorrectionTests
         Assert.Equal(straight.Question.Subject, corrected.Question.Subject);
     }
 
+    [Theory]
+    [InlineData("I measured wrong")]
+    [InlineData("that reading was wrong")]
+    [InlineData("sorry, i misread it")]
+    public void LastAnswer_SaidToBeWrong_IsTakenBackAndAskedAgain(string words)
+    {
+        Walker walker = Begin();
+        walker.Tap("clean");
+        walker.Say(words);
+        Assert.Empty(walker.State.Results);
+        Assert.Equal("filter-look", walker.Question.Subject);
+    }
+
+    [Theory]
+    [InlineData("I made a mistake, no, they are full of dust")]
+    [InlineData("that was wrong, full of dust")]
+    public void LastAnswer_SaidToBeWrongWithTheRightOne_IsReplaced(string words)
+    {
+        Walker corrected = Begin(), straight = Begin();
+        corrected.Tap("clean");
+        corrected.Say(words);
+        straight.Tap("blocked");
+        Assert.Equal("blocked", Assert.Single(corrected.State.Results).Outcome);
+        Assert.Equal(Beliefs(straight), Beliefs(corrected));
+    }
+
+    [Theory]
+    [InlineData("looks sound")]
+    [InlineData("all fine")]
+    public void VisualCheck_SaidToBeSound_IsWhatASoundUnitShows(string words)
+    {
+        Walker walker = Begin();
+        walker.Say(words);
+        Assert.Equal("clean", Assert.Single(walker.State.Results).Outcome);
+    }
+
+    [Fact]
+    public void DangerSigns_SaidToBeFine_AreAskedForAgain()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        walker.Say("looks sound");
+        Assert.Equal("danger-signs", walker.Question.Subject);
+        Assert.Empty(walker.State.Results);
+    }
+
     private static Walker Begin()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");

@@ -50,6 +50,43 @@ public sealed class DangerTests
         Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
     }
 
+    [Theory]
+    [InlineData("it smells burnt and the indoor fan does not turn", "indoor-fan-not-turning")]
+    [InlineData("smoke comes out of the indoor unit and water drips from it", "water-dripping-indoor")]
+    [InlineData("i got a shock off the unit and the display is dark", "no-display")]
+    public void Trouble_BesideADanger_IsNotLost(string words, string symptom)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(Fire, StringComparison.Ordinal));
+        walker.Tap("technician");
+        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
+        Assert.Contains(walker.State.Symptoms, known => known.Symptom == symptom);
+    }
+
+    [Fact]
+    public void Trouble_BesideADangerAndNotClear_IsAskedFor()
+    {
+        Walker walker = Opened();
+        walker.Say("it smells burnt and the fan is stuck");
+        walker.Tap("technician");
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        string added = walker.Question.Options.First(option => option.Label.EndsWith(
+            ShippedContent.Library.Symptoms[new SymptomId("indoor-fan-not-turning")].Title.Text, StringComparison.Ordinal)).Key;
+        walker.Tap(added);
+        walker.Tap("yes");
+        Assert.Contains(walker.State.Symptoms, known => known.Symptom == "indoor-fan-not-turning");
+    }
+
+    [Fact]
+    public void Person_NamedBesideADanger_IsNotAskedFor()
+    {
+        Walker walker = Opened();
+        walker.Say("technician here, brenholt ws, it smells burnt");
+        Assert.Equal("technician", walker.State.Role);
+        Assert.Equal("brenholt-ws", walker.State.Series);
+    }
+
     [Fact]
     public void BurningSmell_InTheMiddleOfAWalk_IsWorkedOnDeadFirst()
     {

@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph.Model;
 
@@ -38,6 +39,24 @@ public sealed class OwnerTests
         Assert.Equal("book", walker.State.ClosedHow);
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution
             && segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id == "closed-stop"));
+    }
+
+    [Fact]
+    public void LoosePlugInEarnestQuestion_Owner_IsBookedRatherThanWatched()
+    {
+        Walker walker = Begin("owner", "room-sensor-code");
+        for (int turn = 0; turn < 40 && walker.State.ClosedHow is null; turn++)
+            switch (walker.Question)
+            {
+                case { Kind: QuestionKind.Check, Subject: "danger-signs" }: walker.Tap("none"); break;
+                case { Kind: QuestionKind.Check, Subject: "when-it-comes" }: walker.Tap("random"); break;
+                case { Kind: QuestionKind.Check, Subject: "trouble-returns" }: walker.Tap("stays-away"); break;
+                case { Kind: QuestionKind.LeftOut }: walker.Tap("end"); break;
+                default: walker.Order(CommandWord.Unsure); break;
+            }
+
+        Assert.Contains(walker.State.Results, result => result is { Check: "trouble-returns", Outcome: "stays-away" });
+        Assert.Equal("book", walker.State.ClosedHow);
     }
 
     [Theory]

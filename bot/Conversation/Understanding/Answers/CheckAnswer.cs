@@ -11,8 +11,11 @@ using DxAssistant.Knowledge.Readings;
 namespace DxAssistant.Conversation.Understanding.Answers;
 
 /// <summary>Takes the outcome of a check: tapped, said in its own words, or as readings.</summary>
-internal sealed class CheckAnswer : Answer
+internal sealed class CheckAnswer(CommandWords words) : Answer
 {
+    // How likely an outcome is at a unit without a fault for it to be what "looks sound" means; common practice, no source.
+    private const double Sound = 0.8;
+
     public override QuestionKind Kind => QuestionKind.Check;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -31,7 +34,7 @@ internal sealed class CheckAnswer : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text);
         return OptionMatcher.Exactly(text, question.Options) is { } exact
             ? Choose(turn, question, exact.Key)
             : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
@@ -42,6 +45,17 @@ internal sealed class CheckAnswer : Answer
         if (CheckQuestion.Page(turn, question.Subject) is not { Readings.IsEmpty: false } page) return false;
         ReadingIntake.Fill(turn, page, fields);
         return true;
+    }
+
+    // "Looks sound" and "none of it" are what a sound unit shows, where that is one answer. Danger is never waved away so.
+    private bool HearSound(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        bool isSound = words.Means("words-sound", text);
+        if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text))) return false;
+        Check check = turn.Library.Graph.Find(page.Id)!;
+        int place = check.Row(FaultId.NoneOfThese).IndexOf(check.Row(FaultId.NoneOfThese).Max());
+        return check.Row(FaultId.NoneOfThese)[place] >= Sound && (isSound || OptionMatcher.BeginsDenied(page.Outcomes[place].Answer.Text, turn.Library.Language))
+            && Choose(turn, question, check.Outcomes[place].Value);
     }
 
     private static ImmutableArray<double> Certain(int place, int count) =>
