@@ -1,15 +1,20 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>What a message tells beside a sign of danger: who is there counts at once, all else waits to be confirmed, so that no trouble is lost.</summary>
+/// <summary>What a message tells beside a sign of danger: who is there and a clear trouble count at once, what is not clear is asked for, so that nothing is lost.</summary>
 internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
 {
     // Of a trouble that is not clear so many are offered.
@@ -26,9 +31,27 @@ internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
             .. told.Items.Where(item => item.Thing is not (ToldThing.Unit or ToldThing.AtUnit)),
             .. told.Rest.SelectMany(piece => Troubles(turn, piece)),
         ];
-        ImmutableArray<ToldItem> open = [.. items.Where(item => !IsKnown(turn, item)).DistinctBy(item => item.Thing)];
+        foreach (ToldItem item in items.Where(IsClear)) TakeTrouble(turn, (ToldThing.Symptom)item.Thing, item.Words);
+        ImmutableArray<ToldItem> open = [.. items.Where(item => !IsClear(item) && !IsKnown(turn, item)).DistinctBy(item => item.Thing)];
         if (!open.IsEmpty) turn.Happen(new WholeTold(open));
         Telling.NoteUnclear(turn, told);
+    }
+
+    private static bool IsClear(ToldItem item) => item is { Thing: ToldThing.Symptom, Taken: true };
+
+    // What no fault explains together with the danger waits until the danger is dealt with.
+    private static void TakeTrouble(TurnDraft turn, ToldThing.Symptom trouble, string words)
+    {
+        SymptomPage page = turn.Library.Symptoms[new SymptomId(trouble.Id)];
+        if (turn.State.Symptoms.Any(known => known.Symptom == trouble.Id)) return;
+        if (turn.State.Symptoms.IsEmpty || NoCommonCause.Joins(turn, page.Id))
+        {
+            Complaints.Report(turn, page, words, (trouble.Confidence < 1, trouble.ComesAndGoes));
+            return;
+        }
+
+        turn.Happen(new SymptomPutOff(trouble.Id));
+        turn.Say(SegmentKind.Understood, "understood-put-off", Slot.Of("symptom", page.Title));
     }
 
     private static void TakePerson(TurnDraft turn, WholeMessage told)

@@ -134,6 +134,12 @@ internal sealed class Listener(
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
     private void Tell(TurnDraft turn, string text, MatchResult match, WholeMessage told)
     {
+        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } && commands.IsYesOrNo(text))
+        {
+            turn.Say(SegmentKind.Notice, "notice-choose");
+            return;
+        }
+
         if (told.NeedsConfirming)
         {
             Telling.Hear(turn, told, text, matcher, whole.MannerOf);

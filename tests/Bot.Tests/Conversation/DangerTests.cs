@@ -45,6 +45,8 @@ public sealed class DangerTests
         walker.Say(words);
         walker.Tap(role);
         walker.Tap("tarn-duo");
+        // A trouble that is not clear is asked for before the walk begins.
+        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
         Assert.Contains(walker.State.Symptoms, known => known.Symptom == "burning-smell");
         // What is only asked, like a storm before, may come first; it can be asked at a dead unit too.
         Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
@@ -60,8 +62,10 @@ public sealed class DangerTests
         walker.Say(words);
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(Fire, StringComparison.Ordinal));
         walker.Tap("technician");
-        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
-        Assert.Contains(walker.State.Symptoms, known => known.Symptom == symptom);
+        walker.Tap("brenholt-ws");
+        // What no fault explains together with the danger comes after it.
+        Assert.True(walker.State.Symptoms.Any(known => known.Symptom == symptom) || walker.State.PutOff.Contains(symptom));
+        Assert.NotEqual(QuestionKind.First, walker.Question.Kind);
     }
 
     [Fact]
@@ -70,6 +74,7 @@ public sealed class DangerTests
         Walker walker = Opened();
         walker.Say("it smells burnt and the fan is stuck");
         walker.Tap("technician");
+        walker.Tap("brenholt-ws");
         Assert.Equal(QuestionKind.Told, walker.Question.Kind);
         string added = walker.Question.Options.First(option => option.Label.EndsWith(
             ShippedContent.Library.Symptoms[new SymptomId("indoor-fan-not-turning")].Title.Text, StringComparison.Ordinal)).Key;

@@ -64,6 +64,19 @@ public sealed class FirstWordsTests
         Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("notice-choose")));
     }
 
+    [Theory]
+    [InlineData("yes")]
+    [InlineData("no")]
+    public void YesOrNo_WhereSomethingElseIsAsked_IsNoGreeting(string words)
+    {
+        Walker walker = Said("brenholt ws indoor fan does not turn");
+        Assert.Equal(QuestionKind.Role, walker.Question.Kind);
+        Reply reply = walker.Say(words);
+        Assert.Equal(QuestionKind.Role, walker.Question.Kind);
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose")));
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+    }
+
     [Fact]
     public void Clarifying_WhoCannotSay_SeesTheList()
     {

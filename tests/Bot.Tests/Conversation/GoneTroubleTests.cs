@@ -12,6 +12,8 @@ public sealed class GoneTroubleTests
     [InlineData("No water drips")]
     [InlineData("water is not dripping any more")]
     [InlineData("it works again")]
+    [InlineData("could not reproduce")]
+    [InlineData("it does not do it now")]
     public void Step_TroubleDenied_IsAskedOnceAndEndsInAdvice(string words)
     {
         Walker walker = AtWater();
