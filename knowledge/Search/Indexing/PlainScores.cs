@@ -29,7 +29,7 @@ internal sealed class PlainScores(IndexSearcher searcher)
         for (var page = 0; page < fits.Length; page++)
         {
             if (sums[page] > 0)
-                fits[page] = fits[page] with { Plain = Math.Min(1.0, (float)sums[page] / best) };
+                fits[page].Plain = Math.Min(1.0, (float)sums[page] / best);
         }
     }
 

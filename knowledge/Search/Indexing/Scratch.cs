@@ -7,10 +7,12 @@ internal readonly struct Scratch<T> : IDisposable where T : struct
 {
     private readonly T[] values;
 
-    public Scratch(int length)
+    /// <param name="isCleared">False: whatever was there before is left.</param>
+    public Scratch(int length, bool isCleared = true)
     {
         (values, Length) = (ArrayPool<T>.Shared.Rent(length), length);
-        Array.Clear(values, 0, length);
+        if (isCleared)
+            Array.Clear(values, 0, length);
     }
 
     public int Length { get; }

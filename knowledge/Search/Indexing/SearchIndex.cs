@@ -72,13 +72,14 @@ public sealed class SearchIndex
         for (var page = range.First; page < range.End; page++)
         {
             var fit = question.Fits[page];
-            if (fit.Closest.Score > 0 || judged.Of(page) > FaintestProbability)
+            if (fit.HasClose || judged.Of(page) > FaintestProbability)
                 best.Offer(page, Score(fit));
         }
-        var hits = ImmutableArray.CreateBuilder<SearchHit>();
-        foreach (var (page, score) in best.InOrder())
+        var found = best.InOrder();
+        var hits = ImmutableArray.CreateBuilder<SearchHit>(found.Length);
+        foreach (var (page, score) in found)
             hits.Add(new SearchHit(Entries[page], score, Math.Round(judged.Of(page), 9)));
-        return hits.ToImmutable();
+        return hits.MoveToImmutable();
     }
 
     /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
@@ -150,7 +151,7 @@ public sealed class SearchIndex
 
     private static double Score(PageFit found)
     {
-        var fit = (Weights.Phrase * found.Closest.Score) + (Weights.Plain * found.Plain);
-        return Math.Round(found.Closest.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit, 9);
+        var fit = (Weights.Phrase * found.Closest) + (Weights.Plain * found.Plain);
+        return Math.Round(found.IsSame ? Weights.Own + ((1 - Weights.Own) * fit) : fit, 9);
     }
 }

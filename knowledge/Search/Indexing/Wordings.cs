@@ -7,9 +7,6 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 /// <summary>All wordings, and by each term and pair those that have it: how much each shares with what was said.</summary>
 internal sealed class Wordings
 {
-    /// <summary>How many wordings of one page count.</summary>
-    private const int Crowd = 3;
-
     private readonly Closeness closeness;
     private readonly double[] totals;
     private readonly int[] pageOf;
@@ -28,22 +25,19 @@ internal sealed class Wordings
         byExact = Enumerable.Range(0, all.Length).Where(at => all[at].Bag.Exact.Length > 0).ToLookup(at => all[at].Bag.Exact, StringComparer.Ordinal);
     }
 
-    /// <summary>How well the closest wording of each page fits what was said, by the place of the page.</summary>
+    /// <summary>How well the closest wordings of each page fit what was said, by the place of the page.</summary>
     public Scratch<PageFit> Closest(TermBag said)
     {
         using var shares = new Scratch<double>(totals.Length);
-        using var sharing = new Scratch<int>(totals.Length + 1);
+        using var sharing = new Scratch<int>(totals.Length + 1, isCleared: false);
         var shared = new SharedMeaning(shares.AsSpan(), sharing.AsSpan());
         var total = Share(said, ref shared);
-        using var closest = new Scratch<ClosestThree>(pages);
+        var fits = new Scratch<PageFit>(pages);
         foreach (var wording in shared.Wordings)
         {
             var share = shared.Of(wording);
-            closest[pageOf[wording]].Offer(double.IsPositiveInfinity(share) ? 1 : Closeness.Of(share, total, totals[wording]));
+            fits[pageOf[wording]].Offer(double.IsPositiveInfinity(share) ? 1 : Closeness.Of(share, total, totals[wording]));
         }
-        var fits = new Scratch<PageFit>(pages);
-        for (var page = 0; page < pages; page++)
-            fits[page] = new PageFit(Together(closest[page]), 0);
         return fits;
     }
 
@@ -67,13 +61,6 @@ internal sealed class Wordings
         foreach (var wording in byExact[said.Exact])
             shared.Add(wording, double.PositiveInfinity);
         return terms + pairs;
-    }
-
-    /// <summary>The score of a page's closest wording, drawn a little towards the mean of the best few.</summary>
-    private static ClosestWording Together(ClosestThree of)
-    {
-        var (best, second, third) = of;
-        return new ClosestWording(((1 - Weights.Crowd) * best) + (Weights.Crowd * (best + second + third) / Crowd), best >= 1);
     }
 
     private void Add(int at, TermBag bag)

@@ -32,8 +32,16 @@ internal sealed record TermBag(
 
     private static ImmutableArray<string> RowOf(ImmutableArray<Token> tokens)
     {
-        var said = tokens.Where(token => token.Role is TokenRole.Main or TokenRole.Filler)
-            .SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList();
+        var said = new List<string>(tokens.Length);
+        foreach (var token in tokens)
+        {
+            if (token.Role is not (TokenRole.Main or TokenRole.Filler))
+                continue;
+            if (token.Said.Contains(' ', StringComparison.Ordinal))
+                said.AddRange(token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+            else if (token.Said.Length > 0)
+                said.Add(token.Said);
+        }
         return Stemmer.StemAll(said);
     }
 
