@@ -12,7 +12,7 @@ internal static class FaultRanking
         ISymptomCauses causes, WholeMessage whole)
     {
         var odds = OddsOfAll(faults, symptoms, causes, whole);
-        KeepBehind(RuledOut(whole, faults), CollectionsMarshal.AsSpan(odds));
+        KeepBehind(whole.RuledOut, CollectionsMarshal.AsSpan(odds));
         var best = odds.Select(fault => fault.Odds).DefaultIfEmpty().Max();
         var all = odds.Sum(fault => Math.Exp(fault.Odds - best));
         var candidates = new List<MatchCandidate>();
@@ -46,22 +46,11 @@ internal static class FaultRanking
         return odds;
     }
 
-    private static HashSet<string> RuledOut(WholeMessage whole, ImmutableArray<SearchHit> faults)
-    {
-        var ruledOut = new HashSet<string>(whole.RuledOut, StringComparer.Ordinal);
-        foreach (var hit in faults)
-        {
-            if (hit.Probability >= MatchThresholds.ToldAllTheSame)
-                ruledOut.Remove(hit.Entry.Id);
-        }
-        return ruledOut;
-    }
-
     private static double Odds(SearchHit? own, double explained, double weight) =>
         Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained) + Favor(weight);
 
-    /// <summary>What a message rules out is not first, if there is anything else, unless the rest of it tells of that and of nothing else.</summary>
-    private static void KeepBehind(HashSet<string> ruledOut, Span<(string Id, double Odds)> faults)
+    /// <summary>What a message rules out is never first, if there is anything else.</summary>
+    private static void KeepBehind(IReadOnlySet<string> ruledOut, Span<(string Id, double Odds)> faults)
     {
         if (ruledOut.Count == 0)
             return;

@@ -53,10 +53,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         return result.Decision == MatchDecision.Fault && otherTalk >= MatchThresholds.ClearlyOurs ? result with { Decision = MatchDecision.Choices } : result;
     }
 
-    private WholeMessage WholeOf(HeardMessage heard, ImmutableArray<DeniedMention> denied) => new(
-        index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
-        denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal),
-        AfterTurn(heard.Words));
+    private WholeMessage WholeOf(HeardMessage heard, ImmutableArray<DeniedMention> denied)
+    {
+        var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal);
+        var doubted = heard.Faults.Where(hit => hit.Probability >= MatchThresholds.ToldAllTheSame && ruledOut.Remove(hit.Entry.Id))
+            .Select(hit => hit.Entry.Id).ToHashSet(StringComparer.Ordinal);
+        return new WholeMessage(
+            index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+            ruledOut, AfterTurn(heard.Words)) { Doubted = doubted };
+    }
 
     private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search.Clauses;
 using DxAssistant.Knowledge.Search.Indexing;
 
@@ -12,6 +13,9 @@ internal sealed record WholeMessage(
     IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut,
     IReadOnlyDictionary<string, double>? After = null)
 {
+    /// <summary>Faults that some words seem to rule out, and all the others tell of: these only lose odds.</summary>
+    public IReadOnlySet<string> Doubted { get; init; } = ImmutableHashSet<string>.Empty;
+
     private readonly double best = Found.Values.DefaultIfEmpty(1).Max();
 
     /// <summary>Whether the plain words of the whole message find the page of a fault first, or it holds the very message.</summary>
@@ -20,6 +24,6 @@ internal sealed record WholeMessage(
     /// <summary>The log odds that a fault wins or loses.</summary>
     public double OddsOf(string fault) =>
         (Weights.Whole * Found.GetValueOrDefault(fault) / best) + (Same.Contains(fault) ? Weights.SameWords : 0)
-            - (RuledOut.Contains(fault) ? Weights.RuledOut : 0)
+            - (RuledOut.Contains(fault) || Doubted.Contains(fault) ? Weights.RuledOut : 0)
             + (After is null ? 0 : Weights.After * Math.Log(Math.Max(After.GetValueOrDefault(fault), Weights.Floor)));
 }

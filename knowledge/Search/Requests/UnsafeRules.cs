@@ -7,6 +7,10 @@ namespace DxAssistant.Knowledge.Search.Requests;
 internal static class UnsafeRules
 {
     public static readonly ImmutableArray<UnsafeRule> All =
+        [.. Listed.Where(rule => rule.IsOutright), .. Listed.Where(rule => !rule.IsOutright)];
+
+    // What is outright goes before all else: a milder rule must not hide it.
+    private static ImmutableArray<UnsafeRule> Listed =>
         [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All, .. GuardRules.All, .. MakeshiftRules.All];
 
     /// <summary>The words of all rules: the spelling must not mend them into others.</summary>
@@ -19,7 +23,7 @@ internal static class UnsafeRules
         .GroupBy(at => at.first, at => at.place, StringComparer.Ordinal)
         .ToFrozenDictionary(first => first.Key, first => first.ToImmutableArray(), StringComparer.Ordinal);
 
-    /// <summary>The first rule that fits a message, one that is outright before all others; or null.</summary>
+    /// <summary>The first rule that fits a message, or null.</summary>
     public static UnsafeRule? Fitting(RequestWords request)
     {
         Span<bool> begun = stackalloc bool[All.Length];
@@ -31,15 +35,11 @@ internal static class UnsafeRules
                     begun[place] = true;
             }
         }
-        UnsafeRule? first = null;
         for (var place = 0; place < All.Length; place++)
         {
-            if (!begun[place] || (first is not null && !All[place].IsOutright) || !All[place].Fits(request))
-                continue;
-            if (All[place].IsOutright)
+            if (begun[place] && All[place].Fits(request))
                 return All[place];
-            first = All[place];
         }
-        return first;
+        return null;
     }
 }
