@@ -9,7 +9,7 @@ internal static class PostgresPlace
     private const int MostConnections = 30;
 
     // Somebody waits on a roof for the answer. What takes longer by its nature says so itself.
-    private const int OpensWithinSeconds = 5, AnswersWithinSeconds = 10;
+    private const int OpensWithinSeconds = 10, AnswersWithinSeconds = 20;
 
     private static readonly NpgsqlConnectionStringBuilder Usual = new();
 

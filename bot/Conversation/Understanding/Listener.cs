@@ -111,9 +111,10 @@ internal sealed class Listener(
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
         && turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series or QuestionKind.First };
 
-    // An answer as it stands on the screen is no request, whatever its words are like.
-    private static bool IsAnAnswer(TurnDraft turn, string text) =>
-        turn.State.Question is { } open && OptionMatcher.Exactly(text, open.Options) is not null;
+    // An answer as it stands on the screen is no request, whatever its words are like; nor is a sign of danger where one is asked for.
+    private bool IsAnAnswer(TurnDraft turn, string text) => turn.State.Question is { } open
+        && (OptionMatcher.Exactly(text, open.Options) is not null
+            || (TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject) && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null));
 
     /// <summary>Whether words tell of danger.</summary>
     public bool TellsDanger(string text) => danger.IsTold(text);
@@ -183,7 +184,7 @@ internal sealed class Listener(
     {
         if (!IsFirst(turn) || match.Decision is MatchDecision.Fault) return false;
         bool isCertain = Offering.CertainSymptom(match) is not null;
-        ImmutableArray<string> pieces = isCertain ? Tellings(text) : whole.Cut(text);
+        ImmutableArray<string> pieces = isCertain ? Tellings(turn, text) : whole.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
         if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
@@ -191,12 +192,13 @@ internal sealed class Listener(
         return certain.Length > 1 || !isCertain;
     }
 
-    // Where the whole has made one complaint, a piece at a small word needs a subject and what is said of it: "and the fan is loud".
-    private ImmutableArray<string> Tellings(string text)
+    // Where the whole has made one complaint, it is cut at a small word only into pieces that are complaints themselves: "and the fan is loud".
+    private ImmutableArray<string> Tellings(TurnDraft turn, string text)
     {
         const int fewest = 3;
         ImmutableArray<string> cut = whole.Cut(text);
-        return cut.All(piece => piece.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= fewest) ? cut : [.. Sentences(text)];
+        return cut.All(piece => piece.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= fewest
+            && Offering.CertainSymptom(matcher.Match(piece, turn.State.Series)) is not null) ? cut : [.. Sentences(text)];
     }
 
     // The pieces that tell of one symptom for certain, the first of each symptom.

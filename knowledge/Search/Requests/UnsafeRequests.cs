@@ -10,20 +10,12 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
     public string? Page(HeardMessage message)
     {
-        if (IsAskedPlainly(message))
-            return message.DangerRule is { } asked ? PageOf(asked, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
-        if (message.DangerRule is { IsOutright: true } outright)
-            return PageOf(outright, message.Refusals);
+        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))))
+            return PageOf(plain, message.Refusals);
         if (DangerGate.OfDanger(message) < MatchThresholds.Unsafe || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
-
-    /// <summary>An order that a rule fits, or a request in so many words, which needs less likeness to a danger than a remark.</summary>
-    private static bool IsAskedPlainly(HeardMessage message) =>
-        (message.DangerRule is not null && Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))
-        || (Intent.AsksOutright(message.Request) && DangerGate.OfDanger(message) >= MatchThresholds.UnsafeAsked
-            && !SettledTalk.Is(message.Request) && !SafetyTalk.Is(message.Request));
 
     /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>
     private string PageOf(UnsafeRule rule, ImmutableArray<SearchHit> pages)
