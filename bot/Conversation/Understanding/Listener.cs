@@ -111,10 +111,17 @@ internal sealed class Listener(
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
         && turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series or QuestionKind.First };
 
-    // An answer as it stands on the screen is no request, whatever its words are like; nor is a sign of danger where one is asked for.
-    private bool IsAnAnswer(TurnDraft turn, string text) => turn.State.Question is { } open
-        && (OptionMatcher.Exactly(text, open.Options) is not null
-            || (TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject) && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null));
+    // An answer as it stands on the screen is no request, whatever its words are like; nor is one in a few of its words ("it stands
+    // still"), nor a sign of danger where one is asked for.
+    private bool IsAnAnswer(TurnDraft turn, string text)
+    {
+        const int few = 4;
+        if (turn.State.Question is not { } open) return false;
+        bool mayTellMore = TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject);
+        return OptionMatcher.Exactly(text, open.Options) is not null
+            || (open.Kind is QuestionKind.Check && (mayTellMore || PlainWords.Of(text).Length <= few)
+                && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
+    }
 
     /// <summary>Whether words tell of danger.</summary>
     public bool TellsDanger(string text) => danger.IsTold(text);

@@ -31,6 +31,36 @@ public sealed class SafetyTests
         Assert.Contains(walker.State.Results, result => result is { Check: "leak-concentration", Outcome: "gas" });
     }
 
+    // Without the question, the same words read like talk of standing somewhere.
+    [Theory]
+    [InlineData("it stands still")]
+    [InlineData("stands still")]
+    [InlineData("yes stands still")]
+    public void Answer_InAFewOfItsWords_IsNoRequest(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "outdoor-fan-code");
+        for (int step = 0; step < 30 && walker.Question.Subject != "outdoor-fan-turns"; step++)
+            if (walker.Question.Kind is QuestionKind.Access) walker.MakeSafe();
+            else walker.Order(CommandWord.Skip);
+        Assert.Equal("outdoor-fan-turns", walker.Question.Subject);
+        Reply reply = walker.Say(words);
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        Assert.Contains(walker.State.Results, result => result is { Check: "outdoor-fan-turns", Outcome: "still" });
+    }
+
+    [Theory]
+    [InlineData("no gauges with me")]
+    [InlineData("meter is in the van")]
+    public void Cannot_InPlainWords_LeavesTheCheckOut(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
+        if (walker.Question.Kind is QuestionKind.Access) walker.MakeSafe();
+        string asked = walker.Question.Subject;
+        Reply reply = walker.Say(words);
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        Assert.NotEqual(asked, walker.Question.Subject);
+    }
+
     // The state in which repairs are tried is not the one that is unsafe: without it nothing but handing over could be planned.
     [Theory]
     [InlineData(CommandWord.Cannot)]
