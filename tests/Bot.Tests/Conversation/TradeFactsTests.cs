@@ -69,6 +69,18 @@ public sealed class TradeFactsTests
         Assert.Equal("power-module-shorted", walk.Proven);
     }
 
+    // Gauges at a compressor that stands still prove nothing.
+    [Theory]
+    [InlineData("power-module-shorted")]
+    [InlineData("compressor-grounded")]
+    public void InverterCode_CompressorSilent_NoGauges(string fault)
+    {
+        WalkRecord walk = Walk("brenholt-ws", "inverter-code", fault);
+        Assert.Contains("compressor-runs", walk.Steps);
+        Assert.Empty(walk.Steps.Intersect(["high-side-pressure", "suction-pressure", "subcooling", "superheat"]));
+        Assert.Equal(fault, walk.Proven);
+    }
+
     [Theory]
     [InlineData("high-pressure-code", "high-pressure-switch-faulty", "high-side-pressure", "high-pressure-switch")]
     [InlineData("low-pressure-code", "low-pressure-switch-faulty", "suction-pressure", "low-pressure-switch")]
