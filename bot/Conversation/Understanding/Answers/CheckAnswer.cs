@@ -52,10 +52,11 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         bool isSound = words.Means("words-sound", text);
         if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text))) return false;
-        Check check = turn.Library.Graph.Find(page.Id)!;
-        int place = check.Row(FaultId.NoneOfThese).IndexOf(check.Row(FaultId.NoneOfThese).Max());
-        return check.Row(FaultId.NoneOfThese)[place] >= Sound && (isSound || OptionMatcher.BeginsDenied(page.Outcomes[place].Answer.Text, turn.Library.Language))
-            && Choose(turn, question, check.Outcomes[place].Value);
+        ImmutableArray<double> atASoundUnit = turn.Library.Graph.Find(page.Id)!.Row(FaultId.NoneOfThese);
+        int place = atASoundUnit.IndexOf(atASoundUnit.Max());
+        AnswerOption likeliest = page.Outcomes[place];
+        return atASoundUnit[place] >= Sound && (isSound || OptionMatcher.BeginsDenied(likeliest.Answer.Text, turn.Library.Language))
+            && Choose(turn, question, likeliest.Id.Value);
     }
 
     private static ImmutableArray<double> Certain(int place, int count) =>

@@ -6,14 +6,10 @@ namespace DxAssistant.Conversation.Understanding.Answers;
 internal abstract class OfferAnswer(CommandWords words) : Answer
 {
     // A yes to one thing is that thing; to several it tells nothing.
-    public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) => base.Hear(turn, question, text) || question.Options switch
     {
-        if (base.Hear(turn, question, text)) return true;
-        bool isYes = words.Means("words-yes", text);
-        if (!isYes && !words.Means("words-no", text)) return false;
-        if (question.Options is [.., { Key: SymptomAnswer.None } none] && (!isYes || question.Options.Length == 2))
-            return Choose(turn, question, isYes ? question.Options[0].Key : none.Key);
-        turn.Say(SegmentKind.Notice, "notice-choose");
-        return true;
-    }
+        [var only, { Key: SymptomAnswer.None }] when words.Means("words-yes", text) => Choose(turn, question, only.Key),
+        [.., { Key: SymptomAnswer.None } none] when words.Means("words-no", text) => Choose(turn, question, none.Key),
+        _ => false,
+    };
 }
