@@ -7,7 +7,7 @@ public sealed class InstallTests
     public async Task Page_WithItsManifest_CanBeInstalled()
     {
         await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync("Pixel 7");
+        await using var visit = await Visit.StartAsync("Pixel 7", kind: BrowserKind.Windowed);
         await visit.OpenAsync(site.Address);
         await visit.Page.WaitForSelectorAsync("body[data-kept=yes]");
         var session = await visit.Context.NewCDPSessionAsync(visit.Page);

@@ -16,7 +16,7 @@ public sealed class LargeTextTests
     public async Task Pages_InTwiceTheTextOnTheNarrowestPhone_AreReadAsWords()
     {
         await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync(width: 320, height: 568, isLarge: true);
+        await using var visit = await Visit.StartAsync(width: 320, height: 568, kind: BrowserKind.LargeText);
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("compressor does not start");
         await visit.TapAsync("Done");

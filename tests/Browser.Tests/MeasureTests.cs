@@ -18,7 +18,7 @@ public sealed class MeasureTests(ITestOutputHelper output)
     public async Task Pages_OnAPhone_CanBeUsedByAllAndFollowGoodPractice()
     {
         await using var site = await Site.StartAsync();
-        string chromium = Chromium.Path ?? throw new InvalidOperationException("install the package chromium");
+        string chromium = Chromium.WindowedPath ?? throw new InvalidOperationException("install the package chromium");
 
         var (exit, said) = await PageTools.RunAsync("measure.mjs", [chromium, .. Paths.Select(path => site.Address + path)]);
 

@@ -31,11 +31,10 @@ internal sealed class Visit : IAsyncDisposable
 
     /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by
     /// 800.</param>
-    /// <param name="isLarge">Whether the reader has text at twice the size.</param>
     public static async Task<Visit> StartAsync(
-        string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800, bool isLarge = false)
+        string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800, BrowserKind kind = BrowserKind.Plain)
     {
-        var (playwright, browser) = await Chromium.RunningAsync(isLarge);
+        var (playwright, browser) = await Chromium.RunningAsync(kind);
         var options = device is null
             ? new BrowserNewContextOptions { ViewportSize = new() { Width = width, Height = height } }
             : new BrowserNewContextOptions(playwright.Devices[device]);
