@@ -6,11 +6,14 @@ cd "$(dirname "$0")/.." || exit 2
 results=artifacts/test-results
 rm -rf "$results"
 
-if ! command -v chromium >/dev/null 2>&1 && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
-  echo "Installing Chromium for the browser tests"
-  { apt-get update -qq && apt-get install -y -qq --no-install-recommends chromium; } >/dev/null 2>&1 ||
-    echo "Chromium could not be installed: the browser tests will be skipped"
-fi
+# Two forms of the browser: one without windows for nearly all, and the whole one for what only it can do.
+for browser in chromium chromium-headless-shell; do
+  if ! command -v $browser >/dev/null 2>&1 && [ "$(id -u)" = 0 ] && command -v apt-get >/dev/null 2>&1; then
+    echo "Installing $browser for the browser tests"
+    { apt-get update -qq && apt-get install -y -qq --no-install-recommends $browser; } >/dev/null 2>&1 ||
+      echo "$browser could not be installed"
+  fi
+done
 command -v chromium >/dev/null 2>&1 || echo "No Chromium: the browser tests will be skipped"
 # The tests start a server of their own from these programs, or use the one that DX_POSTGRES names.
 if ! ls /usr/lib/postgresql/*/bin/initdb >/dev/null 2>&1 && [ -z "${DX_POSTGRES:-}" ] &&
