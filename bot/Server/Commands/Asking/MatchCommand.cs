@@ -22,13 +22,13 @@ internal static class MatchCommand
         var score = ScoreFile.Option();
         var figures = ScoreFile.Figures();
         var match = new Command("match", forms) { content, score, figures };
-        match.SetAction((call, cancel) => call.GetValue(score) is { } file
-            ? Task.FromResult(Score(call.GetValue(content), file, streams, call.GetValue(figures)))
+        match.SetAction((call, cancel) => call.GetValue(score) is { Length: > 0 } files
+            ? Task.FromResult(Score(call.GetValue(content), files, streams, call.GetValue(figures)))
             : RunAsync(call.GetValue(content), streams, cancel));
         return match;
     }
 
-    private static int Score(string? folder, string file, Streams streams, bool figuresOnly)
+    private static int Score(string? folder, string[] files, Streams streams, bool figuresOnly)
     {
         int opened = OpenedContent.Open(folder, streams, out var live);
         if (live is null) return opened;
@@ -37,7 +37,7 @@ internal static class MatchCommand
             var library = live.Current.Library!;
             var matcher = Matcher.For(library);
             using var plain = new PlainSearch(SearchEntries.From(library));
-            return ScoreFile.Run(file, lines => Sheet([.. lines], matcher, plain), streams, figuresOnly);
+            return ScoreFile.Run(files, lines => Sheet([.. lines], matcher, plain), streams, figuresOnly);
         }
     }
 

@@ -5,13 +5,14 @@ using DxAssistant.Server.Commands.Asking;
 
 namespace DxAssistant.Server.Commands.Scoring;
 
-/// <summary>Marks a command's answers to a file of JSON Lines that holds what is expected of each.</summary>
+/// <summary>Marks a command's answers to files of JSON Lines that hold what is expected of each.</summary>
 internal static class ScoreFile
 {
-    public static Option<string?> Option() => new("--score")
+    public static Option<string[]> Option() => new("--score")
     {
-        Description = "Answer the lines of this file instead, and say how many were right; exits 1 when any was wrong.",
+        Description = "Answer the lines of this file instead, and say how many were right; exits 1 when any was wrong. Of several files each has a sheet of its own.",
         HelpName = "FILE",
+        AllowMultipleArgumentsPerToken = true,
     };
 
     public static Option<bool> Figures() => new("--figures")
@@ -19,13 +20,38 @@ internal static class ScoreFile
         Description = "With --score: print the figures only, and no line of the file.",
     };
 
-    /// <summary>Marks every line and prints the sheet.</summary>
-    /// <returns>0; 1 when an answer was confidently wrong; 2 when the file cannot be used.</returns>
-    public static int Run(string path, Func<JsonElement, Marked> mark, Streams streams, bool figuresOnly = false) =>
-        Run(path, lines => Score(lines, mark), streams, figuresOnly);
+    /// <summary>Marks every line and prints the sheet, with the file's name above it where there are several.</summary>
+    /// <returns>0; 1 when an answer was confidently wrong; 2 when a file cannot be used, and none after it is.</returns>
+    public static int Run(string[] paths, Func<JsonElement, Marked> mark, Streams streams, bool figuresOnly = false) =>
+        Run(paths, lines => Score(lines, mark), streams, figuresOnly);
 
-    /// <inheritdoc cref="Run(string, Func{JsonElement, Marked}, Streams, bool)"/>
-    public static int Run(string path, Func<IEnumerable<string>, IScoreSheet> score, Streams streams, bool figuresOnly)
+    /// <inheritdoc cref="Run(string[], Func{JsonElement, Marked}, Streams, bool)"/>
+    public static int Run(string[] paths, Func<IEnumerable<string>, IScoreSheet> score, Streams streams, bool figuresOnly)
+    {
+        int worst = ExitCode.Done;
+        foreach (string path in paths)
+        {
+            if (paths.Length > 1) streams.Out.WriteLine($"{Path.GetFileNameWithoutExtension(path)}:");
+            worst = Math.Max(worst, Run(path, score, streams, figuresOnly));
+            if (worst > ExitCode.Problems) break;
+        }
+
+        return worst;
+    }
+
+    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
+    public static ScoreSheet Score(IEnumerable<string> lines, Func<JsonElement, Marked> mark) => new(Each(lines, mark));
+
+    /// <summary>Reads every line that is not blank.</summary>
+    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
+    public static ImmutableArray<(int Line, T Read)> Each<T>(IEnumerable<string> lines, Func<JsonElement, T> read) =>
+    [
+        .. lines.Select((line, index) => (Line: index + 1, Text: line))
+            .Where(line => !string.IsNullOrWhiteSpace(line.Text))
+            .Select(line => (line.Line, One(line.Line, line.Text, read))),
+    ];
+
+    private static int Run(string path, Func<IEnumerable<string>, IScoreSheet> score, Streams streams, bool figuresOnly)
     {
         try
         {
@@ -42,18 +68,6 @@ internal static class ScoreFile
             return streams.Refuse($"{path}:{error.Message}");
         }
     }
-
-    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
-    public static ScoreSheet Score(IEnumerable<string> lines, Func<JsonElement, Marked> mark) => new(Each(lines, mark));
-
-    /// <summary>Reads every line that is not blank.</summary>
-    /// <exception cref="RequestException">A line cannot be used; its number comes first.</exception>
-    public static ImmutableArray<(int Line, T Read)> Each<T>(IEnumerable<string> lines, Func<JsonElement, T> read) =>
-    [
-        .. lines.Select((line, index) => (Line: index + 1, Text: line))
-            .Where(line => !string.IsNullOrWhiteSpace(line.Text))
-            .Select(line => (line.Line, One(line.Line, line.Text, read))),
-    ];
 
     private static T One<T>(int number, string line, Func<JsonElement, T> read)
     {

@@ -29,6 +29,18 @@ public sealed class ReadScoreTests
     }
 
     [Fact]
+    public async Task Read_ScoreOfSeveralFiles_GivesEachItsSheet()
+    {
+        var folder = Directory.CreateTempSubdirectory();
+        string[] files = [Path.Combine(folder.FullName, "first.jsonl"), Path.Combine(folder.FullName, "second.jsonl")];
+        foreach (string file in files) await File.WriteAllLinesAsync(file, ["""{"text":"46","expect":"ask-back"}"""]);
+        var run = await Run.OfAsync("", ["read", "--score", .. files, "--figures"]);
+        Assert.StartsWith("first:\n1 lines:", run.Output, StringComparison.Ordinal);
+        Assert.Contains("\nsecond:\n1 lines:", run.Output, StringComparison.Ordinal);
+        folder.Delete(recursive: true);
+    }
+
+    [Fact]
     public async Task Read_ScoreOfABadFile_SaysWhichLine()
     {
         var file = Path.GetTempFileName();
