@@ -157,6 +157,17 @@ public sealed class WholeMessageTests
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
     }
 
+    // Nothing of it goes unused: the name is taken, and what stands around it tells nothing.
+    [Theory]
+    [InlineData("hi, I've got a tarn duo here, it blows warm air, I'm a tech")]
+    [InlineData("I'm looking at a tarn duo, the display is blank, technician")]
+    public void Name_WithWordsThatTellNothing_IsNotSaidToBeUnused(string text)
+    {
+        Walker walker = Told(text);
+        Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.Unit);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
+    }
+
     [Theory]
     [InlineData("brenholt E5/H6", "E5", "H6")]
     [InlineData("brenholt shows e5 then h6", "E5", "H6")]
