@@ -126,6 +126,7 @@ public static class PhraseIds
         "notice-tap-what-is-wrong",
         "notice-too-long",
         "notice-unsure-of-safety",
+        "notice-which-danger",
         "notice-which-part",
         "notice-which-trouble",
         "opening",

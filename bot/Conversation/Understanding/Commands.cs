@@ -15,7 +15,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>Whether a message is a plain yes or no, which tells nothing where something else is asked.</summary>
-    public bool IsYesOrNo(string text) => words.Means("words-yes", text) || words.Means("words-no", text);
+    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text);
+
+    /// <summary>Whether a message is a plain yes.</summary>
+    public bool IsYes(string text) => words.Means("words-yes", text);
 
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);

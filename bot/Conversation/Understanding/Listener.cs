@@ -142,9 +142,10 @@ internal sealed class Listener(
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
     private void Tell(TurnDraft turn, string text, MatchResult match, WholeMessage told)
     {
-        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } && commands.IsYesOrNo(text))
+        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && commands.IsYesOrNo(text))
         {
-            turn.Say(SegmentKind.Notice, "notice-choose");
+            bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);
+            turn.Say(SegmentKind.Notice, isDanger ? "notice-which-danger" : "notice-choose");
             return;
         }
 

@@ -42,6 +42,16 @@ public sealed class UnsureTests
         Assert.Equal(open, walker.Question.Kind);
     }
 
+    // A bare yes says that there is danger, and not which.
+    [Fact]
+    public void Danger_Yes_IsAskedWhichAndKeptAwayFrom()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "indoor-fan-not-turning");
+        Reply reply = walker.Say("yes");
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-which-danger")));
+        Assert.Equal("danger-signs", walker.Question.Subject);
+    }
+
     [Theory]
     [InlineData("I don't know", "no idea")]
     [InlineData("can't get to it", "dunno")]
