@@ -32,7 +32,7 @@ internal sealed class PlayDraws(Library library, SimulationOrder order, CauseDra
         Symptom told = library.Graph.Find(new SymptomId(plain.Symptom))!;
         return OneOf(draws, [.. library.Graph.Symptoms
             .Where(other => !other.Causes.ContainsKey(new FaultId(plain.Fault)) && other.Causes.Keys.Any(fault => IsShared(told, fault)))
-            .Where(other => causes.Of(other, plain.Series).Any())
+            .Where(other => CanShow(other, plain.Series))
             .Select(other => other.Id.Value)]);
     }
 
@@ -50,12 +50,16 @@ internal sealed class PlayDraws(Library library, SimulationOrder order, CauseDra
     {
         if (plain.Fault == FaultId.NoneOfThese.Value) return null;
         string? symptom = OneOf(draws, [.. library.Graph.Symptoms
-            .Where(other => other.Id.Value != plain.Symptom && causes.Of(other, plain.Series).Any()).Select(other => other.Id.Value)]);
+            .Where(other => other.Id.Value != plain.Symptom && CanShow(other, plain.Series)).Select(other => other.Id.Value)]);
         return symptom is null ? null
-            : causes.Draw(library.Graph.Find(new SymptomId(symptom))!, plain.Series, draws) is { } fault && fault != plain.Fault
+            : causes.Draw(library.Graph.Find(new SymptomId(symptom))!, plain.Series, draws) is { } fault
+                && fault != plain.Fault && fault != FaultId.NoneOfThese.Value
                 ? new Trouble(symptom, fault)
                 : null;
     }
+
+    private bool CanShow(Symptom symptom, string series) =>
+        SimulatedCases.CanShow(library, series, symptom.Id) && causes.Of(symptom, series).Any();
 
     private static string? OneOf(Draws draws, string[] all) =>
         all.Length == 0 ? null : all[(int)(draws.NextShare() * all.Length)];

@@ -25,7 +25,8 @@ internal static class SimulatedCases
         return cases.ToImmutable();
     }
 
-    private static bool CanShow(Library library, string series, SymptomId symptom) =>
+    /// <summary>Whether a unit of the series can report it: a code only where its page lists it.</summary>
+    public static bool CanShow(Library library, string series, SymptomId symptom) =>
         library.Series[series].Codes.Any(code => code.Symptom == symptom)
         || !library.Series.Values.Any(page => page.Codes.Any(code => code.Symptom == symptom));
 }

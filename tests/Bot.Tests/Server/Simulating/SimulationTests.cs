@@ -59,6 +59,17 @@ public sealed class SimulationTests(ITestOutputHelper output)
             && ShippedContent.Library.Graph.Find(new SymptomId(sign))!.Causes.ContainsKey(new FaultId(one.Fault)));
     }
 
+    [Fact]
+    public void Draw_SecondFaultAndWrongSign_AreOnesThatTheSeriesShows()
+    {
+        ImmutableArray<SimulatedCase> cases = SimulatedCases.Draw(
+            ShippedContent.Library, new SimulationOrder(2, Seed, null, null, null));
+        Assert.All(
+            cases.Select(one => (one.Series, Symptom: one.Second?.Symptom ?? one.WrongSign)).Where(told => told.Symptom is not null),
+            told => Assert.True(SimulatedCases.CanShow(ShippedContent.Library, told.Series, new SymptomId(told.Symptom!)), told.ToString()));
+        Assert.DoesNotContain(cases, one => one.Second?.Fault == FaultId.NoneOfThese.Value);
+    }
+
     private ImmutableArray<SimulatedWalk> Walks(string role)
     {
         var order = new SimulationOrder(1, Seed, null, null, role) { Play = Play.Plain };
