@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using DxAssistant.Cases;
 using OpenTelemetry;
 using OpenTelemetry.Metrics;
@@ -15,8 +16,11 @@ internal static class Collector
     {
         if (string.IsNullOrEmpty(builder.Configuration[Endpoint])) return;
         builder.Services.AddOpenTelemetry()
-            .WithTracing(traces => traces.AddSource(Signals.Name).AddAspNetCoreInstrumentation())
+            .WithTracing(traces => traces.AddSource(Signals.Name).AddAspNetCoreInstrumentation(requests => requests.EnrichWithHttpResponse = WithoutNames))
             .WithMetrics(figures => figures.AddMeter(Signals.Name).AddAspNetCoreInstrumentation())
             .UseOtlpExporter();
     }
+
+    // An address may name a case or a person; which of the program's addresses it is stands beside it, as a pattern.
+    private static void WithoutNames(Activity request, HttpResponse _) => request.SetTag("url.path", null).SetTag("url.query", null);
 }
