@@ -1,9 +1,6 @@
 using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Bot.Tests.Cases.Postgres;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
-using DxAssistant.Cases.Claims;
-using DxAssistant.Cases.Postgres;
 using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
@@ -21,19 +18,8 @@ internal sealed class CutNetwork(PostgresServer database, int seed)
     private readonly string place = database.NewPlace();
 
     /// <summary>On a database of its own.</summary>
-    public static async Task<FaultFigures> RunAsync(int cuts, int seed)
-    {
-        var database = new PostgresServer();
-        await database.InitializeAsync();
-        try
-        {
-            return await new CutNetwork(database, seed).RunAsync(cuts);
-        }
-        finally
-        {
-            await database.DisposeAsync();
-        }
-    }
+    public static Task<FaultFigures> RunAsync(int cuts, int seed) =>
+        PostgresServer.UseAsync(database => new CutNetwork(database, seed).RunAsync(cuts));
 
     /// <param name="cuts">How often it is cut of each kind.</param>
     private async Task<FaultFigures> RunAsync(int cuts)
@@ -41,10 +27,10 @@ internal sealed class CutNetwork(PostgresServer database, int seed)
         using var folder = new TemporaryFolder();
         await using var relay = new Relay(new NpgsqlConnectionStringBuilder(place).Port);
         string through = new NpgsqlConnectionStringBuilder(place) { Port = relay.Port }.ToString();
-        await using var one = await ServerProcess.StartAsync("--store", through, "--data", folder.File("one.db"));
-        await using var other = await ServerProcess.StartAsync("--store", through, "--data", folder.File("other.db"));
+        await using var one = await ServerProcess.StartOnAsync(through, folder.File("one.db"));
+        await using var other = await ServerProcess.StartOnAsync(through, folder.File("other.db"));
         Uri[] there = [one.Address, other.Address];
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(Walks, seed), () => there);
+        await using var talkers = Talkers.With(Walks, seed, () => there);
         talkers.Begin(People);
         for (int cut = 0; cut < cuts; cut++)
         {
@@ -54,7 +40,7 @@ internal sealed class CutNetwork(PostgresServer database, int seed)
 
         await talkers.EndAsync();
         Assert.True(talkers.Odd.IsEmpty, string.Join('\n', talkers.Odd.Distinct()) + one.Said + other.Said);
-        return FaultFigures.Of(2 * cuts, talkers, await IsKeptAsync(talkers));
+        return FaultFigures.Of(2 * cuts, talkers, await Kept.CheckAsync(place, talkers));
     }
 
     // Nobody does anything to a program: that it goes on afterwards is its own work.
@@ -66,13 +52,5 @@ internal sealed class CutNetwork(PostgresServer database, int seed)
         while (talkers.Again < before + Felt) await Task.Delay(50);
         relay.GoOn();
         await talkers.AnsweredAsync(Between);
-    }
-
-    private async Task<int> IsKeptAsync(Talkers talkers)
-    {
-        await using var claims = SqlClaimStore.Open(new NpgsqlConnection(place));
-        await Kept.CheckAsync(claims, talkers.Claims);
-        await using var store = await PostgresCaseStore.OpenAsync(place, TimeProvider.System);
-        return await Kept.CheckAsync(store, talkers.Acknowledged);
     }
 }

@@ -1,6 +1,5 @@
 using System.Net;
 using DxAssistant.Bot.Tests.Cases;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
@@ -19,7 +18,7 @@ public sealed class HarmedDiskTests
         using var outside = new TemporaryFolder();
         string file = folder.File("cases.db");
         await using var server = await SmallDisk.StartAsync(folder.Path, "head -c 2500k /dev/zero > filler", "--data", file);
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(People, FaultSize.Seed), () => [server.Address]);
+        await using var talkers = Talkers.With(People, FaultSize.Seed, () => [server.Address]);
         talkers.Begin(People);
 
         var (said, caseId) = await RefusalAsync(server);

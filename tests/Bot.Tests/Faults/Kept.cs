@@ -1,12 +1,24 @@
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
+using DxAssistant.Cases.Postgres;
 using DxAssistant.Conversation.Events;
+using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
 /// <summary>Holds a store to what was promised: each acknowledged turn there once, each turn whole, each log sound.</summary>
 internal static class Kept
 {
+    /// <summary>Holds a place in PostgreSQL to what people were answered, claims included.</summary>
+    /// <returns>How many turns are kept.</returns>
+    public static async Task<int> CheckAsync(string place, Talkers talkers)
+    {
+        await using var claims = SqlClaimStore.Open(new NpgsqlConnection(place));
+        await CheckAsync(claims, talkers.Claims);
+        await using var store = await PostgresCaseStore.OpenAsync(place, TimeProvider.System);
+        return await CheckAsync(store, talkers.Acknowledged);
+    }
+
     /// <param name="acknowledged">What was answered.</param>
     /// <returns>How many turns are kept.</returns>
     public static async Task<int> CheckAsync(ICaseStore store, IEnumerable<(string CaseId, string TurnId)> acknowledged)

@@ -1,5 +1,4 @@
 using DxAssistant.Bot.Tests.Cases;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
@@ -24,7 +23,7 @@ internal static class KilledServer
         string file = folder.File("cases.db");
         var random = new Random(seed);
         Uri[] there = [];
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(Walks, seed), () => there);
+        await using var talkers = Talkers.With(Walks, seed, () => there);
         talkers.Begin(People);
         for (int kill = 0; kill <= kills; kill++)
         {

@@ -1,6 +1,5 @@
 using System.Buffers.Binary;
 using DxAssistant.Bot.Tests.Cases;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Cases.Sqlite;
@@ -24,7 +23,7 @@ internal static class LostPower
         string file = folder.File("cases.db");
         var random = new Random(seed);
         await using var server = await ServerProcess.StartAsync("--data", file);
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(People, seed), () => [server.Address]);
+        await using var talkers = Talkers.With(People, seed, () => [server.Address]);
         talkers.Begin(People);
         int whole = 0, torn = 0;
         for (int moment = 0; moment < moments; moment++)

@@ -1,10 +1,7 @@
 using System.Diagnostics;
 using DxAssistant.Bot.Tests.Cases;
 using DxAssistant.Bot.Tests.Cases.Postgres;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
-using DxAssistant.Cases.Claims;
-using DxAssistant.Cases.Postgres;
 using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
@@ -21,19 +18,8 @@ internal sealed class ManyServers(PostgresServer database, int seed)
     private readonly List<ServerProcess> servers = [];
 
     /// <summary>On a database of its own.</summary>
-    public static async Task<ManyServersFigures> RunAsync(int kills, int seed)
-    {
-        var database = new PostgresServer();
-        await database.InitializeAsync();
-        try
-        {
-            return await new ManyServers(database, seed).RunAsync(kills);
-        }
-        finally
-        {
-            await database.DisposeAsync();
-        }
-    }
+    public static Task<ManyServersFigures> RunAsync(int kills, int seed) =>
+        PostgresServer.UseAsync(database => new ManyServers(database, seed).RunAsync(kills));
 
     private async Task<ManyServersFigures> RunAsync(int kills)
     {
@@ -55,7 +41,7 @@ internal sealed class ManyServers(PostgresServer database, int seed)
     {
         var random = new Random(seed);
         Uri[] there = [.. servers.Select(server => server.Address)];
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(Walks, seed), () => there);
+        await using var talkers = Talkers.With(Walks, seed, () => there);
         talkers.Begin(People);
         for (int kill = 0; kill < kills; kill++)
         {
@@ -71,19 +57,11 @@ internal sealed class ManyServers(PostgresServer database, int seed)
 
         await talkers.EndAsync();
         Assert.Empty(talkers.Odd);
-        return FaultFigures.Of(kills, talkers, await IsKeptAsync(talkers));
-    }
-
-    private async Task<int> IsKeptAsync(Talkers talkers)
-    {
-        await using var claims = SqlClaimStore.Open(new NpgsqlConnection(place));
-        await Kept.CheckAsync(claims, talkers.Claims);
-        await using var store = await PostgresCaseStore.OpenAsync(place, TimeProvider.System);
-        return await Kept.CheckAsync(store, talkers.Acknowledged);
+        return FaultFigures.Of(kills, talkers, await Kept.CheckAsync(place, talkers));
     }
 
     private Task<ServerProcess> StartAsync(TemporaryFolder folder, int number) =>
-        ServerProcess.StartAsync("--store", place, "--data", folder.File(FormattableString.Invariant($"pages{number}.db")));
+        ServerProcess.StartOnAsync(place, folder.File(FormattableString.Invariant($"pages{number}.db")));
 
     // What is said at one program is heard at another, and stands in its list.
     private static async Task<TimeSpan> HearsAsync(Uri one, Uri other)

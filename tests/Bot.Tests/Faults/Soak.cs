@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
 using DxAssistant.Bot.Tests.Cases;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 using DxAssistant.Cases.Sqlite;
 
@@ -21,7 +20,7 @@ internal sealed class Soak(int people, TimeSpan pace, int seed)
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
         await using var server = await ServerProcess.StartAsync("--data", file);
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(Walks, seed), () => [server.Address]) { Pace = pace };
+        await using var talkers = Talkers.With(Walks, seed, () => [server.Address], pace);
         talkers.Begin(people);
         var samples = ImmutableArray.CreateBuilder<SoakSample>(looks);
         long begun = Stopwatch.GetTimestamp();

@@ -1,5 +1,4 @@
 using DxAssistant.Bot.Tests.Cases;
-using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 using DxAssistant.Cases.Sqlite;
 using Xunit.Abstractions;
@@ -17,7 +16,7 @@ public sealed class StoppedServerTests(ITestOutputHelper output)
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
         Uri[] there = [];
-        await using var talkers = new Talkers(new WalkRecorder(ShippedContent.Assistant).Record(People, FaultSize.Seed), () => there);
+        await using var talkers = Talkers.With(People, FaultSize.Seed, () => there);
         talkers.Begin(People);
         foreach (var (signal, times) in new[] { ("TERM", 1), ("TERM", 2), ("INT", 2) })
         {

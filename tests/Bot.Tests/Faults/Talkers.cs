@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Net;
+using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Bot.Tests.Load;
 
 namespace DxAssistant.Bot.Tests.Faults;
@@ -30,7 +31,7 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     public int Again { get; private set; }
 
     /// <summary>How long each thinks after an answer.</summary>
-    public TimeSpan Pace { get; init; }
+    public TimeSpan Pace { get; private init; }
 
     /// <summary>The longest that one turn took until it was answered.</summary>
     public TimeSpan LongestWait => TimeSpan.FromTicks(Interlocked.Read(ref longestWait));
@@ -45,6 +46,10 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
         while (waits.TryDequeue(out var wait)) taken.Add(wait);
         return taken;
     }
+
+    /// <summary>People with conversations recorded on the shipped pages.</summary>
+    public static Talkers With(int walks, int seed, Func<IReadOnlyList<Uri>> servers, TimeSpan pace = default) =>
+        new(new WalkRecorder(ShippedContent.Assistant).Record(walks, seed), servers) { Pace = pace };
 
     public void Begin(int people)
     {

@@ -57,6 +57,9 @@ internal sealed class ServerProcess : IAsyncDisposable
     public static Task<ServerProcess> StartAsync(params string[] arguments) => StartAsync(
         [Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0", .. arguments], "Open ");
 
+    /// <summary>The same with the cases in PostgreSQL.</summary>
+    public static Task<ServerProcess> StartOnAsync(string store, string data) => StartAsync("--store", store, "--data", data);
+
     /// <summary>Starts any program that says on a line where it listens.</summary>
     /// <param name="arguments">What <c>dotnet exec</c> is given.</param>
     /// <param name="before">What stands on that line before the address.</param>

@@ -20,6 +20,21 @@ public sealed class PostgresServer : IAsyncLifetime
     /// <summary>Whether there is a server, or the programs to start one.</summary>
     public static bool IsThere => !string.IsNullOrEmpty(Given) || Programs is not null;
 
+    /// <summary>Does something with a server that is there for nothing else.</summary>
+    internal static async Task<T> UseAsync<T>(Func<PostgresServer, Task<T>> work)
+    {
+        var server = new PostgresServer();
+        await server.InitializeAsync();
+        try
+        {
+            return await work(server);
+        }
+        finally
+        {
+            await server.DisposeAsync();
+        }
+    }
+
     public Task InitializeAsync()
     {
         if (IsThere && string.IsNullOrEmpty(Given)) Start();
