@@ -21,7 +21,7 @@ internal sealed class SoakGroup : IBenchmarkGroup
     {
         int minutes = int.TryParse(Environment.GetEnvironmentVariable("DX_MINUTES"), NumberStyles.None, CultureInfo.InvariantCulture, out int given) ? given : Usual;
         string begun = Machine.Conditions();
-        var samples = new Soak(People, Thinks, FaultSize.Seed).RunAsync(TimeSpan.FromMinutes(minutes), Looks).GetAwaiter().GetResult();
+        var samples = new Soak(People, Thinks, FaultSize.Seed, Console.WriteLine).RunAsync(TimeSpan.FromMinutes(minutes), Looks).GetAwaiter().GetResult();
         SoakSample middle = SoakSample.Mean(samples[(Looks / 3)..(2 * Looks / 3)]), last = SoakSample.Mean(samples[(2 * Looks / 3)..]);
         results.Keep("soak.md", FormattableString.Invariant($"""
             # A long run

@@ -9,7 +9,8 @@ namespace DxAssistant.Bot.Tests.Faults;
 /// <summary>One program in a process of its own, talked to for long: what it takes should not grow with what it has done.</summary>
 /// <param name="people">How many talk at a time.</param>
 /// <param name="pace">How long each thinks after an answer.</param>
-internal sealed class Soak(int people, TimeSpan pace, int seed)
+/// <param name="tell">Is told of each look at once, so that a run which ends with an error leaves its figures.</param>
+internal sealed class Soak(int people, TimeSpan pace, int seed, Action<SoakSample> tell)
 {
     // More conversations than can be kept in mind with all their readings.
     private const int Walks = 60;
@@ -28,6 +29,7 @@ internal sealed class Soak(int people, TimeSpan pace, int seed)
         {
             await Task.Delay(whole / looks);
             samples.Add(Look(server, Stopwatch.GetElapsedTime(begun), talkers.TakeWaits()));
+            tell(samples[^1]);
         }
 
         await talkers.EndAsync();
