@@ -10,6 +10,6 @@ internal static class BenchmarkGroups
         [
             new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new IncrementalGroup(), new DeskGroup(),
             new MatchingGroup(), new GatesGroup(), new BoundsGroup(), new SettingsGroup(),
-            new RepliesGroup(), new StagesGroup(), new ThroughputGroup(), new KillsGroup(), new GrowthGroup(), new FuzzGroup(), new SoakGroup(),
+            new RepliesGroup(), new StagesGroup(), new ThroughputGroup(), new StoredGroup(), new KillsGroup(), new GrowthGroup(), new FuzzGroup(), new SoakGroup(),
         ];
 }

@@ -11,7 +11,7 @@ using DxAssistant.Knowledge.Tests.Content;
 namespace DxAssistant.Benchmarks.Groups;
 
 /// <summary>Whole conversations over HTTP against the program itself, beside a bare server that only keeps the same events.</summary>
-/// <remarks><c>DX_SECONDS</c>, <c>DX_PAIRS</c>, <c>DX_STORED</c> and <c>DX_SEED</c> change the size of a run.</remarks>
+/// <remarks><c>DX_SECONDS</c>, <c>DX_PAIRS</c>, <c>DX_WALKS</c> and <c>DX_SEED</c> change the size of a run.</remarks>
 internal sealed class ThroughputGroup : IBenchmarkGroup
 {
     private const int Many = 1_000;
@@ -63,11 +63,10 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
             ## Live memory of a case that is talked at
             {{await new OpenCases(library, walks).MeasureAsync(InMemory)}}
 
-            ## Stored cases at rest
-            {{await StoredCases.MeasureAsync(Given("DX_STORED", 100_000), pairs)}}
+            Cases that nobody talks at: [stored.md](stored.md).
 
             `DX_PAIRS={{pairs}} DX_SECONDS={{seconds}} dotnet run -c Release --project tests/Benchmarks -- throughput` writes this page; `DX_WALKS` ({{each}} new
-            conversations a pair), `DX_STORED` and `DX_SEED` change the rest. {{begun}} At the end: {{Machine.Load()}}.
+            conversations a pair) and `DX_SEED` change the rest. {{begun}} At the end: {{Machine.Load()}}.
 
             """));
     }
