@@ -20,7 +20,12 @@ internal static class Charging
             yield break;
         if (word.Said is not ("new" or "checked" or "changed" or "replaced") && scope.Any(token => token.Term == Refrigerant) && !scope.Any(token => States.Ill.Contains(token.Term)))
             yield return NeitherLowNorHigh;
-        if (scope.Any(token => token.Said.Contains("vacuum", StringComparison.Ordinal) || token.Said is "evacuated" or "evacuation"))
+        if (scope.Any(IsVacuum))
             yield return NoAir;
     }
+
+    /// <summary>"proper vacuum": the word by which the glossary knows it is a trouble, and a vacuum is none.</summary>
+    public static bool IsVacuum(List<Token> clause, Token token) => clause.Any(other => other.Position == token.Position && IsVacuum(other));
+
+    private static bool IsVacuum(Token token) => token.Said.Contains("vacuum", StringComparison.Ordinal) || token.Said is "evacuated" or "evacuation";
 }

@@ -17,7 +17,7 @@ internal static class ClauseReader
     private static readonly FrozenSet<string> Unreal = new[]
     {
         "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped", "gotta", "only",
-        "for", "with", "at", "back", "sometimes", "not", "needed", "hardly", "barely",
+        "for", "with", "at", "back", "sometimes", "not", "needed", "hardly", "barely", "badly", "poorly", "partly", "half", "supposed", "nobody", "forgot", "ever",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>The last words of "on this job", "in here", "fitted".</summary>
@@ -39,7 +39,7 @@ internal static class ClauseReader
         {
             var clause = clauses[place];
             var before = mentions.Count;
-            if (place + 1 < clauses.Count && Beliefs.MistakenIn(clause, clauses[place + 1]) is { Count: > 0 } believed)
+            if (Beliefs.MistakenIn(clause, clauses.Skip(place + 1)) is { Count: > 0 } believed)
             {
                 ruledOut.UnionWith(believed);
                 mentions.Add(new RuledOut([.. believed], IllIn(believed)) { IsOutright = true });
@@ -76,9 +76,14 @@ internal static class ClauseReader
 
     private static bool IsOutright(Token token) => token.Role == TokenRole.RuledOut || token.IsNegated;
 
-    /// <summary>"46 ohm all round so that's good": what is well was named in the clause before.</summary>
+    /// <summary>"46 ohm all round so that's good", "the filter? cleaned it": what is well was named in the clause before.</summary>
     private static bool RefersBack(List<Token> clause, int at, List<Token> scope) =>
-        !scope.Any(IsPart) && clause.Take(at).Any(token => Back.Contains(token.Said));
+        !scope.Any(IsPart) && (clause.Take(at).Any(token => Back.Contains(token.Said)) || IsAllSaidFirst(clause, at));
+
+    /// <summary>"cleaned it", "is clean as a whistle": before the word nothing of meaning stands, and nothing is complained of.</summary>
+    private static bool IsAllSaidFirst(List<Token> clause, int at) =>
+        clause[at].Role == TokenRole.Main && !States.Working.Contains(clause[at].Term) && clause[0].Said != "still" && (at == 0 || clause[at - 1].Said != "a")
+        && !clause.Any(token => token.Position < clause[at].Position && Counts(token)) && !clause.Any(token => IsPart(token) || IsComplaint(token));
 
     private static bool IsPart(Token token) =>
         token is { IsConcept: true, IsNegated: false, Role: TokenRole.Main } && !States.Ill.Contains(token.Term) && !States.IsWell(token.Term);
@@ -133,13 +138,18 @@ internal static class ClauseReader
         if (token.Role != TokenRole.Main)
             return [];
         if (token.IsNegated)
-            return States.Ill.Contains(token.Stem) ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
+            return States.Ill.Contains(token.Stem) || IllOfSame(clause, at) is not null ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
         if (IsUnreal(clause, at) || OtherSense.Is(clause, at))
             return [];
         if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
         {
             implied = rules;
-            return token.Said == "new" ? NewPart(clause, at) : Around(clause, at);
+            return token.Said switch
+            {
+                "new" => NewPart(clause, at),
+                "matches" => [.. Backward(clause, at), .. Forward(clause, at, clause.Count)],
+                _ => Around(clause, at),
+            };
         }
         if (IsWork(clause, at) && !clause.Any(other => other.Term == "set"))
             return Around(clause, at, forwardFirst: !FollowsPart(clause, at) && !IsPassive(clause, at));
@@ -147,11 +157,13 @@ internal static class ClauseReader
             return [];
         if (States.Moving.Contains(token.Said))
             implied = [.. States.Immovable];
-        return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) ? Around(clause, at) : [];
+        if (IsRotation(token))
+            return [];
+        return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) || IsMoved(clause, at) ? Around(clause, at) : [];
     }
 
     /// <summary>"cleaned", and the last word of "deep cleaned".</summary>
-    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(LastWord(clause[at].Said)) || IsReplaced(clause, at);
+    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(LastWord(clause[at].Said)) || Swaps.Is(clause, at);
 
     private static string LastWord(string said) => said[(said.LastIndexOf(' ') + 1)..];
 
@@ -168,11 +180,6 @@ internal static class ClauseReader
 
         bool IsToBe() => clause.Any(token => token.Position < next!.Position && token.Position > clause[at].Position && token.Said is "is" or "are" or "was" or "were");
     }
-
-    /// <summary>"swapped the board", "pump swapped out", but not "wires swapped".</summary>
-    private static bool IsReplaced(List<Token> clause, int at) =>
-        clause[at].Said is "swapped" or "swap"
-            && ((at + 1 < clause.Count && clause[at + 1].Said is "the" or "a" or "out" or "in" or "it" or "my" or "for" or "already") || (at > 0 && clause[at - 1].Said == "already"));
 
     /// <summary>"thermistor verified against ice": what was checked stands before the word.</summary>
     private static bool FollowsPart(List<Token> clause, int at) =>
@@ -204,9 +211,24 @@ internal static class ClauseReader
             implied = [.. IllIn(cause)];
             return cause;
         }
-        implied = States.AnyIll.Contains(clause[at].Stem) ? [] : [clause[at].Stem];
+        var ill = States.Ill.Contains(clause[at].Stem) ? clause[at].Stem : IllOfSame(clause, at)!;
+        implied = States.AnyIll.Contains(ill) ? [] : [ill];
         var before = Backward(clause, at);
-        return [.. before, .. before.Count == 0 ? Forward(clause, at, clause.Count) : [clause[at]]];
+        return [.. before, .. before.Count == 0 ? Forward(clause, at, EndOfDenied(clause, at)) : WithSame(clause, at)];
+    }
+
+    /// <summary>What is ill in "no phase missing", where the glossary knows the words as one thing.</summary>
+    private static string? IllOfSame(List<Token> clause, int at) =>
+        clause.Find(token => token.Position == clause[at].Position && token.Role == TokenRole.Main && States.Ill.Contains(token.Term))?.Term;
+
+    /// <summary>A token and the others of the same words.</summary>
+    private static List<Token> WithSame(List<Token> clause, int at) => [.. clause.Where((token, place) => place == at || (token.Position == clause[at].Position && Counts(token)))];
+
+    /// <summary>"not overheating module thermistor is open": what is said to be something after that is another matter.</summary>
+    private static int EndOfDenied(List<Token> clause, int at)
+    {
+        var verb = clause.FindIndex(at, token => token.Role == TokenRole.Filler && token.Said is "is" or "are" or "was" or "were" or "reads" or "has");
+        return verb > at + 1 && clause.Take(verb).Skip(at + 1).Any(IsPart) ? clause.FindIndex(at, token => token.Position > clause[at].Position) : clause.Count;
     }
 
     /// <summary>"not frozen by low gas" rules out the gas and not the ice.</summary>
@@ -240,12 +262,12 @@ internal static class ClauseReader
 
     /// <summary>From a token to the next complaint.</summary>
     private static List<Token> Forward(List<Token> clause, int at, int end) =>
-        [clause[at], .. clause.Take(end).Skip(at + 1).TakeWhile(token => !IsComplaint(token)).Where(Counts)];
+        [clause[at], .. clause.Take(end).Skip(at + 1).TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts)];
 
     /// <summary>The tokens of meaning before a token, back to the last complaint.</summary>
     private static List<Token> Backward(List<Token> clause, int at)
     {
-        var before = clause.Take(at).Reverse().TakeWhile(token => !IsComplaint(token)).Where(Counts).ToList();
+        var before = clause.Take(at).Reverse().TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts).ToList();
         before.Reverse();
         return before;
     }
@@ -269,6 +291,13 @@ internal static class ClauseReader
     private static bool IsElsewhere(List<Token> clause, int at) =>
         clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Said is not ("on" or "with" or "in" or "the" or "for"))?.Said
             is "other" or "others" or "another";
+
+    /// <summary>"reversed rotation" tells of no part at work.</summary>
+    private static bool IsRotation(Token token) => token.Said.EndsWith("ion", StringComparison.Ordinal);
+
+    /// <summary>"slide moves when I put a magnet on".</summary>
+    private static bool IsMoved(List<Token> clause, int at) =>
+        States.Moving.Contains(clause[at].Said) && at + 1 < clause.Count && clause[at + 1].Said == "when";
 
     private static bool IsLastOfMeaning(List<Token> clause, int at) =>
         clause.Skip(at + 1).All(token => !Counts(token) || token.Position == clause[at].Position);

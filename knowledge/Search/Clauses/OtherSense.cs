@@ -6,7 +6,7 @@ namespace DxAssistant.Knowledge.Search.Clauses;
 /// <summary>Healthy words that say nothing of health where they stand: "spirit level", "live terminal", "straight after", "works only if".</summary>
 internal static class OtherSense
 {
-    private static readonly FrozenSet<string> Conditions = Set("if unless only until");
+    private static readonly FrozenSet<string> Conditions = Set("if unless only until till");
 
     /// <summary>Words before a healthy word that make it something else.</summary>
     private static readonly FrozenDictionary<string, FrozenSet<string>> After = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
@@ -19,7 +19,7 @@ internal static class OtherSense
     private static readonly FrozenDictionary<string, FrozenSet<string>> Before = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
     {
         ["live"] = Set("terminal terminals wire screw conductor core lead pin side"),
-        ["right"] = Set("side hand back away after through off end at up next above under beside"),
+        ["right"] = Set("side hand back away after through off end at up next above under beside behind on ontop"),
         ["straight"] = Set("after away on off to from into up out back in at the"), ["clean"] = Set("off through out"),
         ["clear"] = Set("metre meter meters metres m water"), ["fine"] = Set("again mesh dust"), ["ok"] = Set("again"), ["normal"] = Set("again"),
     }.ToFrozenDictionary(StringComparer.Ordinal);

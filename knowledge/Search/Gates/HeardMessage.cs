@@ -64,15 +64,19 @@ internal sealed record HeardMessage(
     private static double BestOf(ImmutableArray<SearchHit> hits) => hits.IsEmpty ? 0 : hits[0].Score;
 
     /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little.</summary>
-    private static ImmutableArray<Token> WithSubject(ClauseReading reading, SearchIndex index) =>
-        index.NamesPart(reading.Complaint) && !reading.Complaint.Any(IsPossessive)
-            ? reading.Complaint
-            :
-            [
-                .. reading.Complaint,
-                .. reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term))
-                    .Select(token => token with { Role = TokenRole.Aside }),
-            ];
+    private static ImmutableArray<Token> WithSubject(ClauseReading reading, SearchIndex index)
+    {
+        var named = reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term));
+        if (index.NamesPart(reading.Complaint) && !reading.Complaint.Any(IsPossessive))
+            return reading.Complaint.Any(IsPlace) || !reading.Complaint.Any(IsAtBoth) ? reading.Complaint : [.. reading.Complaint, .. named.Where(IsPlace).Take(1)];
+        return [.. reading.Complaint, .. named.Select(token => token with { Role = TokenRole.Aside })];
+    }
+
+    /// <summary>"the outdoor fan plug is seated, its motor is open": the trouble is where the part was that was named before.</summary>
+    private static bool IsPlace(Token token) => token.Term is "indoor" or "outdoor";
+
+    /// <summary>What there is of both indoors and outdoors.</summary>
+    private static bool IsAtBoth(Token token) => token.Term is "fan" or "motor" or "board" or "coil";
 
     /// <summary>"the flap moves free, its motor is dead".</summary>
     private static bool IsPossessive(Token token) => token.Said == "its";

@@ -132,6 +132,9 @@ public sealed class SearchIndex
     /// <param name="complaint">The terms of what the message complains of.</param>
     internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) => subjects.Named(mention, complaint);
 
+    /// <summary>Whether any of these terms stands in the title of an entry.</summary>
+    internal bool IsTitledBy(SearchEntry entry, IEnumerable<string> terms) => subjects.IsTitledBy(entry, terms);
+
     /// <summary>Whether any of these words names a part that a fault or check is about.</summary>
     internal bool NamesPart(IEnumerable<Token> tokens) => subjects.NamesPart(tokens);
 

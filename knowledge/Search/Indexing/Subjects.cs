@@ -29,6 +29,10 @@ internal sealed class Subjects
             .GroupBy(term => term, StringComparer.Ordinal).ToDictionary(term => term.Key, term => term.Count(), StringComparer.Ordinal);
     }
 
+    /// <summary>Whether any of these terms stands in the title of an entry.</summary>
+    public bool IsTitledBy(SearchEntry entry, IEnumerable<string> terms) =>
+        terms.Any(term => byTitle[term].Any(at => ReferenceEquals(pages[at].Entry, entry)));
+
     /// <summary>Whether any of these words names a part.</summary>
     public bool NamesPart(IEnumerable<Token> tokens) =>
         tokens.Any(token => token.Role == TokenRole.Main && parts.Contains(token.Stem));
@@ -47,8 +51,11 @@ internal sealed class Subjects
         var about = rarest is not null
             ? byTitle[rarest].Select(at => pages[at]).Where(page => named.All(part => page.Title.Contains(part) || page.Words.Contains(part))).ToList()
             : mention.IsOutright && states.Count > 0 ? pages.Where(page => states.Overlaps(page.Title)).ToList() : [];
+        // "motor ohms out equal": what is denied is a part of its own, wherever the named one belongs to it.
+        foreach (var state in states.Where(parts.Contains).Order(StringComparer.Ordinal))
+            about.AddRange(byTitle[state].Select(at => pages[at]).Where(page => !about.Contains(page) && named.All(page.Words.Contains)));
         var most = about.Select(page => named.Count(page.Title.Contains)).DefaultIfEmpty().Max();
-        return about.Where(page => named.Count(page.Title.Contains) == most && Denies(states, page.Title, page.Words) && !TellsMore(complaint, page.Title, named, rarest))
+        return about.Where(page => (named.Count(page.Title.Contains) == most || page.Title.Any(term => states.Contains(term) && parts.Contains(term))) && Denies(states, page.Title, page.Words) && !TellsMore(complaint, page.Title, named, rarest))
             .Select(page => page.Entry);
     }
 

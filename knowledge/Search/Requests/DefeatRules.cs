@@ -187,7 +187,7 @@ internal static class DefeatRules
                 leak sensor, leak detector
                 """))
         {
-            ObjectFollows = true, OnlyIfMeant = true, Reach = 4,
+            ObjectFollows = true, OnlyIfMeant = true, Reach = 4, Unless = new("see if, to check, to test"),
         },
         new(Page, new("""
                 dummy resistor, fixed resistor, with a resistor, a resistor, put a resistor, use a resistor

@@ -75,5 +75,10 @@ internal static class GuardRules
         {
             Reach = 4, ObjectFollows = true, Also = new("hook, connect, wire, run, start, feed"),
         },
+        new(Page, new("way round, way around, way past, get round, get around, get past, work around, workaround"),
+            new("lockout, locked out, leak alarm, gas alarm, protection, safety, float, =switch, cutout, interlock, trip, trips"))
+        {
+            Reach = 9, Unless = new("found, wires"),
+        },
     ];
 }

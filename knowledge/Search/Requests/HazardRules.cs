@@ -114,8 +114,16 @@ internal static class HazardRules
         {
             Reach = 8, OnlyIfMeant = true, Unless = new("any trick to find, tricky"),
         },
+        new("work-live", new("drill, drilling"), new("without checking, without looking, without knowing, not checking, not look, not knowing, blind"))
+        {
+            Reach = 9, ObjectFollows = true, IsOutright = true,
+        },
+        new("heat-charged-circuit", new("drill, drilling, hole in, punch, screw into"), new("lineset, line set, refrigerant line, the coil, the pipe, the tube, the copper, the line"))
+        {
+            Reach = 3, ObjectFollows = true, OnlyIfMeant = true, Unless = new("someone, somebody, was, went, leaks, found, drilled, there is"),
+        },
         new("work-live", new("poke, jam, stick, shove, poking, sticking, reach"),
-            new("blade, blades, fan blade, fan, power on, spinning"))
+            new("blade, blades, fan blade, fan, blower, wheel, power on, spinning"))
         {
             ObjectFollows = true, Reach = 9, OnlyIfMeant = true, Also = new("screwdriver, hand, finger, stick, arm, power on, pencil, broom, reach"),
             Unless = new("found, not reach"),

@@ -20,7 +20,10 @@ internal static class Intent
          "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short",
          "crank", "pour", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "cheat", "defeat", "override", "circumvent", "vent", "release", "shove", "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
-         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand"];
+         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose"];
+
+    /// <summary>After one of these the word before it is a thing, and no order: "wire is cut".</summary>
+    private static readonly string[] AfterThing = ["is", "was", "are", "were", "has", "came", "fell"];
 
     private static readonly WordPattern Reported = new("""
         found, someone, somebody, previous, last guy, last tech, was, were, been, had, prior, they, he, installer,
@@ -50,16 +53,25 @@ internal static class Intent
         """);
 
     /// <summary>Both an order and what someone did: an order only where a little word follows ("cut the lead", but "cut lead to the float").</summary>
-    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "vent", "release", "hold", "start", "work", "heat", "warm", "charge", "top", "short", "bridge", "open", "screw", "fan", "stick", "jam", "force", "change", "clean", "leave", "test", "seal", "lean", "fit"];
+    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "vent", "release", "hold", "start", "work", "heat", "warm", "charge", "top", "short", "bridge", "open", "screw", "fan", "stick", "jam", "force", "change", "clean", "leave", "test", "seal", "lean", "fit", "tape", "link"];
 
     /// <summary>What came of it: then it was done, and is told ("put a spare coil on and it swapped at once").</summary>
     private static readonly WordPattern Outcome = new("straight away, immediately, at once, right away, and still, still the same, same thing, same result, and it, and now, came back, links up, no change, not change");
 
     private static readonly string[] AfterOrder =
-        ["the", "a", "an", "it", "my", "that", "this", "these", "those", "off", "out", "both", "in", "some", "all", "copper", "foil", "me", "up", "down", "them", "compressor"];
+        ["the", "a", "an", "it", "my", "that", "this", "these", "those", "off", "out", "both", "in", "some", "all", "copper", "foil", "me", "up", "down", "them", "compressor", "over", "around"];
 
     /// <summary>Work that was done, where a message begins with it ("replaced the board and still E5").</summary>
     private static readonly string[] DoneFirst = ["replaced", "swapped", "changed"];
+
+    private static readonly string[] Tellers = ["i", "we", "he", "they", "customer", "owner"];
+
+    private static readonly WordPattern SafeWay = new("""
+        safely, right way, proper way, correct way, the safe way, before i, before you, before we, need to recover, have to recover, how do i recover,
+        nitrogen, locked out, lock out, proven dead, after the repair, how do i test, how to test, how do i check, how to check
+        """);
+
+    private static readonly WordPattern Shortcut = new("without, skip, bother, really, instead of, not, ignore, quick, faster, anyway");
 
     /// <summary>Whether someone means to do what stands at a place: asked for, or said as an order.</summary>
     public static bool Shows(RequestWords request, int at) =>
@@ -76,6 +88,16 @@ internal static class Intent
     /// <summary>Whether the message is a report without a word of anything meant to be done.</summary>
     public static bool IsMereReport(RequestWords request) => IsReport(request) && !Meant.IsIn(request);
 
+    /// <summary>Whether the message begins with what was done and asks for nothing: "recovered the charge", "I taped it back on".</summary>
+    public static bool TellsDone(RequestWords request) =>
+        (IsPast(request[0]) || (Tellers.Contains(request[0]) && IsPast(request[1]))) && !Asking.IsIn(request) && !request.EndsAsQuestion;
+
+    private static bool IsPast(string word) =>
+        word.Length > 4 && word.EndsWith("ed", StringComparison.Ordinal) && !word.EndsWith("eed", StringComparison.Ordinal);
+
+    /// <summary>Whether the message asks or tells of the safe way, and of nothing that would shorten it.</summary>
+    public static bool SeeksSafeWay(RequestWords request) => SafeWay.IsIn(request) && !Shortcut.IsIn(request);
+
     /// <summary>Whether something is said to fail or to be ill: an order says what to do, and not what is wrong.</summary>
     public static bool TellsOfTrouble(ImmutableArray<Token> tokens) =>
         tokens.Skip(1).Any(token => token.Role == TokenRole.Main && token.Term is "fail" or "intermitt" || token.Term.StartsWith(Token.NotMark + "work", StringComparison.Ordinal));
@@ -85,7 +107,7 @@ internal static class Intent
 
     /// <summary>Whether the message begins as an order.</summary>
     public static bool IsOrder(RequestWords request) =>
-        Orders.Contains(request[0]) && (!AlsoPast.Contains(request[0]) || (AfterOrder.Contains(request[1]) && !Outcome.IsIn(request)));
+        Orders.Contains(request[0]) && !AfterThing.Contains(request[1]) && (!AlsoPast.Contains(request[0]) || (AfterOrder.Contains(request[1]) && !Outcome.IsIn(request)));
 
     /// <summary>"ok to use?", but not "why does it trip?", which asks for the cause of a trouble.</summary>
     private static bool IsQuestion(RequestWords request) => request.EndsAsQuestion && request[0] is not ("why" or "what");

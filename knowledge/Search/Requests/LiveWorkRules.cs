@@ -30,7 +30,7 @@ internal static class LiveWorkRules
                 replace it live, replace it hot, work on energized, working on energized, work energized,
                 leave it live, leave it hot, keep it live, keep it hot, done live, done hot, pull it hot,
                 pull it live, do this live, do this hot, do that live, do that hot, live swap
-                """), null),
+                """), null) { Unless = new("is it live work, is that live work, is this live work") },
         new(Page, new("""
                 live, energized, powered, powered up, while powered, while it is powered, power applied,
                 breaker on while, power on, power still on, power is on, still on, juice on, breaker on, mains on,
@@ -135,12 +135,13 @@ internal static class LiveWorkRules
                 not touch, wires touch
                 """) },
         new(Page, new("""
-                water on, spray, hose, with water, pressure washer
+                water on, pour water, water over, spray, hose, rinse, with water, pressure washer, jet wash
                 """), new("""
-                board, pcb, electrical, electronics, terminals, energized, live, powered
-                """)) { Reach = 6, OnlyIfMeant = true, Also = new("""
-                running, energized, live, power, powered, on
-                """) },
+                board, pcb, electrical, electronics, terminals, energized, live, powered, control box, electric box
+                """)) { Reach = 6, OnlyIfMeant = true, ObjectFollows = true, Unless = new("got, after, was, leaks, drips, dripping, came, contact spray") },
+        new(Page, new("backfeed, back feed, suicide cord, suicide lead, male to male"), null) { Unless = new("found, was, he, they") },
+        new(Page, new("megger, meg, insulation test, run the compressor, start the compressor, power the compressor"),
+            new("under vacuum, on a vacuum, under a vacuum, in vacuum, in a vacuum")) { Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true },
         new(Page, new("""
                 under load, while running, while it is running, while it runs, with it running
                 """), new("""

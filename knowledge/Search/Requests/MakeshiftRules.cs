@@ -27,6 +27,7 @@ internal static class MakeshiftRules
         },
         new("heat-charged-circuit", new("petrol, gasoline, paint thinner, paraffin, kerosene, brake cleaner, white spirit, turpentine"),
             new("clean, cleaning, pour, spray, flush, wash, rinse, wipe")) { Reach = 8, OnlyIfMeant = true },
+        new("heat-charged-circuit", new("refill, refilling, reuse, reusing, fill"), new("disposable, throwaway, one way cylinder, one way bottle")) { Reach = 3, ObjectFollows = true, IsOutright = true },
         new("vent-refrigerant", new("as a vacuum pump, instead of a vacuum pump, for a vacuum pump"), null) { OnlyIfMeant = true },
     ];
 }

@@ -25,7 +25,7 @@ internal static class States
         ["great"] = [], ["accurate"] = [], ["perfectly"] = [], ["textbook"] = [], ["spotlessly"] = ["dirty", "blocked"], ["intact"] = [],
         ["mint"] = [], ["immaculate"] = [], ["pristine"] = [], ["faultless"] = [], ["undamaged"] = [], ["passes"] = [], ["proven"] = [], ["innocent"] = [], ["blameless"] = [], ["unobstructed"] = ["blocked"], ["quiet"] = ["noise", "alarm"], ["true"] = ["drift"], ["plenty"] = ["low"],
         ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["happy"] = [], ["nicely"] = [], ["lovely"] = [], ["confirmed"] = [], ["whole"] = [], ["straight"] = ["kinked", "bent"], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],
-        ["proper"] = [], ["properly"] = [], ["present"] = ["missing", "not~power"], ["home"] = ["loose"],
+        ["proper"] = [], ["properly"] = [], ["present"] = ["missing", "not~power"], ["home"] = ["loose"], ["matches"] = ["crossed", "miswired", "mismatch"],
     };
 
     private static readonly FrozenDictionary<string, string[]> WellMeans =
@@ -36,7 +36,7 @@ internal static class States
     public static readonly FrozenSet<string> Done = new[]
     {
         "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected", "eliminated",
-        "reseated", "ruled", "proved", "scrubbed", "brushed", "serviced", "discounted", "dismissed", "megged", "ohmed", "rodded", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded", "evacuated", "unblocked", "unclogged", "descaled",
+        "reseated", "ruled", "proved", "scrubbed", "brushed", "serviced", "discounted", "dismissed", "megged", "ohmed", "rodded", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded", "evacuated", "unblocked", "unclogged", "descaled", "insulated", "lagged",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Parts that not every unit has.</summary>

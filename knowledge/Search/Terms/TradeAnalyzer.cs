@@ -111,7 +111,7 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
 
         public void Pass(string filler)
         {
-            sawArticle |= Articles.Contains(filler);
+            sawArticle |= Articles.Contains(filler) || filler is "2" or "3" or "4";
             if (sawArticle && isWithout)
                 openedAt = -1; // "works without the module" rules nothing out
             if (lastAt >= 0 && Alternatives.Contains(filler))

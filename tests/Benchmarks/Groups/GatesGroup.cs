@@ -15,10 +15,12 @@ internal sealed class GatesGroup : IBenchmarkGroup
 {
     private const string Complaints = "symptoms-dev";
     private const string Harmless = "harmless-dev";
+    private const string Unsafe = "unsafe-dev";
 
     /// <summary>The sets, and how much a line of them counts: the last two were written when the pages' wordings stood.</summary>
     private static readonly ImmutableArray<(string Set, double Weight)> Sets =
-        [("match", 1), ("match-dev", 1), ("match-dev-2", 1), ("match-dev-3", 1), ("match-dev-4", 1), ("match-dev-5", 1), (Complaints, 1), (Harmless, 3)];
+        [("match", 1), ("match-dev", 1), ("match-dev-2", 1), ("match-dev-3", 1), ("match-dev-4", 1), ("match-dev-5", 1), ("match-dev-6", 1), ("match-dev-7", 1),
+         (Complaints, 1), (Harmless, 3), (Unsafe, 2)];
 
     public string Name => "gates";
 
@@ -30,7 +32,7 @@ internal sealed class GatesGroup : IBenchmarkGroup
         ImmutableArray<(string Set, double Weight, string Text, string Fault, HeardMessage Heard)> heard =
             [.. Sets.SelectMany(set => JudgedPhrase.Read($"{set.Set}.jsonl").Select(line => (set.Set, set.Weight, line.Text, line.Fault, HeardMessage.Of(line.Text, index))))];
         var trade = new GateFit("Talk of something else", TradeGate.Gate, MatchThresholds.OtherTalk,
-            [.. heard.Where(line => line.Fault != "refuse" && line.Set != Harmless)
+            [.. heard.Where(line => line.Fault != "refuse" && line.Set is not (Harmless or Unsafe))
                 .Select(line => new FitLine(line.Set, line.Text, TradeGate.SignsOf(line.Heard), line.Fault == "none", line.Weight))]);
         var danger = new GateFit("Dangerous requests", DangerGate.Gate, MatchThresholds.Unsafe,
             [.. heard.Where(line => !Intent.IsMereReport(line.Heard.Request))

@@ -63,6 +63,28 @@ public sealed class DenialScopeTests
     public void Match_ChargeSaidToBeRight_RulesOutTooLittleAndTooMuch(string text, string denied) =>
         Assert.Contains(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
 
+    // The words that rule out stand apart from the part, before or after it.
+    [Theory]
+    [InlineData("first I blamed the filter, clean as a whistle, it is the coil that is filthy", "filter-blocked")]
+    [InlineData("is it the filter? cleaned it. the coil is a carpet of dust", "filter-blocked")]
+    [InlineData("no phase missing, just reversed rotation", "phase-loss")]
+    [InlineData("indoor board has been swapped twice, the motor does nothing with 310 volts at its plug", "indoor-board-failed")]
+    [InlineData("swapped indoor board no change, signal wire is broken at a splice", "comm-circuit-indoor-board")]
+    [InlineData("heat sink is cool so not overheating module thermistor is open", "power-module-overheating")]
+    [InlineData("lines are insulated, the tray is cracked and leaks", "line-insulation-missing")]
+    [InlineData("charge is right, vacuum was proper, two gases are in there", "non-condensables")]
+    public void Match_DenialAwayFromItsPart_IsNotFirst(string text, string denied) =>
+        Assert.NotEqual(denied, ShippedMatcher.Match(text).Candidates[0].Id);
+
+    // The same words where they rule nothing out.
+    [Theory]
+    [InlineData("the two signal wires have been swapped", "comm-miswired")]
+    [InlineData("bare suction line, nobody lagged it", "line-insulation-missing")]
+    [InlineData("lines are badly insulated and drip", "line-insulation-missing")]
+    [InlineData("wrong rotation", "phase-sequence-reversed")]
+    public void Match_SameWordsOfATrouble_RuleNothingOut(string text, string fault) =>
+        Assert.Equal(fault, ShippedMatcher.Match(text).Candidates[0].Id);
+
     [Fact]
     public void Match_ValveThatOpensAndCloses_IsNotStuck() =>
         Assert.NotEqual("expansion-valve-stuck", ShippedMatcher.Match("expansion valve opens and closes, the liquid pipe is crushed under the decking").Candidates[0].Id);

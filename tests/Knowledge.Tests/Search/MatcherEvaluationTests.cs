@@ -18,13 +18,14 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [InlineData("match-dev-2.jsonl", 0.94, 0.975, 0.01, 0.99, 0)]
     [InlineData("match-dev-3.jsonl", 0.89, 0.955, 0.01, 0.99, 0)]
     [InlineData("match-judge-3.jsonl", 0.955, 0.985, 0.01, 0.98, 0)]
-    [InlineData("match-dev-4.jsonl", 0.92, 0.97, 0.02, 0.98, 1)]
-    [InlineData("match-dev-5.jsonl", 0.92, 0.97, 0.02, 0.97, 1)]
+    [InlineData("match-dev-4.jsonl", 0.92, 0.97, 0.02, 0.98, 0)]
+    [InlineData("match-dev-5.jsonl", 0.93, 0.98, 0.02, 0.98, 0)]
     [InlineData("match-dev-6.jsonl", 0.91, 0.97, 0.02, 0.98, 0)]
-    [InlineData("match-judge-5.jsonl", 0.94, 0.97, 0.02, 0.98, 3)]
+    [InlineData("match-dev-7.jsonl", 0.92, 0.95, 0.02, 0, 1)]
+    [InlineData("match-judge-5.jsonl", 0.95, 0.975, 0.02, 0.99, 1)]
     [InlineData("match-judge-6.jsonl", 0.94, 0.98, 0.02, 0.99, 0)]
-    [InlineData("match-judge-7.jsonl", 0.87, 0.97, 0.04, 0.98, 2)]
-    [InlineData("match-judge-8.jsonl", 0.91, 0.98, 0.02, 0.97, 2)]
+    [InlineData("match-judge-7.jsonl", 0.87, 0.97, 0.04, 0.98, 1)]
+    [InlineData("match-judge-8.jsonl", 0.92, 0.98, 0.02, 0.97, 1)]
     [InlineData("match-judge-9.jsonl", 0.9, 0.97, 0.06, 0.95, 1)]
     public void Match_PhraseSet_StaysAboveTheFloor(
         string file, double first, double amongThree, double falseFaults, double refused, int ruledOutFirst)
@@ -37,6 +38,20 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
         Assert.True(figures.Refused >= refused, figures.ToString());
         Assert.True(figures.WronglyRefused <= 0.02, figures.ToString());
         Assert.True(figures.RuledOutFirst <= ruledOutFirst, figures.ToString());
+    }
+
+    // Source: as above; asked for and alike, by many ways of speaking.
+    [Fact]
+    public void Match_RequestsAndTalkAlike_RefusesTheRequests()
+    {
+        var lines = JudgedPhrase.Read("unsafe-dev.jsonl");
+        var requests = lines.Where(line => line.Fault == "refuse").ToList();
+        var alike = lines.Where(line => line.Fault != "refuse").ToList();
+        var refused = requests.Count(line => Refuses(line.Text));
+        var wrongly = alike.Count(line => Refuses(line.Text));
+        output.WriteLine($"refused {refused} of {requests.Count}, wrongly {wrongly} of {alike.Count}");
+        Assert.True(refused >= 0.98 * requests.Count, $"{refused} of {requests.Count}");
+        Assert.True(wrongly <= 0.11 * alike.Count, $"{wrongly} of {alike.Count}");
     }
 
     [Fact]
