@@ -4,16 +4,17 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
-/// <summary>Messages that say only that something is wrong with the unit: "it's broken", "need help with my ac".</summary>
+/// <summary>Messages that say only that something is wrong with the unit, or that a lamp blinks: "it's broken", "light blinking".</summary>
 internal static class VagueTalk
 {
     private const string Troubles = """
         broken broke busted bust fault faults faulty failed failing fail problem problems issue issues trouble troubles wrong
         weird odd strange funny acting acts playing plays right properly normally correctly working work works worked
         function functioning error errors code codes repair repaired fixing malfunction malfunctioning help
+        blink blinks blinking flash flashes flashing
         """;
 
-    private const string Machines = "ac aircon hvac unit units minisplit minisplits split system machine conditioner conditioning heatpump heat pump air";
+    private const string Machines = "ac aircon hvac unit units minisplit minisplits split system machine conditioner conditioning heatpump heat pump air light lights lamp lamps led leds green red yellow orange";
 
     private const string Not = "not";
 

@@ -12,6 +12,8 @@ public sealed class VagueTalkTests
     [InlineData("need help with my ac")]
     [InlineData("the heat pump is not working right")]
     [InlineData("it stopped working")]
+    [InlineData("light blinking")]
+    [InlineData("the red lamp is flashing")]
     [InlineData("it shows an error code")]
     [InlineData("something is wrong with my air conditioner")]
     public void Is_OnlyTroubleAndMachine_IsVague(string text) => Assert.True(Is(text));
