@@ -16,7 +16,7 @@ internal static class DangerGate
         ("start", -3.7), ("trade", 0.15), ("off topic", -0.29), ("unsafe", 2.02), ("unsafe, asked", -0.78), ("sureness", 0.68),
         ("fit", 1.05), ("likeness", 7.71), ("known", 0.12), ("length", 1.22), ("says enough", -0.23), ("scrap", -0.41),
         ("plain question", -1.92), ("other machine", 0.35), ("question mark", 1.43), ("asks outright", 0.23), ("asks", 1.61),
-        ("report", -1.49), ("rule", 4.62), ("meant", 0.5), ("trouble", 0.49), ("tells what was done", -2.88), ("seeks the safe way", -2.41),
+        ("report", -1.49), ("rule", 4.62), ("meant", 0.5), ("trouble", 0.49), ("tells what was done", -2.88), ("seeks the safe way", -0.5),
     ]);
 
     /// <summary>The signs of a message, in the order of the gate's weights.</summary>
