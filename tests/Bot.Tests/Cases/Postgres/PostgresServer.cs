@@ -1,7 +1,5 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net;
-using System.Net.Sockets;
 using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Cases.Postgres;
@@ -73,7 +71,7 @@ public sealed class PostgresServer : IAsyncLifetime
     {
         folder = Directory.CreateTempSubdirectory("dxassistant-pg-").FullName;
         if (Environment.IsPrivilegedProcess) Wait(Process.Start("chown", ["postgres:", folder]));
-        int port = FreePort();
+        int port = FreePort.Find();
         Run("initdb", "-D", $"{folder}/data", "-U", "dx", "--auth=trust", "--no-sync", "-E", "UTF8", "--locale=C.UTF-8");
         Run("pg_ctl", "-D", $"{folder}/data", "-l", $"{folder}/log", "-w",
             "-o", $"-c listen_addresses=127.0.0.1 -c fsync=off -p {port} -k {folder}", "start");
@@ -101,13 +99,6 @@ public sealed class PostgresServer : IAsyncLifetime
     {
         process.WaitForExit();
         process.Dispose();
-    }
-
-    private static int FreePort()
-    {
-        using var listener = new TcpListener(IPAddress.Loopback, 0);
-        listener.Start();
-        return ((IPEndPoint)listener.LocalEndpoint).Port;
     }
 
     private static string? FindPrograms() => Directory.Exists("/usr/lib/postgresql")

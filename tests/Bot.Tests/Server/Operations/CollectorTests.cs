@@ -8,6 +8,9 @@ public sealed class CollectorTests
 {
     private const string Secret = "my-secret-words";
 
+    // Before the length of a span's name: field 5 of a span, a text; from memory, as the protocol's own definition has it.
+    private const char SpanName = (char)0x2A;
+
     // The program sends what is left when it is told to end, so that nothing is waited for.
     [Fact]
     public async Task Run_CollectorNamed_SendsWhatTheRunbookNamesAndNothingThatWasSaid()
@@ -27,7 +30,11 @@ public sealed class CollectorTests
         }
 
         string runbook = await File.ReadAllTextAsync(Repository.PathOf("bot", "Server", "Operations", "RUNBOOK.md"));
-        Assert.All(["turn", "read", "work-out", "save"], name => Named(name, collector.Traces, runbook));
+        Assert.All(["turn", "read", "work-out", "save"], name =>
+        {
+            Named(name, collector.Traces, runbook);
+            Assert.Contains($"{SpanName}{(char)name.Length}{name}", collector.Traces, StringComparison.Ordinal);
+        });
         Assert.All(["dxassistant.turn.stage.duration", "dxassistant.turns", "Saved", "Repeated"], name => Named(name, collector.Figures, runbook));
         Assert.Contains("/api/cases/{id}/turns", collector.Traces, StringComparison.Ordinal);
         Assert.All([collector.Traces, collector.Figures], sent => Assert.DoesNotContain(Secret, sent, StringComparison.Ordinal));

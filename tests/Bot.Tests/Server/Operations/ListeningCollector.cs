@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Net;
-using System.Net.Sockets;
 using System.Text;
 
 namespace DxAssistant.Bot.Tests.Server.Operations;
@@ -15,7 +14,7 @@ internal sealed class ListeningCollector : IDisposable
 
     public ListeningCollector()
     {
-        Address = FormattableString.Invariant($"http://127.0.0.1:{FreePort()}");
+        Address = FormattableString.Invariant($"http://127.0.0.1:{FreePort.Find()}");
         listener.Prefixes.Add($"{Address}/");
         listener.Start();
         listening = Task.Run(ListenAsync);
@@ -50,12 +49,5 @@ internal sealed class ListeningCollector : IDisposable
         {
             // The end of the test.
         }
-    }
-
-    private static int FreePort()
-    {
-        using var socket = new TcpListener(IPAddress.Loopback, 0);
-        socket.Start();
-        return ((IPEndPoint)socket.LocalEndpoint).Port;
     }
 }
