@@ -64,6 +64,8 @@ public sealed class SimulationTests(ITestOutputHelper output)
     {
         ImmutableArray<SimulatedCase> cases = SimulatedCases.Draw(
             ShippedContent.Library, new SimulationOrder(2, Seed, null, null, null));
+        Assert.Contains(cases, one => one.Second is not null);
+        Assert.Contains(cases, one => one.WrongSign is not null);
         Assert.All(
             cases.Select(one => (one.Series, Symptom: one.Second?.Symptom ?? one.WrongSign)).Where(told => told.Symptom is not null),
             told => Assert.True(SimulatedCases.CanShow(ShippedContent.Library, told.Series, new SymptomId(told.Symptom!)), told.ToString()));
