@@ -14,11 +14,11 @@ internal static class Chromium
     // program.
     private static readonly ConcurrentDictionary<BrowserKind, Lazy<Task<(IPlaywright, IBrowser)>>> Running = new();
 
-    /// <summary>Where it is; null when there is none.</summary>
-    public static string? Path { get; } = Find(Names);
-
     /// <summary>The form with windows; null when there is none.</summary>
     public static string? WindowedPath { get; } = Find(Names[1..]);
+
+    /// <summary>Where it is; null when there is none, or only the form that some tests cannot do with.</summary>
+    public static string? Path { get; } = WindowedPath is null ? null : Find(Names);
 
     /// <summary>In CI nothing may be skipped.</summary>
     public static bool Required => Environment.GetEnvironmentVariable("CI") == "true";
