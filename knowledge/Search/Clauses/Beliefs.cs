@@ -20,7 +20,7 @@ internal static class Beliefs
     /// <summary>How many clauses on the message may turn.</summary>
     private const int Soon = 2;
 
-    /// <summary>The tokens of a clause that tell of something believed, if the next clause turns from it; else none.</summary>
+    /// <summary>The tokens of a clause that tell of something believed, if one of the next clauses turns from it; else none.</summary>
     /// <param name="after">The clauses after it.</param>
     public static List<Token> MistakenIn(List<Token> clause, IEnumerable<List<Token>> after)
     {

@@ -41,7 +41,7 @@ internal static class Telling
             MatchResult match = matcher.Match(piece, turn.State.Series);
             if (Offering.CertainSymptom(match) is { } symptom)
                 told = told with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
-            else if (match.Decision is MatchDecision.Fault or MatchDecision.Choices || (match.Decision is MatchDecision.Clarify && !match.IsVague))
+            else if (match is { Decision: MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify, IsVague: false })
                 told = told with { Unclear = told.Unclear.Add(piece) };
         }
 
