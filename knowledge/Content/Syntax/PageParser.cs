@@ -60,6 +60,7 @@ internal sealed class PageParser
         bool hasTitle = sections.Count > 0 && sections[0].Level == 1;
         Section? title = hasTitle ? sections[0] : null;
         ImmutableArray<Section> written = [.. sections.Skip(hasTitle ? 1 : 0)];
+        ILookup<bool, PageLink> links = document.Descendants<LinkInline>().ToLookup(link => link.IsImage, InlineReader.LinkOf);
         return new Page
         {
             Source = source,
@@ -69,8 +70,8 @@ internal sealed class PageParser
             Summary = title?.Paragraphs.FirstOrDefault(),
             Sections = [.. written.GroupBy(section => section.Name).Select(Joined)],
             WrittenSections = written,
-            Links = LinksOf(document, pictures: false),
-            Pictures = LinksOf(document, pictures: true),
+            Links = [.. links[false]],
+            Pictures = [.. links[true]],
             Unread = [.. unread],
             Html = [.. document.Descendants().Where(node => node is HtmlBlock or HtmlInline)
                 .Select(InlineReader.SpanOf)],
@@ -122,9 +123,4 @@ internal sealed class PageParser
 
     private static PageKind? KindOf(FrontMatter? front) =>
         front?.Field("kind")?.Text is { } word ? PageShapes.KindNamed(word) : null;
-
-    private static ImmutableArray<PageLink> LinksOf(MarkdownDocument document, bool pictures) =>
-    [
-        .. document.Descendants<LinkInline>().Where(link => link.IsImage == pictures).Select(InlineReader.LinkOf),
-    ];
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 
 namespace DxAssistant.Knowledge.Search.Learning;
@@ -8,17 +9,16 @@ internal static class Exponential
     private const float Least = -80;
     private const int Halvings = 8;
 
-    /// <param name="power">0 or less; under −80 the answer is 0.</param>
+    /// <param name="power">0 or less each; under −80 the answer is 0.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    public static float Of(float power)
+    public static Vector<float> Of(Vector<float> power)
     {
-        if (power < Least)
-            return 0;
         // Taylor's row near 0, then squared back up.
         var x = power / (1 << Halvings);
-        var value = 1 + (x * (1 + (x / 2 * (1 + (x / 3 * (1 + (x / 4)))))));
+        var one = Vector<float>.One;
+        var value = one + (x * (one + (x / 2 * (one + (x / 3 * (one + (x / 4)))))));
         for (var i = 0; i < Halvings; i++)
             value *= value;
-        return value;
+        return Vector.ConditionalSelect(Vector.LessThan(power, new Vector<float>(Least)), Vector<float>.Zero, value);
     }
 }

@@ -74,8 +74,11 @@ internal sealed class LearntWeights
             Add(error, weights[feature], share);
         ToProbabilities(error);
         error[wording.Page] -= 1;
-        for (var page = 0; page < error.Length; page++)
-            error[page] = Math.Abs(error[page]) < LeastError ? 0 : error[page];
+        for (var at = 0; at < error.Length; at += Lanes)
+        {
+            var wrong = new Vector<float>(error, at);
+            Vector.ConditionalSelect(Vector.LessThan(Vector.Abs(wrong), new Vector<float>(LeastError)), Vector<float>.Zero, wrong).CopyTo(error, at);
+        }
         foreach (var (feature, share) in wording.Features)
             Move(weights[feature], error, -step * share, 1 - (step * Shrinking));
     }
@@ -100,10 +103,14 @@ internal sealed class LearntWeights
         var most = float.MinValue;
         for (var page = 0; page < pages; page++)
             most = Math.Max(most, scores[page]);
+        for (var at = 0; at < scores.Length; at += Lanes)
+            Exponential.Of(new Vector<float>(scores, at) - new Vector<float>(most)).CopyTo(scores, at);
+        // One after the other: the sum must not depend on how wide the machine's vectors are.
         float all = 0;
         for (var page = 0; page < pages; page++)
-            all += scores[page] = Exponential.Of(scores[page] - most);
-        for (var page = 0; page < scores.Length; page++)
-            scores[page] = page < pages ? scores[page] / all : 0;
+            all += scores[page];
+        for (var at = 0; at < scores.Length; at += Lanes)
+            (new Vector<float>(scores, at) / all).CopyTo(scores, at);
+        Array.Clear(scores, pages, scores.Length - pages);
     }
 }

@@ -21,9 +21,12 @@ async function start(kit) {
   version = await engine.start(kit.engine.root, await readPack(kit.pages));
 }
 
+// Learning to read costs a phone a minute of work: pages that are left sooner are spared it.
+const quiet = 20_000;
+
 /** Gets ready for free words in a quiet moment. */
 export function warm() {
-  setTimeout(() => { if (isRunning()) running?.warm().catch(() => {}); }, 5_000);
+  setTimeout(() => { if (isRunning()) running?.warm().catch(() => {}); }, quiet);
 }
 
 /** @type {Promise<boolean>} */
