@@ -21,12 +21,21 @@ async function start(kit) {
   version = await engine.start(kit.engine.root, await readPack(kit.pages));
 }
 
-// Learning to read costs a phone a minute of work: pages that are left sooner are spared it.
-const quiet = 20_000;
+// The start costs a phone half a minute of work, learning to read a minute: pages that are left sooner are spared both.
+const soon = 5_000, later = 20_000;
 
 /** Gets ready for free words in a quiet moment. */
 export function warm() {
-  setTimeout(() => { if (isRunning()) running?.warm().catch(() => {}); }, quiet);
+  setTimeout(() => { if (isRunning()) running?.warm().catch(() => {}); }, later);
+}
+
+/**
+ * Starts the engine in a quiet moment, though there is signal; whoever needs it sooner starts it himself.
+ * @param {string | null} wanted the version of its pages
+ */
+export async function readySoon(wanted) {
+  await new Promise(resolve => { setTimeout(resolve, soon); });
+  if (await ready(wanted)) warm();
 }
 
 /** @type {Promise<boolean>} */

@@ -143,9 +143,10 @@ export class Link {
     if (savesData() && !await kitFor(null)) return;
     if (!await fetchKit()) return;
     await this.#away.follow();
-    if (!await core.ready(await this.#away.version())) return;
+    const version = await this.#away.version();
+    if (!await kitFor(version)) return;
     document.body.dataset.away = 'ready';
-    core.warm();
+    core.readySoon(version).catch(() => { document.body.dataset.away = 'not'; });
     navigator.storage?.persist?.();
     await notebook.tidy(this.#away.id);
     await clearOld((await notebook.list()).map(record => versionOf([...record.log, ...record.away])));
