@@ -12,7 +12,7 @@ internal static class MatchThresholds
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
     /// <summary>From this probability on a message may be talk of something else: it is asked what it is about.</summary>
-    public const double OtherTalk = 0.4;
+    public const double OtherTalk = 0.33;
     /// <summary>From this probability on it is held to be such talk.</summary>
     public const double ClearlyOther = 0.8;
     /// <summary>A fault is certain only below this probability of other talk.</summary>

@@ -146,7 +146,7 @@ internal static class ClauseReader
             implied = rules;
             return token.Said switch
             {
-                "new" => NewPart(clause, at),
+                "new" or "fresh" => NewPart(clause, at),
                 "matches" => [.. Backward(clause, at), .. Forward(clause, at, clause.Count)],
                 _ => Around(clause, at),
             };
@@ -247,7 +247,7 @@ internal static class ClauseReader
         var next = clause.Skip(at + 1).FirstOrDefault(token => token.Role == TokenRole.Main);
         if (next is null)
             return Around(clause, at);
-        return next.Term.StartsWith("instal", StringComparison.Ordinal) || clause.Skip(at + 1).Any(IsComplaint) ? [] : Forward(clause, at, clause.Count);
+        return next.Term.StartsWith("instal", StringComparison.Ordinal) || clause.Skip(at + 1).Any(token => IsComplaint(token) && !Substitutes.IsNoChange(token)) ? [] : Forward(clause, at, clause.Count);
     }
 
     private static List<Token> Around(List<Token> clause, int at, bool forwardFirst = false)

@@ -13,7 +13,7 @@ internal static class Substitutes
         new[] { "different", "another", "other", "spare", "loan", "borrowed", "second", "test", "known", "new", "replacement" }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Still =
-        new[] { "still", "same", "change", "difference", "better", "joy", "luck", "avail", "nothing", "identical" }.ToFrozenSet(StringComparer.Ordinal);
+        new[] { "still", "same", "change", "difference", "better", "joy", "luck", "avail", "odds", "nothing", "identical" }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>How many clauses on it may be said that nothing changed.</summary>
     private const int Soon = 2;
@@ -27,6 +27,9 @@ internal static class Substitutes
             ? [.. clause.Skip(other + 1).Where(token => token.Role is TokenRole.Main or TokenRole.Aside && !States.IsWell(token.Term))]
             : [];
     }
+
+    /// <summary>"no odds", "no difference".</summary>
+    public static bool IsNoChange(Token token) => token.IsNegated && Still.Contains(token.Said);
 
     private static bool SaysSo(List<Token> clause) =>
         clause.Take(4).Any(token => Still.Contains(token.Said)) && (clause.Take(3).Any(token => token.Said is "still" or "same" or "identical" or "not" or "nothing" || token.IsNegated));

@@ -52,7 +52,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
     {
         var at = tokens.Where((token, place) => token.Term == Unrelated && token.Role == TokenRole.Main && tokens[place + 1].Term != Talk)
             .Select(token => token.Position).FirstOrDefault(-1);
-        return at >= 0 && !Enumerable.Range(0, words.Count).Any(place => Ours.Contains(words[place]))
+        return at >= 0 && !NamesOurs(words)
             && (Enumerable.Range(0, at).All(place => Owners.Contains(words[place]))
                 || Enumerable.Range(Math.Max(1, at - 4), Math.Min(4, Math.Max(0, at - 1))).Any(place => Merely.Contains(words[place]) && Being.Contains(words[place - 1]))
                 || (at >= 2 && Within.Contains(words[at - 2]) && Owners.Contains(words[at - 1])));
@@ -71,6 +71,9 @@ internal sealed class OffTopicTalk(SearchIndex index)
         var talk = index.Find(message.Whole, NodeKind.OffTopic);
         return talk.Length > 0 && talk[0].Score >= MatchThresholds.FaintestTalk ? talk[0].Entry.Id : null;
     }
+
+    /// <summary>Whether a word names a unit as only our own equipment is named.</summary>
+    public static bool NamesOurs(RequestWords words) => Enumerable.Range(0, words.Count).Any(place => Ours.Contains(words[place]));
 
     /// <summary>Whether a machine of another trade is what the message is about.</summary>
     public static bool NamesAnotherMachine(RequestWords words, ImmutableArray<Token> tokens) => OtherMachineAt(words, tokens) >= 0;

@@ -8,9 +8,9 @@ internal static class TradeGate
 {
     public static readonly Gate Gate = new(
     [
-        ("start", 11.66), ("trade", -1.38), ("off topic", 1.37), ("fit", -0.04), ("sureness", -0.53), ("length", -2.67),
-        ("says enough", -1.78), ("other machine", 1.39), ("asks only", 1.71), ("known", -1.26), ("talk-fit", 6.48),
-        ("concepts", -0.96), ("unsafe", -0.23),
+        ("start", 12.01), ("trade", -3.01), ("off topic", 0.47), ("fit", -3.29), ("sureness", -0.43), ("length", -1.64),
+        ("says enough", -2.5), ("other machine", 2.51), ("asks only", 2.46), ("known", -4.42), ("talk-fit", 5.55),
+        ("concepts", -0.75), ("unsafe", -0.11), ("names ours", -2.41),
     ]);
 
     /// <summary>The signs of a message, in the order of the gate's weights.</summary>
@@ -21,6 +21,7 @@ internal static class TradeGate
         [
             1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), heard.Best, Logistic.Log(heard.Sureness), Math.Log(heard.Words + 1),
             Sign(heard.SaysEnough), Sign(heard.NamesAnotherMachine), Sign(heard.AsksOnly), heard.Known, message.LikenessToTalk - heard.Best, Math.Log(1 + message.Concepts), Logistic.Log(intention.Unsafe),
+            Sign(OffTopicTalk.NamesOurs(message.Request)),
         ];
     }
 

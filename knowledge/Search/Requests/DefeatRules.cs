@@ -50,7 +50,7 @@ internal static class DefeatRules
                 to jump, i jump, just jump, and jump, jump high, jump low, jump float, jumping the, jumping out,
                 bridge the, bridge out, bridge across, bridge that, bridge this, bridge over, bridge a, to bridge,
                 i bridge, just bridge, bridging, bridge high, bridge low, bridge float, loop the, looping, to loop,
-                link the, linking, to link, strap out, strap the, short the, short across, short that, to short,
+                link the, linking, to link, strap out, strap the, strap on, strap across, a strap, short the, short across, short that, to short,
                 just short, shorting out, short out the, short out that, link out, loop out, strap out
                 """), Protections)
         {

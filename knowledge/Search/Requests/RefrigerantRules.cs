@@ -9,6 +9,7 @@ internal static class RefrigerantRules
 {
     private const string Vent = "vent-refrigerant";
     private const string Gas = "top-up-leak";
+    private const string Heat = "heat-charged-circuit";
 
     private static readonly WordPattern Gases = new("""
                 =refriger, gas, gases, charge, freon, refrigerant, r32, r410a, r22, system, pressure, it
@@ -100,7 +101,7 @@ internal static class RefrigerantRules
         new(Gas, new("""
                 mix, mixing, blend, combine
                 """), new("""
-                refrigerants, refrigerant, gases, gas, r32, r410a, r22
+                refrigerants, refrigerant, gases, gas, r32, r410a, r22, 22, 410, 134, 134a, 407, 404a
                 """)) { ObjectFollows = true, OnlyIfMeant = true },
         new(Gas, new("""
                 r22, r32, r410a, r410, 410a, 410
@@ -132,11 +133,16 @@ internal static class RefrigerantRules
                 not top
                 """),
         },
-        new(Gas, new("""
+        new(Heat, new("""
                 heat, heating, torch, warm
                 """), new("""
                 cylinder, bottle, tank
                 """)) { ObjectFollows = true, OnlyIfMeant = true, Reach = 3 },
+        new(Heat, new("""
+                cylinder, cylinders, bottle, bottles, canister
+                """), new("""
+                stove, hob, hotplate, oven, boiling water, boiling, campfire, microwave
+                """)) { Reach = 8, OnlyIfMeant = true, Unless = new("water bottle, baby bottle") },
         new(Vent, new("""
                 let it out, let it all out, let it bleed, let it blow, let it go, let it escape, bleed it off,
                 bleed off, not recovery machine, not recovery, without recovery, let it vent, let them out

@@ -21,7 +21,7 @@ internal static class States
         ["freely"] = ["stuck", "jammed"], ["free"] = ["stuck", "jammed"], ["tight"] = ["loose"], ["seated"] = ["loose", "misseated"],
         ["correct"] = ["crossed", "miswired", "wrong", "mismatch", "swapped", "winding", "failed"], ["correctly"] = ["crossed", "miswired", "wrong", "mismatch", "failed"],
         ["right"] = ["crossed", "miswired", "wrong", "mismatch", "winding", "failed"], ["even"] = ["winding"], ["equal"] = ["winding"], ["balanced"] = ["winding"],
-        ["good"] = [], ["fine"] = [], ["ok"] = [], ["okay"] = [], ["normal"] = [], ["healthy"] = [], ["perfect"] = [], ["new"] = [],
+        ["good"] = [], ["fine"] = [], ["ok"] = [], ["okay"] = [], ["normal"] = [], ["healthy"] = [], ["perfect"] = [], ["new"] = [], ["fresh"] = [],
         ["great"] = [], ["accurate"] = [], ["perfectly"] = [], ["textbook"] = [], ["spotlessly"] = ["dirty", "blocked"], ["intact"] = [],
         ["mint"] = [], ["immaculate"] = [], ["pristine"] = [], ["faultless"] = [], ["undamaged"] = [], ["passes"] = [], ["proven"] = [], ["innocent"] = [], ["blameless"] = [], ["unobstructed"] = ["blocked"], ["quiet"] = ["noise", "alarm"], ["true"] = ["drift"], ["plenty"] = ["low"],
         ["live"] = ["not~power", "dead"], ["sound"] = [], ["steady"] = [], ["happy"] = [], ["nicely"] = [], ["lovely"] = [], ["confirmed"] = [], ["whole"] = [], ["straight"] = ["kinked", "bent"], ["level"] = ["not~level", "tilted"], ["charged"] = ["undercharged"], ["plugged-in"] = ["loose"],

@@ -24,6 +24,8 @@ public sealed class DenialScopeTests
     [InlineData("no phase is missing, they only differ by 30 volts", "phase-loss")]
     [InlineData("proper vacuum was pulled, somebody simply put too much gas in", "non-condensables")]
     [InlineData("the wheel was cleaned in spring, the filter is grey", "blower-wheel-dirty")]
+    [InlineData("no lights on the head. fresh batteries in the remote", "remote-control-faulty")]
+    [InlineData("no lights on the head, new remote no odds", "remote-control-faulty")]
     public void Match_PartSaidToBeWell_IsDeniedAndNotFirst(string text, string denied)
     {
         var result = ShippedMatcher.Match(text);

@@ -96,6 +96,8 @@ public sealed class MatcherTests
     [InlineData("how do I vent the gas", "vent-refrigerant")]
     [InlineData("I'll work on it hot", "work-live")]
     [InlineData("can i charge it with propane", "mix-refrigerants")]
+    [InlineData("mix a little 22 with what is in it, ok?", "mix-refrigerants")]
+    [InlineData("is it ok to warm the gas bottle on the hob", "heat-charged-circuit")]
     public void Match_DangerousRequest_IsRefusedWithItsPage(string text, string page)
     {
         var result = ShippedMatcher.Match(text);
