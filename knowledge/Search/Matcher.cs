@@ -113,9 +113,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     /// <summary>Too little is said, or nothing but a code without a series to read it by.</summary>
     private static MatchResult Unclear(ImmutableArray<string> codes) => new(MatchDecision.Clarify, [], [], null, codes, []);
 
-    /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's.</summary>
-    private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes) =>
-        !heard.Hearing.NamesAnotherMachine && (probability < MatchThresholds.ClearlyOther || !codes.IsEmpty)
-            ? Unclear(codes)
+    /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's, and what rules
+    /// something out: "fan motor is new, did not help".</summary>
+    private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes)
+    {
+        if (heard.Hearing.NamesAnotherMachine)
+            return NothingRelevant(offTopic.Page(heard));
+        var denied = Denials.Of(heard, index);
+        return probability < MatchThresholds.ClearlyOther || !codes.IsEmpty || !denied.IsEmpty
+            ? Unclear(codes) with { Denied = denied }
             : NothingRelevant(offTopic.Page(heard));
+    }
 }

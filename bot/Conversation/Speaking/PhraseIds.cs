@@ -376,6 +376,7 @@ public static class PhraseIds
         "words-anger",
         "words-back",
         "words-beside",
+        "words-code",
         "words-between",
         "words-cannot",
         "words-done",

@@ -47,6 +47,17 @@ public sealed class WholeMessageTests
         Assert.Equal(2, Told(said).State.Unconfirmed.Length);
     }
 
+    // The name of a part is no code that is shown, though "indoor fan fault" says one.
+    [Theory]
+    [InlineData("brenholt ws, technician here, indoor fan is not turning", "indoor-fan-not-turning")]
+    [InlineData("brenholt ws, technician here, indoor fan code", "indoor-fan-fault")]
+    public void Complaint_NamesAPart_NoCodeIsHeardThatWasNotSaid(string said, string symptom)
+    {
+        Walker walker = Told(said);
+        walker.Say("yes");
+        Assert.Equal(symptom, Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
     [Fact]
     public void Board_OfWhichThereAreSeveral_CountsOnceItIsTapped()
     {

@@ -61,4 +61,14 @@ public sealed class OtherTalkTests
     [InlineData("our phone number has changed, it now ends in 88")]
     [InlineData("need to order three packs of filters for the depot")]
     public void Match_ToolsOfTheTradeOrErrands_NameNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+
+    // What rules a part out is no talk of something else, though nothing is complained of.
+    [Theory]
+    [InlineData("fan motor is new, did not help", "indoor-fan-motor-failed")]
+    public void Match_NothingButADenial_IsAskedBackAndKept(string text, string denied)
+    {
+        var result = ShippedMatcher.Match(text);
+        Assert.Equal(MatchDecision.Clarify, result.Decision);
+        Assert.Contains(result.Denied, mention => mention.Id == denied);
+    }
 }

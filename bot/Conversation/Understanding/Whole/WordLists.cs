@@ -26,17 +26,24 @@ internal sealed class WordLists(PhraseBook phrases)
 
     private const string Beside = "";
 
+    private const string Code = "~code";
+
     private static readonly ImmutableArray<(string Phrase, string Mark)> Marks =
     [
         ("words-doubt", Doubt), ("words-sometimes", Sometimes), ("words-replaced", Replaced), ("words-fine", "~fine"),
-        ("words-not", "not"), ("words-beside", Beside),
+        ("words-not", "not"), ("words-beside", Beside), ("words-code", Code),
     ];
 
     /// <summary>The phrases that are such lists.</summary>
     public static ImmutableArray<string> Ids { get; } = [.. Marks.Select(mark => mark.Phrase)];
 
     /// <summary>The words of a clause, those of a list replaced by its mark, those that say nothing left out.</summary>
-    public ImmutableArray<string> Read(string text)
+    public ImmutableArray<string> Read(string text) => [.. Marked(text).Where(word => word is not (Beside or Code))];
+
+    /// <summary>Whether words say that a display shows something: without these words nothing but a part is named in "fan code".</summary>
+    public bool NamesACode(string text) => Marked(text).Contains(Code);
+
+    private ImmutableArray<string> Marked(string text)
     {
         ImmutableArray<string> said = PlainWords.Of(text);
         var read = ImmutableArray.CreateBuilder<string>(said.Length);
@@ -46,7 +53,7 @@ internal sealed class WordLists(PhraseBook phrases)
             if (run.IsDefault) read.Add(Stem(said[at++]));
             else
             {
-                if (mark != Beside) read.Add(mark);
+                read.Add(mark);
                 at += run.Length;
             }
         }

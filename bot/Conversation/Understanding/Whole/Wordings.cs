@@ -15,7 +15,7 @@ internal sealed class Wordings
 
     public Wordings(Library library, WordLists words)
     {
-        _things = Table(Outcomes(library).Concat(Repairs(library)).Concat(Others(library)), words);
+        _things = Table(Outcomes(library).Concat(Repairs(library)).Concat(Others(library, words)), words);
         _measured = Table(
             from page in library.Checks.Values where !page.Readings.IsEmpty
             from name in page.SaidAs select (name.Text, page.Id), words);
@@ -48,9 +48,9 @@ internal sealed class Wordings
         from wording in page.SaidAs
         select (wording.Text, (ToldThing)new ToldThing.Tried(page.Id.Value));
 
-    private static IEnumerable<(string, ToldThing)> Others(Library library) =>
+    private static IEnumerable<(string, ToldThing)> Others(Library library, WordLists words) =>
     [
-        .. library.Symptoms.Values.SelectMany(page => page.SaidAs.Append(page.Title)
+        .. library.Symptoms.Values.SelectMany(page => page.SaidAs.Append(page.Title).Where(wording => !words.NamesACode(wording.Text))
             .Select(wording => (wording.Text, (ToldThing)new ToldThing.Symptom(page.Id.Value, 1, false)))),
         .. library.Series.Values.SelectMany(page => page.SaidAs.Append(page.Title)
             .Select(wording => (wording.Text, (ToldThing)new ToldThing.Unit(page.Id)))),
