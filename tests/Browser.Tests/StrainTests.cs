@@ -189,7 +189,13 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
             }
             """);
         await phone.BeginAsync();
-        await visit.Page.WaitForFunctionAsync("async () => !(await caches.keys()).some(name => name.endsWith(' left'))");
+        await visit.Page.EvaluateAsync("""
+            async () => {
+              for (let look = 0; look < 400 && (await caches.keys()).some(name => name.endsWith(' left')); look++) {
+                await new Promise(resolve => { setTimeout(resolve, 50); });
+              }
+            }
+            """);
 
         string[] kept = await visit.Page.EvaluateAsync<string[]>("caches.keys()");
         Assert.Single(kept, name => name.StartsWith("engine ", StringComparison.Ordinal));
