@@ -54,7 +54,7 @@ score() { # command, sets: 1 only says that an answer was wrong, which the floor
   dotnet run --project bot/Server --no-build -- "$1" --score $(printf "$sets/%s.jsonl " "${@:2}") --figures
   [ $? -lt 2 ] || status=1
 }
-score match match match-dev match-dev-{2,3,4,5,6,7,8} match-judge-{3,5,6,7,8,9,10} symptoms-dev symptoms-dev-2
+score match match match-dev match-dev-{2,3,4,5,6,7,8,9,10} match-judge-{3,5,6,7,8,9,10,11} symptoms-dev symptoms-dev-2
 score glyph glyphs glyphs-judge
 score read readings
 

@@ -23,6 +23,8 @@ internal static class ClauseReader
     /// <summary>The last words of "on this job", "in here", "fitted".</summary>
     private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one", "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
 
+    private static readonly FrozenSet<string> Others = new[] { "other", "others", "rest", "remaining" }.ToFrozenSet(StringComparer.Ordinal);
+
     private static readonly FrozenSet<string> Back = new[] { "that", "thats", "they", "theyre", "those", "both" }.ToFrozenSet(StringComparer.Ordinal);
 
     private const int LongestPlace = 4;
@@ -122,10 +124,11 @@ internal static class ClauseReader
         token.Role == TokenRole.Filler
         && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
 
-    /// <summary>"only if I block the sun", "because of low gas".</summary>
+    /// <summary>"only if I block the sun", "because of low gas", "everything but the coil".</summary>
     private static bool IsCondition(ImmutableArray<Token> tokens, int at) =>
-        at + 1 < tokens.Length && !tokens[at].StartsClause
-        && (tokens[at].Said, tokens[at + 1].Said) is ("only", "if" or "when") or ("because", "of");
+        at > 0 && at + 1 < tokens.Length && !tokens[at].StartsClause
+        && ((tokens[at].Said, tokens[at + 1].Said) is ("only", "if" or "when") or ("because", "of")
+            || (tokens[at - 1].Said, tokens[at].Said) is ("everything" or "all" or "anything", "but" or "except"));
 
     private static List<Token> Scope(List<Token> clause, int at, out string[] implied)
     {
@@ -139,7 +142,7 @@ internal static class ClauseReader
             return [];
         if (token.IsNegated)
             return States.Ill.Contains(token.Stem) || IllOfSame(clause, at) is not null ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
-        if (IsUnreal(clause, at) || OtherSense.Is(clause, at))
+        if (IsUnreal(clause, at) || OtherSense.Is(clause, at) || IsOfOthers(clause, at) || IsAllBut(clause, at))
             return [];
         if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
         {
@@ -163,7 +166,19 @@ internal static class ClauseReader
     }
 
     /// <summary>"cleaned", and the last word of "deep cleaned".</summary>
-    private static bool IsWork(List<Token> clause, int at) => States.Done.Contains(LastWord(clause[at].Said)) || Swaps.Is(clause, at);
+    private static bool IsWork(List<Token> clause, int at) =>
+        (States.Done.Contains(LastWord(clause[at].Said)) && !clause[at].Said.StartsWith("not ", StringComparison.Ordinal) && !IsWeighing(clause, at)) || Swaps.Is(clause, at);
+
+    /// <summary>"weighed 2.1 kg against a plate of 1.35" tells what was found, and not that all is well.</summary>
+    private static bool IsWeighing(List<Token> clause, int at) =>
+        clause[at].Said == "weighed" && clause.Skip(at + 1).Take(2).Any(token => token.Said.Length > 0 && char.IsAsciiDigit(token.Said[0]));
+
+    /// <summary>"L2 is dead, the other two phases are fine": a phase is missing all the same.</summary>
+    private static bool IsOfOthers(List<Token> clause, int at) =>
+        clause.Take(at).FirstOrDefault(Counts) is { Term: "phase" } first && clause.TakeWhile(token => token != first).Any(token => Others.Contains(token.Said));
+
+    /// <summary>"everything but the coil checks out".</summary>
+    private static bool IsAllBut(List<Token> clause, int at) => clause.Take(at).Skip(1).Any(token => token.Said is "but" or "except");
 
     private static string LastWord(string said) => said[(said.LastIndexOf(' ') + 1)..];
 

@@ -44,11 +44,14 @@ internal static class Negation
             }
             plain.Add(new Word("not", words[i].StartsClause));
             i += taken - 1;
-            while (i + 2 < words.Length && Helpers.Contains(words[i + 1].Text) && !words[i + 1].StartsClause)
+            while (i + 2 < words.Length && Helpers.Contains(words[i + 1].Text) && !words[i + 1].StartsClause && !IsCausing(words, i + 1))
                 i++;
         }
         return plain.ToImmutable();
     }
+
+    /// <summary>"can't get the room warm": what follows is not ruled out, but does not come about.</summary>
+    private static bool IsCausing(ImmutableArray<Word> words, int at) => words[at].Text == "get" && Articles.Contains(words[at + 1].Text);
 
     /// <summary>"rather than the pump", "instead of the pump": what follows is ruled out as a part.</summary>
     private static bool IsInstead(ImmutableArray<Word> words, int at) =>

@@ -12,7 +12,7 @@ internal static class OtherSense
     private static readonly FrozenDictionary<string, FrozenSet<string>> After = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
     {
         ["level"] = Set("spirit water pan oil the a"), ["right"] = Set("the came come"),
-        ["turn"] = Set("a of quarter half each every one to"), ["run"] = Set("a pipe cable long to of"), ["work"] = Set("the to of"),
+        ["turn"] = Set("a of quarter half each every one to"), ["run"] = Set("a pipe cable long short thin skinny to of"), ["work"] = Set("the to of"),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Words after a healthy word that make it something else.</summary>

@@ -63,13 +63,14 @@ internal sealed record HeardMessage(
 
     private static double BestOf(ImmutableArray<SearchHit> hits) => hits.IsEmpty ? 0 : hits[0].Score;
 
-    /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little.</summary>
+    /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little;
+    /// "valve moves fine, its coil is open": it is about a part of the one named, which counts.</summary>
     private static ImmutableArray<Token> WithSubject(ClauseReading reading, SearchIndex index)
     {
         var named = reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term));
         if (index.NamesPart(reading.Complaint) && !reading.Complaint.Any(IsPossessive))
             return reading.Complaint.Any(IsPlace) || !reading.Complaint.Any(IsAtBoth) ? reading.Complaint : [.. reading.Complaint, .. named.Where(IsPlace).Take(1)];
-        return [.. reading.Complaint, .. named.Select(token => token with { Role = TokenRole.Aside })];
+        return [.. reading.Complaint, .. HasPartOf(reading.Complaint, index) ? named.Where(token => token.IsConcept) : named.Select(token => token with { Role = TokenRole.Aside })];
     }
 
     /// <summary>"the outdoor fan plug is seated, its motor is open": the trouble is where the part was that was named before.</summary>
@@ -80,6 +81,11 @@ internal sealed record HeardMessage(
 
     /// <summary>"the flap moves free, its motor is dead".</summary>
     private static bool IsPossessive(Token token) => token.Said == "its";
+
+    /// <summary>"its coil is open", but not "its the coil" or "its burnt", nor "the motor has 310 volts at its plug".</summary>
+    private static bool HasPartOf(ImmutableArray<Token> complaint, SearchIndex index) => complaint.Where(IsPossessive).Any(its =>
+        complaint.Any(token => token.Position == its.Position + 1 && token is { Role: TokenRole.Main, IsNegated: false } && !States.Ill.Contains(token.Term))
+        && !index.NamesPart(complaint.Where(token => token.Position < its.Position && !complaint.Any(other => other.Position == token.Position && States.Ill.Contains(other.Term)))));
 
     /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
     private static ImmutableArray<SearchHit> WithNoneOfThese(

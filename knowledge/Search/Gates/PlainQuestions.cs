@@ -13,7 +13,14 @@ internal static class PlainQuestions
     private static readonly WordPattern Openings = new("""
         what, whats, which, how to, how do, how does, how deep, how long, how far, how high, how much, how many, how often, how big, how tight,
         hows, how can, where, wheres, when do, when will, when is my, who, whos, do you, are you, can you, can i, can we, do i, do we, is there,
-        is this, explain, define, is it going, will it, could you, could someone, can someone, may i
+        is this, explain, define, is it going, will it, could you, could someone, can someone, may i, minimum, maximum, recommended, typical, usual, difference between, best setting, best way, best place, why has the, why have, why do they,
+        why do most, why does a, any deals, any chance of a, is warranty, is the warranty, does the warranty
+        """);
+
+    /// <summary>Openings that ask for a figure or for how things are: what would be a trouble elsewhere is the matter asked about.</summary>
+    private static readonly WordPattern ForKnowledge = new("""
+        which cable size, which cable for, which size, which breaker size, which pipe size, what size, what cable size, what breaker, what is the difference, whats the difference, difference between, minimum, maximum, recommended, typical,
+        best setting, best way, best place, how high, how far, how deep, how long is, how long are, how long does delivery, why has the, why have, why do they, why do most, why does a
         """);
 
     /// <summary>Words of a trouble, or of the search for its cause.</summary>
@@ -23,9 +30,14 @@ internal static class PlainQuestions
         ice, iced, icing, frost, frosting, water, warm, cold, hot, error, fault, code, dies, died, quit, quits, problem, trouble, keeps, keep, reset, resets, burns, burnt, buzz, buzzing, rattle, rattling, click, clicking, freeze, freezes, freezing, off by itself
         """);
 
+    private static readonly WordPattern Errors = new("error, fault, code, mean, means, keeps, trip, trips, tripping, leaking, dripping, blinking, flashing");
+
     public static bool Is(RequestWords request, ImmutableArray<Token> tokens) =>
         request.Count <= MostWords
         && Openings.In(request).Any(opening => opening.First == 0)
-        && !Troubles.IsIn(request)
+        && ((ForKnowledge.In(request).Any(opening => opening.First == 0) && !Errors.IsIn(request)) || IsCalm(request, tokens));
+
+    private static bool IsCalm(RequestWords request, ImmutableArray<Token> tokens) =>
+        !Troubles.IsIn(request)
         && !tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && States.Ill.Contains(token.Term)));
 }

@@ -9,7 +9,8 @@ internal static class SafetyTalk
     private static readonly WordPattern Preventing = new("""
         stop people, prevent people, keep people, nobody works, nobody puts, nobody bridges, nobody ever, sure nobody, sure that nobody, lads not,
         crew not, crew that you not, team not, we not mix, toolbox talk, training sheet, training slide, safety poster, which poster, a leaflet,
-        why is it forbidden, why is it illegal, why is it banned, why is it dangerous, is it dangerous that, should i complain, why can not owners
+        why is it forbidden, why is it illegal, why is it banned, why is it dangerous, is it dangerous that, should i complain, why can not owners,
+        absolutely not, just so you know, the fine for, never bridge, never bypass, never vent, never mix, not touching anything
         """);
 
     private static readonly WordPattern Assured = new("sure nobody bridges, sure nobody works, sure nobody puts");

@@ -10,11 +10,12 @@ internal static class SettledTalk
         nothing needed, nothing to add, nothing to report, not problems to report, not problem to report, not issues to report, nothing else needed,
         closing note, closing the ticket, closing the job, close the ticket, close the job, for the record, just noting, put right since,
         everything within range, all within range, perfectly ever since, perfect ever since, fine ever since, good ever since, properly since,
-        not action needed, not further action, not wrong here, job closed, already put right, already replaced it with the right
+        not action needed, not further action, not wrong here, job closed, already put right, already replaced it with the right,
+        job is done, jobs done, packing up, handing over, working as it should, passed its calibration, certificate attached, signed off, box on the sheet
         """);
 
     /// <summary>Words by which a note goes on to a trouble that is left.</summary>
-    private static readonly WordPattern Left = new("but, still, however, yet, again, except, now it, help, why, what");
+    private static readonly WordPattern Left = new("but, still, however, yet, again, except, until, unless, only, now it, help, why");
 
     /// <summary>Whether a message only notes that all is well.</summary>
     public static bool Is(RequestWords request) =>

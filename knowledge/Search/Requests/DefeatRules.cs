@@ -35,6 +35,10 @@ internal static class DefeatRules
                 bypassing hot, bypasses, bypassing gas, bypass gas, bypass internally, bypassing internally
                 """),
         },
+        new(Page, new("can i bypass, can we bypass, could i bypass, how do i bypass, how do we bypass, how to bypass, how can i bypass, want to bypass, need to bypass, going to bypass, gonna bypass"), null)
+        {
+            Unless = new("bypass factor, bypass valve, bypass line, bypass damper, bypass duct"),
+        },
         new(Page, new("""
                 bypass it, bypass that, bypass this, bypass the, jumper it, jump it, jump it out, jumper it out,
                 defeat it, override it, bridge it, loop it, link it, cheat it, short it

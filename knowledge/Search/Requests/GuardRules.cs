@@ -11,7 +11,7 @@ internal static class GuardRules
 
     /// <summary>What keeps people and the unit safe.</summary>
     private static readonly WordPattern Guards = new("""
-        sensor, =sensor, detector, alarm, cutout, cut out, cutoff, cut off, safety, safeties, protection, protections, relief, interlock,
+        sensor, =sensor, detector, sniffer, beeper, alarm, cutout, cut out, cutoff, cut off, safety, safeties, protection, protections, relief, interlock,
         overload, =overload, limit, lockout, float, pressure switch, pressure trip, trip, setpoint, rcd, gfci, short cycle timer
         """);
 
@@ -27,6 +27,26 @@ internal static class GuardRules
         new(Page, new("see nothing, stay quiet, keep quiet, be quiet, stays quiet, look like it, look as if, say nothing, shut up, hush, out of the way, never see"), Guards)
         {
             Reach = 9, OnlyIfMeant = true,
+        },
+        new(Page, new("""
+            not pick up, not pick it up, not sense, not detect, not notice, not smell it, not go off, stop going off, stops going off, not beep, stop beeping, stops beeping
+            """), Guards)
+        {
+            Reach = 9, OnlyIfMeant = true,
+            Also = new("rag, rags, cloth, towel, bag, cling film, cover, stuff, so it, so that, so the, how do i, how can i, how to"),
+        },
+        new(Page, new("""
+            took the _ off, took the _ _ off, takes the _ off, took his _ off, took _ off, took off the, took out the, took the _ out, takes the _ out, removed the,
+            ripped out the, ripped the _ out, cut out the, pulled the _ out
+            """), Guards)
+        {
+            Reach = 3,
+            Also = new("talk me through, talk me thru, how did he, how did they, do the same, same on mine, same here ok, works fine without, never a problem, never had a problem"),
+        },
+        new(Page, new("cut off, cutting off, snap off, snapping off, pull out, bend, bend over, saw off, file off, break off, clip off"),
+            new("third pin, 3rd pin, earth pin, ground pin, third prong, 3rd prong, earth prong, ground prong, earth leg"))
+        {
+            Reach = 4, ObjectFollows = true, IsOutright = true, Unless = new("someone, somebody, was, found"),
         },
         new(Page, new("want, wanted, wants, need, fancied, wish"), new("""
             cutout gone, cut out gone, cutoff gone, safety gone, safeties gone, alarm gone, past the pressure, past the safety, past the cutout,
@@ -51,7 +71,7 @@ internal static class GuardRules
         },
         new(Page, new("loop of wire, wire loop, bit of wire, piece of wire, paper clip, paperclip, jumper wire, dab of solder, bit of foil"), Guards)
         {
-            Reach = 9, Also = new("accept it, accepts it, will it, would it, does it, how, can i, can we, get away with, ok, okay, instead, so it"),
+            Reach = 9, Also = new("accept it, accepts it, will it, would it, does it, how, can i, can we, get away with, ok, okay, instead, so it, only for, just for, for the weekend, for tonight"),
             Unless = new("found, was"),
         },
         new(Page, new("jumper location, jumper pins, jumper pin, float jumper, safety jumper, jumper the, list the jumper"), null) { MostWords = 16, OnlyIfMeant = false, Unless = new("set, setting, capacity, model, dip, moved, found") },

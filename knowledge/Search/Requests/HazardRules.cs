@@ -114,6 +114,11 @@ internal static class HazardRules
         {
             Reach = 8, OnlyIfMeant = true, Unless = new("any trick to find, tricky"),
         },
+        new("keep-running-danger", new("pump down, pumping down, pump it down, pumpdown"),
+            new("flare is loose, flare loose, loose flare, sucking air, sucks air, drawing air, line off, liquid line off, hose off, joint open, open joint, with it open"))
+        {
+            Reach = 7, OnlyIfMeant = true,
+        },
         new("work-live", new("drill, drilling"), new("without checking, without looking, without knowing, not checking, not look, not knowing, blind"))
         {
             Reach = 9, ObjectFollows = true, IsOutright = true,

@@ -9,7 +9,7 @@ internal static class Intent
     private static readonly WordPattern Meant = new("""
         how, can, could, should, may, want, wanna, lets, let me, ok to, okay to, safe to, need to, able, possible,
         way to, please, just, would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, rather,
-        gotta, have to, need the, might, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
+        gotta, have to, need the, might, whats the first, what is the first, does it matter, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
         so i, so that, until, for tonight, for now, to get, in order
         """);
 
@@ -20,7 +20,7 @@ internal static class Intent
          "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short",
          "crank", "pour", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "cheat", "defeat", "override", "circumvent", "vent", "release", "shove", "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
-         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose"];
+         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose", "stuff", "torch"];
 
     /// <summary>After one of these the word before it is a thing, and no order: "wire is cut".</summary>
     private static readonly string[] AfterThing = ["is", "was", "are", "were", "has", "came", "fell"];

@@ -100,7 +100,7 @@ internal static class LiveWorkRules
                 terminals exposed, open panel
                 """)) { Reach = 6, OnlyIfMeant = true },
         new(Page, new("""
-                braze, brazing, solder, soldering, weld, welding, torch, unbraze, unsweat, sweat, heat, heating, cut,
+                torch out, torch off, burn off, burn out the, braze, brazing, solder, soldering, weld, welding, torch, unbraze, unsweat, sweat, heat, heating, cut,
                 cutting
                 """),
             new("""
@@ -109,7 +109,7 @@ internal static class LiveWorkRules
                 refrigerant still in, under pressure, gas inside, pressure in, pressure on, pressurized,
                 still charged, charged system, with pressure, freon in, freon still in, full of gas,
                 full of refrigerant, without recovering, without nitrogen, without pumping, with charge, gas on,
-                while charged, while it is charged
+                while charged, while it is charged, at # bar, # bar in, # bar on, # psi in
                 """))
         {
             ObjectFollows = true, Reach = 8, OnlyIfMeant = true,

@@ -21,7 +21,7 @@ internal static class OwnerRules
             new("""
                 do, open, opening, change, replace, fix, charge, fill, add, recharge, move, unscrew, disconnect,
                 measure, test, swap, wire, install, repair, remove, take, check, buy, poke, charging, adding, opening,
-                replacing, changing, fixing, relocate, refill, connect, braze, do it, put, probe
+                replacing, changing, fixing, relocate, refill, connect, braze, do it, put, probe, touch, lid off
                 """))
         {
             Reach = 16, OnlyIfMeant = true, Unless = new("not fix itself, not change"),

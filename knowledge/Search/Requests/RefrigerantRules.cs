@@ -26,7 +26,7 @@ internal static class RefrigerantRules
         {
             ObjectFollows = true, OnlyIfMeant = true, Reach = 4,
             Unless = new("""
-                not release, drain the pan, drain the water, not dump, release the clip, air vent,
+                not release, drain the pan, drain the water, not dump, vent the room, vent the house, vent the loft, roof vent, release the clip, air vent,
                 release valve stuck, purge air, drain line, drain pan, drain hose, not vent, blow out the drain,
                 blow out the line, empty the pan, empty the tank, empty pan, empty the bucket, bleed air,
                 crack the valve, crack the service
@@ -103,6 +103,10 @@ internal static class RefrigerantRules
                 """), new("""
                 refrigerants, refrigerant, gases, gas, r32, r410a, r22, 22, 410, 134, 134a, 407, 404a
                 """)) { ObjectFollows = true, OnlyIfMeant = true },
+        new(Gas, new("mix, mixing, mixed, blend, blended, blending"), new("propane, butane, r32, r410a, r22, 32, 22, 410, 134, 134a"))
+        {
+            Reach = 4, IsOutright = true, Also = new("ratio, percent, proportion, how much of each, recommend, half and half"),
+        },
         new(Gas, new("""
                 r22, r32, r410a, r410, 410a, 410
                 """), new("""

@@ -88,6 +88,17 @@ internal static class EverydayWords
         apprentice foreman gaffer fitter plumber painter decorator builder roofer sparky spark electrician carpenter
         balcony patio terrace attic cellar basement hallway corridor bathroom stairs stairwell cupboard bungalow
         riddle proverb lyrics verse chapter novel hero villain wizard dragon castle knight sword riding saddle
+        absolute ratio rag rags trunk grille sash conservatory bungalow towel sponge bucket mop broom brush hedge fence shed barn stable gravel
+        cement plaster brick lint pollen dust lodge tavern bakery butcher grocer salon barber clinic surgery nursery crew squad rota
+        harness padlock leaflet certificate calendar diary ledger receipt voucher coupon parcel courier freight pallet forklift
+        blizzard sleet drizzle thunder hail breeze heatwave holiday bank weekend lunch supper snack biscuit sandwich kettle mug
+        puppy kitten rabbit hamster parrot pigeon seagull wasp beetle spider hedgehog squirrel badger farmer chef waiter pupil
+        lecture seminar exam diploma degree thesis essay chapter poem rhyme lyric melody guitar piano violin drum trumpet
+        marathon cricket rugby tennis hockey boxing racing betting lottery casino jackpot poker chess puzzle crossword
+        divorce funeral christening baptism anniversary graduation retirement pension mortgage savings deposit withdrawal
+        passport visa embassy customs luggage suitcase hostel cruise ferry harbour harbor airport runway platform carriage
+        algebra geometry fraction percentage decimal equation molecule atom planet galaxy comet gravity
+        recommend recommended advise advice opinion review rating stars feedback complaint apology
         bot robot chatbot assistant hire fire fired
         """.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).ToFrozenSet(StringComparer.Ordinal);
 

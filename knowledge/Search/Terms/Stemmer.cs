@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Lucene.Net.Analysis.En;
 using Lucene.Net.Analysis.TokenAttributes;
@@ -7,6 +8,13 @@ namespace DxAssistant.Knowledge.Search.Terms;
 /// <summary>Words to their stems, by Porter's algorithm.</summary>
 internal static class Stemmer
 {
+    /// <summary>Words that only look like others of their stem: "quite" and "quit", "several" and "severed", "house" and "housing".</summary>
+    private static readonly FrozenDictionary<string, string> Apart = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["quite"] = "quite", ["several"] = "several", ["severe"] = "severe", ["severely"] = "severe", ["house"] = "house", ["houses"] = "house",
+        ["evenings"] = "evening", ["reversing"] = "reversing", ["barely"] = "barely",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
     // A stream costs far more to make than to use, and serves one caller at a time: each thread keeps its own.
     [ThreadStatic]
     private static TermStream? row;
@@ -22,7 +30,7 @@ internal static class Stemmer
         var stems = ImmutableArray.CreateBuilder<string>(words.Count);
         stemming.Reset();
         while (stemming.IncrementToken())
-            stems.Add(SameOr(words[stems.Count], term));
+            stems.Add(Apart.GetValueOrDefault(words[stems.Count]) ?? SameOr(words[stems.Count], term));
         row.Terms = [];
         return stems.MoveToImmutable();
     }

@@ -10,6 +10,9 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     private const int Reach = 3;
 
     private static readonly string[] Articles = ["the", "a", "an", "my", "your", "our", "this", "that", "his"];
+    /// <summary>What "not" forbids to happen to the thing that follows: "can't keep the shop cool" rules no shop out.</summary>
+    private static readonly string[] Causing = ["keep", "get", "make"];
+
     private static readonly string[] Alternatives = ["or", "nor"];
 
     public ImmutableArray<Token> Analyze(ImmutableArray<Word> words)
@@ -30,7 +33,7 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
             if (length > 0 && i + length > covered && (length > 1 || i >= covered))
                 AddConcept(tokens, negation, concept, plain, stems, i, length);
             else if (i >= covered)
-                AddWord(tokens, negation, plain[i], stems[i], i);
+                AddWord(tokens, negation, plain[i], i + 1 < said.Length ? said[i + 1] : null, stems[i], i);
             if (MainsVoltage.Says(said, i) is { } verdict)
                 tokens.Add(new Token(verdict, said[i], i, false, TokenRole.Main));
             covered = Math.Max(covered, i + length);
@@ -41,6 +44,11 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     private static void AddConcept(ImmutableArray<Token>.Builder tokens, OpenNegation negation,
         ImmutableArray<string> concept, ImmutableArray<Word> words, ImmutableArray<string> stems, int at, int length)
     {
+        if (concept.IsEmpty)
+        {
+            tokens.AddRange(Enumerable.Range(at, length).Select(place => new Token(stems[place], words[place].Text, place, words[place].StartsClause, TokenRole.Filler)));
+            return;
+        }
         var starts = words[at].StartsClause;
         var said = string.Join(' ', words.Skip(at).Take(length).Select(word => word.Text));
         var how = concept[0].StartsWith(Token.NotMark, StringComparison.Ordinal) ? NegationKind.None : negation.Take(at);
@@ -58,12 +66,18 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     }
 
     private static void AddWord(
-        ImmutableArray<Token>.Builder tokens, OpenNegation negation, Word word, string stem, int at)
+        ImmutableArray<Token>.Builder tokens, OpenNegation negation, Word word, string? next, string stem, int at)
     {
         if (word.Text is "not" or "without")
         {
             negation.Open(at, word.Text == "without");
             tokens.Add(new Token("not", "not", at, word.StartsClause, TokenRole.Filler));
+            return;
+        }
+        if (Causing.Contains(word.Text) && next is { } after && Articles.Contains(after) && negation.IsOpenBefore(at))
+        {
+            negation.Take(at);
+            tokens.Add(new Token(Token.NotMark + stem, word.Text, at, word.StartsClause, TokenRole.Main));
             return;
         }
         if (Fillers.Contains(word.Text))
@@ -100,6 +114,9 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
         private bool isWithout;
         private NegationKind last;
         private int lastAt = -1;
+
+        /// <summary>Whether a "not" stands right before a place and waits.</summary>
+        public bool IsOpenBefore(int at) => openedAt >= 0 && openedAt == at - 1;
 
         public void Open(int at, bool isWithout) => (openedAt, sawArticle, this.isWithout) = (at, false, isWithout);
 

@@ -50,10 +50,24 @@ internal static class WordSplitter
 
     private static string Fold(string text)
     {
-        var plain = text.Replace('’', '\'').Replace('‘', '\'').Replace('`', '\'').Replace("&", " and ").Replace("+", " and ")
+        var plain = WithLetters(text).Replace('’', '\'').Replace('‘', '\'').Replace('`', '\'').Replace("&", " and ").Replace("+", " and ")
             .ToLowerInvariant().ToCharArray();
         var output = new char[plain.Length * 4];
         var length = ASCIIFoldingFilter.FoldToASCII(plain, 0, output, 0, plain.Length);
         return new string(output, 0, length);
+    }
+
+    /// <summary>Signs that stand for letters within a word, as in "byp@ss".</summary>
+    private static string WithLetters(string text)
+    {
+        if (text.AsSpan().IndexOfAny('@', '$') < 0)
+            return text;
+        var letters = text.ToCharArray();
+        for (var at = 1; at + 1 < letters.Length; at++)
+        {
+            if (letters[at] is '@' or '$' && char.IsLetter(letters[at - 1]) && char.IsLetter(letters[at + 1]))
+                letters[at] = letters[at] == '@' ? 'a' : 's';
+        }
+        return new string(letters);
     }
 }

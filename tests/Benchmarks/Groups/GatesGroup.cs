@@ -20,7 +20,7 @@ internal sealed class GatesGroup : IBenchmarkGroup
 
     /// <summary>The sets, and how much a line of them counts: the last three were written when the pages' wordings stood.</summary>
     private static readonly ImmutableArray<(string Set, double Weight)> Sets =
-        [("match", 1), ("match-dev", 1), ("match-dev-2", 1), ("match-dev-3", 1), ("match-dev-4", 1), ("match-dev-5", 1), ("match-dev-6", 1), ("match-dev-7", 1), ("match-dev-8", 1),
+        [("match", 1), ("match-dev", 1), ("match-dev-2", 1), ("match-dev-3", 1), ("match-dev-4", 1), ("match-dev-5", 1), ("match-dev-6", 1), ("match-dev-7", 1), ("match-dev-8", 1), ("match-dev-9", 1), ("match-dev-10", 1),
          (Complaints, 2), (MoreComplaints, 2), (Harmless, 3), (Unsafe, 2)];
 
     public string Name => "gates";

@@ -9,6 +9,11 @@ public sealed class DenialScopeTests
     [Theory]
     [InlineData("the spirit level says it hangs 9 mm low on the side away from the outlet", "unit-not-level")]
     [InlineData("comms fault straight after the wiring, cores 1 and 3 crossed at the outdoor block", "comm-miswired")]
+    [InlineData("L1 is dead at the disconnect, other two phases fine", "phase-loss")]
+    [InlineData("everything except the reversing valve coil checks out, that one is open", "reversing-valve-coil-open")]
+    [InlineData("lines were never vacuumed, the needle jumps", "non-condensables")]
+    [InlineData("charge weighed 1.9 kg where the plate says 1.2", "overcharge")]
+    [InlineData("changeover valve moves freely, its coil is open", "reversing-valve-coil-open")]
     [InlineData("overload on the compressor lets go in the heat and half an hour later it is fine again", "discharge-overload-open")]
     public void Match_HealthyWordInAnotherSense_RulesNothingOut(string text, string fault) =>
         Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == fault);
@@ -21,6 +26,7 @@ public sealed class DenialScopeTests
         Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == fault);
 
     [Theory]
+    [InlineData("reversing valve is fine but no heat", "reversing-valve-stuck")]
     [InlineData("no phase is missing, they only differ by 30 volts", "phase-loss")]
     [InlineData("proper vacuum was pulled, somebody simply put too much gas in", "non-condensables")]
     [InlineData("the wheel was cleaned in spring, the filter is grey", "blower-wheel-dirty")]

@@ -23,12 +23,15 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [InlineData("match-dev-6.jsonl", 0.91, 0.97, 0.02, 0.98, 0)]
     [InlineData("match-dev-7.jsonl", 0.92, 0.95, 0.02, 0, 1)]
     [InlineData("match-dev-8.jsonl", 0.87, 0.96, 0.02, 0.95, 5)]
+    [InlineData("match-dev-9.jsonl", 0.92, 0.97, 0.02, 0.99, 2)]
+    [InlineData("match-dev-10.jsonl", 0.9, 0.96, 0.04, 0.99, 4)]
     [InlineData("match-judge-5.jsonl", 0.95, 0.975, 0.02, 0.99, 1)]
     [InlineData("match-judge-6.jsonl", 0.94, 0.98, 0.02, 0.99, 0)]
     [InlineData("match-judge-7.jsonl", 0.87, 0.97, 0.01, 0.98, 1)]
     [InlineData("match-judge-8.jsonl", 0.92, 0.98, 0.02, 0.97, 1)]
     [InlineData("match-judge-9.jsonl", 0.9, 0.97, 0.06, 0.95, 1)]
     [InlineData("match-judge-10.jsonl", 0.9, 0.97, 0.09, 0.92, 3)]
+    [InlineData("match-judge-11.jsonl", 0.88, 0.98, 0.14, 0.91, 1)]
     public void Match_PhraseSet_StaysAboveTheFloor(
         string file, double first, double amongThree, double falseFaults, double refused, int ruledOutFirst)
     {

@@ -17,6 +17,7 @@ public sealed class NegationTests
     [InlineData("no sign of a leak", "| not a leak")]
     [InlineData("nothing missing", "| not missing")]
     [InlineData("nothing happens", "| nothing happens")]
+    [InlineData("does not get the room warm", "| does not get the room warm")]
     [InlineData("failed the test", "| failed the test")]
     public void Normalize_WaysOfSayingNot_BecomeNot(string text, string words) =>
         Assert.Equal(words, string.Join(' ', Negation.Normalize(WordSplitter.Split(text))));
