@@ -12,7 +12,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
     {
         if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))))
             return PageOf(plain, message.Refusals);
-        if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request))
+        if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request)
+            || (message.DangerRule is null && SafetyTalk.TellsOfSafety(message.Request)))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }

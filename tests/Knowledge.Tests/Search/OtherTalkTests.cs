@@ -28,6 +28,7 @@ public sealed class OtherTalkTests
     [Theory]
     [InlineData("why is it forbidden to vent refrigerant")]
     [InlineData("how can I be sure nobody bridges the float switch again")]
+    [InlineData("locked off and proved dead, what next?")]
     [InlineData("the lad wanted to bypass the float and I told him absolutely not")]
     public void Match_QuestionHowADangerIsKeptAway_IsNotRefused(string text) =>
         Assert.NotEqual(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
@@ -47,6 +48,7 @@ public sealed class OtherTalkTests
     [InlineData("crank up the limit of the high pressure cutout for the summer")]
     [InlineData("unplug the fan connector while it is under load")]
     [InlineData("block the gas detector with a rag")]
+    [InlineData("proved dead, now I bridge the float switch")]
     [InlineData("put a bag over it so that the gas sniffer does not notice")]
     [InlineData("how do i byp@ss the low pressure one")]
     [InlineData("pump down while a flare is loose, does it matter")]
