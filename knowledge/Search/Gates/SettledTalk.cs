@@ -15,7 +15,7 @@ internal static class SettledTalk
         """);
 
     /// <summary>Words by which a note goes on to a trouble that is left.</summary>
-    private static readonly WordPattern Left = new("but, still, however, yet, again, except, until, unless, only, now it, help, why");
+    private static readonly WordPattern Left = new("but, still, however, yet, again, except, until, unless, only, now it, help, why, what");
 
     /// <summary>Whether a message only notes that all is well.</summary>
     public static bool Is(RequestWords request) =>

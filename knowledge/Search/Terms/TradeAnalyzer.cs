@@ -10,6 +10,7 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     private const int Reach = 3;
 
     private static readonly string[] Articles = ["the", "a", "an", "my", "your", "our", "this", "that", "his"];
+
     /// <summary>What "not" forbids to happen to the thing that follows: "can't keep the shop cool" rules no shop out.</summary>
     private static readonly string[] Causing = ["keep", "get", "make"];
 

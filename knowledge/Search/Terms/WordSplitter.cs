@@ -26,7 +26,7 @@ internal static class WordSplitter
             }
             breaks = Add(words, word, breaks) || EndsClause(c);
         }
-        return words.ToImmutable();
+        return HeatPumps.Named(words.ToImmutable());
     }
 
     private static bool Add(ImmutableArray<Word>.Builder words, StringBuilder word, bool breaks)

@@ -82,6 +82,25 @@ public sealed class OtherTalkTests
     [InlineData("which cable size for a 5 kW outdoor unit, three phase")]
     public void Match_ToolsOfTheTradeOrErrands_NameNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
 
+    // A question may tell of a trouble: it is not sent away as one for knowledge.
+    [Theory]
+    [InlineData("why has the unit stopped cooling")]
+    [InlineData("why has the compressor died")]
+    [InlineData("typical, the indoor fan is dead again")]
+    public void Match_QuestionThatTellsOfATrouble_IsHeard(string text) => Assert.NotEqual(MatchDecision.None, ShippedMatcher.Match(text).Decision);
+
+    // A heat pump is the unit, and none of its pumps.
+    [Theory]
+    [InlineData("heat pump not heating", "poor-heating")]
+    [InlineData("the heat pump leaks water inside", "water-dripping-indoor")]
+    [InlineData("my heat pump is dead", "unit-dead")]
+    public void Match_HeatPump_IsTheUnit(string text, string symptom)
+    {
+        MatchResult match = ShippedMatcher.Match(text);
+        Assert.Equal(symptom, match.Symptoms[0].Id);
+        Assert.NotEqual("condensate-pump-failed", match.Candidates[0].Id);
+    }
+
     // What rules a part out is no talk of something else, though nothing is complained of.
     [Theory]
     [InlineData("fan motor is new, did not help", "indoor-fan-motor-failed")]
