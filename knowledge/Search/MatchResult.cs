@@ -17,6 +17,9 @@ public sealed record MatchResult(
     ImmutableArray<string> Codes,
     ImmutableArray<DeniedMention> Denied)
 {
+    /// <summary>Whether a request is refused only because it reads like those of the pages, and by no rule.</summary>
+    public bool IsByLikeness { get; init; }
+
     /// <summary>Whether no page has anything to say to the message.</summary>
     public bool TellsNothing => Candidates.IsEmpty && Symptoms.IsEmpty && RefusalId is null;
 

@@ -38,7 +38,7 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         using var heard = HeardMessage.Of(text, index);
         var codes = CodeMentions.In(heard.Words);
         if (unsafeRequests.Page(heard) is { } unsafePage)
-            return Refused(unsafePage, codes);
+            return Refused(unsafePage, codes) with { IsByLikeness = heard.DangerRule is null };
         if (VagueTalk.Is(heard.Words))
             return Unclear(codes);
         var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();

@@ -1,5 +1,6 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Deciding;
@@ -24,14 +25,14 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
 
     private static void Close(TurnDraft turn)
     {
-        if (!turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas"))
-        {
-            turn.Say(SegmentKind.Caution, "closed-stop-safe");
-            turn.Say(SegmentKind.Caution, "closed-stop-gas");
-        }
-
+        string[] phrases = [.. Signs(turn).SelectMany(sign => sign.AtOnce).Distinct()];
+        if (phrases.Length == 0) phrases = ["closed-stop-safe", "closed-stop-gas"];
+        foreach (string phrase in phrases.Where(phrase => !turn.Says(phrase))) turn.Say(SegmentKind.Caution, phrase);
         turn.Happen(new Closed("book"));
     }
+
+    private static IEnumerable<DangerSign> Signs(TurnDraft turn) => turn.View.Results.Where(result => IsStop(turn, result))
+        .Select(result => new DangerSign(turn.Library.Checks[new CheckId(result.Check)], new OutcomeId(result.Outcome!)));
 
     /// <summary>Whether a result is a sign of danger.</summary>
     public static bool IsStop(TurnDraft turn, State.SeenResult result) =>

@@ -22,12 +22,18 @@ internal sealed class CommandWords(PhraseBook phrases)
     // What angry people say of a machine beside what it does.
     private const string Anger = "words-anger";
 
+    /// <summary>How a correction of the last answer begins: "no wait, it was free".</summary>
+    private const string Correcting = "words-correcting";
+
+    /// <summary>Says that the case is about another unit than it is walked as.</summary>
+    public const string WrongUnit = "words-wrong-unit";
+
     private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
         .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", "words-sound", "words-none-of-it", Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", "words-sound", "words-none-of-it", "words-cured", "words-not-cured", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
@@ -50,6 +56,23 @@ internal sealed class CommandWords(PhraseBook phrases)
             calm = calm.Replace($" {angry} ", " ", StringComparison.Ordinal);
         return calm.Trim();
     }
+
+    /// <summary>What a message corrects an answer to; null when it does not begin as corrections do, or goes on with nothing.</summary>
+    public string? Corrected(string text) => After(text, _lists[Correcting].Concat(_lists["words-back"]));
+
+    /// <summary>What a message says after the longest beginning that a list holds; null when it has none, or nothing after it.</summary>
+    public string? After(string phrase, string text) => After(text, _lists[phrase]);
+
+    private static string? After(string text, IEnumerable<string> beginnings)
+    {
+        ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
+        string said = string.Join(' ', words.Select(word => word.Word));
+        string? begun = beginnings.Where(entry => said.StartsWith(entry + ' ', StringComparison.Ordinal)).MaxBy(entry => entry.Length);
+        return begun is null ? null : text[words[begun.Count(sign => sign == ' ')].End..].TrimStart(' ', ',', '.', ';', ':', '!', '-', '–', '—');
+    }
+
+    /// <summary>Whether a label's first word stands in a list.</summary>
+    public bool Begins(string phrase, string label) => PlainWords.Of(label) is [var first, ..] && _lists[phrase].Contains(first);
 
     /// <summary>Whether a message ends in something of a list.</summary>
     public bool EndsIn(string phrase, string text)

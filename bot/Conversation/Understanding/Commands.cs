@@ -20,6 +20,15 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>Whether a message is a plain yes.</summary>
     public bool IsYes(string text) => words.Means("words-yes", text);
 
+    /// <summary>Whether a message says that the case is about another unit.</summary>
+    public bool IsWrongUnit(string text) => words.Means(CommandWords.WrongUnit, text);
+
+    /// <summary>What a message corrects an answer to; null when it corrects none.</summary>
+    public string? Corrected(string text) => words.Corrected(text);
+
+    /// <summary>Whether a message begins like one that tells nothing but not knowing: "no idea what unit it is".</summary>
+    public bool BeginsUnsure(string text) => words.After("words-unsure", text) is not null;
+
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);
 

@@ -52,9 +52,17 @@ internal static class Complaints
 
     // A lone word at a step is far more likely an answer that does not fit: "off" at the isolator is no dead unit, "snow" no greeting.
     private static bool IsMisplaced(TurnDraft turn, string text, MatchResult match) =>
-        !turn.Changed && PlainWords.Telling(text).Length < 2 && turn.State is { Symptoms.IsEmpty: false, Question: { } open }
+        !turn.Changed && IsBrief(text, match) && turn.State is { Symptoms.IsEmpty: false, Question: { } open }
         && (open.Kind == QuestionKind.Access
             || (open.Kind is QuestionKind.Check or QuestionKind.Repair or QuestionKind.Verify && Offering.CertainSymptom(match) is null));
+
+    // One telling word, or a few that only a page for other talk would answer: "no change" is no question about another machine.
+    private static bool IsBrief(string text, MatchResult match)
+    {
+        const int few = 4;
+        int count = PlainWords.Telling(text).Length;
+        return count < 2 || (count <= few && match.RefusalId is not null && !text.Contains('?', StringComparison.Ordinal));
+    }
 
     // For the symptom that will be chosen.
     private static void Keep(TurnDraft turn, (bool Doubtful, bool ComesAndGoes) manner)

@@ -13,8 +13,13 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Takes a sign of danger before anything else, whoever tells it and whatever is asked.</summary>
 internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger beside)
 {
+    private const string KeepRunning = "keep-running-danger";
+
     /// <summary>Whether a message tells of danger.</summary>
     public bool IsTold(string text) => words.Find(text) is not null;
+
+    /// <summary>Whether a sign of gas makes a refusal wrong: one that tells to switch off, or one that no rule demands.</summary>
+    public bool Outranks(string text, MatchResult match) => (match.IsByLikeness || match.RefusalId == KeepRunning) && words.Find(text) is { IsGas: true };
 
     /// <summary>Says what to do at once, and keeps the sign as evidence.</summary>
     /// <returns>False when no danger is told, or when it is the answer to what was asked.</returns>
@@ -22,23 +27,12 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     {
         if (words.Find(text) is not { } sign || IsAnswer(turn, sign, text) || IsKnown(turn, sign)) return false;
         turn.Say(SegmentKind.Understood, "understood-answer", Slot.Of("check", sign.Check.Title), Slot.Of("answer", sign.Answer.Answer));
-        SayWhatToDo(turn, sign);
+        foreach (string phrase in sign.AtOnce) turn.Say(SegmentKind.Caution, phrase);
         turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Certain(sign), null, sign.Answer.Answer.Text));
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         ReportTrouble(turn, sign, text);
         beside.Keep(turn, words.Beside(text));
         return true;
-    }
-
-    // Where gas may be in the air, the switch that stops a fire would start one.
-    private static void SayWhatToDo(TurnDraft turn, DangerSign sign)
-    {
-        if (sign.IsGas) turn.Say(SegmentKind.Caution, "closed-stop-gas");
-        else
-        {
-            turn.Say(SegmentKind.Caution, "closed-stop-safe");
-            turn.Say(SegmentKind.Caution, "danger-shock");
-        }
     }
 
     // Without another trouble, the sign is the trouble. Where its page says how the unit must stand before anything else is done,
@@ -60,9 +54,12 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     private static bool DemandsSafeState(TurnDraft turn, string symptom) =>
         turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty;
 
-    // The owner's question for signs of danger takes its answers itself; any other check takes an answer in its own words.
+    // The owner's question for signs of danger takes its answers itself, but "no smoke, but a loud hiss" is the hiss; any other check
+    // takes an answer in its own words.
     private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
-        && (open.Subject == sign.Check.Id.Value || OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
+        && (OptionMatcher.Find(text, open.Options, turn.Library.Language) is { } option
+            ? open.Subject != sign.Check.Id.Value || option.Key == sign.Outcome.Value
+            : open.Subject == sign.Check.Id.Value && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
 
     // Who works at the unit for a living is told once.
     private static bool IsKnown(TurnDraft turn, DangerSign sign) => turn.View.Role.Rank > 0

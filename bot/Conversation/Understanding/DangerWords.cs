@@ -6,7 +6,7 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Hears signs of danger in the middle of anything: what the pages say that people say who see one.</summary>
-/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them.</remarks>
+/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them but a word of their own: "tingles when I touch it".</remarks>
 internal sealed class DangerWords
 {
     // So many other words may stand between those of a wording.
@@ -50,9 +50,9 @@ internal sealed class DangerWords
     private DangerSign? FindIn(string clause)
     {
         ImmutableArray<string> said = Telling(clause);
-        if (said.Any(IsDenied)) return null;
+        ImmutableArray<string> denying = [.. said.Where(IsDenied)];
         foreach ((ImmutableArray<string> words, DangerSign sign) in _wordings)
-            if ((words.Length > 1 || said.Length <= ShortClause) && Holds(said, words)) return sign;
+            if (denying.All(words.Contains) && (words.Length > 1 || said.Length <= ShortClause) && Holds(said, words)) return sign;
         return null;
     }
 

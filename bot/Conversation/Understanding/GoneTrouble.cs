@@ -34,7 +34,7 @@ internal sealed class GoneTrouble(Denials denials)
     /// <summary>Whether first words tell of nothing wrong: a trouble that they deny, or something in order.</summary>
     public bool TellsNone(TurnDraft turn, string text, MatchResult match) =>
         turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true, Question: null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom } }
-        && (IsDenied(text, match) || (Offering.CertainSymptom(match) is null && denials.Praises(text)));
+        && (denials.SaysGone(text) || IsDenied(text, match) || (Offering.CertainSymptom(match) is null && denials.Praises(text)));
 
     private bool IsDenied(string text, MatchResult match) => match.Symptoms is [var best, ..]
         ? denials.Denies(text, new SymptomId(best.Id))

@@ -8,7 +8,10 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
@@ -56,22 +59,48 @@ internal sealed class Listener(
         if (IsStale(turn, words.Question)) Open(turn, words.Question);
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
+        else if (turn.State.Question is { Kind: QuestionKind.Access } && Answers(turn, text)) return;
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
+        else if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && commands.BeginsUnsure(text)) commands.Obey(turn, CommandWord.Unsure);
         else if (Corrects(turn, text)) return;
         else if (faults.Hear(turn, text)) return;
-        else Understand(turn, text, matcher.Match(text, turn.State.Series));
+        else Understand(turn, text, matcher.Match(NoCodes.WithoutTerminals(text), turn.State.Series));
     }
 
-    // "I measured wrong, it is 10.5k": the last answer is taken back, and what follows answers the question that is open again.
+    // "I measured wrong, it is 10.5k", "no wait, it was free": where what follows fits the question before, the last answer is taken
+    // back and that question answered anew; else it is heard for itself, as it may correct an older answer.
     private bool Corrects(TurnDraft turn, string text)
     {
-        if (turn.State.Before is null || whole.Cut(text) is not [var first, _, ..] || commands.Find(first) is not CommandWord.Back) return false;
-        string anew = text[(text.IndexOf(first, StringComparison.Ordinal) + first.Length)..].TrimStart(' ', ',', '.', ';', ':', '!', '-', '–', '—');
-        if (danger.IsTold(anew)) return false;
+        if (turn.State.Before is not { } before || commands.Corrected(text) is not { } anew || danger.IsTold(anew)) return false;
+        if (!Fits(turn, before.Question, anew))
+        {
+            if (!CorrectsEarlier(turn, anew)) Understand(turn, anew, matcher.Match(anew, turn.State.Series));
+            return true;
+        }
+
         commands.Obey(turn, CommandWord.Back);
         if (turn.State.Question is { Kind: QuestionKind.Check } && !Answers(turn, anew)) turn.Note("notice-not-used", Slot.Said("words", anew));
         return true;
     }
+
+    // "I was wrong, it was thin frost": the latest check with such an answer.
+    private bool CorrectsEarlier(TurnDraft turn, string text)
+    {
+        if (turn.State.Question is not { } open) return false;
+        foreach (SeenResult result in turn.View.Results.Reverse())
+        {
+            CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
+            ImmutableArray<Option> options = [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
+            if (page.Readings.IsEmpty && OptionMatcher.Find(text, options, turn.Library.Language) is { } meant && meant.Key != result.Outcome)
+                return answers[QuestionKind.Check].Choose(turn, open with { Kind = QuestionKind.Check, Subject = result.Check, Options = options }, meant.Key);
+        }
+
+        return false;
+    }
+
+    private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
+        && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
+            || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings or ReadingResult.AskBack));
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
@@ -85,11 +114,14 @@ internal sealed class Listener(
             }
         }
 
-        bool refused = !IsAnAnswer(turn, text) && Refusals.Refuse(turn, match);
+        if (match.IsByLikeness && IsBriefAtStep(turn, text)) match = match with { Decision = MatchDecision.None, RefusalId = null };
+        bool refused = !IsAnAnswer(turn, text) && !danger.Outranks(text, match) && Refusals.Refuse(turn, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
         {
             HearBesides(turn, text);
+            if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person)
+                RoleAnswer.Take(turn, turn.Library.Roles.First(page => page.Role.Id == person.Role));
             return;
         }
 
@@ -99,6 +131,14 @@ internal sealed class Listener(
         if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) TakeRole(turn, role);
         else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
+    }
+
+    // A few words at a step are far more likely an answer that does not fit than a request: "plug ok" asks for nothing.
+    private static bool IsBriefAtStep(TurnDraft turn, string text)
+    {
+        const int few = 6;
+        return turn.State is { Symptoms.IsEmpty: false, Question.Kind: QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Access or QuestionKind.Repair or QuestionKind.Verify }
+            && !text.Contains('?', StringComparison.Ordinal) && PlainWords.Of(text).Length <= few;
     }
 
     // Who it is, said where something else is asked: taken, and the question asked again.
@@ -156,6 +196,12 @@ internal sealed class Listener(
         }
 
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
+        else if (turn.View.Series is { } walked && (commands.IsWrongUnit(text) || NamesOnly(told, turn.State.Series)))
+        {
+            turn.Say(SegmentKind.Notice, "notice-other-unit", Slot.Of("series", walked.Title));
+            return;
+        }
+
         if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !HearsPieces(turn, text, match)) Complain(turn, text, match);
         TellMode(turn, told);
         // What is the whole message was heard as a complaint already.
@@ -163,6 +209,8 @@ internal sealed class Listener(
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
+
+    private static bool NamesOnly(WholeMessage told, string? series) => told is { Items: [{ Thing: ToldThing.Unit unit }], Rest.IsEmpty: true } && unit.Series != series;
 
     // The mode a trouble shows in, said beside it.
     private static void TellMode(TurnDraft turn, WholeMessage told)

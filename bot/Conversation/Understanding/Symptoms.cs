@@ -1,5 +1,7 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -7,11 +9,14 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class Symptoms
 {
     /// <summary>Reports a symptom; after a verified repair it is the sign of a second fault.</summary>
+    /// <remarks>Where its page says how the unit must stand first, who may be no technician is told at once to switch off.</remarks>
     /// <param name="confidence">How sure it is; over 0, at most 1.</param>
     public static void Report(TurnDraft turn, string symptom, string words, double confidence = 1, bool comesAndGoes = false)
     {
         if (turn.State.Repairs is [.., { Works: true }]) turn.Happen(new SecondFaultBegun());
         if (turn.State.Approach is not null) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        if (turn.View.Role.Rank == 0 && !turn.Says("closed-stop-safe") && turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty)
+            turn.Say(SegmentKind.Caution, "closed-stop-safe");
         turn.Happen(new SymptomReported(symptom, confidence, words, comesAndGoes));
     }
 }

@@ -32,6 +32,8 @@ public sealed record CheckPage(
     ImmutableArray<Source> Sources)
 {
     /// <summary>Those of <see cref="Stop"/> at which gas may be in the air: no switch is touched, no flame lit.</summary>
+    public ImmutableSortedSet<OutcomeId> StopWet { get; init; } = [];
+
     public ImmutableSortedSet<OutcomeId> StopGas { get; init; } = [];
 
     /// <summary>The symptoms that are such a gas alarm themselves, so that nobody needs to be asked for it.</summary>

@@ -14,7 +14,7 @@ internal static class EverydayWords
         + "ear eat eye fab fed fin fit fun gap hat hear hit hub job lab lag lap lay leg lid "
         + "lit log lug nut oh pad pal pan pay pen pet pit pop pot rag rat ray rid rig rob rod rot row rug sat say sea "
         + "nah ugh huh bah hah aha ooh ahh argh "
-        + "sip spa spy ten tie tip toe ton toy tug yes job ohm ohms unit ol eh um uh just then")
+        + "hey bye que sip spa spy ten tie tip toe ton toy tug yes job ohm ohms unit ol eh um uh just then")
             .Split(' ').ToFrozenSet(StringComparer.Ordinal);
 
     public static bool Has(string word) => Words.Contains(word);

@@ -1,5 +1,6 @@
 using DxAssistant.Conversation;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Told;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -69,6 +70,8 @@ public sealed class CorrectionTests
     [Theory]
     [InlineData("I made a mistake, no, they are full of dust")]
     [InlineData("that was wrong, full of dust")]
+    [InlineData("no wait they are full of dust")]
+    [InlineData("sorry no full of dust")]
     public void LastAnswer_SaidToBeWrongWithTheRightOne_IsReplaced(string words)
     {
         Walker corrected = Begin(), straight = Begin();
@@ -79,9 +82,36 @@ public sealed class CorrectionTests
         Assert.Equal(Beliefs(straight), Beliefs(corrected));
     }
 
+    // The answer that was wrong is an older one: the last stays.
+    [Fact]
+    public void OlderAnswer_SaidToBeWrong_IsCorrectedAndTheLastStays()
+    {
+        Walker walker = Begin();
+        walker.Tap("clean");
+        walker.MakeSafe();
+        (string check, Option answer) = (walker.Question.Subject, walker.Question.Options[0]);
+        walker.Tap(answer.Key);
+        walker.Say("i was wrong, full of dust");
+        Assert.Equal("blocked", walker.State.Results.Single(result => result.Check == "filter-look").Outcome);
+        Assert.Equal(answer.Key, walker.State.Results.Single(result => result.Check == check).Outcome);
+    }
+
+    [Theory]
+    [InlineData("no the filters are clean", "clean")]
+    [InlineData("no the filters are dirty", "blocked")]
+    public void No_BeforeAWholeSentence_DoesNotTurnItRound(string words, string outcome)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        walker.Tap("none");
+        walker.Say(words);
+        Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.Outcome told && told.Seen == outcome);
+    }
+
     [Theory]
     [InlineData("looks sound")]
     [InlineData("all fine")]
+    [InlineData("yeah")]
+    [InlineData("yes all ok")]
     public void VisualCheck_SaidToBeSound_IsWhatASoundUnitShows(string words)
     {
         Walker walker = Begin();
@@ -97,6 +127,56 @@ public sealed class CorrectionTests
         walker.Say("looks sound");
         Assert.Equal("danger-signs", walker.Question.Subject);
         Assert.Empty(walker.State.Results);
+    }
+
+    [Theory]
+    [InlineData("no nothing like that")]
+    [InlineData("nope")]
+    [InlineData("nothing")]
+    public void DangerSigns_Denied_AreAnswered(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        walker.Say(words);
+        Assert.Equal("none", Assert.Single(walker.State.Results).Outcome);
+    }
+
+    // A few words at a step are no request, whatever they are like.
+    [Theory]
+    [InlineData("plug ok")]
+    [InlineData("it has not tripped")]
+    [InlineData("no change")]
+    [InlineData("stays")]
+    public void FewWords_ThatDoNotFitTheQuestion_AreNotRefused(string words)
+    {
+        Walker walker = Begin();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal
+            || segment.From.OfType<Provenance.Page>().Any(page => page.Path.Contains("refusals", StringComparison.Ordinal)));
+        Assert.Equal("filter-look", walker.Question.Subject);
+    }
+
+    [Theory]
+    [InlineData("its locked")]
+    [InlineData("ok done next")]
+    public void LockOut_SaidToBeDone_IsDone(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "compressor-start-code");
+        for (int turn = 0; walker.Question.Kind != QuestionKind.Access && turn < 20; turn++) walker.Tap(walker.Question.Options[^1].Key);
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        int done = walker.State.Approach?.Done ?? 0;
+        walker.Say(words);
+        Assert.Equal(done + 1, walker.State.Approach!.Done);
+    }
+
+    [Theory]
+    [InlineData("wrong unit")]
+    [InlineData("its a tarn duo")]
+    public void AnotherUnit_SaidInTheMiddle_IsToldHowToGoOn(string words)
+    {
+        Walker walker = Begin();
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("start over", StringComparison.Ordinal));
+        Assert.Equal("brenholt-ws", walker.State.Series);
     }
 
     private static Walker Begin()

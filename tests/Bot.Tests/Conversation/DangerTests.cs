@@ -10,6 +10,7 @@ namespace DxAssistant.Bot.Tests.Conversation;
 public sealed class DangerTests
 {
     private const string Fire = "At smoke or fire, go out first";
+    private const string Wet = "Do not touch the water";
     private const string Gas = "light no flame and touch no switch";
 
     [Theory]
@@ -20,7 +21,14 @@ public sealed class DangerTests
     [InlineData("there is a burning smell and sparks from the outdoor unit", Fire)]
     [InlineData("fan is noisy, filter is clean, and now theres smoke coming out of the outdoor unit", Fire)]
     [InlineData("brenholt wall unit, the plug is melting", Fire)]
-    [InlineData("water is dripping onto the socket below", Fire)]
+    [InlineData("the plug is hot and brown", Fire)]
+    [InlineData("the breaker is hot and buzzing", Fire)]
+    [InlineData("i got a tingle when i touched the outside unit", Fire)]
+    [InlineData("wait now i can smell burning", Fire)]
+    [InlineData("water is dripping onto the socket below", Wet)]
+    [InlineData("the water is dripping onto the power outlet", Wet)]
+    [InlineData("water is running down the wall over a socket", Wet)]
+    [InlineData("there is a sweet chemical smell from it and my eyes sting", Gas)]
     [InlineData("gas smell", Gas)]
     [InlineData("i can smell gas in the bedroom", Gas)]
     [InlineData("smells like rotten eggs near the unit", Gas)]
@@ -192,6 +200,66 @@ public sealed class DangerTests
         walker.Say("oh no, smoke is coming out now");
         Assert.Equal("book", walker.State.ClosedHow);
     }
+
+    // To switch off where gas may be is wrong, and so is to speak of brazing to who smells it.
+    [Theory]
+    [InlineData("i can smell gas")]
+    [InlineData("theres a smell of gas near the heat pump what do i do")]
+    public void Gas_SmeltByAnybody_IsAnsweredWithoutARefusal(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+    }
+
+    // "No smoke" answers one sign of danger, the hiss is another.
+    [Fact]
+    public void Danger_BesideADeniedOne_IsTheAnswer()
+    {
+        Walker walker = Opened().Begin("brenholt-ws", "owner", "poor-heating");
+        walker.Say("no smoke, but a hiss all the time quite loud");
+        Assert.Equal("hiss", walker.State.Results.Single(result => result.Check == "danger-signs").Outcome);
+        Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    // What is said at the end is about the danger that was told.
+    [Fact]
+    public void Water_AtASocket_EndsWithoutWordsOfGas()
+    {
+        Walker walker = Opened();
+        walker.Say("the socket under it is wet");
+        walker.Tap("owner");
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Wet, StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void BurningSmell_WithoutAKnownPerson_IsSwitchedOffAtOnce()
+    {
+        Walker walker = Opened();
+        walker.Say("Burning smell or smoke: keep away");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(Fire, StringComparison.Ordinal));
+    }
+
+    // Another caller may follow: what a technician may do is asked for anew.
+    [Fact]
+    public void NewCase_AfterATechnicians_AsksWhoIsThere()
+    {
+        Walker walker = Opened().Begin("brenholt-ws", "technician", "poor-cooling");
+        walker.Order(CommandWord.StartOver);
+        Assert.Null(walker.State.Role);
+        walker.Begin("brenholt-ws", "owner", "poor-cooling");
+        Assert.Equal("danger-signs", walker.Question.Subject);
+    }
+
+    // Whoever pulled a plug for a check puts it back before the supply comes on.
+    [Theory]
+    [InlineData("open-running")]
+    [InlineData("closed-running")]
+    [InlineData("gauges-on")]
+    public void Supply_BeforeItComesOn_EveryPlugIsBack(string access) => Assert.Contains(
+        ShippedContent.Library.Access[new AccessId(access)].Steps, step => step.Do.Text.Contains("plug and lead", StringComparison.Ordinal));
 
     [Fact]
     public void Danger_InTheMiddleOfATechniciansWalk_IsSaidOnceAndTheStepStands()

@@ -2,12 +2,53 @@ using DxAssistant.Conversation;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
 /// <summary>First messages of all kinds of people: the reply is the next sensible thing.</summary>
 public sealed class FirstWordsTests
 {
+    // Times, counts and terminals are no codes, nor is the lamp that a "one" stands for.
+    [Theory]
+    [InlineData("what would make it trip after ten min")]
+    [InlineData("the wall one with the two numbers on it")]
+    [InlineData("after the power cut nothing lights up not even the little green one")]
+    [InlineData("l1 120 l2 118 and no heat")]
+    public void Numbers_ThatAreNoCode_AreNotTakenForOne(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Null(walker.State.Code);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("No unit I know shows", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("brenholt ws e5 flashing tech here", "technician")]
+    [InlineData("b4 brenholt licensed tech here", "refrigerant")]
+    [InlineData("tarn duo no heat owner here", "owner")]
+    public void Person_AtTheEndWithoutAComma_IsHeard(string words, string role)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit person && person.Role == role);
+    }
+
+    [Theory]
+    [InlineData("hi")]
+    [InlineData("everything works fine now")]
+    [InlineData("it is fixed now thanks")]
+    public void Words_OfNoTrouble_OfferNone(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text == "I have nothing about that.");
+    }
+
     [Fact]
     public void Vague_IsClarifiedByOneQuestion()
     {

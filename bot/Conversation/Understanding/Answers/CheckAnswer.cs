@@ -34,7 +34,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, text) || HearWithoutTitle(turn, question, page, text);
         return OptionMatcher.Exactly(text, question.Options) is { } exact
             ? Choose(turn, question, exact.Key)
             : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
@@ -45,6 +45,25 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         if (CheckQuestion.Page(turn, question.Subject) is not { Readings.IsEmpty: false } page) return false;
         ReadingIntake.Fill(turn, page, fields);
         return true;
+    }
+
+    // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows does not differ.
+    private bool HearYesOrNo(TurnDraft turn, OpenQuestion question, string text) =>
+        Beginning(turn, question, text, "words-yes", ["words-yes", "words-sound"]) || Beginning(turn, question, text, "words-no", ["words-no", "words-none-of-it"]);
+
+    private bool Beginning(TurnDraft turn, OpenQuestion question, string text, string word, ImmutableArray<string> goingOn)
+    {
+        bool isMeant = words.Means(word, text) || (words.After(word, text) is { Length: > 0 } rest && goingOn.Any(list => words.Means(list, rest)))
+            || (word == "words-no" && words.Means("words-none-of-it", text));
+        return isMeant && question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is [var only] && Choose(turn, question, only.Key);
+    }
+
+    // "Plug is home" names the thing that is asked about, which the answer "home and clean" does not.
+    private bool HearWithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        ImmutableArray<string> title = PlainWords.Of(page.Title.Text), said = PlainWords.Of(text);
+        string rest = string.Join(' ', said.Where(word => !title.Contains(word)));
+        return rest.Length > 0 && rest.Length < string.Join(' ', said).Length && base.Hear(turn, question, rest);
     }
 
     // "Looks sound" and "none of it" are what a sound unit shows, where that is one answer. Danger is never waved away so.

@@ -12,6 +12,8 @@ namespace DxAssistant.Conversation.Understanding.Answers;
 /// <summary>Takes whether the unit works after a repair; that proves the fault or rules it out.</summary>
 internal sealed class VerifyAnswer(CommandWords words) : Answer
 {
+    private const string NotCured = "words-not-cured";
+
     public override QuestionKind Kind => QuestionKind.Verify;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -31,9 +33,16 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        words.Means("words-yes", text) ? Choose(turn, question, "yes")
-        : words.Means("words-no", text) ? Choose(turn, question, "no")
+        words.Means("words-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
+        : words.Means("words-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
         : base.Hear(turn, question, text);
+
+    // "Still the same", "still 0A".
+    private bool IsNotCured(string text)
+    {
+        const int few = 2;
+        return words.Means(NotCured, text) || (words.After(NotCured, text) is { Length: > 0 } rest && PlainWords.Of(rest).Length <= few && !words.Means("words-fine", rest));
+    }
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Knowledge.Content;
@@ -12,6 +13,10 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// </remarks>
 internal sealed class WholeReader
 {
+    private static readonly SearchValues<char> Stops = SearchValues.Create(",.;:!?\n");
+
+    private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
+
     private readonly Clauses _clauses;
     private readonly WordLists _lists;
     private readonly WalkSettings _settings;
@@ -60,7 +65,8 @@ internal sealed class WholeReader
             return found.AsMessage();
         }
 
-        ImmutableArray<string> pieces = LampPieces.Joined(Cut(text));
+        string rest = turn.State.Role is null ? TakeRole(text, found) : text;
+        ImmutableArray<string> pieces = LampPieces.Joined([.. Cut(rest).Select(WithoutNo)]);
         bool afterReplaced = false;
         for (int at = 0; at < pieces.Length; at++)
         {
@@ -79,6 +85,26 @@ internal sealed class WholeReader
 
         return found.AsMessage();
     }
+
+    // "brenholt e5 flashing tech here": who it is ends a message without a comma, as dictation writes it.
+    private string TakeRole(string text, Findings found)
+    {
+        const int fewest = 2, most = 6;
+        ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
+        for (int count = Math.Min(most, words.Length - 1); count >= fewest; count--)
+        {
+            int from = words[^(count + 1)].End;
+            if (text.AsSpan(from).TrimEnd().IndexOfAny(Stops) >= 0) return text;
+            if (RoleIn(text[from..]) is not { } role) continue;
+            found.Add(new ToldThing.AtUnit(role), text[from..].Trim());
+            return text[..from];
+        }
+
+        return text;
+    }
+
+    // "No, the filters are clean" contradicts what was asked or said; it does not deny that they are clean.
+    private static string WithoutNo(string piece) => PlainWords.Placed(piece) is [("no", var end), (var next, _), _, ..] && Subjects.Contains(next) ? piece[end..] : piece;
 
     private void Take(Clause clause, bool afterReplaced, Findings found)
     {
