@@ -1,24 +1,64 @@
-using System.Text.RegularExpressions;
+using System.Collections.Immutable;
 
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Numbers and letters in a message that are no display code: times, counts, terminals with a reading.</summary>
-internal static partial class NoCodes
+internal static class NoCodes
 {
-    /// <summary>The text with a blank for each sign of them, as long as it was.</summary>
-    public static string Blanked(string text) => Known().Replace(text, found => new string(' ', found.Length));
+    private static readonly ImmutableHashSet<string> Numbers =
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "fifteen", "twenty", "thirty"];
 
-    /// <summary>The text without the names of terminals that a reading follows.</summary>
-    public static string WithoutTerminals(string text) => Terminals().Replace(text, " ");
+    private static readonly ImmutableHashSet<string> Counted =
+    [
+        "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "hr", "hrs", "hour", "hours", "day", "days", "week", "weeks", "month", "months",
+        "year", "years", "numbers", "digits", "rooms", "heads", "units",
+    ];
 
-    [GeneratedRegex(@"\bl[123](?=\s*(to|is|was|=|:|-)?\s*\d{2,})", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Terminals();
+    private static readonly string[] Pointing = ["the", "that", "this"];
+    private static readonly string[] Shining = ["blink", "blinks", "flash", "flashes", "time", "times"];
+    private static readonly string[] Terminals = ["l1", "l2", "l3"];
+    private static readonly string[] Reading = ["to", "is", "was", "reads"];
 
-    // "the little green one", "after ten min", "2 numbers on it", "L1 120"
-    [GeneratedRegex("""
-        \b(\d+|one|two|three|four|five|six|seven|eight|nine|ten|fifteen|twenty|thirty)\s*(secs?|seconds?|mins?|minutes?|hrs?|hours?|days?|weeks?|months?|years?|numbers|digits|rooms|heads|units)\b
-        |(?<=\b(the|that|this)\s+(\w+\s+){0,2})ones?\b(?!\s*(blink|flash|time))
-        |\bl[123](?=\s*(to|is|was|=|:|-)?\s*\d{2,})
-        """, RegexOptions.IgnoreCase | RegexOptions.IgnorePatternWhitespace | RegexOptions.CultureInvariant)]
-    private static partial Regex Known();
+    /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "the little green one", "L1 120".</summary>
+    public static string Blanked(string text) => Without(text, (words, at) => IsCount(words, at) || IsLampsName(words, at) || IsTerminal(words, at));
+
+    /// <summary>The text with a blank for each sign of a terminal that a reading follows.</summary>
+    public static string WithoutTerminals(string text) => Without(text, IsTerminal);
+
+    private static string Without(string text, Func<ImmutableArray<(string Word, int End)>, int, bool> isNone)
+    {
+        ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
+        char[]? left = null;
+        for (int at = 0; at < words.Length; at++)
+        {
+            if (!isNone(words, at)) continue;
+            left ??= text.ToCharArray();
+            int from = at == 0 ? 0 : words[at - 1].End;
+            left.AsSpan(from, words[at].End - from).Fill(' ');
+        }
+
+        return left is null ? text : new string(left);
+    }
+
+    private static bool IsCount(ImmutableArray<(string Word, int End)> words, int at) =>
+        (IsNumber(words[at].Word) || Numbers.Contains(words[at].Word)) && at + 1 < words.Length && Counted.Contains(words[at + 1].Word);
+
+    // "The green one blinks once" keeps its "one": there it may be counted.
+    private static bool IsLampsName(ImmutableArray<(string Word, int End)> words, int at)
+    {
+        const int reach = 3;
+        if (words[at].Word is not ("one" or "ones") || (at + 1 < words.Length && Shining.Contains(words[at + 1].Word))) return false;
+        for (int before = at - 1; before >= 0 && before >= at - reach; before--)
+            if (Pointing.Contains(words[before].Word)) return true;
+        return false;
+    }
+
+    private static bool IsTerminal(ImmutableArray<(string Word, int End)> words, int at)
+    {
+        if (!Terminals.Contains(words[at].Word)) return false;
+        int next = at + 1 < words.Length && Reading.Contains(words[at + 1].Word) ? at + 2 : at + 1;
+        return next < words.Length && words[next].Word.Length > 1 && IsNumber(words[next].Word);
+    }
+
+    private static bool IsNumber(string word) => word.All(char.IsAsciiDigit);
 }

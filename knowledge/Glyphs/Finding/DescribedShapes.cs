@@ -4,7 +4,7 @@ using System.Text.RegularExpressions;
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
 /// <summary>Works out a character that is told by its look: "backwards 3", "upside down 7", "an 8 with the middle out".</summary>
-internal static partial class DescribedShapes
+internal static class DescribedShapes
 {
     // Nearest first, a letter only where no digit has the shape.
     private const string Characters = "0123456789AbCdEFGHJLnoPqrtUy-";
@@ -21,11 +21,20 @@ internal static partial class DescribedShapes
         ("middle", Segments.G), ("center", Segments.G), ("centre", Segments.G), ("top", Segments.A), ("bottom", Segments.D),
     ];
 
+    // Interpreted: what would be generated for these two is too much for a phone to load.
+    private static readonly Regex Turned = new(@"\b(?<how>backwards?|reversed?|mirrored|mirror image|up ?side[ -]?down|inverted|rotated)\s+(?:letter\s+|number\s+)?(?<of>[a-z0-9]|zero|one|two|three|four|five|six|seven|eight|nine)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex Dark = new(
+        @"\b(?<of>[a-z0-9])(?:\s+(?:but|where|and|with|on|of|only|is|its))*\s+(?:(?:without|missing|minus|no)\s+(?:the\s+|its\s+)?" + BarNamed + @"(?:\s+(?:on|of)\s+it\b)?|(?:(?:with|but|where)\s+)?(?:the\s+|its\s+)?" + BarNamed
+            + @"(?:\s+(?:is|of|on|the|it|8|seems))*\s+(?:out|missing|dark|dead|off|gone|not lit|unlit|broken)\b)(?:\s+on\s+the\s+[a-z0-9]\b)?",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     /// <summary>The text with every described character put in place of its description.</summary>
     public static string Resolve(string text)
     {
-        string turned = Turned().Replace(text, match => Turn(match.Groups["how"].Value, Character(match.Groups["of"].Value)));
-        return Dark().Replace(turned, match => Darken(match.Groups["of"].Value[0], match.Groups["bar"].Value));
+        string turned = Turned.Replace(text, match => Turn(match.Groups["how"].Value, Character(match.Groups["of"].Value)));
+        return Dark.Replace(turned, match => Darken(match.Groups["of"].Value[0], match.Groups["bar"].Value));
     }
 
     /// <summary>The character that another one looks like on its head.</summary>
@@ -61,14 +70,4 @@ internal static partial class DescribedShapes
     /// <param name="places">Where the light of segment a, b, c … goes.</param>
     private static Segments Moved(Segments lit, string places) => SegmentsText.FromLetters(
         string.Concat(lit.ToLetters().Select(letter => places[letter - 'a'])));
-
-    [GeneratedRegex(@"\b(?<how>backwards?|reversed?|mirrored|mirror image|up ?side[ -]?down|inverted|rotated)\s+(?:letter\s+|number\s+)?(?<of>[a-z0-9]|zero|one|two|three|four|five|six|seven|eight|nine)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Turned();
-
-    [GeneratedRegex(
-        @"\b(?<of>[a-z0-9])(?:\s+(?:but|where|and|with|on|of|only|is|its))*\s+(?:(?:without|missing|minus|no)\s+(?:the\s+|its\s+)?" + BarNamed + @"(?:\s+(?:on|of)\s+it\b)?|(?:(?:with|but|where)\s+)?(?:the\s+|its\s+)?" + BarNamed
-            + @"(?:\s+(?:is|of|on|the|it|8|seems))*\s+(?:out|missing|dark|dead|off|gone|not lit|unlit|broken)\b)(?:\s+on\s+the\s+[a-z0-9]\b)?",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex Dark();
 }

@@ -4,12 +4,16 @@ using DxAssistant.Knowledge.Readings.Text;
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
 /// <summary>Whether a code was said to flash.</summary>
-internal static partial class Steadiness
+internal static class Steadiness
 {
+    private static readonly Regex OnAndOff = new(@"\b(?:on (?:and|&|n|then) off|off (?:and|&|n|then) on|comes and goes|on[ -]off)\b(?! \d| \w+ times)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex AllTheTime = new(@"\b(?:all the time|not go(?:ing)? (?:out|away))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     /// <summary>True for "flashing", false for "steady" or "not flashing", null if not said.</summary>
     public static bool? In(TokenList tokens)
     {
-        if (OnAndOff().IsMatch(tokens.Message))
+        if (OnAndOff.IsMatch(tokens.Message))
         {
             return true;
         }
@@ -25,12 +29,6 @@ internal static partial class Steadiness
                 || tokens[at - 2].Lower is "not" or "isn't" or "doesn't";
             flashing = flashes ? !negated : steady && flashing is null ? negated ? null : false : flashing;
         }
-        return flashing ?? (AllTheTime().IsMatch(tokens.Message) ? false : null);
+        return flashing ?? (AllTheTime.IsMatch(tokens.Message) ? false : null);
     }
-
-    [GeneratedRegex(@"\b(?:on (?:and|&|n|then) off|off (?:and|&|n|then) on|comes and goes|on[ -]off)\b(?! \d| \w+ times)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex OnAndOff();
-
-    [GeneratedRegex(@"\b(?:all the time|not go(?:ing)? (?:out|away))\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
-    private static partial Regex AllTheTime();
 }
