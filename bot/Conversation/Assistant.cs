@@ -111,10 +111,12 @@ public sealed class Assistant
             new CheckAnswer(words), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];
+        var commands = new Commands(words, new WhySpeech(chooser));
+        var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
+        var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            new Commands(words, new WhySpeech(chooser)), answers.ToFrozenDictionary(answer => answer.Kind), matcher, whole,
-            new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher)), new FaultQuestions(library.Phrases, matcher),
-            new GoneTrouble(new Denials(library, words)));
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher),
+            new GoneTrouble(new Denials(library, words)), new Corrections(commands, byKind, danger));
     }
 
     private static LateMatcher LateMatcherOf(Library library) =>

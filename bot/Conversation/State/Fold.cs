@@ -26,7 +26,7 @@ public static class Fold
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
         ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
-        StartedOver => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Language = state.Language, Earlier = state.Earlier },
+        StartedOver anew => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = anew.AsksWho ? null : state.Role, Language = state.Language, Earlier = state.Earlier },
         StepChosen chosen => Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
     };

@@ -33,7 +33,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", "words-sound", "words-none-of-it", "words-cured", "words-not-cured", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-of-gauges", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
@@ -57,8 +57,11 @@ internal sealed class CommandWords(PhraseBook phrases)
         return calm.Trim();
     }
 
-    /// <summary>What a message corrects an answer to; null when it does not begin as corrections do, or goes on with nothing.</summary>
-    public string? Corrected(string text) => After(text, _lists[Correcting].Concat(_lists["words-back"]));
+    /// <summary>What a message corrects an answer to, and whether it takes that answer back whatever it was; null when it does not begin so, or goes on with nothing.</summary>
+    /// <remarks>A single word is too common a beginning: "back is dirty".</remarks>
+    public (string Anew, bool TakesBack)? Corrected(string text) =>
+        After(text, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { Length: > 0 } taken ? (taken, true)
+        : After(text, _lists[Correcting]) is { Length: > 0 } anew ? (anew, false) : null;
 
     /// <summary>What a message says after the longest beginning that a list holds; null when it has none, or nothing after it.</summary>
     public string? After(string phrase, string text) => After(text, _lists[phrase]);
@@ -71,8 +74,8 @@ internal sealed class CommandWords(PhraseBook phrases)
         return begun is null ? null : text[words[begun.Count(sign => sign == ' ')].End..].TrimStart(' ', ',', '.', ';', ':', '!', '-', '–', '—');
     }
 
-    /// <summary>Whether a label's first word stands in a list.</summary>
-    public bool Begins(string phrase, string label) => PlainWords.Of(label) is [var first, ..] && _lists[phrase].Contains(first);
+    /// <summary>Whether the first clause of a label is one word of a list: "Yes, it is free", but not "No air comes out".</summary>
+    public bool Begins(string phrase, string label) => PlainWords.Of(label.Split(',')[0]) is [var only] && _lists[phrase].Contains(only);
 
     /// <summary>Whether a message ends in something of a list.</summary>
     public bool EndsIn(string phrase, string text)

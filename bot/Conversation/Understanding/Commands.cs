@@ -23,8 +23,11 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>Whether a message says that the case is about another unit.</summary>
     public bool IsWrongUnit(string text) => words.Means(CommandWords.WrongUnit, text);
 
-    /// <summary>What a message corrects an answer to; null when it corrects none.</summary>
-    public string? Corrected(string text) => words.Corrected(text);
+    /// <summary>What a message corrects an answer to, and whether it takes the last one back whatever that is; null when it corrects none.</summary>
+    public (string Anew, bool TakesBack)? Corrected(string text) => words.Corrected(text);
+
+    /// <summary>Whether a word says that something is in order.</summary>
+    public bool IsFine(string word) => words.Means("words-fine", word);
 
     /// <summary>Whether a message begins like one that tells nothing but not knowing: "no idea what unit it is".</summary>
     public bool BeginsUnsure(string text) => words.After("words-unsure", text) is not null;
@@ -42,7 +45,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             case CommandWord.Again: break;
             case CommandWord.StopHere: Leave(turn); break;
             case CommandWord.StartOver:
-                turn.Happen(new StartedOver());
+                turn.Happen(new StartedOver(AsksWho: true));
                 turn.Say(SegmentKind.Notice, "notice-started-over");
                 break;
             default: PassOver(turn, word); break;

@@ -41,8 +41,12 @@ internal sealed class DangerWords
         ];
     }
 
-    /// <summary>The sign of danger that a message tells of; null when it tells of none.</summary>
-    public DangerSign? Find(string text) => _clauses.Cut(text).Select(FindIn).FirstOrDefault(sign => sign is not null);
+    /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none.</summary>
+    public DangerSign? Find(string text)
+    {
+        DangerSign[] signs = [.. _clauses.Cut(text).Select(FindIn).OfType<DangerSign>()];
+        return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault();
+    }
 
     /// <summary>The pieces of a message that tell of no danger.</summary>
     public ImmutableArray<string> Beside(string text) => [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null)];

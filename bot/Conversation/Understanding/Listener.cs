@@ -8,10 +8,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
-using DxAssistant.Conversation.State;
-using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
-using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
@@ -20,12 +17,12 @@ using DxAssistant.Knowledge.Search.Terms;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, unsafe requests, signs of danger, a whole message that tells
+/// Takes a message, in this order: commands of the conversation, corrections, unsafe requests, signs of danger, a whole message that tells
 /// more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, GoneTrouble gone)
+    FaultQuestions faults, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -59,48 +56,10 @@ internal sealed class Listener(
         if (IsStale(turn, words.Question)) Open(turn, words.Question);
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
-        else if (turn.State.Question is { Kind: QuestionKind.Access } && Answers(turn, text)) return;
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && commands.BeginsUnsure(text)) commands.Obey(turn, CommandWord.Unsure);
-        else if (Corrects(turn, text)) return;
-        else if (faults.Hear(turn, text)) return;
-        else Understand(turn, text, matcher.Match(NoCodes.WithoutTerminals(text), turn.State.Series));
+        else if (corrections.Hear(turn, text, out string heard) || faults.Hear(turn, heard)) return;
+        else Understand(turn, heard, matcher.Match(NoCodes.WithoutTerminals(heard), turn.State.Series));
     }
-
-    // "I measured wrong, it is 10.5k", "no wait, it was free": where what follows fits the question before, the last answer is taken
-    // back and that question answered anew; else it is heard for itself, as it may correct an older answer.
-    private bool Corrects(TurnDraft turn, string text)
-    {
-        if (turn.State.Before is not { } before || commands.Corrected(text) is not { } anew || danger.IsTold(anew)) return false;
-        if (!Fits(turn, before.Question, anew))
-        {
-            if (!CorrectsEarlier(turn, anew)) Understand(turn, anew, matcher.Match(anew, turn.State.Series));
-            return true;
-        }
-
-        commands.Obey(turn, CommandWord.Back);
-        if (turn.State.Question is { Kind: QuestionKind.Check } && !Answers(turn, anew)) turn.Note("notice-not-used", Slot.Said("words", anew));
-        return true;
-    }
-
-    // "I was wrong, it was thin frost": the latest check with such an answer.
-    private bool CorrectsEarlier(TurnDraft turn, string text)
-    {
-        if (turn.State.Question is not { } open) return false;
-        foreach (SeenResult result in turn.View.Results.Reverse())
-        {
-            CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
-            ImmutableArray<Option> options = [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
-            if (page.Readings.IsEmpty && OptionMatcher.Find(text, options, turn.Library.Language) is { } meant && meant.Key != result.Outcome)
-                return answers[QuestionKind.Check].Choose(turn, open with { Kind = QuestionKind.Check, Subject = result.Check, Options = options }, meant.Key);
-        }
-
-        return false;
-    }
-
-    private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
-        && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
-            || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings or ReadingResult.AskBack));
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
@@ -120,8 +79,7 @@ internal sealed class Listener(
         if (refused)
         {
             HearBesides(turn, text);
-            if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person)
-                RoleAnswer.Take(turn, turn.Library.Roles.First(page => page.Role.Id == person.Role));
+            TakeOwner(turn, text);
             return;
         }
 
@@ -133,12 +91,21 @@ internal sealed class Listener(
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
-    // A few words at a step are far more likely an answer that does not fit than a request: "plug ok" asks for nothing.
-    private static bool IsBriefAtStep(TurnDraft turn, string text)
+    // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has not tripped".
+    private bool IsBriefAtStep(TurnDraft turn, string text)
     {
         const int few = 6;
-        return turn.State is { Symptoms.IsEmpty: false, Question.Kind: QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Access or QuestionKind.Repair or QuestionKind.Verify }
-            && !text.Contains('?', StringComparison.Ordinal) && PlainWords.Of(text).Length <= few;
+        if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal) || PlainWords.Of(text).Length > few) return false;
+        ImmutableArray<string> known = [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
+        return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
+    }
+
+    // An owner may say so beside what is refused; a technician is taken at their word only where nothing unsafe is asked for.
+    private void TakeOwner(TurnDraft turn, string text)
+    {
+        if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person
+            && turn.Library.Roles.First(page => page.Role.Id == person.Role) is { Role.Rank: 0 } owner)
+            RoleAnswer.Take(turn, owner);
     }
 
     // Who it is, said where something else is asked: taken, and the question asked again.
@@ -182,6 +149,12 @@ internal sealed class Listener(
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
     private void Tell(TurnDraft turn, string text, MatchResult match, WholeMessage told)
     {
+        if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && told.Items.IsEmpty && commands.BeginsUnsure(text))
+        {
+            commands.Obey(turn, CommandWord.Unsure);
+            return;
+        }
+
         if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && commands.IsYesOrNo(text))
         {
             bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);

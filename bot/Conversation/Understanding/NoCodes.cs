@@ -15,7 +15,10 @@ internal static class NoCodes
     ];
 
     private static readonly string[] Pointing = ["the", "that", "this"];
-    private static readonly string[] Shining = ["blink", "blinks", "flash", "flashes", "time", "times"];
+    private static readonly string[] Describing =
+        ["little", "small", "big", "green", "red", "amber", "yellow", "orange", "blue", "white", "wall", "other", "first", "same", "inside", "outside", "old", "new"];
+
+    private static readonly string[] Shining = ["blink", "blinks", "blinking", "flash", "flashes", "flashing", "time", "times"];
     private static readonly string[] Terminals = ["l1", "l2", "l3"];
     private static readonly string[] Reading = ["to", "is", "was", "reads"];
 
@@ -49,11 +52,19 @@ internal static class NoCodes
         const int reach = 3;
         if (words[at].Word is not ("one" or "ones") || (at + 1 < words.Length && Shining.Contains(words[at + 1].Word))) return false;
         for (int before = at - 1; before >= 0 && before >= at - reach; before--)
+        {
             if (Pointing.Contains(words[before].Word)) return true;
+            if (!Describing.Contains(words[before].Word)) return false;
+        }
+
         return false;
     }
 
-    private static bool IsTerminal(ImmutableArray<(string Word, int End)> words, int at)
+    // Of several, as units show an L1 too: "L1 24 degrees" may be that.
+    private static bool IsTerminal(ImmutableArray<(string Word, int End)> words, int at) => IsLeg(words, at)
+        && Enumerable.Range(0, words.Length).Any(other => words[other].Word != words[at].Word && IsLeg(words, other));
+
+    private static bool IsLeg(ImmutableArray<(string Word, int End)> words, int at)
     {
         if (!Terminals.Contains(words[at].Word)) return false;
         int next = at + 1 < words.Length && Reading.Contains(words[at + 1].Word) ? at + 2 : at + 1;

@@ -16,6 +16,12 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
+        if (OfTheLast(turn, page, text) is { } last)
+        {
+            Take(turn, page, [last]);
+            return true;
+        }
+
         ReadingResult heard = BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), Context(turn, page)));
         switch (BareVoltage.Settle(BareVoltage.NominalOf(turn, page), heard))
         {
@@ -28,6 +34,15 @@ internal static class ReadingIntake
             default:
                 return false;
         }
+    }
+
+    // A bare number is the one reading that is still asked for: "20k", then "68".
+    private static Reading? OfTheLast(TurnDraft turn, CheckPage page, string text)
+    {
+        if (turn.State.Given.IsEmpty || PlainWords.Of(text) is not [var word] || !word.All(char.IsAsciiDigit)) return null;
+        ReadingField[] open = [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))];
+        return open is [var only] && ReadingParser.Parse(turn.Heard(text), Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null }
+            ? reading with { Label = only.Label } : null;
     }
 
     /// <summary>Takes a filled-in form, field by field; empty fields stay open.</summary>

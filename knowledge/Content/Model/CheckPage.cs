@@ -32,9 +32,10 @@ public sealed record CheckPage(
     ImmutableArray<Source> Sources)
 {
     /// <summary>Those of <see cref="Stop"/> at which gas may be in the air: no switch is touched, no flame lit.</summary>
-    public ImmutableSortedSet<OutcomeId> StopWet { get; init; } = [];
-
     public ImmutableSortedSet<OutcomeId> StopGas { get; init; } = [];
+
+    /// <summary>Those of <see cref="Stop"/> at which water may be live: neither it nor what is plugged in there is touched.</summary>
+    public ImmutableSortedSet<OutcomeId> StopWet { get; init; } = [];
 
     /// <summary>The symptoms that are such a gas alarm themselves, so that nobody needs to be asked for it.</summary>
     public ImmutableSortedSet<SymptomId> Alarm { get; init; } = [];

@@ -7,12 +7,8 @@ internal static class HeatPumps
 {
     private const string Unit = "heatpump";
 
-    /// <summary>Words that make it the name of another machine, or of a business.</summary>
-    private static readonly string[] Others =
-    [
-        "dryer", "drier", "tumble", "washer", "boiler", "cylinder", "pool", "installer", "installers", "fitter", "fitters", "engineer", "engineers", "man", "guy", "guys",
-        "people", "company", "grant", "grants", "scheme", "course", "training", "market", "industry", "job", "jobs",
-    ];
+    /// <summary>Words that make it the name of another machine.</summary>
+    private static readonly string[] Others = ["dryer", "drier", "tumble", "washer", "boiler", "cylinder", "pool"];
 
     /// <summary>The words with each "heat pump" as one.</summary>
     public static ImmutableArray<Word> Named(ImmutableArray<Word> words)

@@ -2,6 +2,7 @@ using DxAssistant.Conversation;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -72,6 +73,7 @@ public sealed class CorrectionTests
     [InlineData("that was wrong, full of dust")]
     [InlineData("no wait they are full of dust")]
     [InlineData("sorry no full of dust")]
+    [InlineData("no sorry they are full of dust")]
     public void LastAnswer_SaidToBeWrongWithTheRightOne_IsReplaced(string words)
     {
         Walker corrected = Begin(), straight = Begin();
@@ -140,19 +142,61 @@ public sealed class CorrectionTests
         Assert.Equal("none", Assert.Single(walker.State.Results).Outcome);
     }
 
-    // A few words at a step are no request, whatever they are like.
+    // A few words of what is asked are no request, whatever they are like.
     [Theory]
-    [InlineData("plug ok")]
-    [InlineData("it has not tripped")]
-    [InlineData("no change")]
-    [InlineData("stays")]
-    public void FewWords_ThatDoNotFitTheQuestion_AreNotRefused(string words)
+    [InlineData("outdoor-fan-plug", "plug ok")]
+    [InlineData("breaker-when", "it has not tripped")]
+    [InlineData("filter-look", "no change")]
+    [InlineData("filter-look", "stays")]
+    public void FewWords_OfWhatIsAsked_AreNotRefused(string check, string words)
     {
-        Walker walker = Begin();
+        Walker walker = Asked(check);
         walker.Say(words);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal
             || segment.From.OfType<Provenance.Page>().Any(page => page.Path.Contains("refusals", StringComparison.Ordinal)));
-        Assert.Equal("filter-look", walker.Question.Subject);
+    }
+
+    private static Walker Asked(string check)
+    {
+        CheckPage page = ShippedContent.Library.Checks[new CheckId(check)];
+        return new Walker(ShippedContent.Assistant, Begin().State with
+        {
+            Question = new OpenQuestion("q", QuestionKind.Check, check, page.Ask.Text, [],
+                [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))], [], []),
+        });
+    }
+
+    [Theory]
+    [InlineData("i made a mistake, go back")]
+    [InlineData("i measured wrong, let me check again")]
+    public void LastAnswer_TakenBackInMoreWords_IsAskedAgain(string words)
+    {
+        Walker walker = Begin();
+        walker.Tap("clean");
+        walker.Say(words);
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == "filter-look");
+    }
+
+    // "None" of a fault is no fault; "ok" is no yes to "signs or damage".
+    [Theory]
+    [InlineData("power-terminals", "tight", "nothing unusual")]
+    [InlineData("animal-signs", "none", "ok, all fine")]
+    public void SoundWords_NeverChooseAFault(string check, string sound, string words)
+    {
+        Walker walker = Asked(check);
+        walker.Say(words);
+        Assert.All(walker.State.Results.Where(result => result.Check == check), result => Assert.Equal(sound, result.Outcome));
+    }
+
+    // "Locked" is an answer where something is to be locked, and nowhere else.
+    [Fact]
+    public void Locked_AtAnotherStep_IsNotDone()
+    {
+        Walker walker = ToLockOut();
+        walker.Say("its locked");
+        Assert.Equal(0, walker.State.Approach?.Done ?? 0);
+        walker.Say("next");
+        Assert.Equal(0, walker.State.Approach?.Done ?? 0);
     }
 
     [Theory]
@@ -160,12 +204,20 @@ public sealed class CorrectionTests
     [InlineData("ok done next")]
     public void LockOut_SaidToBeDone_IsDone(string words)
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "compressor-start-code");
-        for (int turn = 0; walker.Question.Kind != QuestionKind.Access && turn < 20; turn++) walker.Tap(walker.Question.Options[^1].Key);
-        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
-        int done = walker.State.Approach?.Done ?? 0;
+        Walker walker = ToLockOut();
+        walker.Say("done");
+        Assert.Contains("lock it", walker.Question.Text + string.Concat(walker.Reply.Segments.Select(segment => segment.Text)), StringComparison.Ordinal);
         walker.Say(words);
-        Assert.Equal(done + 1, walker.State.Approach!.Done);
+        Assert.Equal(2, walker.State.Approach!.Done);
+    }
+
+    private static Walker ToLockOut()
+    {
+        const int most = 20;
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "compressor-start-code");
+        for (int turn = 0; walker.Question.Kind != QuestionKind.Access && turn < most; turn++) walker.Tap(walker.Question.Options[^1].Key);
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        return walker;
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using DxAssistant.Conversation;
+using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
@@ -21,8 +22,7 @@ public sealed class DangerTests
     [InlineData("there is a burning smell and sparks from the outdoor unit", Fire)]
     [InlineData("fan is noisy, filter is clean, and now theres smoke coming out of the outdoor unit", Fire)]
     [InlineData("brenholt wall unit, the plug is melting", Fire)]
-    [InlineData("the plug is hot and brown", Fire)]
-    [InlineData("the breaker is hot and buzzing", Fire)]
+    [InlineData("the breaker is hot to the touch", Fire)]
     [InlineData("i got a tingle when i touched the outside unit", Fire)]
     [InlineData("wait now i can smell burning", Fire)]
     [InlineData("water is dripping onto the socket below", Wet)]
@@ -199,6 +199,51 @@ public sealed class DangerTests
         Assert.NotEqual("danger-signs", walker.Question.Subject);
         walker.Say("oh no, smoke is coming out now");
         Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    // Words of danger that tell of none.
+    [Theory]
+    [InlineData("the breaker trips on hot days")]
+    [InlineData("breaker keeps tripping in hot weather")]
+    [InlineData("water is dripping from the air outlet")]
+    [InlineData("the air from the outlet is hot")]
+    [InlineData("the fan is running but weak air at the outlet")]
+    [InlineData("the breaker trips in wet weather")]
+    public void Trouble_InWordsOfDanger_IsNoDanger(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution);
+    }
+
+    // What is not known of the unit comes after what may be in the air.
+    [Theory]
+    [InlineData("no idea but i smell gas")]
+    [InlineData("i dont know, i can smell gas")]
+    public void Danger_BesideNotKnowing_IsHeard(string words)
+    {
+        Walker walker = Opened();
+        walker.Say("no heat");
+        Assert.Equal(QuestionKind.Series, walker.Question.Kind);
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Gas_BesideBurning_IsAnsweredWithoutASwitch()
+    {
+        Walker walker = Opened();
+        walker.Say("gas smell and a burning smell");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
+    }
+
+    // Who is at the unit was not asked anew in older logs.
+    [Fact]
+    public void StartedOver_InAnOlderLog_KeepsThePerson()
+    {
+        CaseState before = Opened().Begin("brenholt-ws", "technician", "poor-cooling").State;
+        Assert.Equal("technician", Fold.Apply(before, new StartedOver()).Role);
     }
 
     // To switch off where gas may be is wrong, and so is to speak of brazing to who smells it.

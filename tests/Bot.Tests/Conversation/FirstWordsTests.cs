@@ -25,6 +25,30 @@ public sealed class FirstWordsTests
     }
 
     [Theory]
+    [InlineData("no heat waiting for a technician")]
+    [InlineData("unit dead and im not a tech")]
+    [InlineData("no cooling should i call a tech here")]
+    public void Person_SpokenOf_IsNotAtTheUnit(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Null(walker.State.Role);
+        Assert.DoesNotContain(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit { Role: not "owner" });
+    }
+
+    [Theory]
+    [InlineData("the code e five", "E5")]
+    [InlineData("this is e one on the ostvik lc cassette", "E1")]
+    public void Code_SpelledAfterThe_KeepsItsNumber(string words, string code)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(code, StringComparison.Ordinal));
+    }
+
+    [Theory]
     [InlineData("brenholt ws e5 flashing tech here", "technician")]
     [InlineData("b4 brenholt licensed tech here", "refrigerant")]
     [InlineData("tarn duo no heat owner here", "owner")]

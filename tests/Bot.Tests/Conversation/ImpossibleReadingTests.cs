@@ -42,6 +42,39 @@ public sealed class ImpossibleReadingTests
         Assert.NotEqual("compressor-windings", walker.Question.Subject);
     }
 
+    // "20k", then "68": one line is open, and a bare number is its.
+    [Fact]
+    public void BareNumber_WhenOneReadingIsOpen_IsThatReading()
+    {
+        Walker walker = At("room-sensor-resistance", "room-sensor-code", "sensor-room-air");
+        walker.Say("20k");
+        Assert.Single(walker.State.Given);
+        walker.Say("68");
+        Assert.Contains(walker.State.Results, result => result.Check == "room-sensor-resistance");
+    }
+
+    // What a gauge works out depends on the refrigerant it was set to.
+    [Theory]
+    [InlineData("sh 14")]
+    [InlineData("superheat 9 k")]
+    public void GaugesOwnFigure_IsNoReading(string words)
+    {
+        Walker walker = At("superheat", "poor-cooling", "undercharge-leak");
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments.SelectMany(said => said.From).OfType<Provenance.Phrase>(), phrase => phrase.Id == "notice-of-gauges");
+        Assert.Equal("superheat", walker.Question.Subject);
+        Assert.Empty(walker.State.Given);
+    }
+
+    private static Walker At(string check, string symptom, string fault)
+    {
+        const int most = 60;
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom);
+        for (int turn = 0; turn < most && walker.Question.Subject != check; turn++) HiddenFault.Typical(fault).Answer(walker);
+        Assert.Equal(check, walker.Question.Subject);
+        return walker;
+    }
+
     private const string Again = "reading-impossible-again";
 
     private static IEnumerable<string> Fill(Walker walker) => walker.Fill(("U–V", "0.9 Ω"), ("V–W", "0.9 Ω"), ("U–W", "OL"))

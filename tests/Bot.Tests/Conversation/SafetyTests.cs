@@ -2,6 +2,7 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -19,6 +20,25 @@ public sealed class SafetyTests
         Reply reply = walker.Say(request);
         Assert.Contains(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
         Assert.Equal((before.Kind, before.Subject, before.Text), (walker.Question.Kind, walker.Question.Subject, walker.Question.Text));
+    }
+
+    // A melted terminal is a fire to come, whatever else is wrong: it is made good before the supply comes on again.
+    [Theory]
+    [InlineData("brenholt-ws", "compressor-start-code")]
+    [InlineData("ostvik-duct", "compressor-start-code")]
+    [InlineData("ostvik-lc", "unit-dead")]
+    [InlineData("tarn-duo", "unit-dead")]
+    [InlineData("veldarn-nord", "unit-dead")]
+    public void LooseTerminal_Found_IsMadeGoodNext(string series, string symptom)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin(series, "refrigerant", symptom);
+        HiddenFault unit = HiddenFault.Typical("loose-power-terminal");
+        while (walker.Question.Subject != "power-terminals") unit.Answer(walker);
+        walker.Tap("loose");
+        while (walker.Question.Kind == QuestionKind.Access) walker.MakeSafe();
+        Assert.Equal("isolated-open", walker.State.Access);
+        Assert.Equal(QuestionKind.Repair, walker.Question.Kind);
+        Assert.Equal(["loose-power-terminal"], ShippedContent.Library.Graph.Find(new RepairId(walker.Question.Subject))!.Fixes.Select(fault => fault.Value));
     }
 
     [Fact]

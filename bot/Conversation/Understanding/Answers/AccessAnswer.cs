@@ -27,9 +27,16 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     {
         if (Step(turn, question) is not (var step, var page, var number)) return false;
         if (step.Limit is { } limit) return IsAnswerNumber(text) ? AskForUnit(turn, limit, text) : Read(turn, page, number, limit, turn.Heard(text));
-        if (!words.Means("words-done", text)) return false;
+        if (!words.Means("words-done", text) && !(words.Means("words-locked", text) && IsLock(step, text))) return false;
         Confirm(turn, page, number, null);
         return true;
+    }
+
+    // "Its locked" is done where the step says to lock something, and nowhere else.
+    private static bool IsLock(AccessStep step, string text)
+    {
+        const int stem = 4;
+        return PlainWords.Of(text).Any(word => PlainWords.Of(step.Do.Text).Any(known => known.Length >= stem && word.Length >= stem && word[..stem] == known[..stem]));
     }
 
     public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) =>

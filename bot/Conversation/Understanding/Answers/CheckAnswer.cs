@@ -34,7 +34,13 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, text) || HearWithoutTitle(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
+        if (words.After("words-of-gauges", text) is [>= '0' and <= '9', ..])
+        {
+            turn.Say(SegmentKind.Notice, "notice-of-gauges");
+            return true;
+        }
+
         return OptionMatcher.Exactly(text, question.Options) is { } exact
             ? Choose(turn, question, exact.Key)
             : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
@@ -47,23 +53,25 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         return true;
     }
 
-    // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows does not differ.
-    private bool HearYesOrNo(TurnDraft turn, OpenQuestion question, string text) =>
-        Beginning(turn, question, text, "words-yes", ["words-yes", "words-sound"]) || Beginning(turn, question, text, "words-no", ["words-no", "words-none-of-it"]);
+    // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows says the same.
+    private bool HearYesOrNo(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
+        Begins(turn, question, page, text, "words-plain-yes", "words-sound") || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it");
 
-    private bool Beginning(TurnDraft turn, OpenQuestion question, string text, string word, ImmutableArray<string> goingOn)
+    private bool Begins(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, string goingOn)
     {
-        bool isMeant = words.Means(word, text) || (words.After(word, text) is { Length: > 0 } rest && goingOn.Any(list => words.Means(list, rest)))
-            || (word == "words-no" && words.Means("words-none-of-it", text));
-        return isMeant && question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is [var only] && Choose(turn, question, only.Key);
+        if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
+        bool tells = words.Means(word, text);
+        bool tellsSound = (words.After(word, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!page.Stop.IsEmpty && words.Means(goingOn, text));
+        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value)) && Choose(turn, question, only.Key);
     }
 
     // "Plug is home" names the thing that is asked about, which the answer "home and clean" does not.
     private bool HearWithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         ImmutableArray<string> title = PlainWords.Of(page.Title.Text), said = PlainWords.Of(text);
-        string rest = string.Join(' ', said.Where(word => !title.Contains(word)));
-        return rest.Length > 0 && rest.Length < string.Join(' ', said).Length && base.Hear(turn, question, rest);
+        string[] rest = [.. said.Where(word => !title.Contains(word))];
+        return !text.Contains('?', StringComparison.Ordinal) && rest.Length < said.Length && rest.Any(word => word.Any(char.IsLetter))
+            && base.Hear(turn, question, string.Join(' ', rest));
     }
 
     // "Looks sound" and "none of it" are what a sound unit shows, where that is one answer. Danger is never waved away so.
@@ -71,11 +79,15 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         bool isSound = words.Means("words-sound", text);
         if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text))) return false;
+        return SoundOf(turn, page) is { } sound && (isSound || OptionMatcher.BeginsDenied(sound.Answer.Text, turn.Library.Language)) && Choose(turn, question, sound.Id.Value);
+    }
+
+    // What a unit without a fault shows, where that is one answer.
+    private static AnswerOption? SoundOf(TurnDraft turn, CheckPage page)
+    {
         ImmutableArray<double> atASoundUnit = turn.Library.Graph.Find(page.Id)!.Row(FaultId.NoneOfThese);
         int place = atASoundUnit.IndexOf(atASoundUnit.Max());
-        AnswerOption likeliest = page.Outcomes[place];
-        return atASoundUnit[place] >= Sound && (isSound || OptionMatcher.BeginsDenied(likeliest.Answer.Text, turn.Library.Language))
-            && Choose(turn, question, likeliest.Id.Value);
+        return atASoundUnit[place] >= Sound ? page.Outcomes[place] : null;
     }
 
     private static ImmutableArray<double> Certain(int place, int count) =>

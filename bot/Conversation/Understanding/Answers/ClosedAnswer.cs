@@ -10,7 +10,7 @@ internal sealed class ClosedAnswer : Answer
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
         if (key != "start-over") return false;
-        turn.Happen(new StartedOver());
+        turn.Happen(new StartedOver(AsksWho: true));
         turn.Say(SegmentKind.Notice, "notice-started-over");
         return true;
     }

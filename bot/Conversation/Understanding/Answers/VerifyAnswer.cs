@@ -37,11 +37,11 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         : words.Means("words-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
         : base.Hear(turn, question, text);
 
-    // "Still the same", "still 0A".
+    // "Still the same", "still 0A"; "still works" is another matter.
     private bool IsNotCured(string text)
     {
         const int few = 2;
-        return words.Means(NotCured, text) || (words.After(NotCured, text) is { Length: > 0 } rest && PlainWords.Of(rest).Length <= few && !words.Means("words-fine", rest));
+        return words.Means(NotCured, text) || (words.After(NotCured, text) is { } rest && rest.Any(char.IsDigit) && PlainWords.Of(rest).Length <= few);
     }
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>

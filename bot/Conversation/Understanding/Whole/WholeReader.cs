@@ -15,6 +15,12 @@ internal sealed class WholeReader
 {
     private static readonly SearchValues<char> Stops = SearchValues.Create(",.;:!?\n");
 
+    private const string Owner = "owner";
+
+    private static readonly ImmutableHashSet<string> Present = ["here", "speaking"];
+
+    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "for", "call", "need", "send", "get", "want", "no", "not", "any"];
+
     private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
 
     private readonly Clauses _clauses;
@@ -86,7 +92,7 @@ internal sealed class WholeReader
         return found.AsMessage();
     }
 
-    // "brenholt e5 flashing tech here": who it is ends a message without a comma, as dictation writes it.
+    // "brenholt e5 flashing tech here": who it is ends a message without a comma, as dictation writes it; not "I need a tech here".
     private string TakeRole(string text, Findings found)
     {
         const int fewest = 2, most = 6;
@@ -95,7 +101,7 @@ internal sealed class WholeReader
         {
             int from = words[^(count + 1)].End;
             if (text.AsSpan(from).TrimEnd().IndexOfAny(Stops) >= 0) return text;
-            if (RoleIn(text[from..]) is not { } role) continue;
+            if (!Present.Contains(words[^1].Word) || NoPerson.Contains(words[^(count + 1)].Word) || RoleIn(text[from..]) is not { } role) continue;
             found.Add(new ToldThing.AtUnit(role), text[from..].Trim());
             return text[..from];
         }
@@ -123,6 +129,8 @@ internal sealed class WholeReader
             case ToldThing.Mode when !clause.Words.Contains("not"): found.Add(thing, clause.Text); break;
             case ToldThing.Symptom symptom when bounded: found.Add(symptom with { Confidence = Doubts.ConfidenceOf(clause.Doubtful, _settings), ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
             case ToldThing.Outcome outcome when bounded: found.Add(outcome with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
+            // "I am not a tech"; where a page says so of an owner, the owner is told.
+            case ToldThing.AtUnit { Role: not Owner } when clause.Words.Contains("not"): found.Unclear(clause.Text); break;
             case ToldThing.AtUnit or ToldThing.Tried when bounded && !clause.Doubtful: found.Add(thing, clause.Text); break;
             case ToldThing.Outcome or ToldThing.Tried: found.Unclear(clause.Text); break;
             case ToldThing.AtUnit when clause.Doubtful: found.Unclear(clause.Text); break;

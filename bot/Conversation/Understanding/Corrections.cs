@@ -1,0 +1,61 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Readings;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Corrections of what was answered: "I measured wrong, it is 10.5k", "no wait, it was free", "I was wrong, it was thin frost".</summary>
+internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Danger danger)
+{
+    /// <summary>Corrects the last answer where the message fits its question, else the latest check with such an answer.</summary>
+    /// <param name="heard">What is left to understand: the message, or what follows a beginning that tells nothing.</param>
+    /// <returns>False when nothing was corrected.</returns>
+    public bool Hear(TurnDraft turn, string text, out string heard)
+    {
+        heard = text;
+        if (turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
+        if (commands.Find(anew) is { } word) commands.Obey(turn, word);
+        else if (Fits(turn, before.Question, anew)) AnswerAnew(turn, anew);
+        else if (!CorrectsEarlier(turn, anew))
+        {
+            heard = anew;
+            if (!takesBack) return false;
+            AnswerAnew(turn, anew);
+        }
+
+        return true;
+    }
+
+    private void AnswerAnew(TurnDraft turn, string anew)
+    {
+        commands.Obey(turn, CommandWord.Back);
+        if (turn.State.Question is { Kind: QuestionKind.Check } asked && !answers[asked.Kind].Hear(turn, asked, anew))
+            turn.Note("notice-not-used", Slot.Said("words", anew));
+    }
+
+    private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
+        && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
+            || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
+
+    // No number: it is one of a list that is no longer in sight. Nor half-way through the readings of another check.
+    private bool CorrectsEarlier(TurnDraft turn, string text)
+    {
+        if (turn.State is not { Question: { } open, Given.IsEmpty: true } || !text.Any(char.IsLetter)) return false;
+        foreach (SeenResult result in turn.View.Results.Reverse())
+        {
+            CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
+            ImmutableArray<Option> options = [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
+            if (page.Readings.IsEmpty && OptionMatcher.Find(text, options, turn.Library.Language) is { } meant && meant.Key != result.Outcome)
+                return answers[QuestionKind.Check].Choose(turn, open with { Kind = QuestionKind.Check, Subject = result.Check, Options = options }, meant.Key);
+        }
+
+        return false;
+    }
+}
