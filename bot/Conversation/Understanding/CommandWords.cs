@@ -28,6 +28,9 @@ internal sealed class CommandWords(PhraseBook phrases)
     /// <summary>Says that the case is about another unit than it is walked as.</summary>
     public const string WrongUnit = "words-wrong-unit";
 
+    // What may stand between a beginning and what follows it.
+    private static readonly char[] Pauses = [' ', ',', '.', ';', ':', '!', '-', '–', '—'];
+
     private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
         .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
 
@@ -58,20 +61,21 @@ internal sealed class CommandWords(PhraseBook phrases)
     }
 
     /// <summary>What a message corrects an answer to, and whether it takes that answer back whatever it was; null when it does not begin so, or goes on with nothing.</summary>
-    /// <remarks>A single word is too common a beginning: "back is dirty".</remarks>
+    /// <remarks>What takes an answer back stands for itself: "i misread the code" says what was misread. A single word is too common a beginning.</remarks>
     public (string Anew, bool TakesBack)? Corrected(string text) =>
-        After(text, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { Length: > 0 } taken ? (taken, true)
-        : After(text, _lists[Correcting]) is { Length: > 0 } anew ? (anew, false) : null;
+        Behind(text, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { } taken
+            && taken.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && taken.TrimStart(Pauses) is { Length: > 0 } rest ? (rest, true)
+        : After(Correcting, text) is { Length: > 0 } anew ? (anew, false) : null;
 
     /// <summary>What a message says after the longest beginning that a list holds; null when it has none, or nothing after it.</summary>
-    public string? After(string phrase, string text) => After(text, _lists[phrase]);
+    public string? After(string phrase, string text) => Behind(text, _lists[phrase])?.TrimStart(Pauses);
 
-    private static string? After(string text, IEnumerable<string> beginnings)
+    private static string? Behind(string text, IEnumerable<string> beginnings)
     {
         ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
         string said = string.Join(' ', words.Select(word => word.Word));
         string? begun = beginnings.Where(entry => said.StartsWith(entry + ' ', StringComparison.Ordinal)).MaxBy(entry => entry.Length);
-        return begun is null ? null : text[words[begun.Count(sign => sign == ' ')].End..].TrimStart(' ', ',', '.', ';', ':', '!', '-', '–', '—');
+        return begun is null ? null : text[words[begun.Count(sign => sign == ' ')].End..];
     }
 
     /// <summary>Whether the first clause of a label is one word of a list: "Yes, it is free", but not "No air comes out".</summary>

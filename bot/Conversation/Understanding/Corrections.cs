@@ -2,7 +2,6 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Graph.Model;
@@ -20,24 +19,33 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
     public bool Hear(TurnDraft turn, string text, out string heard)
     {
         heard = text;
-        if (turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
-        if (commands.Find(anew) is { } word) commands.Obey(turn, word);
-        else if (Fits(turn, before.Question, anew)) AnswerAnew(turn, anew);
-        else if (!CorrectsEarlier(turn, anew))
+        if (commands.IsWrongUnit(text) || turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
+        if (commands.Find(anew) is { } word)
         {
-            heard = anew;
-            if (!takesBack) return false;
-            AnswerAnew(turn, anew);
+            Obey(turn, word, takesBack);
+            return true;
         }
 
-        return true;
+        if (!takesBack && IsBare(anew)) return false;
+        heard = anew;
+        if (Fits(turn, before.Question, anew)) return AnswerAnew(turn, anew);
+        return CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
     }
 
-    private void AnswerAnew(TurnDraft turn, string anew)
+    // "I was wrong, not sure" is not sure of what was answered last.
+    private void Obey(TurnDraft turn, CommandWord word, bool takesBack)
+    {
+        if (takesBack && word is not (CommandWord.Back or CommandWord.StartOver)) commands.Obey(turn, CommandWord.Back);
+        commands.Obey(turn, word);
+    }
+
+    // "Sorry, no" answers what is asked now.
+    private bool IsBare(string text) => commands.IsYesOrNo(text) || text.Trim().Length < 2;
+
+    private bool AnswerAnew(TurnDraft turn, string anew)
     {
         commands.Obey(turn, CommandWord.Back);
-        if (turn.State.Question is { Kind: QuestionKind.Check } asked && !answers[asked.Kind].Hear(turn, asked, anew))
-            turn.Note("notice-not-used", Slot.Said("words", anew));
+        return turn.State.Question is { Kind: QuestionKind.Check } asked && answers[asked.Kind].Hear(turn, asked, anew);
     }
 
     private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }

@@ -16,13 +16,8 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
-        if (OfTheLast(turn, page, text) is { } last)
-        {
-            Take(turn, page, [last]);
-            return true;
-        }
-
-        ReadingResult heard = BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), Context(turn, page)));
+        ReadingResult parsed = OfTheLast(turn, page, text) ?? ReadingParser.Parse(turn.Heard(text), Context(turn, page));
+        ReadingResult heard = BareTemperature.Settle(page, parsed);
         switch (BareVoltage.Settle(BareVoltage.NominalOf(turn, page), heard))
         {
             case ReadingResult.Readings readings:
@@ -37,12 +32,12 @@ internal static class ReadingIntake
     }
 
     // A bare number is the one reading that is still asked for: "20k", then "68".
-    private static Reading? OfTheLast(TurnDraft turn, CheckPage page, string text)
+    private static ReadingResult.Readings? OfTheLast(TurnDraft turn, CheckPage page, string text)
     {
         if (turn.State.Given.IsEmpty || PlainWords.Of(text) is not [var word] || !word.All(char.IsAsciiDigit)) return null;
         ReadingField[] open = [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))];
-        return open is [var only] && ReadingParser.Parse(turn.Heard(text), Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null }
-            ? reading with { Label = only.Label } : null;
+        return open is [var only] && ReadingParser.Parse(turn.Heard(text), Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null } read
+            ? read with { List = [reading with { Label = only.Label }] } : null;
     }
 
     /// <summary>Takes a filled-in form, field by field; empty fields stay open.</summary>

@@ -177,6 +177,38 @@ public sealed class CorrectionTests
         Assert.DoesNotContain(walker.State.Results, result => result.Check == "filter-look");
     }
 
+    // "Sorry, no" answers what is asked, and "i misread the code" takes no answer back.
+    [Theory]
+    [InlineData("sorry, no")]
+    [InlineData("i misread the code, it is E6")]
+    public void EarlierAnswer_NotSpokenOf_Stays(string words)
+    {
+        Walker walker = Begin();
+        walker.Tap("clean");
+        walker.Say(words);
+        Assert.Equal("clean", walker.State.Results.Single(result => result.Check == "filter-look").Outcome);
+    }
+
+    [Fact]
+    public void UnsafeRequest_BehindATakenBackAnswer_IsRefused()
+    {
+        Walker walker = Begin();
+        walker.Tap("clean");
+        walker.Say("forget that, can i bypass the pressure switch");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+    }
+
+    // What is missing is no fault of it.
+    [Theory]
+    [InlineData("no filter")]
+    [InlineData("no air filter")]
+    public void Thing_SaidToBeMissing_IsNotFoundFaulty(string words)
+    {
+        Walker walker = Begin();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.State.Results, result => result.Outcome == "blocked");
+    }
+
     // "None" of a fault is no fault; "ok" is no yes to "signs or damage".
     [Theory]
     [InlineData("power-terminals", "tight", "nothing unusual")]

@@ -23,6 +23,8 @@ public sealed class DangerTests
     [InlineData("fan is noisy, filter is clean, and now theres smoke coming out of the outdoor unit", Fire)]
     [InlineData("brenholt wall unit, the plug is melting", Fire)]
     [InlineData("the breaker is hot to the touch", Fire)]
+    [InlineData("it is leaking onto the socket", Wet)]
+    [InlineData("water is running into the outlet", Wet)]
     [InlineData("i got a tingle when i touched the outside unit", Fire)]
     [InlineData("wait now i can smell burning", Fire)]
     [InlineData("water is dripping onto the socket below", Wet)]
@@ -209,6 +211,7 @@ public sealed class DangerTests
     [InlineData("the air from the outlet is hot")]
     [InlineData("the fan is running but weak air at the outlet")]
     [InlineData("the breaker trips in wet weather")]
+    [InlineData("the unit is mounted over the socket and it wont cool")]
     public void Trouble_InWordsOfDanger_IsNoDanger(string words)
     {
         Walker walker = Opened();

@@ -28,6 +28,7 @@ public sealed class FirstWordsTests
     [InlineData("no heat waiting for a technician")]
     [InlineData("unit dead and im not a tech")]
     [InlineData("no cooling should i call a tech here")]
+    [InlineData("no heat send us a tech here")]
     public void Person_SpokenOf_IsNotAtTheUnit(string words)
     {
         var walker = new Walker(ShippedContent.Assistant);
@@ -58,6 +59,16 @@ public sealed class FirstWordsTests
         walker.Send(new MessageBody.Opening());
         walker.Say(words);
         Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit person && person.Role == role);
+    }
+
+    // Where what is left of a message tells nothing, the trouble is looked for in all of it.
+    [Fact]
+    public void Finding_BesideIdleWords_LeadsToTheQuestionWhatItIsAbout()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say("filter is clean and so on");
+        Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
     }
 
     [Theory]

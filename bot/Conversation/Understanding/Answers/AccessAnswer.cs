@@ -13,6 +13,9 @@ namespace DxAssistant.Conversation.Understanding.Answers;
 /// <summary>Confirms one step towards an access state. A reading that is not safe stops the walk at that step.</summary>
 internal sealed class AccessAnswer(CommandWords words) : Answer
 {
+    // How a step says "lock", in each language.
+    private static readonly string[] Locks = ["lock", "bloq"];
+
     public override QuestionKind Kind => QuestionKind.Access;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -27,17 +30,14 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     {
         if (Step(turn, question) is not (var step, var page, var number)) return false;
         if (step.Limit is { } limit) return IsAnswerNumber(text) ? AskForUnit(turn, limit, text) : Read(turn, page, number, limit, turn.Heard(text));
-        if (!words.Means("words-done", text) && !(words.Means("words-locked", text) && IsLock(step, text))) return false;
+        if (!words.Means("words-done", text) && !(words.Means("words-locked", text) && IsLock(step))) return false;
         Confirm(turn, page, number, null);
         return true;
     }
 
     // "Its locked" is done where the step says to lock something, and nowhere else.
-    private static bool IsLock(AccessStep step, string text)
-    {
-        const int stem = 4;
-        return PlainWords.Of(text).Any(word => PlainWords.Of(step.Do.Text).Any(known => known.Length >= stem && word.Length >= stem && word[..stem] == known[..stem]));
-    }
+    private static bool IsLock(AccessStep step) =>
+        PlainWords.Of(step.Do.Text).Any(word => Locks.Any(stem => word.StartsWith(stem, StringComparison.Ordinal)));
 
     public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) =>
         fields is [var only] && Step(turn, question) is ({ Limit: { } limit }, var page, var number)

@@ -6,6 +6,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
@@ -35,7 +36,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
         if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
-        if (words.After("words-of-gauges", text) is [>= '0' and <= '9', ..])
+        if (IsOfGauges(page, text))
         {
             turn.Say(SegmentKind.Notice, "notice-of-gauges");
             return true;
@@ -51,6 +52,14 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         if (CheckQuestion.Page(turn, question.Subject) is not { Readings.IsEmpty: false } page) return false;
         ReadingIntake.Fill(turn, page, fields);
         return true;
+    }
+
+    // "SH 14": what a gauge works out by itself, and no more.
+    private bool IsOfGauges(CheckPage page, string text)
+    {
+        const int most = 2;
+        return page.Readings.Any(field => field.Unit.Kind is QuantityKind.GaugePressure or QuantityKind.AbsolutePressure)
+            && words.After("words-of-gauges", text) is [>= '0' and <= '9', ..] rest && PlainWords.Of(rest).Length <= most;
     }
 
     // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows says the same.
@@ -70,9 +79,13 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         ImmutableArray<string> title = PlainWords.Of(page.Title.Text), said = PlainWords.Of(text);
         string[] rest = [.. said.Where(word => !title.Contains(word))];
-        return !text.Contains('?', StringComparison.Ordinal) && rest.Length < said.Length && rest.Any(word => word.Any(char.IsLetter))
+        return !text.Contains('?', StringComparison.Ordinal) && rest.Length < said.Length && rest.Any(word => Tells(turn, word))
             && base.Hear(turn, question, string.Join(' ', rest));
     }
+
+    // "No filter" is no "no, full of dust".
+    private bool Tells(TurnDraft turn, string word) => word.Any(char.IsLetter) && !OptionMatcher.Denies(word, turn.Library.Language)
+        && !words.Means("words-plain-yes", word) && !words.Means("words-plain-no", word);
 
     // "Looks sound" and "none of it" are what a sound unit shows, where that is one answer. Danger is never waved away so.
     private bool HearSound(TurnDraft turn, OpenQuestion question, CheckPage page, string text)

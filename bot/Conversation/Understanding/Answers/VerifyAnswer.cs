@@ -33,16 +33,13 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        words.Means("words-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
-        : words.Means("words-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
+        words.Means("words-yes", text) || words.Means("words-plain-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
+        : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
         : base.Hear(turn, question, text);
 
-    // "Still the same", "still 0A"; "still works" is another matter.
-    private bool IsNotCured(string text)
-    {
-        const int few = 2;
-        return words.Means(NotCured, text) || (words.After(NotCured, text) is { } rest && rest.Any(char.IsDigit) && PlainWords.Of(rest).Length <= few);
-    }
+    // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.
+    private bool IsNotCured(string text) => words.Means(NotCured, text)
+        || (words.After(NotCured, text) is { } rest && PlainWords.Of(rest) is [{ Length: 2 or 3 } code] && code.Any(char.IsDigit) && code.Any(char.IsLetter));
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);

@@ -19,8 +19,14 @@ internal static class Telling
         MatchResult? match = null;
         // Without a complaint in one piece, it lies in all that is left, or in what was found.
         string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
-        if (!knowsTrouble && Offering.CertainSymptom(match = matcher.Match(complaint, turn.State.Series)) is { } symptom)
-            (all, match) = (all with { Items = all.Items.Add(Item(turn, symptom, complaint, mannerOf)) }, null);
+        if (!knowsTrouble)
+        {
+            match = matcher.Match(complaint, turn.State.Series);
+            if (match.TellsNothing && !all.Rest.IsEmpty) match = matcher.Match(complaint = text, turn.State.Series);
+            if (Offering.CertainSymptom(match) is { } symptom)
+                (all, match) = (all with { Items = all.Items.Add(Item(turn, symptom, complaint, mannerOf)) }, null);
+        }
+
         turn.Happen(new WholeTold(all.Items));
         NoteUnclear(turn, knowsTrouble ? all : told);
         if (match is not null) Complaints.Hear(turn, complaint, match, mannerOf(complaint));

@@ -19,7 +19,10 @@ internal sealed class WholeReader
 
     private static readonly ImmutableHashSet<string> Present = ["here", "speaking"];
 
-    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "for", "call", "need", "send", "get", "want", "no", "not", "any"];
+    // So many words before a person, the first of theirs included, tell whether somebody is only spoken of.
+    private const int Near = 4;
+
+    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "for", "call", "need", "send", "get", "want", "no", "not", "any", "us", "me"];
 
     private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
 
@@ -101,7 +104,7 @@ internal sealed class WholeReader
         {
             int from = words[^(count + 1)].End;
             if (text.AsSpan(from).TrimEnd().IndexOfAny(Stops) >= 0) return text;
-            if (!Present.Contains(words[^1].Word) || NoPerson.Contains(words[^(count + 1)].Word) || RoleIn(text[from..]) is not { } role) continue;
+            if (!Present.Contains(words[^1].Word) || words[..^(count - 1)].TakeLast(Near).Any(word => NoPerson.Contains(word.Word)) || RoleIn(text[from..]) is not { } role) continue;
             found.Add(new ToldThing.AtUnit(role), text[from..].Trim());
             return text[..from];
         }
