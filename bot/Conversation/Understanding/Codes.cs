@@ -13,7 +13,7 @@ internal static class Codes
     /// <returns>False when there is none, or when one is hardly meant: in the middle of a walk a code must be one of the series.</returns>
     public static bool Hear(TurnDraft turn, string text)
     {
-        string heard = turn.Heard(NoCodes.Blanked(SeriesNames.Blanked(turn.Library, text)));
+        string heard = turn.Heard(NoCodes.Blanked(turn, text));
         return GlyphReader.TryRead(heard, out GlyphReading? reading) && Take(turn, reading);
     }
 
@@ -21,7 +21,7 @@ internal static class Codes
     public static bool Guess(TurnDraft turn, string text)
     {
         if (turn.State.Question is not (null or { Kind: QuestionKind.Complaint or QuestionKind.Code })) return false;
-        GlyphReading reading = GlyphReader.Read(turn.Heard(NoCodes.Blanked(SeriesNames.Blanked(turn.Library, text))));
+        GlyphReading reading = GlyphReader.Read(turn.Heard(NoCodes.Blanked(turn, text)));
         bool known = turn.View.Series is { } series ? CodeLookUp.CanBe(series, Shown(reading)) : turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, Shown(reading)));
         return reading != Nothing && known && Take(turn, reading);
     }

@@ -42,7 +42,7 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
         bool isFirst = turn.State.Symptoms.IsEmpty && turn.State.Code is null;
         string? told = isFirst ? Offering.CertainSymptom(matcher.Match(text, turn.State.Series)) : null;
         string? own = Offering.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
-        if (own is not null && own != told && (DemandsSafeState(turn, own) || (isFirst && told is null))) Report(turn, own, text);
+        if (own is not null && own != told && (Symptoms.DemandsSafeState(turn, own) || (isFirst && told is null))) Report(turn, own, text);
         if (told is not null) Report(turn, told, text);
     }
 
@@ -50,9 +50,6 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     {
         if (turn.State.Symptoms.All(known => known.Symptom != symptom)) Symptoms.Report(turn, symptom, text.Trim());
     }
-
-    private static bool DemandsSafeState(TurnDraft turn, string symptom) =>
-        turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty;
 
     // The owner's question for signs of danger takes its answers itself, but "no smoke, but a loud hiss" is the hiss; any other check
     // takes an answer in its own words.

@@ -12,9 +12,9 @@ internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
     /// <summary>Whether gas may be in the air.</summary>
     public bool IsGas => Check.StopGas.Contains(Outcome);
 
-    /// <summary>What to do at once, and what after it.</summary>
+    /// <summary>The phrases that say what to do at once.</summary>
     /// <remarks>Where gas may be in the air, the switch that stops a fire would start one.</remarks>
-    public ImmutableArray<string> AtOnce => Check.StopGas.Contains(Outcome) ? ["closed-stop-gas"]
+    public ImmutableArray<string> AtOnce => IsGas ? ["closed-stop-gas"]
         : Check.StopWet.Contains(Outcome) ? ["closed-stop-wet", "danger-shock"] : ["closed-stop-safe", "danger-shock"];
 
     public AnswerOption Answer => Check.Outcomes.First(option => option.Id == Outcome);

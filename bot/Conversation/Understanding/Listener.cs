@@ -169,7 +169,7 @@ internal sealed class Listener(
         }
 
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        else if (turn.View.Series is { } walked && (commands.IsWrongUnit(text) || NamesOnly(told, turn.State.Series)))
+        else if (turn.View.Series is { } walked && (commands.IsWrongUnit(text) || told is { Items: [{ Thing: ToldThing.Unit }], Rest.IsEmpty: true }))
         {
             turn.Say(SegmentKind.Notice, "notice-other-unit", Slot.Of("series", walked.Title));
             return;
@@ -182,8 +182,6 @@ internal sealed class Listener(
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
-
-    private static bool NamesOnly(WholeMessage told, string? series) => told is { Items: [{ Thing: ToldThing.Unit unit }], Rest.IsEmpty: true } && unit.Series != series;
 
     // The mode a trouble shows in, said beside it.
     private static void TellMode(TurnDraft turn, WholeMessage told)

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Numbers and letters in a message that are no display code: times, counts, terminals with a reading.</summary>
+/// <summary>Numbers and letters in a message that are no display code: times, counts, terminals with a reading, names of series.</summary>
 internal static class NoCodes
 {
     private static readonly ImmutableHashSet<string> Numbers =
@@ -22,8 +22,8 @@ internal static class NoCodes
     private static readonly string[] Terminals = ["l1", "l2", "l3"];
     private static readonly string[] Reading = ["to", "is", "was", "reads"];
 
-    /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "the little green one", "L1 120".</summary>
-    public static string Blanked(string text) => Without(text, (words, at) => IsCount(words, at) || IsLampsName(words, at) || IsTerminal(words, at));
+    /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "the little green one", "L1 120", "Brenholt WS".</summary>
+    public static string Blanked(TurnDraft turn, string text) => Without(SeriesNames.Blanked(turn.Library, text), (words, at) => IsCount(words, at) || IsLampsName(words, at) || IsTerminal(words, at));
 
     /// <summary>The text with a blank for each sign of a terminal that a reading follows.</summary>
     public static string WithoutTerminals(string text) => Without(text, IsTerminal);

@@ -15,8 +15,12 @@ internal static class Symptoms
     {
         if (turn.State.Repairs is [.., { Works: true }]) turn.Happen(new SecondFaultBegun());
         if (turn.State.Approach is not null) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
-        if (turn.View.Role.Rank == 0 && !turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas") && turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty)
+        if (turn.View.Role.Rank == 0 && !turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas") && DemandsSafeState(turn, symptom))
             turn.Say(SegmentKind.Caution, "closed-stop-safe");
         turn.Happen(new SymptomReported(symptom, confidence, words, comesAndGoes));
     }
+
+    /// <summary>Whether the page of a symptom says how the unit must stand before anything else is done.</summary>
+    public static bool DemandsSafeState(TurnDraft turn, string symptom) =>
+        turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out SymptomPage? page) && !page.FirstIn.IsEmpty;
 }

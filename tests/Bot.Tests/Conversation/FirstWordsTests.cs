@@ -17,9 +17,7 @@ public sealed class FirstWordsTests
     [InlineData("l1 120 l2 118 and no heat")]
     public void Numbers_ThatAreNoCode_AreNotTakenForOne(string words)
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say(words);
+        Walker walker = Said(words);
         Assert.Null(walker.State.Code);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("No unit I know shows", StringComparison.Ordinal));
     }
@@ -31,9 +29,7 @@ public sealed class FirstWordsTests
     [InlineData("no heat send us a tech here")]
     public void Person_SpokenOf_IsNotAtTheUnit(string words)
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say(words);
+        Walker walker = Said(words);
         Assert.Null(walker.State.Role);
         Assert.DoesNotContain(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit { Role: not "owner" });
     }
@@ -43,9 +39,7 @@ public sealed class FirstWordsTests
     [InlineData("this is e one on the ostvik lc cassette", "E1")]
     public void Code_SpelledAfterThe_KeepsItsNumber(string words, string code)
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say(words);
+        Walker walker = Said(words);
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(code, StringComparison.Ordinal));
     }
 
@@ -55,9 +49,7 @@ public sealed class FirstWordsTests
     [InlineData("tarn duo no heat owner here", "owner")]
     public void Person_AtTheEndWithoutAComma_IsHeard(string words, string role)
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say(words);
+        Walker walker = Said(words);
         Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit person && person.Role == role);
     }
 
@@ -65,9 +57,7 @@ public sealed class FirstWordsTests
     [Fact]
     public void Finding_BesideIdleWords_LeadsToTheQuestionWhatItIsAbout()
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say("filter is clean and so on");
+        Walker walker = Said("filter is clean and so on");
         Assert.Equal(QuestionKind.Symptom, walker.Question.Kind);
     }
 
@@ -77,9 +67,7 @@ public sealed class FirstWordsTests
     [InlineData("it is fixed now thanks")]
     public void Words_OfNoTrouble_OfferNone(string words)
     {
-        var walker = new Walker(ShippedContent.Assistant);
-        walker.Send(new MessageBody.Opening());
-        walker.Say(words);
+        Walker walker = Said(words);
         Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text == "I have nothing about that.");
     }

@@ -33,9 +33,11 @@ public sealed class SafetyTests
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin(series, "refrigerant", symptom);
         HiddenFault unit = HiddenFault.Typical("loose-power-terminal");
-        while (walker.Question.Subject != "power-terminals") unit.Answer(walker);
+        const int most = 60;
+        for (int turn = 0; turn < most && walker.Question.Subject != "power-terminals"; turn++) unit.Answer(walker);
+        Assert.Equal("power-terminals", walker.Question.Subject);
         walker.Tap("loose");
-        while (walker.Question.Kind == QuestionKind.Access) walker.MakeSafe();
+        walker.MakeSafe();
         Assert.Equal("isolated-open", walker.State.Access);
         Assert.Equal(QuestionKind.Repair, walker.Question.Kind);
         Assert.Equal(["loose-power-terminal"], ShippedContent.Library.Graph.Find(new RepairId(walker.Question.Subject))!.Fixes.Select(fault => fault.Value));
