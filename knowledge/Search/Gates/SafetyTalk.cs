@@ -3,7 +3,7 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
-/// <summary>Questions of people who want a danger kept away: "how do I make sure that nobody bridges it", "why is it forbidden".</summary>
+/// <summary>Talk of people who want a danger kept away: "how do I make sure that nobody bridges it", "I told him never, only dry nitrogen".</summary>
 internal static class SafetyTalk
 {
     private static readonly WordPattern Preventing = new("""
@@ -11,6 +11,21 @@ internal static class SafetyTalk
         crew not, crew that you not, team not, we not mix, toolbox talk, training sheet, training slide, safety poster, which poster, a leaflet,
         why is it forbidden, why is it illegal, why is it banned, why is it dangerous, is it dangerous that, should i complain, why can not owners,
         absolutely not, just so you know, the fine for, never bridge, never bypass, never vent, never mix, not touching anything
+        """);
+
+    /// <summary>What people say who kept to the safe way, or held others to it.</summary>
+    private static readonly WordPattern Kept = new("""
+        i refused, we refused, said no way, said not way, told him never, told them never, told her never, told him not to, told them not to, told her not to, told owner not to, told the owner not to,
+        told the customer not to, told customer not to, told the apprentice not to, lock and tag, locked and tagged, tied off, foot it, footed the ladder, guard back on before, covers back on before,
+        proper switch is back, took his jumper out, took the jumper out, took the bridge out
+        """);
+
+    /// <summary>Questions of how to stay safe, and whether something is a danger.</summary>
+    private static readonly WordPattern Questions = new("""
+        stay safe, staying safe, keep safe, is it safe to have, is it safe for, safe for the kids, safe for kids, safe for children, safe for my, make us ill, make me ill, make you ill, harmful to,
+        call a professional, call in a professional, call a technician instead, need a harness, need goggles, need gloves, need glasses, which gloves, which glasses, what gloves, what ppe, which ppe,
+        how long should i wait, how long must i wait, how long do i wait, how long to wait, safety checks, safety check list, safety rules before, as risky as, as dangerous as, how risky is, how dangerous is,
+        right size of breaker, correct size of breaker, by the nameplate
         """);
 
     private static readonly WordPattern MadeSafe = new("proved dead, proven dead, tested dead, proved it dead, measured dead");
@@ -23,6 +38,12 @@ internal static class SafetyTalk
     /// <summary>Whether a message tells that a unit was made safe to work on: "locked off and proved dead, what next".</summary>
     public static bool TellsOfSafety(RequestWords request) => MadeSafe.IsIn(request) && !Meant.IsIn(request);
 
-    /// <summary>Whether a message asks how a danger is kept away, or why it is one.</summary>
-    public static bool Is(RequestWords request) => Assured.IsIn(request) || (Preventing.IsIn(request) && !Meant.IsIn(request));
+    /// <summary>Whether a message asks how a danger is kept away, or why it is one, or tells that it was.</summary>
+    public static bool Is(RequestWords request) =>
+        Assured.IsIn(request) || ((Preventing.IsIn(request) || IsKept(request) || Questions.IsIn(request)) && !Meant.IsIn(request));
+
+    /// <summary>Whether a message asks how to stay safe, and for nothing else.</summary>
+    public static bool Asks(RequestWords request) => Questions.IsIn(request) && !Meant.IsIn(request);
+
+    private static bool IsKept(RequestWords request) => Kept.IsIn(request) && !request.EndsAsQuestion && !Intent.AsksOutright(request);
 }

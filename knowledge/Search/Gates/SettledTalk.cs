@@ -11,7 +11,7 @@ internal static class SettledTalk
         closing note, closing the ticket, closing the job, close the ticket, close the job, for the record, just noting, put right since,
         everything within range, all within range, perfectly ever since, perfect ever since, fine ever since, good ever since, properly since,
         not action needed, not further action, not wrong here, job closed, already put right, already replaced it with the right,
-        job is done, jobs done, packing up, handing over, working as it should, passed its calibration, certificate attached, signed off, box on the sheet
+        job is done, jobs done, packing up, handing over, working as it should, passed its calibration, works as it should, all logged, went perfect, went perfectly, went smoothly, went well, first go, nothing wrong with any, not wrong with any, true reading down, certificate attached, signed off, box on the sheet
         """);
 
     /// <summary>Words by which a note goes on to a trouble that is left.</summary>

@@ -20,7 +20,7 @@ internal static class Fillers
         client owner homeowner tenant lady gentleman tech technician installer someone somebody anybody people folks
         wife husband month months year years ago day days morning evening last first next time times unit units system
         machine equipment mini split minisplit ductless ac aircon hvac heatpump whole completely totally fully ever
-        always whatever back away else same other another way place show shows showing shown read reads reading
+        here always whatever back away else same other another way place show shows showing shown read reads reading
         readings give gives giving given use used using call called calling help fix old turned
         """;
 
