@@ -134,7 +134,7 @@ public sealed class Assistant
         return
         [
             closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
-            new NoCommonCause(), role, stop, new DangerFirst(), new UnverifiedRepair(), new LeftOver(),
+            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];
     }

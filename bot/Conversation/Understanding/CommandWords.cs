@@ -62,7 +62,14 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>What a message corrects an answer to, and whether it takes that answer back whatever it was; null when it does not begin so, or goes on with nothing.</summary>
     /// <remarks>What takes an answer back stands for itself: "i misread the code" says what was misread. A single word is too common a beginning.</remarks>
-    public (string Anew, bool TakesBack)? Corrected(string text) =>
+    public (string Anew, bool TakesBack)? Corrected(string text)
+    {
+        (string Anew, bool TakesBack)? corrected = CorrectedOnce(text);
+        while (corrected is var (anew, takesBack) && CorrectedOnce(anew) is var (further, alsoBack)) corrected = (further, takesBack || alsoBack);
+        return corrected;
+    }
+
+    private (string Anew, bool TakesBack)? CorrectedOnce(string text) =>
         Behind(text, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { } taken
             && taken.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && taken.TrimStart(Pauses) is { Length: > 0 } rest ? (rest, true)
         : After(Correcting, text) is { Length: > 0 } anew ? (anew, false) : null;

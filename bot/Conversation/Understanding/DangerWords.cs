@@ -6,7 +6,8 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Hears signs of danger in the middle of anything: what the pages say that people say who see one.</summary>
-/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them but a word of their own: "tingles when I touch it".</remarks>
+/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them but a word of their own: "tingles when I touch it".
+/// Water and what is live are told in two clauses too: "there is a socket below, and the water goes right over it".</remarks>
 internal sealed class DangerWords
 {
     // So many other words may stand between those of a wording.
@@ -19,7 +20,15 @@ internal sealed class DangerWords
 
     private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", "no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
 
+    // So many words may stand between water and what is live.
+    private const int BetweenWet = 10;
+
+    private static readonly ImmutableHashSet<string> Denying = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither", "cant", "wont"];
+
     private readonly LanguagePage? _language;
+    private readonly ImmutableHashSet<string> _wet;
+    private readonly ImmutableArray<ImmutableArray<string>> _live;
+    private readonly DangerSign? _wetSign;
     private readonly Clauses _clauses;
     private readonly ImmutableArray<(ImmutableArray<string> Words, DangerSign Sign)> _wordings;
 
@@ -27,6 +36,9 @@ internal sealed class DangerWords
     {
         _clauses = new Clauses(library);
         _language = library.Language is { IsMain: false } other ? other : null;
+        _wet = [.. Listed(library, "words-wet")];
+        _live = [.. Listed(library, "words-live").Select(PlainWords.Of)];
+        _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
         _wordings =
         [
             .. from page in library.Checks.Values
@@ -41,15 +53,37 @@ internal sealed class DangerWords
         ];
     }
 
-    /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none.</summary>
+    /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none, or asks itself: "sparks? no".</summary>
     public DangerSign? Find(string text)
     {
+        if (text.Split('?') is [_, var answer] && PlainWords.Of(answer) is [var no] && Denying.Contains(no)) return null;
         DangerSign[] signs = [.. _clauses.Cut(text).Select(FindIn).OfType<DangerSign>()];
-        return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault();
+        return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
     }
 
+    /// <summary>The phrases that are such lists.</summary>
+    public static ImmutableArray<string> Ids { get; } = ["words-wet", "words-live"];
+
+    private static IEnumerable<string> Listed(Library library, string phrase) => library.Phrases.Template(phrase).Split(',').Select(PlainWords.Joined).Where(words => words.Length > 0);
+
     /// <summary>The pieces of a message that tell of no danger.</summary>
-    public ImmutableArray<string> Beside(string text) => [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null)];
+    public ImmutableArray<string> Beside(string text)
+    {
+        bool isWet = IsWet(text);
+        return [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
+    }
+
+    // Water, and something live not far from it.
+    private bool IsWet(string text)
+    {
+        ImmutableArray<string> said = PlainWords.Of(text);
+        if (said.Any(word => Denying.Contains(word) || _language?.Not.Contains(word) == true)) return false;
+        return LiveIn(said).Any(live => Enumerable.Range(0, said.Length).Any(at => _wet.Contains(said[at]) && Math.Abs(at - live) <= BetweenWet));
+    }
+
+    // Where something live is named.
+    private IEnumerable<int> LiveIn(ImmutableArray<string> said) =>
+        Enumerable.Range(0, said.Length).Where(at => _live.Any(words => at + words.Length <= said.Length && said.AsSpan(at, words.Length).SequenceEqual(words.AsSpan())));
 
     private DangerSign? FindIn(string clause)
     {

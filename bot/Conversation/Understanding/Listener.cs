@@ -58,7 +58,7 @@ internal sealed class Listener(
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
         else if (corrections.Hear(turn, text, out string heard) || faults.Hear(turn, heard)) return;
-        else Understand(turn, heard, matcher.Match(NoCodes.WithoutTerminals(heard), turn.State.Series));
+        else Understand(turn, heard, matcher.Match(SeriesNames.Blanked(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
@@ -73,7 +73,8 @@ internal sealed class Listener(
             }
         }
 
-        if (match.IsByLikeness && IsBriefAtStep(turn, text)) match = match with { Decision = MatchDecision.None, RefusalId = null };
+        bool isPerson = whole.RoleIn(text) is not null && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
+        if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text))) match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = !IsAnAnswer(turn, text) && !danger.Outranks(text, match) && Refusals.Refuse(turn, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
@@ -155,7 +156,7 @@ internal sealed class Listener(
             return;
         }
 
-        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && commands.IsYesOrNo(text))
+        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(text) || IsDenial(turn, text)))
         {
             bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);
             turn.Say(SegmentKind.Notice, isDanger ? "notice-which-danger" : "notice-choose");
@@ -182,6 +183,9 @@ internal sealed class Listener(
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
     }
+
+    // "No nothing" denies, and tells no more.
+    private static bool IsDenial(TurnDraft turn, string text) => PlainWords.Of(text).All(word => OptionMatcher.Denies(word, turn.Library.Language));
 
     // The mode a trouble shows in, said beside it.
     private static void TellMode(TurnDraft turn, WholeMessage told)

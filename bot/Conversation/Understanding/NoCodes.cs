@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -11,8 +12,14 @@ internal static class NoCodes
     private static readonly ImmutableHashSet<string> Counted =
     [
         "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "hr", "hrs", "hour", "hours", "day", "days", "week", "weeks", "month", "months",
-        "year", "years", "numbers", "digits", "rooms", "heads", "units",
+        "year", "years", "numbers", "digits", "rooms", "heads", "units", "degrees", "degree", "percent",
     ];
+
+    private static readonly string[] Aged = ["am", "im", "aged", "age", "turned"];
+
+    // What the words of another language mean that stand before a code, and behind it.
+    private static readonly string[] Showing = ["display", "shows", "code"];
+    private static readonly string[] Looks = ["flashing", "steady"];
 
     private static readonly string[] Pointing = ["the", "that", "this"];
     private static readonly string[] Describing =
@@ -22,8 +29,9 @@ internal static class NoCodes
     private static readonly string[] Terminals = ["l1", "l2", "l3"];
     private static readonly string[] Reading = ["to", "is", "was", "reads"];
 
-    /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "the little green one", "L1 120", "Brenholt WS".</summary>
-    public static string Blanked(TurnDraft turn, string text) => Without(SeriesNames.Blanked(turn.Library, text), (words, at) => IsCount(words, at) || IsLampsName(words, at) || IsTerminal(words, at));
+    /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "I am 84", "the little green one", "L1 120", "Brenholt WS".</summary>
+    public static string Blanked(TurnDraft turn, string text) => Without(SeriesNames.Blanked(turn.Library, text), (words, at) =>
+        IsCount(words, at) || IsAge(words, at) || IsLampsName(words, at) || IsTerminal(words, at) || IsSmallWord(turn.Library.Language, words, at));
 
     /// <summary>The text with a blank for each sign of a terminal that a reading follows.</summary>
     public static string WithoutTerminals(string text) => Without(text, IsTerminal);
@@ -45,6 +53,19 @@ internal static class NoCodes
 
     private static bool IsCount(ImmutableArray<(string Word, int End)> words, int at) =>
         (IsNumber(words[at].Word) || Numbers.Contains(words[at].Word)) && at + 1 < words.Length && Counted.Contains(words[at + 1].Word);
+
+    private static bool IsAge(ImmutableArray<(string Word, int End)> words, int at) => at > 0 && IsNumber(words[at].Word) && Aged.Contains(words[at - 1].Word);
+
+    // "Es muy ruidoso", "parpadea la luz": where another language is spoken, its small words are no ES and no LA, unless a display is said to show them.
+    private static bool IsSmallWord(LanguagePage? language, ImmutableArray<(string Word, int End)> words, int at)
+    {
+        const int longest = 2;
+        return language is { IsMain: false } && at + 1 < words.Length && words[at].Word.Length <= longest && language.SmallWords.Contains(words[at].Word)
+            && !(at > 0 && Means(language, words[at - 1].Word, Showing)) && !Means(language, words[at + 1].Word, Looks);
+    }
+
+    private static bool Means(LanguagePage language, string word, string[] meanings) =>
+        language.Readings.Any(pair => PlainWords.Joined(pair.Words) == word && meanings.Contains(pair.Means));
 
     // "The green one blinks once" keeps its "one": there it may be counted.
     private static bool IsLampsName(ImmutableArray<(string Word, int End)> words, int at)

@@ -35,6 +35,7 @@ internal static class CheckBuilder
         {
             StopWet = [.. page.List("stop-wet").Select(id => new OutcomeId(id))],
             StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],
+            LeaveOff = [.. page.List("leave-off").Select(id => new OutcomeId(id))],
             Alarm = [.. page.List("alarm").Select(id => new SymptomId(id))],
             NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
             Modes = [.. page.List("modes")],

@@ -92,7 +92,7 @@ internal static class PageShapes
         new(PageKind.Check, "checks",
             [
                 Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false),
-                new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
+                new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("alarm", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
                 new("modes", FieldType.List, false),

@@ -17,6 +17,15 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     // How likely an outcome is at a unit without a fault for it to be what "looks sound" means; common practice, no source.
     private const double Sound = 0.8;
 
+    private static readonly char[] Stops = [',', '.', ';', '!', '\n'];
+
+    // What follows a "no" that is an answer: "no its free", but not "no power".
+    private static readonly string[] Subjects = ["it", "its", "they", "theyre", "there", "theres", "the", "this", "that", "we", "he", "she", "i", "all", "both"];
+
+    private static readonly string[] Turning = ["but", "except", "maybe", "perhaps", "only", "although", "think", "guess", "sure"];
+
+    private static readonly string[] Either = ["or", "nor", "o", "ni"];
+
     public override QuestionKind Kind => QuestionKind.Check;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -35,7 +44,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
         if (IsOfGauges(page, text))
         {
             turn.Say(SegmentKind.Notice, "notice-of-gauges");
@@ -71,8 +80,49 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
         bool tells = words.Means(word, text);
         bool tellsSound = (words.After(word, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!page.Stop.IsEmpty && words.Means(goingOn, text));
-        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value)) && Choose(turn, question, only.Key);
+        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, word, only)) && Choose(turn, question, only.Key);
     }
+
+    // "No, it's free", "yes a big bush grows on it": a yes or no and what it is about, which tells of no other answer.
+    private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only)
+    {
+        const int most = 12;
+        if (!page.Stop.IsEmpty || words.After(word, text) is not { Length: > 0 } rest || text.Contains('?', StringComparison.Ordinal)) return false;
+        ImmutableArray<string> told = PlainWords.Of(rest);
+        if (OptionMatcher.Find(rest, question.Options, turn.Library.Language) is { } meant) return meant == only;
+        return told.Length is > 0 and <= most && (word == "words-plain-yes" || text.TrimStart().Contains(',', StringComparison.Ordinal) || Subjects.Contains(told[0]))
+            && !told.Any(said => Denies(turn, said) || Turning.Contains(said));
+    }
+
+    // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in few words, so that none beside them is.
+    private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return false;
+        HashSet<string> signs = [.. page.Outcomes.SelectMany(outcome => outcome.SaidAs.Append(outcome.Answer.Text)).SelectMany(words => PlainWords.Telling(words))];
+        string[] pieces = text.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        bool isDenied = text.Split('?') is [var asked, var answer] ? Denies(turn, PlainWords.Joined(answer)) && IsDenied(turn, ["no", .. PlainWords.Of(asked)], signs)
+            : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs));
+        return isDenied && Choose(turn, question, none.Key);
+    }
+
+    private static Option? NoneOf(OpenQuestion question, CheckPage page) =>
+        question.Options.FirstOrDefault(option => page.Outcomes.Any(outcome => outcome.Id.Value == option.Key) && !page.Stop.Contains(new OutcomeId(option.Key)));
+
+    // A denial, then words of signs, no more than two of them behind each denial.
+    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, HashSet<string> signs)
+    {
+        const int most = 2;
+        int since = most;
+        foreach (string word in said)
+        {
+            since = Denies(turn, word) || (since < most && Either.Contains(word)) ? 0 : since + 1;
+            if (since > most || (since > 0 && !signs.Contains(word))) return false;
+        }
+
+        return !said.IsEmpty;
+    }
+
+    private bool Denies(TurnDraft turn, string word) => OptionMatcher.Denies(word, turn.Library.Language) || words.Means("words-plain-no", word);
 
     // "Plug is home" names the thing that is asked about, which the answer "home and clean" does not.
     private bool HearWithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)

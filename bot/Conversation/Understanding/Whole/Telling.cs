@@ -44,14 +44,21 @@ internal static class Telling
     {
         foreach (string piece in told.Rest)
         {
-            MatchResult match = matcher.Match(piece, turn.State.Series);
-            if (Offering.CertainSymptom(match) is { } symptom)
+            MatchResult match = matcher.Match(SeriesNames.Blanked(turn.Library, piece), turn.State.Series);
+            if (Offering.CertainSymptom(match) is { } symptom && IsClear(turn, match))
                 told = told with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
             else if (match is { Decision: MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify, IsVague: false })
                 told = told with { Unclear = told.Unclear.Add(piece) };
         }
 
         return told;
+    }
+
+    // In the middle of a walk a piece is more likely part of an answer: "fan on auto" is no code of the mode.
+    private static bool IsClear(TurnDraft turn, MatchResult match)
+    {
+        const double clear = 0.85;
+        return turn.State.Symptoms.IsEmpty || match.Symptoms[0].Score >= clear;
     }
 
     private static ToldItem Item(TurnDraft turn, string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)

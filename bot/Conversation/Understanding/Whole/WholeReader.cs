@@ -19,10 +19,14 @@ internal sealed class WholeReader
 
     private static readonly ImmutableHashSet<string> Present = ["here", "speaking"];
 
+    private static readonly ImmutableHashSet<string> Myself = ["im", "i"];
+
+    private static readonly ImmutableHashSet<string> AtWork = ["on", "at", "with", "by"];
+
     // So many words before a person, the first of theirs included, tell whether somebody is only spoken of.
     private const int Near = 4;
 
-    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "for", "call", "need", "send", "get", "want", "no", "not", "any", "us", "me"];
+    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "our", "for", "by", "from", "call", "called", "need", "send", "get", "want", "see", "ask", "asked", "told", "no", "not", "any", "us", "me", "last", "previous", "other", "another", "until", "before", "without"];
 
     private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
 
@@ -95,21 +99,38 @@ internal sealed class WholeReader
         return found.AsMessage();
     }
 
-    // "brenholt e5 flashing tech here": who it is ends a message without a comma, as dictation writes it; not "I need a tech here".
+    // "brenholt e5 flashing tech here", "E5 steady technician", "tech on a Brenholt": who it is, without a comma, as dictation writes it;
+    // not "I need a tech here".
     private string TakeRole(string text, Findings found)
     {
-        const int fewest = 2, most = 6;
+        const int most = 8;
         ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
-        for (int count = Math.Min(most, words.Length - 1); count >= fewest; count--)
+        for (int count = Math.Min(most, words.Length - 1); count >= 1; count--)
         {
-            int from = words[^(count + 1)].End;
-            if (text.AsSpan(from).TrimEnd().IndexOfAny(Stops) >= 0) return text;
-            if (!Present.Contains(words[^1].Word) || words[..^(count - 1)].TakeLast(Near).Any(word => NoPerson.Contains(word.Word)) || RoleIn(text[from..]) is not { } role) continue;
-            found.Add(new ToldThing.AtUnit(role), text[from..].Trim());
-            return text[..from];
+            if (EndsIn(text, words, count) is { } last)
+            {
+                int from = words[^(count + 1)].End;
+                found.Add(new ToldThing.AtUnit(last), text[from..].Trim());
+                return text[..from];
+            }
+
+            if (AtWork.Contains(words[count].Word) && RoleIn(text[..words[count - 1].End]) is { } first)
+            {
+                found.Add(new ToldThing.AtUnit(first), text[..words[count - 1].End]);
+                return text[words[count].End..];
+            }
         }
 
         return text;
+    }
+
+    // The role that the last words of a message name, of somebody who is there.
+    private string? EndsIn(string text, ImmutableArray<(string Word, int End)> words, int count)
+    {
+        const int bare = 2;
+        int from = words[^(count + 1)].End;
+        bool isSaid = Present.Contains(words[^1].Word) || Myself.Contains(words[^count].Word) || count <= bare;
+        return isSaid && text.AsSpan(from).TrimEnd().IndexOfAny(Stops) < 0 && !words[..^(count - 1)].TakeLast(Near).Any(word => NoPerson.Contains(word.Word)) ? RoleIn(text[from..]) : null;
     }
 
     // "No, the filters are clean" contradicts what was asked or said; it does not deny that they are clean.

@@ -24,6 +24,9 @@ internal sealed class WordLists(PhraseBook phrases)
     /// <summary>The mark of words for a part that was changed.</summary>
     public const string Replaced = "~replaced";
 
+    /// <summary>The mark of words that deny.</summary>
+    public const string Not = "not";
+
     private const string Beside = "";
 
     private const string Code = "~code";
@@ -31,7 +34,7 @@ internal sealed class WordLists(PhraseBook phrases)
     private static readonly ImmutableArray<(string Phrase, string Mark)> Marks =
     [
         ("words-doubt", Doubt), ("words-sometimes", Sometimes), ("words-replaced", Replaced), ("words-fine", "~fine"),
-        ("words-not", "not"), ("words-beside", Beside), ("words-code", Code),
+        ("words-not", Not), ("words-beside", Beside), ("words-code", Code),
     ];
 
     /// <summary>The phrases that are such lists.</summary>

@@ -31,9 +31,10 @@ internal sealed class Wordings
     /// <summary>The checks whose readings these words name.</summary>
     public ImmutableArray<CheckId> FindMeasured(ReadOnlySpan<string> said) => _measured.GetValueOrDefault(Key(said), []);
 
+    // What is left of "no display" is a mere denial, and tells nothing.
     private static FrozenDictionary<string, ImmutableArray<T>> Table<T>(IEnumerable<(string Wording, T Means)> entries, WordLists words) =>
         entries.Select(entry => (Key: Key(words.Read(entry.Wording).AsSpan()), entry.Means))
-            .Where(entry => entry.Key.Length > 0)
+            .Where(entry => entry.Key is not ("" or WordLists.Not))
             .GroupBy(entry => entry.Key, entry => entry.Means, StringComparer.Ordinal)
             .ToFrozenDictionary(same => same.Key, same => same.Distinct().ToImmutableArray(), StringComparer.Ordinal);
 

@@ -8,7 +8,7 @@ namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 /// <example>Bad: <c>| Fault | home | lose |</c>. Good: <c>| Fault | home | loose |</c>.</example>
 internal sealed class UnknownOutcome : IContentRule
 {
-    private static readonly string[] SignsOfDanger = ["stop", "stop-gas", "stop-wet"];
+    private static readonly string[] SignsOfDanger = ["stop", "stop-gas", "stop-wet", "leave-off"];
 
     public string Name => "unknown-outcome";
 
