@@ -34,6 +34,7 @@ public static class ReadingParser
 
         bool placed = Labelling.Apply(tokens, labels, left);
         var gap = new Gap(tokens, taken);
+        Differences.MarkKelvins(left, tokens, context);
         var placing = new FieldPlacing(tokens, context, gap);
         placing.Place(left);
         new UnitSharing(tokens, taken, gap, context, setting).Share(left);
@@ -46,7 +47,9 @@ public static class ReadingParser
 
         Judged Judged(Mention mention) =>
             new Judge(tokens, context.Of(mention.Label)).Of(placed ? mention : Unplaced(mention));
-        return new Verdicts(tokens, context).Of([.. assigned.Select(Judged)], anyExpected);
+        List<Judged> judged = [.. assigned.Select(Judged)];
+        List<Judged> onForm = context.Fields.IsEmpty ? judged : LegOrder.Settle(new OneScale(Judged).Settle(judged), context);
+        return new Verdicts(tokens, context).Of(onForm, anyExpected);
     }
 
     private static Mention Unplaced(Mention mention) => mention.Doubt == Doubt.None

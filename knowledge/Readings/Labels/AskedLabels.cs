@@ -54,7 +54,8 @@ internal sealed class AskedLabels
     {
         Token token = tokens[first];
         bool oneToken = token.Kind == TokenKind.Code
-            && PartsOf(token.Text).SequenceEqual(parts, StringComparer.Ordinal);
+            && PartsOf(token.Text) is var said && said.Length == parts.Length
+            && said.Zip(parts, LabelParts.Means).All(same => same);
         bool glued = parts.Length > 1 && parts.All(part => part.Length == 1) && token.Lower == string.Concat(parts);
         return oneToken || glued ? first + 1
             : parts.Length == 1 ? OneEnd(tokens, first, parts[0])

@@ -15,6 +15,7 @@ internal sealed class FieldPlacing(TokenList tokens, ReadingContext context, Gap
             return;
         }
         FreeTheWrong(mentions);
+        ByPlace(mentions);
         ByKind(mentions);
         if (context.IsMixed)
         {
@@ -42,6 +43,33 @@ internal sealed class FieldPlacing(TokenList tokens, ReadingContext context, Gap
                 && !mentions[i].Units.Any(unit => Outcomes.Judged.AreAlike(unit.Kind, kind));
             mentions[i] = wrong ? mentions[i] with { Label = null } : mentions[i];
         }
+    }
+
+    // "35 out air", "ambient 95", "head 350 psig": the place that one line is called after.
+    private void ByPlace(List<Mention> mentions)
+    {
+        for (int i = 0; i < mentions.Count; i++)
+        {
+            if (mentions[i].Label is { NamesTerminals: false } label && !IsAskedLabel(mentions[i])
+                && mentions.Count(mention => mention.Label?.Text == label.Text) == 1
+                && context.Fields.Where(field => IsAt(field, label)).ToArray() is [var only] && !IsTaken(only, mentions)
+                && (mentions[i].IsBare || mentions[i].Units.All(unit => IsAlike(only, unit.Kind))))
+            {
+                mentions[i] = mentions[i] with { Label = label with { Text = only.Label, Kind = LabelKind.Asked } };
+            }
+        }
+    }
+
+    private static bool IsAt(AskedField field, LabelMention label)
+    {
+        string[] words = field.Label.ToLowerInvariant().Split(' ');
+        return label switch
+        {
+            { Kind: LabelKind.Air } => words.Contains("air") && words.Contains(label.Text == "ambient" ? "outdoor" : label.Text),
+            { Text: "head" or "high side" } => words is ["high", "side"],
+            { Text: "low side" } => words is ["suction"],
+            _ => false,
+        };
     }
 
     // One value of a kind and one line of it.

@@ -27,9 +27,15 @@ internal static class LabelParts
         "pipe" => token.Lower is "line",
         "outdoor" => token.Lower is "outside" or "outdoors",
         "indoor" => token.Lower is "inside" or "indoors",
-        "ground" or "earth" => token.Lower is "ground" or "earth" or "gnd",
+        "ground" or "earth" => IsGround(token.Lower),
         _ => false,
     };
+
+    /// <summary>A word of a code such as L1-gnd stands for a word of a label.</summary>
+    public static bool Means(string word, string part) =>
+        word == part || (part is "ground" or "earth" && IsGround(word));
+
+    private static bool IsGround(string word) => word is "ground" or "earth" or "gnd" or "grd" or "g" or "pe";
 
     /// <summary>True for what stands between the two ends of a pair.</summary>
     public static bool Joins(TokenList tokens, int at) =>

@@ -7,12 +7,14 @@ internal sealed class LabelScanner
 {
     private readonly TokenList _tokens;
     private readonly AskedLabels _asked;
+    private readonly AirWays _ways;
     private readonly bool[] _taken;
 
     private LabelScanner(TokenList tokens, ReadingContext context)
     {
         _tokens = tokens;
         _asked = new AskedLabels(context.Labels.Concat(context.Fields.Select(field => field.Label)));
+        _ways = new AirWays(tokens, context.Fields);
         _taken = new bool[tokens.Count];
     }
 
@@ -28,7 +30,7 @@ internal sealed class LabelScanner
         var found = new List<LabelMention>();
         for (int at = 0; at < _tokens.Count;)
         {
-            LabelMention? label = _asked.At(_tokens, at) ?? Terminals.At(_tokens, at) ?? AllLabels.At(_tokens,
+            LabelMention? label = _asked.At(_tokens, at) ?? _ways.At(at) ?? Terminals.At(_tokens, at) ?? AllLabels.At(_tokens,
                 at) ?? Places.At(_tokens, at);
             if (label is null)
             {

@@ -9,9 +9,9 @@ internal static class Terminals
 {
     private static readonly string[][] Families =
     [
-        "u v w g pe ground earth".Split(' '), "r s t g pe ground earth".Split(' '),
-            "c s r common start run ground".Split(' '),
-        "l1 l2 l3 l n g line neutral ground earth".Split(' '), "t1 t2 t3 ground earth".Split(' '),
+        "u v w g pe ground earth gnd grd".Split(' '), "r s t g pe ground earth gnd grd".Split(' '),
+            "c s r common start run ground gnd grd".Split(' '),
+        "l1 l2 l3 l n g pe line neutral ground earth gnd grd".Split(' '), "t1 t2 t3 ground earth gnd grd".Split(' '),
         "black white red blue yellow orange brown green purple gray grey pink ground".Split(' '),
     ];
 
@@ -72,5 +72,5 @@ internal static class Terminals
 
     private static string Name(string one, string other) => $"{Name(one)}-{Name(other)}";
 
-    private static string Name(string part) => part.Length <= 2 ? part.ToUpperInvariant() : part;
+    private static string Name(string part) => part is "gnd" or "grd" ? "ground" : part.Length <= 2 ? part.ToUpperInvariant() : part;
 }

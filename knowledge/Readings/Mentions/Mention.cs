@@ -28,6 +28,9 @@ internal sealed record Mention(int First, int End)
     /// <summary>A unit was said for this number itself.</summary>
     public bool HasOwnUnit { get; init; }
 
+    /// <summary>It was said in degrees of one scale.</summary>
+    public bool SaysScale { get; init; }
+
     public Doubt Doubt { get; init; }
 
     public LabelMention? Label { get; init; }

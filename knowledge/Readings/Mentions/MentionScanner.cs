@@ -69,7 +69,8 @@ internal sealed class MentionScanner(TokenList tokens, bool[] taken, ReadingCont
         var units = Mercury(UnitChoice.Of(phrase, number.Values, context, setting), sign);
         return units.IsEmpty
             ? phrase.Entry.Use == UnitUse.Article ? mention : null
-            : Below(mention with { End = phrase.End, Units = units, HasOwnUnit = true });
+            : Below(mention with { End = phrase.End, Units = units, HasOwnUnit = true,
+                SaysScale = units is [{ Kind: QuantityKind.Temperature }] });
     }
 
     // "a few hundred", "a couple of thousand"

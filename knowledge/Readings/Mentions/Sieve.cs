@@ -29,12 +29,17 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
             numberedEnd = numbered ? mention.End : 0;
             if (!expected && !numbered && !IsSomethingElse(mention))
             {
-                bool loose = mention.IsBare && mention.State == ReadingState.Number && IsFollowed(mention);
+                bool loose = mention.IsBare && mention.State == ReadingState.Number && IsFollowed(mention)
+                    && !GoesOn(mention, i + 1 < mentions.Count ? mentions[i + 1] : null);
                 left.Add(mention with { Doubt = _misgivings.About(mention), IsLoose = loose });
             }
         }
         return (left, anyExpected);
     }
+
+    // "42.1 OL OL" on a form of three lines.
+    private bool GoesOn(Mention mention, Mention? next) => context.Labels.Length > 1
+        && next is { State: not ReadingState.Number } && next.First == mention.End;
 
     private bool IsSomethingElse(Mention mention) =>
         mention.State == ReadingState.Number

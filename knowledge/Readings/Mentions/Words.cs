@@ -136,6 +136,9 @@ internal static class Words
     public static FrozenSet<string> Difference { get; } = Set(
         "superheat subcooling subcool supersheat delta split difference td drop rise");
 
+    /// <summary>Words by which a K is kelvins, whatever was asked.</summary>
+    public static FrozenSet<string> Superheat { get; } = Set("superheat supersheat subcooling subcool sh sc");
+
     public static FrozenSet<string> Months { get; } = Set(
         "january february march april may june july august september october november december jan feb mar apr jun "
         + "jul aug sep sept oct nov dec");

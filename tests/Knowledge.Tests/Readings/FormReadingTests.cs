@@ -55,10 +55,29 @@ public sealed class FormReadingTests
         split-us | 72 return 54 supply => Return air=72 °F; Supply air=54 °F
         split-us | 72 and 54 => Return air=72 °F; Supply air=54 °F
         split-us | supply is 54F return 72F => Supply air=54 °F; Return air=72 °F
+        split-us | 75 in 57 out => Return air=75 °F; Supply air=57 °F
+        split-us | 75 in, 57 out => Return air=75 °F; Supply air=57 °F
+        split-us | 26C going in 18C coming out => Return air=26 °C; Supply air=18 °C
+        split-us | 24C return, 13 supply => Return air=24 °C; Supply air=13 °C
+        split | 75 57 => Return air=75 °F; Supply air=57 °F
+        split | return 75 supply 57 => Return air=75 °F; Supply air=57 °F
+        split | 75 in 57 out => Return air=75 °F; Supply air=57 °F
+        split | 26 in 17.5 out => Return air=26 °C; Supply air=17.5 °C
+        split | return 200 supply 57 => ASK impossible []
+        bend | 35 out air, 58C bend => Outdoor air=35 °C; Middle bend=58 °C
+        bend | 95F ambient, bend 136F => Outdoor air=95 °F; Middle bend=136 °F
+        legs | L1-L2 240, L1-gnd 120, L2-gnd 121 => L1–L2=240 V; L1–ground=120 V; L2–ground=121 V
+        legs | L1-G 119, L2-G 120, L1-L2 239 => L1–ground=119 V; L2–ground=120 V; L1–L2=239 V
+        legs | 119/120/239 => ASK unsure [L1–L2=239 V; L1–ground=119 V; L2–ground=120 V]
+        legs | 0, 120, 120 => L1–L2=0 V; L1–ground=120 V; L2–ground=120 V
+        high-side-us | head 350 psig, ambient 95F => High side=350 psig; Outdoor air=95 °F
+        superheat-form-us | low side 118 psig, pipe 52F => Suction=118 psig; Suction pipe=52 °F
+        superheat-form | 24 K superheat => superheat=24 K
+        room-sensor | superheat 18K => superheat=18 K
         split-us | 72/54 => Return air=72 °F; Supply air=54 °F
         split-us | 54 => ASK which-one [Return air=54 °F; Supply air=54 °F | Return air=54 °F | Supply air=54 °F]
         high-side-us | 350 psi 95F => High side=350 psi; Outdoor air=95 °F
-        high-side-us | head 350 psi outdoor 95 => head=350 psi; Outdoor air=95 °F
+        high-side-us | head 350 psi outdoor 95 => High side=350 psi; Outdoor air=95 °F
         high-side-us | 350 psi, 95 out => High side=350 psi; Outdoor air=95 °F
         high-side-us | high side 350, outdoor air 95 => High side=350 psi; Outdoor air=95 °F
         high-side-us | 350 95 => High side=350 psi; Outdoor air=95 °F

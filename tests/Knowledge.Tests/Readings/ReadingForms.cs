@@ -17,6 +17,8 @@ internal static class ReadingForms
         "superheat-form-us" => ReadingContext.ForForm(Superheat, American),
         "split-us" => ReadingContext.ForForm(
             [Degrees("Return air", -10, 50), Degrees("Supply air", -20, 70)], American),
+        "split" => ReadingContext.ForForm([Degrees("Return air", -10, 50), Degrees("Supply air", -20, 70)], European),
+        "bend" => ReadingContext.ForForm([Degrees("Outdoor air", -30, 60), Degrees("Middle bend", -30, 75)], European),
         "high-side-us" => ReadingContext.ForForm(HighSide, American),
         "bus" => ReadingContext.ForForm([Volts("Supply", 0, 480), Volts("DC bus", 0, 800)]),
         "legs" => ReadingContext.ForForm(

@@ -58,7 +58,10 @@ public sealed class WindingReadingTests
         windings | V to U 1.1 => U–V=1.1 Ω
         windings | W-V 1.2 => V–W=1.2 Ω
         windings | 1.1k 1.1k 1.2k => ASK impossible [U–V=1.1 Ω; V–W=1.1 Ω; U–W=1.2 Ω]
-        windings | 1.1 1.1 OL => ASK which-one [1.1 Ω | OPEN]
+        windings | 1.1 1.1 OL => ASK unsure [U–V=1.1 Ω; V–W=1.1 Ω; U–W=OPEN]
+        windings | 42.1 OL OL => ASK unsure [U–V=42.1 Ω; V–W=OPEN; U–W=OPEN]
+        windings | 42.1 / OL / OL => ASK unsure [U–V=42.1 Ω; V–W=OPEN; U–W=OPEN]
+        windings | 17 17.1 16.9 => U–V=17 Ω; V–W=17.1 Ω; U–W=16.9 Ω
         windings | OL OL 1.1 => ASK unsure [U–V=OPEN; V–W=OPEN; U–W=1.1 Ω]
         windings | OL, OL, OL => U–V=OPEN; V–W=OPEN; U–W=OPEN
         windings | OL => ASK which-one [U–V=OPEN; V–W=OPEN; U–W=OPEN | U–V=OPEN | V–W=OPEN | U–W=OPEN]
