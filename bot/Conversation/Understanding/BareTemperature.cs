@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Quantities;
@@ -5,7 +6,7 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Asks back when a temperature came in words without its scale and can be meant on either.</summary>
+/// <summary>Asks back when temperatures came in words without a scale and can be meant on either: all of them, for one thermometer has one.</summary>
 /// <remarks>In a form the scale stands beside the field; in a sentence "20 degrees" proves a good sensor bad on the wrong one.</remarks>
 internal static class BareTemperature
 {
@@ -13,23 +14,30 @@ internal static class BareTemperature
 
     public static ReadingResult Settle(CheckPage page, ReadingResult result)
     {
-        if (result is not ReadingResult.Readings { List: var list }) return result;
+        if (result is not ReadingResult.Readings { List: var list } || list.Any(SaysScale)) return result;
+        ImmutableArray<Reading> other = list;
         for (int place = 0; place < list.Length; place++)
-            if (OtherScale(page, list[place]) is { } other)
-                return new ReadingResult.AskBack(
-                    ReadingReason.WhichUnit, [new Meaning(list), new Meaning(list.SetItem(place, other))]);
-        return result;
+        {
+            if (!IsTemperature(list[place])) continue;
+            if (OnOtherScale(page, list[place]) is not { } turned) return result;
+            other = other.SetItem(place, turned);
+        }
+
+        return other.SequenceEqual(list) ? result : new ReadingResult.AskBack(ReadingReason.WhichUnit, [new Meaning(list), new Meaning(other)]);
     }
 
+    private static bool IsTemperature(Reading reading) => reading is { State: ReadingState.Number, Unit.Kind: QuantityKind.Temperature };
+
+    private static bool SaysScale(Reading reading) => IsTemperature(reading) && SaidScale.IsMatch(reading.Said);
+
     // The same number on the other scale, where that is possible too.
-    private static Reading? OtherScale(CheckPage page, Reading reading)
+    private static Reading? OnOtherScale(CheckPage page, Reading reading)
     {
-        if (reading is not { State: ReadingState.Number, Unit.Kind: QuantityKind.Temperature }) return null;
-        if (SaidScale.IsMatch(reading.Said)) return null;
         double number = reading.Unit.FromSi(reading.Value);
         if (!Unit.TryParse(reading.Unit.Symbol == "°F" ? "°C" : "°F", QuantityKind.Temperature, out Unit? unit)) return null;
         Reading other = reading with { Value = unit.ToSi(number), Unit = unit };
         return page.Readings.Any(field => field.Unit.Kind == QuantityKind.Temperature
+            && (reading.Label is null || !page.Readings.Any(line => line.Label == reading.Label) || field.Label == reading.Label)
             && other.Value >= field.Lowest && other.Value <= field.Highest) ? other : null;
     }
 }

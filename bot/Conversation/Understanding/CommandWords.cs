@@ -70,9 +70,24 @@ internal sealed class CommandWords(PhraseBook phrases)
     }
 
     private (string Anew, bool TakesBack)? CorrectedOnce(string text) =>
-        Behind(text, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { } taken
-            && taken.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && taken.TrimStart(Pauses) is { Length: > 0 } rest ? (rest, true)
+        TakenBack(text) is { } taken ? (taken, true)
         : After(Correcting, text) is { Length: > 0 } anew ? (anew, false) : null;
+
+    // "Actually I misread, it was 235": words that change nothing may come first.
+    private string? TakenBack(string text)
+    {
+        const int most = 2;
+        string rest = text;
+        for (int polite = 0; polite <= most; polite++)
+        {
+            if (Behind(rest, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { } taken
+                && taken.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && taken.TrimStart(Pauses) is { Length: > 0 } anew) return anew;
+            if (PlainWords.Placed(rest) is not [var (word, end), _, ..] || !_lists[Polite].Contains(word)) return null;
+            rest = rest[end..].TrimStart(Pauses);
+        }
+
+        return null;
+    }
 
     /// <summary>What a message says after the longest beginning that a list holds; null when it has none, or nothing after it.</summary>
     public string? After(string phrase, string text) => Behind(text, _lists[phrase])?.TrimStart(Pauses);

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
@@ -29,7 +30,7 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
         if (!takesBack && IsBare(anew)) return false;
         heard = anew;
         if (Fits(turn, before.Question, anew)) return AnswerAnew(turn, anew);
-        return CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
+        return (takesBack && CorrectsReading(turn, anew)) || CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
     }
 
     // "I was wrong, not sure" is not sure of what was answered last.
@@ -51,6 +52,19 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
     private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
             || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
+
+    // The one reading of the last check, where steps towards another state came after it.
+    private static bool CorrectsReading(TurnDraft turn, string text)
+    {
+        if (turn.State is not { Given.IsEmpty: true } || turn.View.Results.LastOrDefault() is not { } last) return false;
+        CheckPage page = turn.Library.Checks[new CheckId(last.Check)];
+        if (page.Readings.Length != 1
+            || ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, turn.View.Series?.Market)) is not ReadingResult.Readings { List: [var anew], Unclear: null }
+            || ReadingIntake.Place(page, [anew]).IsEmpty) return false;
+        turn.Happen(new CheckReopened(last.Check));
+        ReadingIntake.Take(turn, page, [anew]);
+        return true;
+    }
 
     // No number: it is one of a list that is no longer in sight. Nor half-way through the readings of another check.
     private bool CorrectsEarlier(TurnDraft turn, string text)

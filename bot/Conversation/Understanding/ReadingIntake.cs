@@ -5,6 +5,7 @@ using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Quantities;
 using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding;
@@ -75,9 +76,7 @@ internal static class ReadingIntake
             return;
         }
 
-        ImmutableArray<string> open = [.. page.Readings
-            .Where(field => turn.State.Given.All(known => known.Label != field.Label))
-            .Select(field => field.Label)];
+        ImmutableArray<string> open = Open(turn, page);
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
@@ -97,7 +96,7 @@ internal static class ReadingIntake
 
     private static string Unplaced(CheckPage page, ImmutableArray<Reading> readings) => string.Join(", ", readings
         .Where((reading, place) => FieldOf(page, reading, place, readings.Length) is null)
-        .Select(reading => $"{reading.Label} {ShownValue.Of(reading)}".TrimStart()));
+        .Select(Named));
 
     private static bool IsTwiceDifferently(ImmutableArray<Reading> readings) => readings
         .Where(reading => reading.Label is not null)
@@ -128,14 +127,42 @@ internal static class ReadingIntake
     private static void AskWhich(TurnDraft turn, CheckPage page, ReadingResult.AskBack unclear)
     {
         turn.Say(SegmentKind.Notice, $"reading-{unclear.Reason}");
-        if (unclear.Meanings.IsEmpty)
-            turn.AskAgain(turn.State.Question! with { Fields = CheckQuestion.Fields(turn, page) });
+        ImmutableArray<Meaning> offered = [.. unclear.Meanings.Select(meaning => OnForm(page, meaning)).Where(meaning => !meaning.Readings.IsEmpty)];
+        NameUnplaced(turn, page, [.. unclear.Meanings.SelectMany(meaning => meaning.Readings)]);
+        if (offered.IsEmpty)
+        {
+            if (page.Readings.Length > 1 && !unclear.Meanings.IsEmpty) AskRest(turn, page, Open(turn, page));
+            else turn.AskAgain(turn.State.Question! with { Fields = CheckQuestion.Fields(turn, page) });
+        }
         else
             turn.Ask(QuestionKind.Meaning, page.Id.Value, "ask-meaning",
-                [.. unclear.Meanings.DistinctBy(MeaningKey.Show)
+                [.. offered.DistinctBy(MeaningKey.Show)
                         .Select(meaning => new Option(MeaningKey.Write(meaning), MeaningKey.Show(meaning))),
                     turn.Option(MeaningKey.None, "option-none-of-these")]);
     }
+
+    // Only what has a place on the form is offered: a tap must not end in "I cannot place that".
+    private static Meaning OnForm(CheckPage page, Meaning meaning) => new(
+    [
+        .. meaning.Readings.Select((reading, place) => (reading, field: FieldOf(page, reading, place, meaning.Readings.Length)))
+            .Where(pair => pair.field is not null && IsOfKind(pair.reading, pair.field))
+            .Select(pair => page.Readings.Length == 1 ? pair.reading with { Label = null } : pair.reading with { Label = pair.field!.Label }),
+    ]);
+
+    private static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
+        || (IsPressure(reading.Unit.Kind) && IsPressure(field.Unit.Kind));
+
+    private static bool IsPressure(QuantityKind kind) => kind is QuantityKind.Pressure or QuantityKind.GaugePressure or QuantityKind.AbsolutePressure;
+
+    // What was labelled and belongs elsewhere.
+    private static void NameUnplaced(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings)
+    {
+        ImmutableArray<Reading> elsewhere = [.. readings.Where(reading => reading.Label is not null && FieldOf(page, reading, 0, 0) is null)];
+        if (!elsewhere.IsEmpty)
+            turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", string.Join(", ", elsewhere.Select(reading => reading.Said).Distinct())));
+    }
+
+    private static string Named(Reading reading) => $"{reading.Label} {ShownValue.Of(reading)}".TrimStart();
 
     private static void AskRest(TurnDraft turn, CheckPage page, ImmutableArray<string> open)
     {
@@ -143,6 +170,9 @@ internal static class ReadingIntake
             Slot.Of("fields", string.Join(", ", open), page.Readings[0].Where.Place));
         CheckQuestion.AskPlainly(turn, page);
     }
+
+    private static ImmutableArray<string> Open(TurnDraft turn, CheckPage page) =>
+        [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label)).Select(field => field.Label)];
 
     private static ReadingContext Context(TurnDraft turn, CheckPage page) => Context(page, turn.View.Series?.Market);
 
@@ -160,6 +190,7 @@ internal static class ReadingIntake
     private static ReadingField? FieldOf(CheckPage page, Reading reading, int place, int count) =>
         reading.Label is { } label
             ? page.Readings.FirstOrDefault(field => LabelNames.Agree(field.Label, label))
+                ?? (page.Readings is [var only] && SupplyTerminals.AreOf(page, only, label) ? only : null)
             : count == page.Readings.Length ? page.Readings[place] : null;
 
     private static GivenReading Logged(Reading reading, ReadingField field) => new(

@@ -29,7 +29,8 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (Step(turn, question) is not (var step, var page, var number)) return false;
-        if (step.Limit is { } limit) return IsAnswerNumber(text) ? AskForUnit(turn, limit, text) : Read(turn, page, number, limit, turn.Heard(text));
+        // A "1" typed three times for "done" must not be the voltage at the fourth step.
+        if (step.Limit is { } limit) return NumberAlone.Is(text) ? NumberAlone.AskForUnit(turn, text, limit.Unit, limit.Text.Place) : Read(turn, page, number, limit, turn.Heard(text));
         if (!words.Means("words-done", text) && !(words.Means("words-locked", text) && IsLock(step))) return false;
         Confirm(turn, page, number, null);
         return true;
@@ -42,15 +43,6 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) =>
         fields is [var only] && Step(turn, question) is ({ Limit: { } limit }, var page, var number)
         && Read(turn, page, number, limit, turn.Heard(only.Words));
-
-    // A "1" typed three times for "done" must not be the voltage at the fourth step.
-    private static bool IsAnswerNumber(string text) => text.Trim() is [>= '1' and <= '9'];
-
-    private static bool AskForUnit(TurnDraft turn, SafeLimit limit, string text)
-    {
-        turn.Say(SegmentKind.Notice, "notice-number-alone", Slot.Said("number", text.Trim()), Slot.Of("unit", limit.Unit.Symbol, limit.Text.Place));
-        return true;
-    }
 
     // Only a plain reading of the right quantity counts: "3 V and rising" or "it was 0 V before" proves nothing.
     private bool Read(TurnDraft turn, AccessPage page, int number, SafeLimit limit, string text)

@@ -45,6 +45,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
         if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
+        if (IsNumberOfAnswer(page, text)) return NumberAlone.AskForUnit(turn, text, MarketUnits.Of(page.Readings[0].Unit, turn.View.Series?.Market), page.Readings[0].Where.Place);
         if (IsOfGauges(page, text))
         {
             turn.Say(SegmentKind.Notice, "notice-of-gauges");
@@ -63,12 +64,17 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         return true;
     }
 
-    // "SH 14": what a gauge works out by itself, and no more.
+    // "1" where answers are listed may be the first of them or 1 V.
+    private static bool IsNumberOfAnswer(CheckPage page, string text) =>
+        page.Readings.Length == 1 && NumberAlone.Is(text) && text.Trim()[0] - '0' <= page.Outcomes.Length;
+
+    // "SH 14", "14 K superheat": what a gauge works out by itself, and no more.
     private bool IsOfGauges(CheckPage page, string text)
     {
         const int most = 2;
         return page.Readings.Any(field => field.Unit.Kind is QuantityKind.GaugePressure or QuantityKind.AbsolutePressure)
-            && words.After("words-of-gauges", text) is [>= '0' and <= '9', ..] rest && PlainWords.Of(rest).Length <= most;
+            && ((words.After("words-of-gauges", text) is [>= '0' and <= '9', ..] rest && PlainWords.Of(rest).Length <= most)
+                || (text.TrimStart() is [>= '0' and <= '9', ..] && words.EndsIn("words-of-gauges", text) && PlainWords.Of(text).Length <= most + 1));
     }
 
     // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows says the same.

@@ -10,26 +10,47 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 internal static class MeasuredPieces
 {
     /// <summary>Takes the readings that begin with a piece.</summary>
+    /// <param name="used">The places of later pieces that were taken with earlier ones.</param>
     /// <returns>How many pieces they fill; 0 when they are none.</returns>
     public static int Take(
-        TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, Findings found)
+        TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, HashSet<int> used, Findings found)
     {
         ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), wordings);
         if (named.IsEmpty || !HasFigure(turn, pieces[at])) return 0;
         int count = 1;
-        while (at + count < pieces.Length && IsFigures(turn, pieces[at + count], lists, wordings)) count++;
+        while (at + count < pieces.Length && IsFigures(turn, pieces[at + count], named, lists, wordings)) count++;
         string text = string.Join(", ", pieces.Skip(at).Take(count));
-        ImmutableArray<ToldThing.Measured> complete =
-        [
-            .. named.Select(check => turn.Library.Checks[check])
-                .Where(page => series is null || page.Series.IsEmpty || page.Series.Contains(series.Id))
-                .Select(page => Complete(turn, page, series, text) ?? Complete(turn, page, series, WithoutName(page, text, lists, wordings)))
-                .OfType<ToldThing.Measured>(),
-        ];
+        ImmutableArray<ToldThing.Measured> complete = Complete(turn, named, series, text, lists, wordings);
+        if (complete.IsEmpty && Apart(turn, named, series, text, pieces, at + count, lists, wordings) is [var (place, measured)])
+        {
+            used.Add(place);
+            found.Add(measured, $"{text}, {pieces[place]}");
+            return count;
+        }
+
         if (complete is [var only]) found.Add(only, text);
         else found.Unclear(text);
         return count;
     }
+
+    private static ImmutableArray<ToldThing.Measured> Complete(
+        TurnDraft turn, ImmutableArray<CheckId> named, SeriesPage? series, string text, WordLists lists, Wordings wordings) =>
+    [
+        .. named.Select(check => turn.Library.Checks[check])
+            .Where(page => series is null || page.Series.IsEmpty || page.Series.Contains(series.Id))
+            .Select(page => Complete(turn, page, series, text) ?? Complete(turn, page, series, WithoutName(page, text, lists, wordings)))
+            .OfType<ToldThing.Measured>(),
+    ];
+
+    // "High side 520 psig, suction 130 psig, 95F outside": what belongs together stands apart.
+    private static ImmutableArray<(int Place, ToldThing.Measured Measured)> Apart(TurnDraft turn, ImmutableArray<CheckId> named, SeriesPage? series,
+        string text, ImmutableArray<string> pieces, int first, WordLists lists, Wordings wordings) =>
+    [
+        .. (from place in Enumerable.Range(first, pieces.Length - first)
+           where HasFigure(turn, pieces[place]) && Named(lists.Read(pieces[place]), wordings).IsEmpty
+           from measured in Complete(turn, named, series, $"{text}, {pieces[place]}", lists, wordings)
+           select (place, measured)),
+    ];
 
     // "compressor windings 1.1, 1.1, 1.12": the name before the figures is no label of one of them.
     private static string WithoutName(CheckPage page, string text, WordLists lists, Wordings wordings)
@@ -66,9 +87,13 @@ internal static class MeasuredPieces
         || ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is ReadingResult.Readings;
 
     // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new.
-    private static bool IsFigures(TurnDraft turn, string piece, WordLists lists, Wordings wordings) =>
+    private static bool IsFigures(TurnDraft turn, string piece, ImmutableArray<CheckId> named, WordLists lists, Wordings wordings) =>
         HasFigure(turn, piece) && Named(lists.Read(piece), wordings).IsEmpty
-        && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter))
+        && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter) && !IsOfForm(turn, named, word))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
         && ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
+
+    // "High side 22 bar, liquid pipe 35C": a line of the form of what was named.
+    private static bool IsOfForm(TurnDraft turn, ImmutableArray<CheckId> named, string word) =>
+        named.Any(check => turn.Library.Checks[check].Readings.Any(field => PlainWords.Of(field.Label).Contains(word)));
 }

@@ -81,9 +81,11 @@ internal sealed class WholeReader
         string rest = turn.State.Role is null ? TakeRole(text, found) : text;
         ImmutableArray<string> pieces = LampPieces.Joined([.. Cut(rest).Select(WithoutNo)]);
         bool afterReplaced = false;
+        var used = new HashSet<int>();
         for (int at = 0; at < pieces.Length; at++)
         {
-            int taken = MeasuredPieces.Take(turn, Wordings, _lists, series, pieces, at, found);
+            if (used.Contains(at)) continue;
+            int taken = MeasuredPieces.Take(turn, Wordings, _lists, series, pieces, at, used, found);
             if (taken > 0)
             {
                 at += taken - 1;
