@@ -20,6 +20,10 @@ internal sealed class GasAlarm : IDecision
         }
     }
 
+    /// <summary>Whether the trouble is such an alarm.</summary>
+    public static bool IsTrouble(TurnDraft turn) =>
+        turn.Library.Checks.Values.Any(page => turn.State.Symptoms.Any(reported => page.Alarm.Contains(new SymptomId(reported.Symptom))));
+
     private static bool Sounds(TurnDraft turn, CheckPage page) =>
         turn.View.AppliesHere(page.Series)
         && turn.State.Symptoms.Any(reported => page.Alarm.Contains(new SymptomId(reported.Symptom)))

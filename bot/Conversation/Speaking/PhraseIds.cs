@@ -42,6 +42,7 @@ public static class PhraseIds
         "closed-bring",
         "closed-can-burn",
         "closed-comes-and-goes",
+        "closed-gas",
         "closed-gone",
         "closed-leave-off",
         "closed-left",

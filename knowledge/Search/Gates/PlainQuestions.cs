@@ -21,7 +21,7 @@ internal static class PlainQuestions
     private static readonly WordPattern ForKnowledge = new("""
         which cable size, which cable for, which size, which breaker size, which pipe size, what size, what cable size, what breaker, what is the difference, whats the difference, difference between, minimum, maximum, recommended, typical,
         best setting, best way, best place, how high, how far, how deep, how long is, how long are, how long does delivery,
-        how does a heat pump, how do heat pumps, how does a split, why did they, does dry mode, is it cheaper to, is it better to, is it worth, are heat pumps
+        how does a heatpump, how do heatpumps, how does a split, why did they, does dry mode, is it cheaper to, is it better to, is it worth, are heatpumps
         """);
 
     /// <summary>Openings that ask why things are as they are, where no trouble follows: "why do they flare the pipes", "why have heat pumps two valves".</summary>

@@ -15,8 +15,8 @@ internal static class SafetyTalk
 
     /// <summary>What people say who kept to the safe way, or held others to it.</summary>
     private static readonly WordPattern Kept = new("""
-        i refused, we refused, said no way, said not way, told him never, told them never, told her never, told him not to, told them not to, told her not to, told owner not to, told the owner not to,
-        told the customer not to, told customer not to, told the apprentice not to, lock and tag, locked and tagged, tied off, foot it, footed the ladder, guard back on before, covers back on before,
+        i not work live, we not work live, said not way, told him not, told them not, told her not, told owner not, told the owner not,
+        told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, foot it, footed the ladder, guard back on before, covers back on before,
         proper switch is back, took his jumper out, took the jumper out, took the bridge out
         """);
 
@@ -45,5 +45,5 @@ internal static class SafetyTalk
     /// <summary>Whether a message asks how to stay safe, and for nothing else.</summary>
     public static bool Asks(RequestWords request) => Questions.IsIn(request) && !Meant.IsIn(request);
 
-    private static bool IsKept(RequestWords request) => Kept.IsIn(request) && !request.EndsAsQuestion && !Intent.AsksOutright(request);
+    private static bool IsKept(RequestWords request) => Kept.IsIn(request) && !request.EndsAsQuestion;
 }

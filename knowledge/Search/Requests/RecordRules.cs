@@ -23,15 +23,15 @@ internal static class RecordRules
         },
         new(Page, new("write, write down, put, put down, put in, enter, note, log, say, claim, sign, sign off, tick, state, fill in, invoice"),
             new("""
-                not measure, not measured, not have a gauge, not have gauges, not have a meter, not gauge, without measuring, without a gauge, not do it, not done,
-                not did, not tested, not test, not pulled, not there, never measured, never did, never tested, never pulled, never there, let it all go,
+                not measure, not measured, not a gage, not gages, not gage, not a meter, not meter, without measuring, without a gage, not do it, not done,
+                not did, not tested, not test, not pulled, not there, not pull, not was there, not been there, let it all go,
                 let it go, vented it, blew it off, not recover, not recovered, not weighed, not weigh, skipped, not that it is not, even though it was not
                 """))
         {
             Reach = 14, OnlyIfMeant = true, Unless = new("not say, not sign, not tick, will not, refused, refuse, =code, display, error"),
         },
         new(Page, new("certificate, cert, sign, sign off, signature, stamp, paperwork, report"),
-            new("not matter, without testing, without a test, without looking, without visiting, without going, not going there, not been there, not visit, never visit"))
+            new("not matter, without testing, without a test, without looking, without visiting, without going, not going there, not been there, not visit"))
         {
             Reach = 12, OnlyIfMeant = true,
         },

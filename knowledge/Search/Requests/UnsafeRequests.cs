@@ -10,7 +10,7 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
     public string? Page(HeardMessage message)
     {
-        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens))))
+        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens) && !SafetyTalk.Is(message.Request))))
             return PageOf(plain, message.Refusals);
         if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request)
             || (message.DangerRule is null && SafetyTalk.TellsOfSafety(message.Request)))

@@ -12,7 +12,7 @@ internal static class Stemmer
     private static readonly FrozenDictionary<string, string> Apart = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["quite"] = "quite", ["several"] = "several", ["severe"] = "severe", ["severely"] = "severe", ["house"] = "house", ["houses"] = "house",
-        ["evenings"] = "evening", ["reversing"] = "reversing", ["barely"] = "barely",
+        ["evenings"] = "evening", ["reversing"] = "reversing", ["barely"] = "barely", ["cleaning"] = "cleaning",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     // A stream costs far more to make than to use, and serves one caller at a time: each thread keeps its own.
