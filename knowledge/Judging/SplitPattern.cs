@@ -22,7 +22,7 @@ internal static class SplitPattern
         var (low, high) = (Math.Min(one, two), Math.Max(one, two));
         return line < Near && IsNear(one, 0.5) && IsNear(two, 0.5) ? "same-leg-twice"
             : IsNear(high, 1) && IsNear(low, 0.5) && IsNear(line, 0.5) ? "ground-is-live"
-            : low < Near && line < 0.8 ? "one-leg-lost"
+            : low < Near && high >= Near && line < 0.8 ? "one-leg-lost"
             : IsStar(line, one, two) ? "legs-of-three-phase"
             : high > above / 2 && low < below / 2 && IsSum(line, one, two) ? "open-neutral"
             : low < below / 2 && high >= below / 2 && high <= above / 2 && line < 1 && IsSum(line, one, two)

@@ -8,7 +8,7 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A split supply: leg to leg at its nominal value, each leg to ground at half of it.</summary>
 /// <remarks>
-/// Unequal when one leg is inside its limits and the other is not, or one is low and the other high. What such sets
+/// Absent when all three are below a tenth of what they should be. Unequal when one leg is inside its limits and the other is not, or one is low and the other high. What such sets
 /// mean is <see cref="SplitPattern"/>'s.
 /// </remarks>
 internal sealed class SplitSupplyJudge() : ReadingJudge(
@@ -21,12 +21,13 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
         Need.Number("above", QuantityKind.Ratio, "how far above it may be"),
         Need.Meter,
     ],
-    [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Unequal])
+    [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Unequal, VerdictKind.Absent])
 {
     protected override Citation Source => SupplyLimits.SplitSupply;
 
     protected override Contradiction? ContradictionIn(Facts facts) =>
-        !Triangle.Closes(facts) ? new Contradiction("voltages-do-not-close")
+        IsAbsent(facts) ? null
+        : !Triangle.Closes(facts) ? new Contradiction("voltages-do-not-close")
         : SplitPattern.IsNoSplitSupply(facts, facts.Si("nominal")) ? new Contradiction("no-split-supply")
         : null;
 
@@ -42,7 +43,7 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
         var figures = facts.Indices.Select(i => Figure.Of(
             facts.Label(i), facts[i], facts.Reading(i).Unit, how, ("meter", facts.OfMeter(i)))).ToArray();
         var (below, above) = (1 - facts.Si("below"), 1 + facts.Si("above"));
-        var weights = Joint([.. figures.Select((figure, i) => Sides(figure, aims[i] * below, aims[i] * above))]);
+        var weights = Joint([.. figures.Select((figure, i) => Sides(figure, aims[i], below, above))]);
         var unequal = weights.GetValueOrDefault(VerdictKind.Unequal) > 0.5;
         return new Finding(
             weights, figures[0].Reasoned(nominal * below, nominal * above)
@@ -57,19 +58,27 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
         };
     }
 
-    private static double[] Sides(Figure figure, double low, double high)
+    private static bool IsAbsent(Facts facts)
     {
-        var (below, inside, above) = Conformance.Of(figure.Value, figure.Uncertainty, low, high);
-        return [below, inside, above];
+        var limit = facts.Si("nominal") * SupplyLimits.AbsentShare;
+        return facts[0] < limit && facts[1] < limit / 2 && facts[2] < limit / 2;
     }
 
-    // Every combination of the three sides, 0 below, 1 inside, 2 above, with its probability.
+    private static double[] Sides(Figure figure, double aim, double low, double high)
+    {
+        var (below, inside, above) = Conformance.Of(figure.Value, figure.Uncertainty, aim * low, aim * high);
+        var absent = Math.Min(below, Conformance.Of(
+            figure.Value, figure.Uncertainty, aim * SupplyLimits.AbsentShare, double.PositiveInfinity).Below);
+        return [absent, below - absent, inside, above];
+    }
+
+    // Every combination of the sides, 0 absent, 1 below, 2 inside, 3 above, with its probability.
     private static ImmutableSortedDictionary<VerdictKind, double> Joint(ImmutableArray<double[]> sides)
     {
         var weights = ImmutableSortedDictionary.CreateBuilder<VerdictKind, double>();
-        for (var line = 0; line < 3; line++)
-            for (var one = 0; one < 3; one++)
-                for (var two = 0; two < 3; two++)
+        for (var line = 0; line < 4; line++)
+            for (var one = 0; one < 4; one++)
+                for (var two = 0; two < 4; two++)
                 {
                     var verdict = Verdict(line, one, two);
                     weights[verdict] = weights.GetValueOrDefault(verdict)
@@ -78,11 +87,14 @@ internal sealed class SplitSupplyJudge() : ReadingJudge(
         return weights.ToImmutable();
     }
 
-    private static VerdictKind Verdict(int line, int one, int two) => (line, one, two) switch
+    private static VerdictKind Verdict(int line, int one, int two) => line + one + two == 0 ? VerdictKind.Absent
+        : Side(Math.Max(line, 1), Math.Max(one, 1), Math.Max(two, 1));
+
+    private static VerdictKind Side(int line, int one, int two) => (line, one, two) switch
     {
-        _ when one != two || line != 1 && one != 1 && line != one => VerdictKind.Unequal,
-        (1, 1, _) => VerdictKind.Within,
-        (0, _, _) or (_, 0, _) => VerdictKind.Low,
+        _ when one != two || line != 2 && one != 2 && line != one => VerdictKind.Unequal,
+        (2, 2, _) => VerdictKind.Within,
+        (1, _, _) or (_, 1, _) => VerdictKind.Low,
         _ => VerdictKind.High,
     };
 }

@@ -24,6 +24,9 @@ public enum VerdictKind
     /// <summary>A contact that is closed.</summary>
     Closed,
 
+    /// <summary>No voltage to speak of where there should be one.</summary>
+    Absent,
+
     /// <summary>The uncertainty of the readings is too large to decide.</summary>
     TooCloseToCall,
 

@@ -25,7 +25,8 @@ internal sealed class SplitSupplyPicture
     public static Drawn? Draw(Caption caption)
     {
         var legs = caption.Facts.Readings;
-        return Triangle.Of(legs[0].Value, legs[2].Value, legs[1].Value) is { } triangle
+        return caption.Facts.Judgement.Verdict != VerdictKind.Absent
+            && Triangle.Of(legs[0].Value, legs[2].Value, legs[1].Value) is { } triangle
             && triangle.Apex.X >= 0 && triangle.Apex.X <= triangle.Base
             ? new SplitSupplyPicture(caption, triangle).Draw()
             : null;

@@ -22,11 +22,12 @@ internal sealed class UnbalancePicture
         _size = Math.Min(112 / _mean, Math.Min(170 / sides.Max(), 106 / Math.Max(triangle.Apex.Y, 1e-9)));
     }
 
-    /// <summary>Draws it; null when the three voltages make no triangle.</summary>
+    /// <summary>Draws it; null when the three voltages are absent or make no triangle.</summary>
     public static Drawn? Draw(Caption caption)
     {
         var sides = caption.Facts.Readings;
-        return Triangle.Of(sides[0].Value, sides[1].Value, sides[2].Value) is { } triangle
+        return caption.Facts.Judgement.Verdict != VerdictKind.Absent
+            && Triangle.Of(sides[0].Value, sides[1].Value, sides[2].Value) is { } triangle
             ? new UnbalancePicture(caption, triangle).Draw()
             : null;
     }

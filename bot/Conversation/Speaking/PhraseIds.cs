@@ -344,6 +344,7 @@ public static class PhraseIds
         "unsure-series",
         "unsure-told",
         "unsure-verify",
+        "verdict-absent",
         "verdict-closed",
         "verdict-expected",
         "verdict-figure",

@@ -14,6 +14,7 @@ internal static class VerdictWord
         VerdictKind.OpenCircuit => "open circuit",
         VerdictKind.ShortCircuit => "short circuit",
         VerdictKind.Closed => "closed",
+        VerdictKind.Absent => "absent",
         VerdictKind.TooCloseToCall => "too close",
         VerdictKind.Impossible => "impossible",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "no such verdict"),

@@ -10,6 +10,13 @@ public static class SupplyLimits
     public static readonly Citation SplitSupply = Citation.Textbook("two loads in series divide the full voltage")
         .FromMemory();
 
+    /// <summary>Below this share of nominal there is no supply at all, only what a meter picks up.</summary>
+    /// <remarks>
+    /// A multimeter of 10 MΩ shows a few volts to some tens on a dead core that lies beside a live one. A lost neutral or
+    /// a bad joint leaves a third of nominal or more. A tenth lies between the two: common practice, no source.
+    /// </remarks>
+    public const double AbsentShare = 0.1;
+
     /// <summary>Whole volts as the table prints them: nominal, then A service, A utilization, B service, B
     /// utilization.</summary>
     private static readonly (int Nominal, int[] Limits)[] Table =

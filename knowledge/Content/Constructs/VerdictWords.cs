@@ -8,6 +8,7 @@ internal static class VerdictWords
 {
     private static readonly ImmutableSortedDictionary<string, VerdictKind> Known = new Dictionary<string, VerdictKind>
     {
+        ["absent"] = VerdictKind.Absent,
         ["within"] = VerdictKind.Within,
         ["low"] = VerdictKind.Low,
         ["high"] = VerdictKind.High,

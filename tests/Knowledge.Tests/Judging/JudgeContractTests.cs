@@ -62,6 +62,7 @@ public sealed class JudgeContractTests
     // Walking a reading across a limit in small steps never makes a probability jump.
     [Theory]
     [InlineData("supply-limits", 190, 270, "V")]
+    [InlineData("supply-limits", 10, 40, "V")]
     [InlineData("continuity", 0.5, 4, "Ω")]
     [InlineData("band", 38, 54, "Ω")]
     [InlineData("insulation", 0.5, 2, "MΩ")]

@@ -91,13 +91,17 @@ public sealed class JudgeVerdictTests
         Assert.Equal((expected, odd), (judgement.Verdict, judgement.OddOneOut));
     }
 
-    // Source: IEC 60038, 230 V ± 10 % is 207 to 253 V, ends included.
+    // Source: IEC 60038, 230 V ± 10 % is 207 to 253 V, ends included. Absent below a tenth: common practice, no source.
     [Theory]
     [InlineData(VerdictKind.Within, "230 V")]
     [InlineData(VerdictKind.Low, "198 V")]
     [InlineData(VerdictKind.High, "260 V")]
     [InlineData(VerdictKind.TooCloseToCall, "207.5 V")]
-    [InlineData(VerdictKind.Low, "0 V")]
+    [InlineData(VerdictKind.Low, "120 V")]
+    [InlineData(VerdictKind.Low, "30 V")]
+    [InlineData(VerdictKind.TooCloseToCall, "23 V")]
+    [InlineData(VerdictKind.Absent, "12 V")]
+    [InlineData(VerdictKind.Absent, "0 V")]
     [InlineData(VerdictKind.Impossible, "-230 V")]
     [InlineData(VerdictKind.Impossible, Ask.Open)]
     public void SupplyLimits_OneVoltage_GivesTheVerdict(VerdictKind expected, string reading) =>
@@ -107,7 +111,9 @@ public sealed class JudgeVerdictTests
     [Theory]
     [InlineData(VerdictKind.Within, null, "460 V", "467 V", "450 V")]
     [InlineData(VerdictKind.High, "L3-L1", "400 V", "400 V", "340 V")]
-    [InlineData(VerdictKind.Impossible, null, "0 V", "0 V", "0 V")]
+    [InlineData(VerdictKind.Absent, null, "0 V", "0 V", "0 V")]
+    [InlineData(VerdictKind.Absent, null, "9 V", "2 V", "1 V")]
+    [InlineData(VerdictKind.Impossible, null, "400 V", "20 V", "20 V")]
     public void VoltageUnbalance_ThreeVoltages_GiveTheVerdict(
         VerdictKind expected, string? odd, params string[] readings)
     {
@@ -122,6 +128,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Unequal, "L2-ground", "one-leg-lost", "120 V", "120 V", "0 V")]
     [InlineData(VerdictKind.Low, null, null, "210 V", "105 V", "105 V")]
     [InlineData(VerdictKind.High, null, null, "270 V", "135 V", "135 V")]
+    [InlineData(VerdictKind.Absent, null, null, "0 V", "0 V", "0 V")]
+    [InlineData(VerdictKind.Absent, null, null, "9 V", "2 V", "1 V")]
     public void SplitSupply_ThreeVoltages_GiveTheVerdict(
         VerdictKind expected, string? odd, string? pattern, params string[] readings)
     {

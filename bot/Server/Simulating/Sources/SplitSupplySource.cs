@@ -16,6 +16,7 @@ internal sealed class SplitSupplySource : IReadingSource
             VerdictKind.Within => Same(leg * setup.Inside(1 - below, 1 + above)),
             VerdictKind.Low => Same(leg * setup.Between(1 - 3 * below, 1 - 1.5 * below)),
             VerdictKind.High => Same(leg * setup.Between(1 + 1.5 * above, 1 + 3 * above)),
+            VerdictKind.Absent => Same(leg * setup.Between(0, 0.05)),
             VerdictKind.Unequal => Shifted(leg, leg * setup.Between(2, 4) * Math.Max(below, above)),
             _ => null,
         };

@@ -14,7 +14,8 @@ internal sealed class SupplyLimitsSource : IReadingSource
         double? volts = condition switch
         {
             VerdictKind.Within => nominal * setup.Inside(1 - below, 1 + above),
-            VerdictKind.Low => nominal * setup.Between(0, 1) * (1 - 1.5 * below),
+            VerdictKind.Absent => nominal * setup.Between(0, 0.05),
+            VerdictKind.Low => nominal * setup.Between(0.3, 1) * (1 - 1.5 * below),
             VerdictKind.High => nominal * (1 + setup.Between(1.5, 3) * above),
             _ => null,
         };

@@ -11,6 +11,8 @@ internal sealed class VoltageUnbalanceSource : IReadingSource
     public ImmutableArray<TrueReading> Draw(VerdictKind condition, ReadingSetup setup)
     {
         double limit = setup.Given("limit"), volts = setup.Between(392, 408);
+        if (condition == VerdictKind.Absent)
+            return [.. Enumerable.Repeat(TrueReading.Of(setup.Between(0, 5)), 3)];
         double? sag = condition switch
         {
             VerdictKind.Within => setup.Between(0, limit),
