@@ -86,9 +86,11 @@ internal static class MeasuredPieces
     private static bool HasFigure(TurnDraft turn, string piece) => piece.Any(char.IsDigit)
         || ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is ReadingResult.Readings;
 
-    // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new.
+    // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new. "118 V L2 to ground" names again
+    // what is read in several places.
     private static bool IsFigures(TurnDraft turn, string piece, ImmutableArray<CheckId> named, WordLists lists, Wordings wordings) =>
-        HasFigure(turn, piece) && Named(lists.Read(piece), wordings).IsEmpty
+        HasFigure(turn, piece)
+        && Named(lists.Read(piece), wordings).All(check => named.Contains(check) && turn.Library.Checks[check].Readings.Length > 1)
         && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter) && !IsOfForm(turn, named, word))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
         && ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
