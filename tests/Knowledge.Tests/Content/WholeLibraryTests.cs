@@ -15,7 +15,7 @@ public partial class WholeLibraryTests
     // By families: supply, communication, indoor air, indoor electronics, sensors, water, zones, circuit, outdoor, room, protections.
     private static readonly string[] Required = [.. """
         supply-under-voltage supply-over-voltage supply-unbalance phase-loss phase-sequence-reversed no-power loose-power-terminal
-        voltage-drop-undersized-wire
+        supply-dead voltage-drop-undersized-wire
         comm-miswired comm-wire-open-or-short comm-noise comm-circuit-indoor-board comm-circuit-outdoor-board wired-controller-link
         indoor-fan-motor-failed indoor-fan-jammed indoor-fan-plug-loose filter-blocked indoor-coil-dirty blower-wheel-dirty
         louver-motor-failed louver-jammed louver-plug-loose
