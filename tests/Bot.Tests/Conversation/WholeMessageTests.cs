@@ -38,6 +38,31 @@ public sealed class WholeMessageTests
         Assert.Null(walker.State.Access);
     }
 
+    // The first of three voltages names where it was taken, the others their terminals.
+    [Theory]
+    [InlineData("Brenholt WS unit dead, tech here, 238 V at the isolator but only 120 V from L1 to ground and 118 V L2 to ground")]
+    [InlineData("Brenholt WS unit dead, tech here, 238 V L1 to L2, 120 V from L1 to ground and 118 V L2 to ground")]
+    public void Voltages_WithTheirTerminals_AreOneMeasurement(string said)
+    {
+        Walker walker = Told(said);
+        walker.Say("yes");
+        var result = Assert.Single(walker.State.Results);
+        Assert.Equal(("supply-legs", "within"), (result.Check, result.Verdict));
+    }
+
+    // A part of the voltage speaks for a break on the way, none at all for what is off; a breaker that is on speaks against that.
+    [Theory]
+    [InlineData("supply voltage 120 V", "low", "supply-dead")]
+    [InlineData("supply voltage 0 V", "absent", "no-power")]
+    [InlineData("both breakers on, supply voltage 0 V", "absent", "supply-dead")]
+    public void DeadUnit_VoltageAtItsTerminals_LeadsToWhatIsBroken(string said, string verdict, string likelier)
+    {
+        Walker walker = Told("ostvik duct, technician here, unit dead, " + said);
+        walker.Say("yes");
+        Assert.Equal(verdict, walker.State.Results[^1].Verdict);
+        Assert.Equal(likelier, walker.Reply.Belief.First(line => line.Fault is "no-power" or "supply-dead").Fault);
+    }
+
     // A small word parts two complaints as a stop does.
     [Theory]
     [InlineData("water drips from it and the fan is loud")]
