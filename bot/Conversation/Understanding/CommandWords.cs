@@ -80,14 +80,18 @@ internal sealed class CommandWords(PhraseBook phrases)
         string rest = text;
         for (int polite = 0; polite <= most; polite++)
         {
-            if (Behind(rest, _lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal))) is { } taken
-                && taken.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && taken.TrimStart(Pauses) is { Length: > 0 } anew) return anew;
+            if (_lists["words-back"].Where(entry => entry.Contains(' ', StringComparison.Ordinal)).OrderByDescending(entry => entry.Length)
+                .Select(entry => AfterAPause(Behind(rest, [entry]))).FirstOrDefault(found => found is not null) is { } anew) return anew;
             if (PlainWords.Placed(rest) is not [var (word, end), _, ..] || !_lists[Polite].Contains(word)) return null;
             rest = rest[end..].TrimStart(Pauses);
         }
 
         return null;
     }
+
+    // "I misread, it was 235", but not "i misread the code".
+    private static string? AfterAPause(string? behind) =>
+        behind?.TrimStart(' ') is [var sign, ..] && Pauses.Contains(sign) && behind.TrimStart(Pauses) is { Length: > 0 } rest ? rest : null;
 
     /// <summary>What a message says after the longest beginning that a list holds; null when it has none, or nothing after it.</summary>
     public string? After(string phrase, string text) => Behind(text, _lists[phrase])?.TrimStart(Pauses);

@@ -73,8 +73,8 @@ internal sealed class DangerWords
         return [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
     }
 
-    // Water, and something live not far from it.
-    private bool IsWet(string text)
+    /// <summary>Whether a message tells of water, and of something live not far from it.</summary>
+    public bool IsWet(string text)
     {
         ImmutableArray<string> said = PlainWords.Of(text);
         if (said.Any(word => Denying.Contains(word) || _language?.Not.Contains(word) == true)) return false;

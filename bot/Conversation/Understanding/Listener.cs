@@ -58,7 +58,7 @@ internal sealed class Listener(
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
         else if (corrections.Hear(turn, text, out string heard) || faults.Hear(turn, heard)) return;
-        else Understand(turn, heard, matcher.Match(SeriesNames.Blanked(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
+        else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }
 
     private void Understand(TurnDraft turn, string text, MatchResult match)

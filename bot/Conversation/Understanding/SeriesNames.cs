@@ -29,6 +29,9 @@ internal static class SeriesNames
         return rest;
     }
 
+    /// <summary>The text without series names, if anything else is in it: a name tells of no trouble.</summary>
+    public static string Without(Library library, string text) => Blanked(library, text) is var rest && PlainWords.IsEmpty(rest) ? text : rest;
+
     /// <summary>Enters the series into the case.</summary>
     public static void Choose(TurnDraft turn, SeriesPage series)
     {

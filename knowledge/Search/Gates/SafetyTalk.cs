@@ -16,7 +16,7 @@ internal static class SafetyTalk
     /// <summary>What people say who kept to the safe way, or held others to it.</summary>
     private static readonly WordPattern Kept = new("""
         i not work live, we not work live, said not way, told him not, told them not, told her not, told owner not, told the owner not,
-        told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, foot it, footed the ladder, guard back on before, covers back on before,
+        told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, mate foot it, footed the ladder, guard back on before, covers back on before,
         proper switch is back, took his jumper out, took the jumper out, took the bridge out
         """);
 

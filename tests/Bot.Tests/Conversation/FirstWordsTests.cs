@@ -113,7 +113,7 @@ public sealed class FirstWordsTests
     [InlineData("nope", null)]
     public void OneOffered_YesIsItAndNoIsNone(string answer, string? symptom)
     {
-        Walker walker = Said("no heat on the ostvik cassette");
+        Walker walker = Said("no heat on the ostvlk cassete");
         Assert.Equal(["poor-heating", SymptomNone], walker.Question.Options.Select(option => option.Key));
         walker.Say(answer);
         Assert.Equal(symptom, walker.State.Symptoms.SingleOrDefault()?.Symptom);

@@ -44,7 +44,7 @@ internal static class Telling
     {
         foreach (string piece in told.Rest)
         {
-            MatchResult match = matcher.Match(SeriesNames.Blanked(turn.Library, piece), turn.State.Series);
+            MatchResult match = matcher.Match(SeriesNames.Without(turn.Library, piece), turn.State.Series);
             if (Offering.CertainSymptom(match) is { } symptom && IsClear(turn, match))
                 told = told with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
             else if (match is { Decision: MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify, IsVague: false })

@@ -13,7 +13,9 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// </remarks>
 internal sealed class WholeReader
 {
-    private static readonly SearchValues<char> Stops = SearchValues.Create(",.;:!?\n");
+    private const string Stopping = ",.;:!?\n";
+
+    private static readonly SearchValues<char> Stops = SearchValues.Create(Stopping);
 
     private const string Owner = "owner";
 
@@ -107,6 +109,8 @@ internal sealed class WholeReader
     {
         const int most = 8;
         ImmutableArray<(string Word, int End)> words = PlainWords.Placed(text);
+        // What a comma sets apart is a piece of its own: "b4 brenholt, licensed tech here".
+        if (RoleIn(text[(text.AsSpan().TrimEnd(Stopping).LastIndexOfAny(Stops) + 1)..]) is not null) return text;
         for (int count = Math.Min(most, words.Length - 1); count >= 1; count--)
         {
             if (EndsIn(text, words, count) is { } last)
