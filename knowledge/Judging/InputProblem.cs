@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;
@@ -11,7 +12,8 @@ internal static class InputProblem
     {
         (_, null) => need.Required ? $"{need.Name} is missing" : null,
         (InputForm.Curve, JudgeInput.Curve) or (InputForm.Meter, JudgeInput.Meter) => null,
-        (InputForm.Word, JudgeInput.Word) => null,
+        (InputForm.Refrigerant, JudgeInput.Word word) => Refrigerant.FindCurved(word.Value) is null
+            ? $"no saturation curve is held for {word.Value}" : null,
         (InputForm.Number, JudgeInput.Number number) when need.Kind is not { } kind
             || Kinds.Fit(kind, number.Value.Kind) => null,
         (InputForm.Number, JudgeInput.Number number) =>

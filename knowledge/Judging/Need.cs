@@ -13,7 +13,7 @@ internal static class Need
             "limit of error of the thermometer");
 
     public static readonly InputNeed Refrigerant = new(
-        "refrigerant", InputForm.Word, null, true, "name of the refrigerant");
+        "refrigerant", InputForm.Refrigerant, null, true, "name of the refrigerant");
 
     public static readonly InputNeed Gauge = new("gauge", InputForm.Number, QuantityKind.Pressure, true,
         "limit of error of the gauge");

@@ -47,9 +47,8 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
 
     protected override Finding Find(Facts facts)
     {
-        var refrigerant = Refrigerant.Find(facts.Word("refrigerant")) is { Dew: not null } held
-            ? held
-            : throw new ArgumentException($"no saturation curve is held for {facts.Word("refrigerant")}", nameof(facts));
+        var refrigerant = Refrigerant.FindCurved(facts.Word("refrigerant"))
+            ?? throw new ArgumentException($"no saturation curve is held for {facts.Word("refrigerant")}", nameof(facts));
         var point = SaturationPoint.At(refrigerant, _figure.Curve, facts[0], AtmosphereOf(facts));
         var figure = Measure(facts, refrigerant, point);
         var (low, high) = (facts.Si("low"), facts.Si("high"));

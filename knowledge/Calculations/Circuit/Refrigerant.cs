@@ -24,6 +24,9 @@ public sealed record Refrigerant(
         return All.FirstOrDefault(refrigerant => Plain(refrigerant.Name) == plain);
     }
 
+    /// <summary>One whose saturation curve is held, found as <see cref="Find"/> does; null otherwise.</summary>
+    public static Refrigerant? FindCurved(string? written) => Find(written) is { Dew: not null } held ? held : null;
+
     /// <summary>The curve by its name, <c>bubble</c> or <c>dew</c>.</summary>
     public SaturationCurve? Curve(string name) => name == "bubble" ? Bubble : Dew;
 

@@ -1,4 +1,5 @@
 using DxAssistant.Knowledge.Calculations;
+using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Calculations.Doubt;
 using DxAssistant.Knowledge.Judging;
 using DxAssistant.Knowledge.Quantities;
@@ -17,7 +18,7 @@ internal static class InputReader
         InputForm.Curve => linked.Curve is { } curve ? new JudgeInput.Curve(curve) : null,
         InputForm.Meter => (linked.Meter ?? ReadMeter(text, kindOfReadings)) is { } meter
             && (kindOfReadings is not { } kind || meter.Reads(kind)) ? new JudgeInput.Meter(meter) : null,
-        InputForm.Word => text.Length > 0 ? new JudgeInput.Word(text) : null,
+        InputForm.Refrigerant => Refrigerant.FindCurved(text) is not null ? new JudgeInput.Word(text) : null,
         _ => (linked.Meter is { } limited ? LimitOf(limited, need.Kind) : ReadQuantity(text, need.Kind ?? kindOfReadings))
             is { } quantity ? new JudgeInput.Number(quantity) : null,
     };
@@ -29,7 +30,7 @@ internal static class InputReader
         InputForm.Meter when kindOfReadings is { } read =>
             $"what a meter's maker promises for a {KindWords.Of(read)}: a link to a meter that reads it, `1 % + 3 × 0.01 Ω` or `± 1 K`",
         InputForm.Meter => "what a meter's maker promises, such as `1 % + 3 × 0.01 Ω` or `± 1 K`",
-        InputForm.Word => "a word",
+        InputForm.Refrigerant => "a refrigerant whose saturation curve is held",
         _ when (need.Kind ?? kindOfReadings) is { } kind => $"a {KindWords.Of(kind)} with its unit",
         _ => "a number with its unit",
     };

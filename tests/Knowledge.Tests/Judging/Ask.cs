@@ -34,7 +34,7 @@ internal static class Ask
         InputForm.Curve => new JudgeInput.Curve(PublishedCurves.Get(text, Resistance.FromOhms(10_000))),
         InputForm.Meter => MeterClass.TryParse(text, out var meter) ? new JudgeInput.Meter(meter)
             : throw new FormatException(text),
-        InputForm.Word => new JudgeInput.Word(text),
+        InputForm.Refrigerant => new JudgeInput.Word(text),
         _ => QuantityText.TryParse(text, out var quantity) ? new JudgeInput.Number(quantity)
             : throw new FormatException(text),
     };

@@ -42,5 +42,5 @@ internal sealed class InputsDoNotFit : IContentRule
         let inputs = check.InputsFor(series, pages)
         let problem = inputs is null ? null : check.Judge.ProblemWith(inputs)
         where problem is not null
-        select $"{problem} in the series `{series.Id}`";
+        select check.Inputs.Any(row => SeriesValue.Rating(row.Value.Text) is not null) ? $"{problem} in the series `{series.Id}`" : problem;
 }
