@@ -20,8 +20,9 @@ public static class GlyphReader
     public static bool TryRead(string text, [NotNullWhen(true)] out GlyphReading? reading) => (reading = Heard(text, guess: false)) is not null;
 
     /// <summary>Reads a message that is nothing but one code, spelled in any way.</summary>
-    public static bool TrySpell(string text, [NotNullWhen(true)] out GlyphReading? reading)
+    public static bool TrySpell(string written, [NotNullWhen(true)] out GlyphReading? reading)
     {
+        string text = LatinCodes.In(written);
         TokenList tokens = Lexer.Cut(text);
         SpelledRun? spelled = Speller.Read(text, out bool covered);
         reading = covered && spelled is { Alone: true } && IsPlain(spelled) && BlinkFinder.In(tokens, null) is null
@@ -29,8 +30,9 @@ public static class GlyphReader
         return reading is not null;
     }
 
-    private static GlyphReading? Heard(string text, bool guess)
+    private static GlyphReading? Heard(string written, bool guess)
     {
+        string text = LatinCodes.In(written);
         string described = DescribedShapes.Resolve(text);
         // What was resolved already needs no turning.
         return described != text || !TurnedCode.IsMeant(text) || Upright(text, guess) is not { Canonical.Length: > 1 } seen ? Upright(described, guess)
@@ -70,7 +72,7 @@ public static class GlyphReader
     /// <summary>Finds a code or a blink pattern in a sentence, and where it stands.</summary>
     public static bool TryFind(string text, [NotNullWhen(true)] out GlyphReading? reading, out TextSpan span)
     {
-        TokenList tokens = Lexer.Cut(text);
+        TokenList tokens = Lexer.Cut(LatinCodes.In(text));
         CodeRun? code = AllLit.In(tokens) ?? CodeFinder.In(tokens);
         Blinks? blinks = BlinkFinder.In(tokens, code);
         span = code is not null ? tokens.Span(code.First, code.End) : blinks is not null

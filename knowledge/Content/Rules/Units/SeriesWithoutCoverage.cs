@@ -28,5 +28,5 @@ internal sealed class SeriesWithoutCoverage : IContentRule
             && !MissingHeading.IsMisspelt(series, "Coverage"))
         .Select(series => series.Error(Name, series.Section("Coverage")?.Heading.Span ?? series.IdSpan,
             $"the series `{series.Id}` has no terms of coverage, or more than one",
-            "write one link to a coverage page under `## Coverage`"));
+            "write one line `- [What is paid](../coverage/ID.md)` under `## Coverage`, with its dash"));
 }
