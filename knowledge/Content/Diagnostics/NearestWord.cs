@@ -1,3 +1,5 @@
+using DxAssistant.Knowledge.Content.Constructs;
+
 namespace DxAssistant.Knowledge.Content;
 
 /// <summary>Finds the known word that somebody probably meant.</summary>
@@ -18,13 +20,17 @@ internal static class NearestWord
     {
         string[] sorted = [.. known.Distinct().Order(StringComparer.Ordinal)];
         return Hint(word, sorted)
-            ?? (sorted.Length == 0 ? "none is known"
-                : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")));
+            ?? OddCharacter.Said(sorted.Length == 0 ? "none is known"
+                : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")), word);
     }
+
+    /// <summary>The hint, or else the list, for a word that should be an id: what is none is never put in its place.</summary>
+    public static Remedy HintOrListOfIds(string word, IEnumerable<string> known) => HintOrList(word, known) is var remedy
+        && remedy.Instead is { } sure && !Id.IsId(sure) ? remedy with { Instead = null } : remedy;
 
     /// <summary>"did you mean `x`?", with the replacement when it is sure.</summary>
     public static Remedy Meant(string wrong, string near, string? sure) =>
-        new($"did you mean `{near}`?") { Wrong = wrong, Instead = sure };
+        new(OddCharacter.Said(OddCharacter.Said($"did you mean `{near}`?", near), wrong)) { Wrong = wrong, Instead = sure };
 
     /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by
     /// ordinal.</summary>
@@ -32,13 +38,16 @@ internal static class NearestWord
 
     /// <summary>The nearest, when it is one or two edits away and every other known word is farther.</summary>
     public static string? Sure(string word, IEnumerable<string> known) =>
-        Nearest(word, known) is { IsAlone: true, Edits: <= SureEdits, Best: { } best } ? best : null;
+        Nearest(word, known) is { IsAlone: true, Edits: <= SureEdits, Best: { } best } && !OddCharacter.IsIn(best) ? best : null;
 
-    private static (string? Best, int Edits, bool IsAlone) Nearest(string word, IEnumerable<string> known)
+    private static (string? Best, int Edits, bool IsAlone) Nearest(string written, IEnumerable<string> known)
     {
+        string word = OddCharacter.Plain(written);
         (string? Best, int Edits, bool IsAlone) nearest = (null, Math.Max(1, word.Length / 3) + 1, false);
         foreach (string candidate in known.Distinct().Order(StringComparer.Ordinal))
         {
+            // Of a single character nothing would be left.
+            if (word.Length == 1 && !string.Equals(word, candidate, StringComparison.OrdinalIgnoreCase)) continue;
             int edits = Edits(word, candidate, nearest.Edits + 1);
             if (edits < nearest.Edits) nearest = (candidate, edits, true);
             else if (edits == nearest.Edits && nearest.Best is not null) nearest.IsAlone = false;

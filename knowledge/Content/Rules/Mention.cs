@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules;
@@ -29,8 +30,20 @@ internal sealed record Mention(string Path)
     {
         if (all.Any(page => page.IsUnclear)) return [];
         HashSet<string> mentioned = new(all.SelectMany(page => page.Paths.Concat(page.Meant)), StringComparer.Ordinal);
-        return all.Where(page => page.IfNowhere is not null && !mentioned.Contains(page.Path)).Select(page => page.IfNowhere!);
+        return Blamed([.. all.Where(page => page.IfNowhere is not null && !mentioned.Contains(page.Path))], all);
     }
+
+    /// <summary>What is wrong with pages that were left; one whose id is that of another is blamed for that alone.</summary>
+    public static IEnumerable<Diagnostic> Blamed(IReadOnlyList<Mention> left, IEnumerable<Mention> all)
+    {
+        if (left.Count == 0) return [];
+        ILookup<(PageKind?, string), Mention> same = all.ToLookup(page => page.Is);
+        return left.Where(page => page.IsTheOneOf([.. same[page.Is]])).Select(page => page.IfNowhere!);
+    }
+
+    /// <summary>Of pages with one kind and id, the one that counts: that in its place, or else the first.</summary>
+    public bool IsTheOneOf(IReadOnlyList<Mention> same) =>
+        (same.FirstOrDefault(page => PageShapes.Of(page.Is.Kind!.Value).IsPathOf(page.Path, page.Is.Id)) ?? same[0]) == this;
 
     public bool Equals(Mention? other) => other is not null && Path == other.Path && IsUnclear == other.IsUnclear
         && Is == other.Is && IfNowhere == other.IfNowhere && Paths.SequenceEqual(other.Paths) && Meant.SequenceEqual(other.Meant);

@@ -150,6 +150,9 @@ internal static class PageShapes
 
     public static PageShape Of(PageKind kind) => All[(int)kind];
 
+    /// <summary>The kind whose folder holds a path, or null.</summary>
+    public static PageKind? KindIn(string path) => All.FirstOrDefault(shape => shape.Holds(path))?.Kind;
+
     /// <summary>The kind that a word of the front matter names, or null.</summary>
     public static PageKind? KindNamed(string word) => All.FirstOrDefault(shape => shape.Word == word)?.Kind;
 }

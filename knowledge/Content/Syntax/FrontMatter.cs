@@ -10,5 +10,8 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 internal sealed record FrontMatter(
     ImmutableArray<FrontMatterField> Fields, string? Problem, TextSpan ProblemSpan, TextSpan End)
 {
+    /// <summary>What to do about the problem, when that can be told.</summary>
+    public string? Help { get; init; }
+
     public FrontMatterField? Field(string name) => Fields.FirstOrDefault(field => field.Name == name);
 }

@@ -7,6 +7,9 @@ namespace DxAssistant.Knowledge.Content.Syntax;
 /// <summary>Reads front matter: a flat YAML mapping of words, numbers and lists of them, nothing deeper.</summary>
 internal sealed class FrontMatterParser
 {
+    // They look like spaces, and YAML does not take them for such.
+    private static readonly char[] Blanks = ['\t', '\u00A0', '\u202F', '\u2007'];
+
     private readonly int offset;
     private readonly Parser yaml;
     private readonly List<FrontMatterField> fields = [];
@@ -19,6 +22,18 @@ internal sealed class FrontMatterParser
 
     /// <summary>Reads the YAML at <paramref name="body"/> of a page, the lines between the <c>---</c> lines.</summary>
     public static FrontMatter Parse(SourceText source, TextSpan body)
+    {
+        FrontMatter read = Read(source, body);
+        int odd = read.Problem is null ? -1 : source.Slice(body).IndexOfAny(Blanks);
+        return odd < 0 ? read : read with
+        {
+            Problem = source.Text[body.Start + odd] == '\t' ? "a tab stands in the front matter" : "a non-breaking space stands in the front matter",
+            ProblemSpan = new TextSpan(body.Start + odd, 1),
+            Help = "write an ordinary space, or nothing",
+        };
+    }
+
+    private static FrontMatter Read(SourceText source, TextSpan body)
     {
         var end = new TextSpan(body.End, 3);
         var parser = new FrontMatterParser(source.Slice(body), body.Start);

@@ -13,6 +13,8 @@ internal static class PictureParser
     /// <summary>The deepest nesting of elements; drawings by hand need five.</summary>
     public const int DeepestNesting = 20;
 
+    private const string DocumentType = "<!DOCTYPE";
+
     // Nothing is looked up outside the text: no document type, no entity, no address.
     private static readonly XmlReaderSettings Settings = new()
     {
@@ -29,6 +31,11 @@ internal static class PictureParser
         if (file.Text.Length > LongestPicture)
         {
             return new PictureFile(source, null, $"the picture is longer than {LongestPicture} characters", default);
+        }
+
+        if (file.Text.IndexOf(DocumentType, StringComparison.OrdinalIgnoreCase) is >= 0 and int type)
+        {
+            return new PictureFile(source, null, "the picture has a document type; take its lines out", new TextSpan(type, DocumentType.Length));
         }
 
         try

@@ -75,7 +75,7 @@ internal sealed class UnknownOutcome : IContentRule
             foreach (RichText head in strange)
             {
                 yield return page.Error(Name, head.Span, $"`{head.Text}` is not an outcome of this check",
-                    NearestWord.HintOrList(head.Text, known));
+                    NearestWord.HintOrListOfIds(head.Text, known));
             }
 
             // A misspelt head is the same fault as the outcome it leaves out.
@@ -97,5 +97,5 @@ internal sealed class UnknownOutcome : IContentRule
         from value in stop.Values
         where !known.Contains(value.Text)
         select page.Error(Name, value.Span, $"`{value.Text}` is not an outcome of this check",
-            NearestWord.HintOrList(value.Text, known));
+            NearestWord.HintOrListOfIds(value.Text, known));
 }

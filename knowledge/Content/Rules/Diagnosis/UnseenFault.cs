@@ -51,7 +51,8 @@ internal sealed class UnseenFault : IGatheringRule
         HashSet<string> meant = new(all.SelectMany(page => page.Mention.Meant), StringComparer.Ordinal);
         ILookup<string, Sight> seen = all.SelectMany(check => check.Mention.Paths.Select(fault => (fault, check)))
             .ToLookup(pair => pair.fault, pair => pair.check, StringComparer.Ordinal);
-        return all.Where(fault => fault.Mention.IfNowhere is not null && !meant.Contains(fault.Mention.Path))
+        ILookup<(PageKind?, string), Mention> same = all.Select(page => page.Mention).ToLookup(page => page.Is);
+        return all.Where(fault => fault.Mention.IfNowhere is not null && fault.Mention.IsTheOneOf([.. same[fault.Mention.Is]]) && !meant.Contains(fault.Mention.Path))
             .Select(fault => Blind(fault, [.. seen[fault.Mention.Path]])).OfType<Diagnostic>();
     }
 

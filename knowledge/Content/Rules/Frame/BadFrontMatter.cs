@@ -36,12 +36,14 @@ internal sealed class BadFrontMatter : IContentRule
         {
             if (page.Front is null)
             {
-                yield return page.Error(Name, default, "the page has no front matter",
+                yield return page.Source.Text.StartsWith("---\n", StringComparison.Ordinal)
+                    ? page.Error(Name, new TextSpan(0, 3), "the front matter has no end", "put a line `---` below its last field")
+                    : page.Error(Name, default, "the page has no front matter",
                     "start the page with a line `---`, then `kind: …` and `id: …`, then a line `---`");
             }
             else if (page.Front.Problem is { } problem)
             {
-                yield return page.Error(Name, page.Front.ProblemSpan, problem);
+                yield return page.Error(Name, page.Front.ProblemSpan, problem, page.Front.Help);
             }
         }
     }

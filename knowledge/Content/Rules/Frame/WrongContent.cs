@@ -30,7 +30,7 @@ internal sealed class WrongContent : IContentRule
             PageShape kind = PageShapes.Of(page.Kind!.Value);
             foreach (Section section in page.Sections.Where(section => section.Level == 2))
             {
-                if (kind.Section(section.Name) is { } shape && Missing(shape, section) is { } missing)
+                if (kind.Section(section.Name) is { } shape && Missing(shape, section) is { } missing && !HoldsHtml(page, section))
                 {
                     yield return page.Error(Name, section.Heading.Span, $"`## {section.Name}` has no {missing}",
                         Help(shape));
@@ -48,7 +48,17 @@ internal sealed class WrongContent : IContentRule
         _ => null,
     };
 
-    private static string? Help(SectionShape shape) => shape.Heads.IsEmpty
-        ? null
+    // What stands in a comment is not seen; HtmlInPage reports it.
+    private static bool HoldsHtml(Page page, Section section)
+    {
+        int start = section.Heading.Span.Start;
+        int end = page.WrittenSections.Select(other => other.Heading.Span.Start).Where(other => other > start)
+            .DefaultIfEmpty(int.MaxValue).Min();
+        return page.Html.Any(html => html.Start > start && html.Start < end);
+    }
+
+    private static string? Help(SectionShape shape) => shape.Content == SectionContent.List
+        ? "begin each line with `- `"
+        : shape.Heads.IsEmpty ? null
         : "start the table with `| " + string.Join(" | ", shape.Heads.Select(column => column.Head)) + " |`";
 }

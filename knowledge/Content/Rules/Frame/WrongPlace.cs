@@ -42,11 +42,12 @@ internal sealed class WrongPlace : IContentRule
             string name = PageShapes.Of(kind).PathOf(page.FileId);
             if (!Constructs.Id.IsId(id))
             {
-                yield return page.Error(Name, field.Span, $"`{id}` is not an id", Constructs.Id.Help);
+                yield return page.Error(Name, field.Span, $"`{id}` is not an id", OddCharacter.Said(Constructs.Id.Help, id));
             }
             else if (id != page.FileId)
             {
-                yield return page.Error(Name, field.Span, $"the id `{id}` is not the file name `{page.FileId}`");
+                yield return page.Error(Name, field.Span, $"the id `{id}` is not the file name `{page.FileId}`",
+                    OddCharacter.In(page.FileId) is { } odd ? $"name the file anew: {odd}" : null);
             }
             else if (page.Path != name)
             {

@@ -1,3 +1,4 @@
+using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Rules.Frame;
 using DxAssistant.Knowledge.Content.Syntax;
 
@@ -35,6 +36,7 @@ internal sealed class BrokenLink : IContentRule
         Page? target = pages.Target(page, link);
         if (target is null)
         {
+            if (Strayed.Explains(pages, page, link)) return null;
             return page.Error(Name, link.TargetSpan, $"there is no page `{link.Target.Split('#')[0]}`",
                 HelpFor(pages, page, link));
         }
@@ -58,6 +60,7 @@ internal sealed class BrokenLink : IContentRule
         if (pages.Meant(page, link) is not { } meant) return null;
         string near = PageLink.Between(page.Path, meant.Path);
         // The anchor has to be looked at too: such a link is left to the author.
-        return NearestWord.Meant(link.Target, near, link.Anchor is null && pages.IsSurelyMeant(page, link, meant) ? near : null);
+        return NearestWord.Meant(link.Target, near, link.Anchor is null && Id.IsId(meant.FileId)
+            && pages.IsSurelyMeant(page, link, meant) ? near : null);
     }
 }

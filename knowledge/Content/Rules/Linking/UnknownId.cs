@@ -64,7 +64,7 @@ internal sealed class UnknownId : IContentRule
         from picture in page.Pictures
         where picture.Title.Length > 0 && !pages.Ids(PageKind.Series).Contains(picture.Title)
         select page.Error(Name, picture.TitleSpan, $"`{picture.Title}` is not the id of a series",
-            NearestWord.HintOrList(picture.Title, pages.Ids(PageKind.Series)));
+            NearestWord.HintOrListOfIds(picture.Title, pages.Ids(PageKind.Series)));
 
     private IEnumerable<Diagnostic> Fields(Pages pages)
     {
@@ -78,7 +78,7 @@ internal sealed class UnknownId : IContentRule
                         .Where(value => !pages.Ids(kind).Contains(value.Text)))
                     {
                         yield return page.Error(Name, value.Span, $"`{value.Text}` is not the id of {Words[kind]}",
-                            NearestWord.HintOrList(value.Text, pages.Ids(kind)));
+                            NearestWord.HintOrListOfIds(value.Text, pages.Ids(kind)));
                     }
                 }
             }

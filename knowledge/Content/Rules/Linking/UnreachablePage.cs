@@ -32,10 +32,10 @@ internal sealed class UnreachablePage : IGatheringRule
         """);
 
     // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at. The links
-    // of an unparsed page are not known.
+    // of an unparsed or empty page are not known.
     public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
-        IsUnclear = page.Unparsed is not null,
+        IsUnclear = page.Unparsed is not null || page.Source.IsNoText || (page.Front is null && page.Title is null),
         Paths = [.. page.LinkedPaths.OfType<string>()],
         IfNowhere = page.Kind is null or PageKind.Fault or PageKind.Repair ? null
             : page.Error(Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"),
@@ -51,16 +51,6 @@ internal sealed class UnreachablePage : IGatheringRule
             foreach (string next in pages[path].Paths)
                 if (pages.ContainsKey(next) && reached.Add(next)) ahead.Enqueue(next);
         Mention[] left = [.. pages.Values.Where(page => page.IfNowhere is not null && !reached.Contains(page.Path))];
-        return left.Length == 0 ? [] : Blamed(left, pages.Values);
+        return Mention.Blamed(left, pages.Values);
     }
-
-    // A page whose id is that of another is blamed for that alone.
-    private static IEnumerable<Diagnostic> Blamed(Mention[] left, IEnumerable<Mention> all)
-    {
-        ILookup<(PageKind?, string), Mention> same = all.ToLookup(page => page.Is);
-        return left.Where(page => OneOf([.. same[page.Is]]) == page).Select(page => page.IfNowhere!);
-    }
-
-    private static Mention OneOf(Mention[] same) =>
-        same.FirstOrDefault(page => PageShapes.Of(page.Is.Kind!.Value).IsPathOf(page.Path, page.Is.Id)) ?? same[0];
 }

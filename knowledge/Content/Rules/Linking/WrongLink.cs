@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Shapes;
 using DxAssistant.Knowledge.Content.Syntax;
 
@@ -22,6 +23,19 @@ internal sealed class WrongLink : IContentRule
         ## Cautions
         - [Live mains](../cautions/live-mains.md)
         """);
+
+    public ImmutableArray<ExamplePair> More { get; } =
+    [
+        new ExamplePair(
+            new RuleExample("faults/fan-plug-loose.md", """
+            ## Repair
+            - [Seat the plug](⟦https://example.com/seat-plug.md⟧)
+            """),
+            new RuleExample("faults/fan-plug-loose.md", """
+            ## Repair
+            - [Seat the plug](../repairs/seat-plug.md)
+            """)),
+    ];
 
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from page in pages.All
@@ -56,6 +70,11 @@ internal sealed class WrongLink : IContentRule
         if (text.Link is null)
         {
             return page.Error(Name, text.Span, $"`{text.Text}` does not link to a {word} page");
+        }
+
+        if (text.Link.LeadsOutside)
+        {
+            return page.Error(Name, text.Link.TargetSpan, $"`{text.Link.Target}` leads out of the pages, not to a {word} page");
         }
 
         // A link to nowhere is BrokenLink's, a page of unknown kind UnknownKind's.

@@ -41,5 +41,5 @@ internal sealed class UnknownUnit : IContentRule
 
     private static Remedy? Help(string text, QuantityKind? kind) => kind is { } wanted
         ? "write " + KindWords.UnitsOf(wanted)
-        : NearestWord.Hint(text, Unit.All.Select(unit => unit.Symbol));
+        : NearestWord.Hint(text, Unit.All.Select(unit => unit.Symbol).Where(symbol => symbol.Length > 0));
 }

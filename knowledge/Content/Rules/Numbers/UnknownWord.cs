@@ -1,3 +1,4 @@
+using System.Globalization;
 using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Rules.Frame;
 using DxAssistant.Knowledge.Content.Syntax;
@@ -57,5 +58,7 @@ internal sealed class UnknownWord : IContentRule
 
     private static Remedy Help(Pages pages, string text) => Number.Read(text) is not null
         ? "a number must be above 0 and below 1"
+        : text.EndsWith('%') && Number.Read(text[..^1].Trim()) is > 0 and < 100 and double percent
+        ? string.Create(CultureInfo.InvariantCulture, $"write `{percent / 100:0.####}`")
         : NearestWord.HintOrList(text, pages.Likelihoods.Keys);
 }

@@ -39,6 +39,6 @@ internal sealed class StaleTranslation : IContentRule
         let stamp = Stamp.Of(pair.Main)
         where field?.Text != stamp
         select new Diagnostic(Name, Severity.Warning, pair.Said.Source.At(field?.Span ?? pair.Said.IdSpan),
-            $"`{pair.Main.Path}` was worded anew since this was written",
+            field is null ? $"the page does not say which wording of `{pair.Main.Path}` it is" : $"`{pair.Main.Path}` was worded anew since this was written",
             $"read both, then write `{Stamp.Field}: {stamp}`");
 }

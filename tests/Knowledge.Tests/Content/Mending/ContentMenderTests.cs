@@ -17,6 +17,9 @@ public class ContentMenderTests
         { "../cautions/live-mains.md", "../cautions/live-main.md" },
         { "../cautions/live-mains.md", "../caution/live-mains.md" },
         { "every other fault", "every other faults" },
+        { "../cautions/live-mains.md", "../cautions/l\u0456ve-mains.md" },
+        { "| Fault | home |", "| Fault | h\u043Em\u0435 |" },
+        { "## How", "## H\u043Ew" },
         { "](../sources.md#common-practice)", "](../sources.md#common-practise)" },
     };
 
@@ -39,6 +42,21 @@ public class ContentMenderTests
         ContentFolder bad = TinyContent.With(Plug, text);
         Assert.Contains(ContentCompiler.Compile(bad).Diagnostics, found => found.Name == "unknown-outcome");
         Assert.Equal(text, ContentMender.Mend(bad).File(Plug)!.Text);
+    }
+
+    // A Cyrillic letter in the name of the file, and in the outcome that others name.
+    [Fact]
+    public void Mend_IllegalIdIsNear_WritesItIntoNoPage()
+    {
+        const string Motor = "faults/fan-motor-failed.md";
+        ContentFolder renamed = TinyContent.Folder.Without(Motor)
+            .With(new ContentFile("faults/f\u0430n-motor-failed.md", TinyContent.Texts[Motor]));
+        Diagnostic found = Assert.Single(ContentCompiler.Compile(renamed).Diagnostics);
+        Assert.Equal(("wrong-place", "name the file anew: the 2nd letter is a Cyrillic \u0430"), (found.Name, found.Help));
+        Assert.Same(renamed, ContentMender.Mend(renamed));
+        ContentFolder outcome = TinyContent.With(Plug, TinyContent.Texts[Plug].Replace("| home |  It", "| home | It").Replace("| home | It", "| h\u043Eme | It"));
+        Assert.Contains(ContentCompiler.Compile(outcome).Diagnostics, each => each.Help!.EndsWith("the 2nd letter is a Cyrillic \u043E", StringComparison.Ordinal));
+        Assert.Same(outcome, ContentMender.Mend(outcome));
     }
 
     [Fact]
