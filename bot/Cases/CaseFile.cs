@@ -8,4 +8,14 @@ public static class CaseFile
         Environment.GetFolderPath(
             Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.Create),
         "dxassistant", "cases.db");
+
+    /// <summary>True for a file that begins as databases of cases do, whatever else stands in it.</summary>
+    /// <remarks>Source: SQLite, Database File Format, 1.3.1 (header string).</remarks>
+    public static bool IsOne(string file)
+    {
+        if (!File.Exists(file)) return false;
+        byte[] head = new byte[15];
+        using var read = File.OpenRead(file);
+        return read.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length && head.AsSpan().SequenceEqual("SQLite format 3"u8);
+    }
 }

@@ -4,6 +4,7 @@ using DxAssistant.Knowledge.Calculations.Circuit;
 using DxAssistant.Knowledge.Calculations.Doubt;
 using DxAssistant.Knowledge.Calculations.Electrics;
 using DxAssistant.Knowledge.Calculations.Sensors;
+using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Knowledge.Calculations;
 
@@ -26,7 +27,7 @@ public static class CalculationCatalogue
     /// <summary>Runs what a program asks for. Never throws for a user's values.</summary>
     public static CalculationResult Run(CalculationRequest request) => Find(request) is { } calculation
         ? calculation.Run(request.Inputs)
-        : Given.Invalid($"there is no calculation {request.Id}");
+        : Given.Invalid($"there is no calculation {request.Id}; {NearestWord.HintOrList(request.Id, All.Keys).Help}");
 
     /// <summary>The calculation a request means; null when there is none.</summary>
     public static Calculation? Find(CalculationRequest request)

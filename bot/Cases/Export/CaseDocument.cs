@@ -62,6 +62,14 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
         }
     }
 
+    /// <summary>True for a file that begins like such a document, whatever else stands in it.</summary>
+    public static bool IsIn(string file)
+    {
+        if (!File.Exists(file)) return false;
+        using var text = new StreamReader(file);
+        return text.Read() == '{';
+    }
+
     /// <summary>The events, checked.</summary>
     /// <exception cref="CaseFileException">An entry was altered or is missing.</exception>
     public ImmutableArray<StoredEvent> Open() => Rows.IsEmpty

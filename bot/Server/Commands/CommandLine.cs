@@ -17,7 +17,7 @@ internal static class CommandLine
     {
         var call = Make(streams).Parse(arguments);
         if (call.Errors.Count > 0)
-            return streams.Refuse($"{call.Errors[0].Message.TrimEnd('.')}: --help lists what there is");
+            return streams.Refuse($"{WrongCall.Said(call)}: --help lists what there is");
         var invocation = new InvocationConfiguration
         {
             Output = streams.Out,

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Net;
 using System.Net.Sockets;
 using DxAssistant.Server.Workbench.Preview;
 using Microsoft.AspNetCore.Connections;
@@ -23,6 +24,7 @@ internal static class ContentPreview
     {
         string root = folder ?? ContentCheck.UsualFolder;
         if (!Directory.Exists(root)) return streams.Refuse($"there is no folder {root}; name the folder of the pages");
+        if (port is < IPEndPoint.MinPort or > IPEndPoint.MaxPort) return streams.Refuse($"there is no port {port}: name one up to {IPEndPoint.MaxPort}");
         var pages = new PreviewPages(root);
         pages.Reload();
         using var followed = new FollowedPages(pages, root, streams.Error);

@@ -61,12 +61,13 @@ internal sealed class AccountsCommand(Streams streams)
         var command = new Command(verb, does) { file, store };
         foreach (var argument in parts.OfType<Argument>()) command.Add(argument);
         foreach (var option in parts.OfType<Option>()) command.Add(option);
-        command.SetAction(call => Open(call, run));
+        command.SetAction(call => Open(call, makes: verb is "add" or "token", run));
         return command;
     }
 
-    private int Open(ParseResult call, Func<AccountDesk, ParseResult, int> run)
+    private int Open(ParseResult call, bool makes, Func<AccountDesk, ParseResult, int> run)
     {
+        if (!makes && call.GetValue(file) is { } wanted && !File.Exists(wanted)) return streams.Refuse($"there is no file {wanted}: name the file of the accounts");
         try
         {
             var book = call.GetValue(file) is { } named

@@ -67,6 +67,7 @@ internal sealed class CasesCommand(Streams streams)
     private async Task<int> RestoreAsync(CasePlace place, string?[] values)
     {
         if (FileOf(place, "pg_restore") is not { } file) return ExitCode.WrongCall;
+        if (CaseDocument.IsIn(values[0]!)) return streams.Refuse($"{values[0]} is one exported case: cases import takes it in");
         CaseCopy.Make(values[0]!, file);
         return await VerifyAsync(place, new string?[1]);
     }
@@ -80,7 +81,9 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> VerifyAsync(CasePlace place, string?[] values)
     {
+        if (values[0] is { } database && CaseFile.IsOne(database)) return streams.Refuse($"{database} is a file of cases: look at it with cases verify --data {database}");
         if (values[0] is { } file && File.Exists(file)) return VerifyFile(CaseDocument.Read(await File.ReadAllTextAsync(file)));
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
         var names = values[0] is { } name ? [name] : await cases.NamesAsync();
         int altered = 0;
@@ -121,6 +124,7 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> ExportAsync(CasePlace place, string?[] values)
     {
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
         if (await CaseExchange.TakeOutAsync(cases, values[0]!) is not { } document) return streams.Refuse($"there is no case {values[0]}");
         if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
@@ -130,7 +134,9 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> ImportAsync(CasePlace place, string?[] values)
     {
+        if (CaseFile.IsOne(values[0]!)) return streams.Refuse($"{values[0]} is a file of cases: cases restore puts it in place");
         var document = CaseDocument.Read(await File.ReadAllTextAsync(values[0]!));
+        document.OpenWhole(); // before a file for cases is made
         await using var cases = await place.OpenAsync(TimeProvider.System);
         return await CaseExchange.TakeInAsync(cases, document)
             ? await Said($"case {document.Id} is taken in")
@@ -139,6 +145,7 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> BlankAsync(CasePlace place, string?[] values)
     {
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
         await using var books = place.OpenBooks();
         var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
@@ -151,10 +158,13 @@ internal sealed class CasesCommand(Streams streams)
     {
         if (values[0]!.Trim().Length < 3) return streams.Refuse("say at least three characters of a name, a telephone number or a serial number");
         if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
+        if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
         await using var books = place.OpenBooks();
         var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
         var all = await desk.GiveOutAsync(values[0]!);
+        if (all["account"] is null && new[] { "cases", "calls", "claims" }.All(part => ((JsonArray)all[part]!).Count == 0))
+            return streams.Refuse($"nothing is kept about {values[0]}: no file was written");
         await File.WriteAllTextAsync(values[1]!, all.ToJsonString(Indented) + "\n");
         return await Said(FormattableString.Invariant($"what is kept of {((JsonArray)all["cases"]!).Count} cases is in {values[1]}: it holds people's words, give it to nobody else"));
     }

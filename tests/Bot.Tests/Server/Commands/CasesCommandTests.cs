@@ -145,6 +145,40 @@ public sealed class CasesCommandTests : IAsyncLifetime, IDisposable
         Assert.False(File.Exists(folder.File("x.json")));
     }
 
+    [Fact]
+    public async Task VerifyAndImport_FileOfCases_SayWhatToUseAndMakeNothing()
+    {
+        Assert.Contains("cases verify --data", (await RunAsync(folder.File("new.db"), "verify", CasesFile)).Error, StringComparison.Ordinal);
+        Assert.Contains("cases restore", (await RunAsync(folder.File("new.db"), "import", CasesFile)).Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.File("new.db")));
+    }
+
+    [Fact]
+    public async Task Restore_ExportedCase_SaysWhatToUse()
+    {
+        await RunAsync(CasesFile, "export", "a", folder.File("a.json"));
+
+        Assert.Contains("cases import", (await RunAsync(folder.File("new.db"), "restore", folder.File("a.json"))).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Import_AlteredFile_MakesNoFileOfCases()
+    {
+        await RunAsync(CasesFile, "export", "a", folder.File("a.json"));
+        await File.WriteAllTextAsync(folder.File("a.json"), (await File.ReadAllTextAsync(folder.File("a.json"))).Replace("\"case\": \"a\"", "\"case\": \"c\""));
+
+        Assert.Equal(2, (await RunAsync(folder.File("new.db"), "import", folder.File("a.json"))).Code);
+        Assert.False(File.Exists(folder.File("new.db")));
+    }
+
+    [Fact]
+    public async Task Person_NothingKept_WritesNoFile()
+    {
+        var run = await RunAsync(CasesFile, "person", "Nobody Known", folder.File("out.json"));
+
+        Assert.Equal((2, false), (run.Code, File.Exists(folder.File("out.json"))));
+    }
+
     private static Task<Run> RunAsync(string data, string command, params string[] arguments) =>
         Run.OfAsync("", ["cases", command, .. arguments, "--data", data]);
 

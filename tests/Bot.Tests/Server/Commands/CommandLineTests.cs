@@ -27,6 +27,12 @@ public sealed class CommandLineTests
     [InlineData("talk", "--content", "no-such-folder")]
     [InlineData("content", "check", "--fix")]
     [InlineData("content", "check", "no-such-folder")]
+    [InlineData("content", "preview", ".", "--port", "70000")]
+    [InlineData("content", "import", "a.csv", "--to", "b", "--table", "rows")]
+    [InlineData("cases", "verify", "--data", "no-such-file.db")]
+    [InlineData("cases", "export", "a", "a.json", "--data", "no-such-file.db")]
+    [InlineData("cases", "person", "Ann", "a.json", "--data", "no-such-file.db")]
+    [InlineData("accounts", "list", "--accounts", "no-such-file.db")]
     public async Task RunAsync_WrongCall_OneLineOnErrorAndCodeTwo(params string[] arguments)
     {
         var run = await Run.OfAsync("", arguments);
@@ -34,7 +40,14 @@ public sealed class CommandLineTests
         Assert.Equal(2, run.Code);
         Assert.Equal("", run.Output);
         Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        Assert.False(File.Exists("no-such-file.db"));
     }
+
+    [Theory]
+    [InlineData("many is not a whole number for --port: --help lists what there is", "--port", "many")]
+    [InlineData("there is no command or option verfy here: --help lists what there is", "cases", "verfy")]
+    public async Task RunAsync_WrongCall_SaysWhatStoodThere(string said, params string[] arguments) =>
+        Assert.Equal(said, (await Run.OfAsync("", arguments)).Error.Trim());
 
     [Fact]
     public async Task Serve_AddressOthersCanReach_SaysWhyNotAndWhatInstead()
