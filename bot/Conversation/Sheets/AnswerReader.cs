@@ -22,7 +22,9 @@ public static class AnswerReader
             body = null;
             problem = null;
             if (request.ValueKind != JsonValueKind.Object) problem = $"not a message: {Forms}";
-            else if (request.TryGetProperty("text", out var text))
+            else if (request.TryGetProperty("text", out var text) && Names(request, "answer", "choice", "readings", "command"))
+                problem = $"text and an answer at once: {Forms}";
+            else if (request.TryGetProperty("text", out text))
                 return TryReadText(text, Text(request, "question"), out body, out problem);
             else if (request.TryGetProperty("answer", out var answer))
                 return TryReadAnswer(answer, out body, out problem);

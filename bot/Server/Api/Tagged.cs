@@ -35,6 +35,11 @@ internal static class Tagged
     /// <summary>Whether a request wants to be carried out only on what it knows.</summary>
     public static bool IsConditional(HttpRequest request) => request.GetTypedHeaders().IfMatch.Count > 0;
 
+    /// <summary>What is said to a request whose condition cannot be read; null when it can, or there is none.</summary>
+    public static IResult? Unreadable(HttpRequest request) =>
+        request.Headers.IfMatch is { Count: > 0 } said && !EntityTagHeaderValue.TryParseStrictList(said.ToArray()!, out _)
+            ? Refusal.Because(StatusCodes.Status400BadRequest, "If-Match is not a tag: give the ETag back as it came, in its quotes.") : null;
+
     /// <summary>What is said to a request that is stale.</summary>
     public static IResult Stale() => Refusal.Because(
         StatusCodes.Status412PreconditionFailed, "Somebody else changed it meanwhile. Read it again, then decide.");

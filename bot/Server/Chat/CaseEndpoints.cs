@@ -74,6 +74,7 @@ internal sealed class CaseEndpoints(
         [FromHeader(Name = "If-Match"), Description("The ETag of the case as it was read: the turn is taken only if the case is still so.")] string? known,
         CancellationToken cancel)
     {
+        if (Tagged.Unreadable(request) is { } wrong) return wrong;
         var (turn, refusal) = await TurnRequest.ReadAsync(request, cancel);
         if (turn is null) return refusal!;
         var (after, isStale) = await LookAsync(id, turn.TurnId, request, cancel);

@@ -23,8 +23,8 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, ClaimPages pages, CaseGrant
         routes.MapPost("/api/cases/{id}/claims", BeginAsync)
             .Says<ClaimExport>(Part, "Begins a claim from a case; one that is open already is given again.").Refuses(400, 404, 422);
         routes.MapGet("/api/claims", ListAsync).Says<ClaimHead[]>(Part, "Lists claims, last changed first.").Refuses(400);
-        routes.MapGet("/api/claims.csv", CsvAsync).Says<string>(Part, "Gives out claims as a table (RFC 4180).", type: "text/csv");
-        routes.MapGet("/api/claims.json", JsonAsync).Says<ClaimExport[]>(Part, "Gives out whole claims.");
+        routes.MapGet("/api/claims.csv", CsvAsync).Says<string>(Part, "Gives out claims as a table (RFC 4180).", type: "text/csv").Refuses(400);
+        routes.MapGet("/api/claims.json", JsonAsync).Says<ClaimExport[]>(Part, "Gives out whole claims.").Refuses(400);
         routes.MapGet("/api/claims/{id}", ShowAsync).Says<ClaimExport>(Part, "Shows a claim.").IsTagged().Refuses(404);
         routes.MapPost("/api/claims/{id}/acts", ActAsync)
             .Says<ClaimExport>(Part, "Does something to a claim.").Takes<ClaimRequest>().Refuses(400, 404, 409, 412, 422);
@@ -48,6 +48,7 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, ClaimPages pages, CaseGrant
         [FromHeader(Name = "If-Match"), Description("The ETag of the claim as it was read, instead of \"after\".")] string? known,
         CancellationToken cancel)
     {
+        if (Tagged.Unreadable(http.Request) is { } wrong) return wrong;
         var request = await ClaimRequest.ReadAsync(http.Request, cancel);
         if (request?.ToAct() is not { } act) return Refusal.Because(StatusCodes.Status400BadRequest, Acts);
         var claim = await desk.ShowAsync(id, cancel);
@@ -69,6 +70,7 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, ClaimPages pages, CaseGrant
         HttpContext http, CancellationToken cancel)
     {
         if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
+        if (OneOf.Refuse<ClaimState>("state", state) is { } wrong) return wrong;
         if (!ClaimPages.TryRead(after, out var place)) return Paging.BadPlace();
         var heads = await pages.ReadAsync(state, most + 1, place, http, cancel);
         Paging.Next(http, "after", heads.Length > most ? ClaimPages.Write(heads[most - 1]) : null);
@@ -76,10 +78,10 @@ internal sealed class ClaimEndpoints(ClaimDesk desk, ClaimPages pages, CaseGrant
     }
 
     private async Task<IResult> CsvAsync(string? state, HttpContext http, CancellationToken cancel) =>
-        Results.Text(ClaimCsv.Of(await WholeAsync(state, http, cancel)), "text/csv; charset=utf-8", Encoding.UTF8);
+        OneOf.Refuse<ClaimState>("state", state) ?? Results.Text(ClaimCsv.Of(await WholeAsync(state, http, cancel)), "text/csv; charset=utf-8", Encoding.UTF8);
 
     private async Task<IResult> JsonAsync(string? state, HttpContext http, CancellationToken cancel) =>
-        Results.Json(await WholeAsync(state, http, cancel), ChatJson.Options);
+        OneOf.Refuse<ClaimState>("state", state) ?? Results.Json(await WholeAsync(state, http, cancel), ChatJson.Options);
 
     private async Task<IResult> VerifyAsync(string line, CancellationToken cancel)
     {

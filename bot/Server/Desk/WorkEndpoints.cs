@@ -35,10 +35,12 @@ internal sealed class WorkEndpoints(ICaseStore store, CaseBell bell, Func<InUse>
     {
         if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
         if (!WorkPlace.TryRead(after, out var place)) return Paging.BadPlace();
+        var titles = inUse().Titles;
+        if ((OneOf.Refuse<WorkOrder>("order", order) ?? OneOf.Refuse("stands", stands, ["open", "ended"])
+            ?? OneOf.Refuse("series", series, titles.Series.Keys.Order(StringComparer.Ordinal))) is { } wrong) return wrong;
         var query = new WorkQuery(
             text ?? "", Said(series), Said(fault), stands switch { "open" => true, "ended" => false, _ => null },
             Enum.TryParse<WorkOrder>(order, ignoreCase: true, out var chosen) && Enum.IsDefined(chosen) ? chosen : WorkOrder.Newest, most, place);
-        var titles = inUse().Titles;
         var page = await store.SearchAsync(query, cancel);
         Paging.Next(http, "after", page.Next?.ToString());
         return Results.Json(page.Lines.Select(line => new Row(
