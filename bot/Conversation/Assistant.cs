@@ -120,7 +120,13 @@ public sealed class Assistant
     }
 
     private static LateMatcher LateMatcherOf(Library library) =>
-        new(library.Language is { IsMain: false } ? Enumerable.Range(0, 1).Select(_ => new TongueMatcher(library)) : Matcher.Steps(library));
+        new(library.Language is { IsMain: false } ? TongueSteps(library) : Matcher.Steps(library));
+
+    // One step, taken when it is asked for.
+    private static IEnumerable<IMatcher?> TongueSteps(Library library)
+    {
+        yield return new TongueMatcher(library);
+    }
 
     private static IMatcher MatcherOf(Library library) =>
         library.Language is { IsMain: false } ? new TongueMatcher(library) : Matcher.For(library);
@@ -131,9 +137,11 @@ public sealed class Assistant
         var role = new MissingRole();
         var stop = new StopSign(closed);
         var end = new EndOfWalk(closed, new ThingsToBring(chooser));
+        // Asked again after what was told was confirmed and the code looked up: either may have left no trouble.
+        var complaint = new MissingComplaint();
         return
         [
-            closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, new MissingComplaint(), new MissingSeries(), new UnconfirmedTold(), new PendingCode(), new MissingComplaint(),
+            closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
             new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];

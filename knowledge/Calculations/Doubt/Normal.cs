@@ -1,5 +1,3 @@
-using DxAssistant.Knowledge.Calculations.Circuit;
-
 namespace DxAssistant.Knowledge.Calculations.Doubt;
 
 /// <summary>The normal distribution.</summary>

@@ -7,7 +7,7 @@ namespace DxAssistant.Knowledge.Tests.Search;
 public sealed class LearningOrderTests
 {
     [Fact]
-    public void PlaceOf_SameWords_IsTheSameWhereverTheyStand()
+    public void PlaceOf_SameWords_IsTheSameInOneOrderAlone()
     {
         var alone = LearningOrder.PlaceOf(WordSplitter.Split("fan does not turn"));
         Assert.Equal(alone, LearningOrder.PlaceOf(WordSplitter.Split("Fan does not turn!")));
