@@ -14,6 +14,7 @@ internal sealed class CasesCommand(Streams streams)
 {
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
     private readonly Option<string?> store = StoreOption.Make();
+    private static readonly string[] PartsGivenOut = ["cases", "calls", "claims"];
     private static readonly JsonSerializerOptions Indented = new() { WriteIndented = true };
 
     public Command Make() => new("cases", "Keep, check and hand on what was recorded.")
@@ -163,7 +164,7 @@ internal sealed class CasesCommand(Streams streams)
         await using var books = place.OpenBooks();
         var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
         var all = await desk.GiveOutAsync(values[0]!);
-        if (all["account"] is null && new[] { "cases", "calls", "claims" }.All(part => ((JsonArray)all[part]!).Count == 0))
+        if (all["account"] is null && PartsGivenOut.All(part => ((JsonArray)all[part]!).Count == 0))
             return streams.Refuse($"nothing is kept about {values[0]}: no file was written");
         await File.WriteAllTextAsync(values[1]!, all.ToJsonString(Indented) + "\n");
         return await Said(FormattableString.Invariant($"what is kept of {((JsonArray)all["cases"]!).Count} cases is in {values[1]}: it holds people's words, give it to nobody else"));
