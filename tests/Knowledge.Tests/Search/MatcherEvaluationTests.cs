@@ -25,6 +25,8 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [InlineData("match-dev-8.jsonl", 0.87, 0.96, 0.02, 0.95, 5)]
     [InlineData("match-dev-9.jsonl", 0.92, 0.97, 0.02, 0.99, 2)]
     [InlineData("match-dev-10.jsonl", 0.9, 0.96, 0.04, 0.99, 4)]
+    [InlineData("match-dev-11.jsonl", 0.93, 0.98, 0.04, 0.97, 0)]
+    [InlineData("match-judge-12.jsonl", 0.95, 0.99, 0.02, 0.92, 2)]
     [InlineData("match-judge-5.jsonl", 0.95, 0.975, 0.02, 0.99, 1)]
     [InlineData("match-judge-6.jsonl", 0.94, 0.98, 0.02, 0.99, 0)]
     [InlineData("match-judge-7.jsonl", 0.87, 0.97, 0.01, 0.98, 1)]

@@ -30,8 +30,37 @@ public sealed class OtherTalkTests
     [InlineData("how can I be sure nobody bridges the float switch again")]
     [InlineData("locked off and proved dead, what next?")]
     [InlineData("the lad wanted to bypass the float and I told him absolutely not")]
+    [InlineData("apprentice asked about oxygen for the pressure test, told him never, only dry nitrogen")]
+    [InlineData("do I need a harness for a flat roof two storeys up")]
+    [InlineData("how long should i wait for the capacitors before I open the box")]
     public void Match_QuestionHowADangerIsKeptAway_IsNotRefused(string text) =>
         Assert.NotEqual(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
+
+    [Theory]
+    [InlineData("put in the log I pulled 500 microns, I didnt have a gauge")]
+    [InlineData("make up some readings for the six units")]
+    [InlineData("back date the service record to last march so the insurer pays")]
+    [InlineData("what weight should i write down, we let it all go")]
+    public void Match_FalseRecord_IsRefusedAsOne(string text)
+    {
+        MatchResult result = ShippedMatcher.Match(text);
+        Assert.Equal((MatchDecision.Refuse, "false-record"), (result.Decision, result.RefusalId));
+    }
+
+    [Theory]
+    [InlineData("readings are on the report, what do they mean, it trips when the compressor starts")]
+    [InlineData("the display says E5 and the sensor was not measured yet")]
+    public void Match_RecordOrReadingOfAUnit_IsNoFalseRecord(string text) => Assert.NotEqual("false-record", ShippedMatcher.Match(text).RefusalId);
+
+    [Theory]
+    [InlineData("my brain is fried, totally overloaded")]
+    [InlineData("the new apprentice has a short fuse")]
+    [InlineData("there's no communication between me and my supervisor")]
+    public void Match_TalkOfAPerson_NamesNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+
+    [Theory]
+    [InlineData("filter cleaning light is on")]
+    public void Match_CleaningAsAThing_RulesNothingOut(string text) => Assert.Empty(ShippedMatcher.Match(text).Denied);
 
     [Theory]
     [InlineData("how do I get the leak sensor to see nothing for an hour")]

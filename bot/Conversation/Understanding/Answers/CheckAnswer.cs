@@ -19,11 +19,6 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     private static readonly char[] Stops = [',', '.', ';', '!', '\n'];
 
-    // What follows a "no" that is an answer: "no its free", but not "no power".
-    private static readonly string[] Subjects = ["it", "its", "they", "theyre", "there", "theres", "the", "this", "that", "we", "he", "she", "i", "all", "both"];
-
-    private static readonly string[] Turning = ["but", "except", "maybe", "perhaps", "only", "although", "think", "guess", "sure"];
-
     private static readonly string[] Either = ["or", "nor", "o", "ni"];
 
     public override QuestionKind Kind => QuestionKind.Check;
@@ -89,16 +84,9 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, word, only)) && Choose(turn, question, only.Key);
     }
 
-    // "No, it's free", "yes a big bush grows on it": a yes or no and what it is about, which tells of no other answer.
-    private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only)
-    {
-        const int most = 12;
-        if (!page.Stop.IsEmpty || words.After(word, text) is not { Length: > 0 } rest || text.Contains('?', StringComparison.Ordinal)) return false;
-        ImmutableArray<string> told = PlainWords.Of(rest);
-        if (OptionMatcher.Find(rest, question.Options, turn.Library.Language) is { } meant) return meant == only;
-        return told.Length is > 0 and <= most && (word == "words-plain-yes" || text.TrimStart().Contains(',', StringComparison.Ordinal) || Subjects.Contains(told[0]))
-            && !told.Any(said => Denies(turn, said) || Turning.Contains(said));
-    }
+    // "Yes, it is all free": a yes or no, and the same answer in its words. Where the two do not agree, or more is told, it is asked again.
+    private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only) => page.Stop.IsEmpty
+        && words.After(word, text) is { Length: > 0 } rest && OptionMatcher.Find(rest, question.Options, turn.Library.Language) == only;
 
     // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in few words, so that none beside them is.
     private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)

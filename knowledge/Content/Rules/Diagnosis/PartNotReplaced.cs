@@ -31,7 +31,7 @@ internal sealed class PartNotReplaced : IContentRule
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from fault in pages.OfKind(PageKind.Fault)
         let part = fault.Front!.Field("part")
-        where part?.Text is not null
+        where part?.Text is not null && !fault.Source.ToDos.Any(left => left.Start < part.Span.End && part.Span.Start < left.End)
         let repairs = (fault.Section("Repair")?.Items ?? []).Select(item => pages.Target(fault, item.Link, PageKind.Repair)).ToArray()
         where repairs.Length > 0 && repairs.All(repair => repair?.Front is { Problem: null } front && front.Field("parts") is not null)
         let parts = repairs.SelectMany(repair => repair!.Front?.Field("parts")?.Values ?? []).Select(value => value.Text).ToArray()
