@@ -23,7 +23,7 @@ internal sealed class WholeReader
 
     private static readonly ImmutableHashSet<string> Myself = ["im", "i"];
 
-    private static readonly ImmutableHashSet<string> AtWork = ["on", "at", "with", "by"];
+    private static readonly ImmutableHashSet<string> AtWork = ["on", "at"];
 
     // So many words before a person, the first of theirs included, tell whether somebody is only spoken of.
     private const int Near = 4;
