@@ -5,7 +5,7 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>One voltage against the limits around its nominal value, and against none at all.</summary>
-/// <remarks>Too low and absent are two troubles: a bad joint or lost neutral, and a supply that is off.</remarks>
+/// <remarks>Too low and absent are two troubles: a bad joint, and a supply that does not get there.</remarks>
 internal sealed class SupplyLimitsJudge() : ReadingJudge(
     "supply-limits",
     [new("voltage", QuantityKind.Voltage)],

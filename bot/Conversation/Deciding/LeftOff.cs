@@ -1,18 +1,16 @@
-using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Deciding;
 
-/// <summary>A breaker that trips again is not switched on again to look further: an owner leaves it off and books.</summary>
+/// <summary>A breaker that trips as soon as there is power is not switched on to look further: an owner leaves it off and books.</summary>
 internal sealed class LeftOff(EndOfWalk end) : IDecision
 {
     public void Decide(TurnDraft turn)
     {
         if (turn.View.Role.Rank > 0 || turn.State.Symptoms.IsEmpty || !turn.View.Results.Any(result => StaysOff(turn, result))) return;
         turn.Say(SegmentKind.Caution, "closed-leave-off");
-        turn.Happen(new LeftToOthers());
-        end.Leave(turn);
+        end.Say(turn);
     }
 
     private static bool StaysOff(TurnDraft turn, State.SeenResult result) =>

@@ -53,13 +53,13 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
             || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
 
-    // The one reading of the last check, where steps towards another state came after it.
+    // The one reading of the check that was answered last. A reading on the way to a safe state is another matter: it is taken back, and read anew.
     private static bool CorrectsReading(TurnDraft turn, string text)
     {
-        if (turn.State is not { Given.IsEmpty: true } || turn.View.Results.LastOrDefault() is not { } last) return false;
+        if (turn.State is not { Given.IsEmpty: true, Before.Question.Kind: QuestionKind.Check } || turn.View.Results.LastOrDefault() is not { } last) return false;
         CheckPage page = turn.Library.Checks[new CheckId(last.Check)];
         if (page.Readings.Length != 1
-            || ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, turn.View.Series?.Market)) is not ReadingResult.Readings { List: [var anew], Unclear: null }
+            || ReadingIntake.Settled(turn, page, ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, turn.View.Series?.Market))) is not ReadingResult.Readings { List: [var anew], Unclear: null }
             || ReadingIntake.Place(page, [anew]).IsEmpty) return false;
         turn.Happen(new CheckReopened(last.Check));
         ReadingIntake.Take(turn, page, [anew]);

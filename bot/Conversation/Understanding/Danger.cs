@@ -53,10 +53,10 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
 
     // The owner's question for signs of danger takes its answers itself, but "no smoke, but a loud hiss" is the hiss, and water over a
     // socket is no word of its answers; any other check takes an answer in its own words.
-    private bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
+    private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
         && (OptionMatcher.Find(text, open.Options, turn.Library.Language) is { } option
             ? open.Subject != sign.Check.Id.Value || option.Key == sign.Outcome.Value
-            : open.Subject == sign.Check.Id.Value && !words.IsWet(text) && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
+            : open.Subject == sign.Check.Id.Value && !sign.IsWet && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
 
     // Who works at the unit for a living is told once.
     private static bool IsKnown(TurnDraft turn, DangerSign sign) => turn.View.Role.Rank > 0

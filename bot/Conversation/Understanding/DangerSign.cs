@@ -12,10 +12,13 @@ internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
     /// <summary>Whether gas may be in the air.</summary>
     public bool IsGas => Check.StopGas.Contains(Outcome);
 
+    /// <summary>Whether water may be live.</summary>
+    public bool IsWet => Check.StopWet.Contains(Outcome);
+
     /// <summary>The phrases that say what to do at once.</summary>
     /// <remarks>Where gas may be in the air, the switch that stops a fire would start one.</remarks>
     public ImmutableArray<string> AtOnce => IsGas ? ["closed-stop-gas"]
-        : Check.StopWet.Contains(Outcome) ? ["closed-stop-wet", "danger-shock"] : ["closed-stop-safe", "danger-shock"];
+        : IsWet ? ["closed-stop-wet", "danger-shock"] : ["closed-stop-safe", "danger-shock"];
 
     public AnswerOption Answer => Check.Outcomes.First(option => option.Id == Outcome);
 }

@@ -23,7 +23,7 @@ internal sealed class DangerWords
     // So many words may stand between water and what is live.
     private const int BetweenWet = 10;
 
-    private static readonly ImmutableHashSet<string> Denying = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither", "cant", "wont"];
+    private static readonly ImmutableHashSet<string> Denying = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither", "cant", "wont", "dry"];
 
     private readonly LanguagePage? _language;
     private readonly ImmutableHashSet<string> _wet;
@@ -56,7 +56,7 @@ internal sealed class DangerWords
     /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none, or asks itself: "sparks? no".</summary>
     public DangerSign? Find(string text)
     {
-        if (text.Split('?') is [_, var answer] && PlainWords.Of(answer) is [var no] && Denying.Contains(no)) return null;
+        if (IsAnsweredNo(text)) return null;
         DangerSign[] signs = [.. _clauses.Cut(text).Select(FindIn).OfType<DangerSign>()];
         return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
     }
@@ -73,13 +73,21 @@ internal sealed class DangerWords
         return [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
     }
 
-    /// <summary>Whether a message tells of water, and of something live not far from it.</summary>
-    public bool IsWet(string text)
+    // "Sparks? no"; but not "there is smoke coming out, is that normal? no".
+    private static bool IsAnsweredNo(string text)
     {
-        ImmutableArray<string> said = PlainWords.Of(text);
-        if (said.Any(word => Denying.Contains(word) || _language?.Not.Contains(word) == true)) return false;
+        const int few = 3;
+        return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
+    }
+
+    // Whether a message tells of water, and of something live not far from it; what a clause denies tells of neither.
+    private bool IsWet(string text)
+    {
+        ImmutableArray<string> said = [.. _clauses.Cut(text).Select(PlainWords.Of).Where(clause => !clause.Any(IsDenying)).SelectMany(clause => clause)];
         return LiveIn(said).Any(live => Enumerable.Range(0, said.Length).Any(at => _wet.Contains(said[at]) && Math.Abs(at - live) <= BetweenWet));
     }
+
+    private bool IsDenying(string word) => Denying.Contains(word) || _language?.Not.Contains(word) == true;
 
     // Where something live is named.
     private IEnumerable<int> LiveIn(ImmutableArray<string> said) =>

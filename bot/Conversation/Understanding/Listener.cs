@@ -163,6 +163,12 @@ internal sealed class Listener(
             return;
         }
 
+        if (turn.State.Question is { Kind: QuestionKind.Check } signs && DangerFirst.IsAskedBy(turn, signs.Subject) && told.Items.Any(item => item.Thing is ToldThing.Outcome outcome && outcome.Check == signs.Subject))
+        {
+            turn.Say(SegmentKind.Notice, "notice-which-danger");
+            return;
+        }
+
         if (told.NeedsConfirming)
         {
             Telling.Hear(turn, told, text, matcher, whole.MannerOf);
@@ -185,7 +191,8 @@ internal sealed class Listener(
     }
 
     // "No nothing" denies, and tells no more.
-    private static bool IsDenial(TurnDraft turn, string text) => PlainWords.Of(text).All(word => OptionMatcher.Denies(word, turn.Library.Language));
+    private static bool IsDenial(TurnDraft turn, string text) =>
+        PlainWords.Of(text) is { IsEmpty: false } said && said.All(word => OptionMatcher.Denies(word, turn.Library.Language));
 
     // The mode a trouble shows in, said beside it.
     private static void TellMode(TurnDraft turn, WholeMessage told)

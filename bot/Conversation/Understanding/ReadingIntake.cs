@@ -18,8 +18,7 @@ internal static class ReadingIntake
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
         ReadingResult parsed = OfTheLast(turn, page, text) ?? ReadingParser.Parse(turn.Heard(text), Context(turn, page));
-        ReadingResult heard = BareTemperature.Settle(page, parsed);
-        switch (BareVoltage.Settle(BareVoltage.NominalOf(turn, page), heard))
+        switch (Settled(turn, page, parsed))
         {
             case ReadingResult.Readings readings:
                 Take(turn, page, readings.List, readings.Unclear);
@@ -31,6 +30,10 @@ internal static class ReadingIntake
                 return false;
         }
     }
+
+    /// <summary>What was read, asked back where its scale is not said and matters.</summary>
+    public static ReadingResult Settled(TurnDraft turn, CheckPage page, ReadingResult parsed) =>
+        BareVoltage.Settle(BareVoltage.NominalOf(turn, page), BareTemperature.Settle(page, parsed));
 
     // A bare number is the one reading that is still asked for: "20k", then "68".
     private static ReadingResult.Readings? OfTheLast(TurnDraft turn, CheckPage page, string text)

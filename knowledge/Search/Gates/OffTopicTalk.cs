@@ -50,7 +50,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
 
     /// <summary>Whether the build of a message tells that it is about no trouble of a unit, whatever parts it names.</summary>
     public static bool IsOutright(HeardMessage message) =>
-        (IsOtherMachines(message.Request, message.Tokens) && !SaysOtherIsWell(message.Reading)) || SettledTalk.Is(message.Request) || SafetyTalk.Asks(message.Request) || PersonTalk.Is(message.Request)
+        (IsOtherMachines(message.Request, message.Tokens) && !SaysOtherIsWell(message.Reading)) || SettledTalk.Is(message.Request) || SafetyTalk.Asks(message.Request, message.DangerRule is not null) || PersonTalk.Is(message.Request)
         || Errands.Is(message.Request, message.Tokens) || (message.Hearing.AsksOnly && !PlainQuestions.IsPlea(message.Request));
 
     /// <summary>"the router is fine, the stick hangs out of its slot".</summary>

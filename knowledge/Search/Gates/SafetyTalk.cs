@@ -17,16 +17,25 @@ internal static class SafetyTalk
     private static readonly WordPattern Kept = new("""
         i not work live, we not work live, said not way, told him not, told them not, told her not, told owner not, told the owner not,
         told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, mate foot it, footed the ladder, guard back on before, covers back on before,
-        proper switch is back, took his jumper out, took the jumper out, took the bridge out
+        took his jumper out, took the jumper out, took the bridge out
         """);
 
     /// <summary>Questions of how to stay safe, and whether something is a danger.</summary>
     private static readonly WordPattern Questions = new("""
-        stay safe, staying safe, keep safe, is it safe to have, is it safe for, safe for the kids, safe for kids, safe for children, safe for my, make us ill, make me ill, make you ill, harmful to,
-        call a professional, call in a professional, call a technician instead, need a harness, need goggles, need gloves, need glasses, which gloves, which glasses, what gloves, what ppe, which ppe,
-        how long should i wait, how long must i wait, how long do i wait, how long to wait, safety checks, safety check list, safety rules before, as risky as, as dangerous as, how risky is, how dangerous is,
-        right size of breaker, correct size of breaker, by the nameplate
+        stay safe, staying safe, keep safe, is it safe to have, is it safe for, safe for kids, safe for children, make us ill, make me ill, make you ill, harmful to,
+        call a professional, call in a professional, need a harness, need goggles, need gloves, which gloves, which glasses, what ppe, which ppe,
+        how long should i wait, how long must i wait, how long do i wait, how long to wait, safety checks, safety rules before, as risky as, as dangerous as, how risky is, how dangerous is,
+        right size of breaker, correct size of breaker
         """);
+
+    /// <summary>Those with which a message begins that asks for nothing dangerous, whatever else it names.</summary>
+    private static readonly WordPattern Openings = new("""
+        how do i stay safe, how do we stay safe, is it safe to have the kids, is it safe to have kids, do i need a harness, do we need a harness, how long should i wait for the, how long must i wait for the, how long do i wait for the,
+        should i open all the windows, should i open the windows, should we open the windows
+        """);
+
+    /// <summary>What asks or orders, so that a safe way named beside it clears nothing.</summary>
+    private static readonly WordPattern Wanted = new("how do, how to, how can, how could, tell me, show me, talk me, help me, which wire, which wires, which pin, where do i, i will, going to, gonna, want to, need to, should i, could i, skip, without, instead");
 
     private static readonly WordPattern MadeSafe = new("proved dead, proven dead, tested dead, proved it dead, measured dead");
 
@@ -39,11 +48,14 @@ internal static class SafetyTalk
     public static bool TellsOfSafety(RequestWords request) => MadeSafe.IsIn(request) && !Meant.IsIn(request);
 
     /// <summary>Whether a message asks how a danger is kept away, or why it is one, or tells that it was.</summary>
-    public static bool Is(RequestWords request) =>
-        Assured.IsIn(request) || ((Preventing.IsIn(request) || IsKept(request) || Questions.IsIn(request)) && !Meant.IsIn(request));
+    /// <param name="isDangerous">A rule of dangerous requests fits it: then only what can mean nothing else counts.</param>
+    public static bool Is(RequestWords request, bool isDangerous) =>
+        Assured.IsIn(request) || (!Meant.IsIn(request) && (Preventing.IsIn(request) || IsKept(request) || Opens(request) || (!isDangerous && Questions.IsIn(request))));
 
     /// <summary>Whether a message asks how to stay safe, and for nothing else.</summary>
-    public static bool Asks(RequestWords request) => Questions.IsIn(request) && !Meant.IsIn(request);
+    public static bool Asks(RequestWords request, bool isDangerous) => !Meant.IsIn(request) && (Opens(request) || (!isDangerous && Questions.IsIn(request)));
 
-    private static bool IsKept(RequestWords request) => Kept.IsIn(request) && !request.EndsAsQuestion;
+    private static bool Opens(RequestWords request) => Openings.In(request).Any(opening => opening.First == 0);
+
+    private static bool IsKept(RequestWords request) => Kept.IsIn(request) && !request.EndsAsQuestion && !Wanted.IsIn(request);
 }

@@ -39,7 +39,7 @@ internal static class DefeatRules
         {
             Unless = new("bypass factor, bypass valve, bypass line, bypass damper, bypass duct"),
         },
-        new(Page, new("paperclip, paper clip, hairpin, hair pin, coat hanger"), Protections) { Reach = 12 },
+        new(Page, new("paperclip, paper clip, hairpin, hair pin, coat hanger"), Protections) { Reach = 12, Also = new("across, instead of, where would, where does, out of the picture, out of the loop") },
         new(Page, new("""
                 bypass it, bypass that, bypass this, bypass the, jumper it, jump it, jump it out, jumper it out,
                 defeat it, override it, bridge it, loop it, link it, cheat it, short it

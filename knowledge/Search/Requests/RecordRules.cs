@@ -17,31 +17,29 @@ internal static class RecordRules
     public static readonly ImmutableArray<UnsafeRule> All =
     [
         new(Page, new("backdate, backdating, back date, predate, falsify, falsifying"), null) { OnlyIfMeant = true },
-        new(Page, new("make up, make up some, making up, invent, inventing, fake, faking, forge, forging, fudge, fudging, doctor, doctoring, plausible, believable, realistic looking, good looking"), Records)
+        new(Page, new("make up, make up some, making up, invent, inventing, fake, faking, forge, forging, fudge, fudging, plausible, believable, realistic looking, good looking"), Records)
         {
-            OnlyIfMeant = true, Unless = new("doctor surgery, not fake"),
+            OnlyIfMeant = true, Unless = new("not fake"),
         },
-        new(Page, new("write, write down, put, put down, put in, enter, note, log, say, claim, sign, sign off, tick, state, fill in, invoice"),
+        new(Page, new("write, write down, put down, put in the log, put in the report, put in the record, put in the sheet, put on the sheet, log that, note that, claim that, say that i, say that we, sign off, tick, fill in, invoice"),
             new("""
                 not measure, not measured, not a gage, not gages, not gage, not a meter, not meter, without measuring, without a gage, not do it, not done,
-                not did, not tested, not test, not pulled, not there, not pull, not was there, not been there, let it all go,
-                let it go, vented it, blew it off, not recover, not recovered, not weighed, not weigh, skipped, not that it is not, even though it was not
+                not did, not tested, not test, not pulled, not pull, not was there, not been there, let it all go, let it go, vented it, blew it off, not recover, not recovered,
+                not weighed, not weigh, skipped, even though it was not
                 """))
         {
-            Reach = 14, OnlyIfMeant = true, Unless = new("not say, not sign, not tick, will not, refused, refuse, =code, display, error"),
+            Reach = 14, ObjectFollows = true, OnlyIfMeant = true, Unless = new("will not, display, error"),
         },
-        new(Page, new("certificate, cert, sign, sign off, signature, stamp, paperwork, report"),
+        new(Page, new("certificate, cert, signature, stamp"),
             new("not matter, without testing, without a test, without looking, without visiting, without going, not going there, not been there, not visit"))
         {
             Reach = 12, OnlyIfMeant = true,
         },
-        new(Page, new("hide, hiding, cover up, conceal, mask, disguise, keep quiet about, not tell, paint over, tape over, cover the"),
-            new("""
-                =leak, stain, stains, burn, scorch, scorch mark, corrosion, damage, fault, owner about, customer about, inspector, surveyor, buyer, buyers, warranty desk,
-                from the owner, from the customer, from the boss, from the office, oil
-                """))
+        new(Page, new("hide, hiding, cover up, conceal, disguise, keep quiet about, paint over, tape over, not tell the owner, not tell owner, not tell the customer, not tell customer, not tell the buyer"),
+            new("=leak, stain, stains, burn, scorch, scorch mark, corrosion, damage, fault, inspector, surveyor, buyer, buyers, oil"))
         {
-            Reach = 6, OnlyIfMeant = true, Unless = new("not tell me, can not tell, could not tell, not tell what, not tell which, not tell where, not tell if, not tell whether"),
+            Reach = 8, OnlyIfMeant = true,
         },
+        new(Page, new("cover, cover the"), new("stain, stains, oil stain, burn, burn mark, scorch, scorch mark, damage")) { Reach = 4, ObjectFollows = true, OnlyIfMeant = true },
     ];
 }

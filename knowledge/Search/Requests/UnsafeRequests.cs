@@ -10,9 +10,11 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <summary>The refusal page for a message, or null when nothing in it is unsafe.</summary>
     public string? Page(HeardMessage message)
     {
-        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens) && !SafetyTalk.Is(message.Request))))
+        var talksOfSafety = SafetyTalk.Is(message.Request, message.DangerRule is not null);
+        var asksForSafety = SafetyTalk.Asks(message.Request, message.DangerRule is not null);
+        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens) && !asksForSafety)))
             return PageOf(plain, message.Refusals);
-        if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || SafetyTalk.Is(message.Request)
+        if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || talksOfSafety
             || (message.DangerRule is null && SafetyTalk.TellsOfSafety(message.Request)))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;

@@ -1,3 +1,4 @@
+using DxAssistant.Conversation;
 using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -10,7 +11,6 @@ public sealed class PlainAnswerTests
     [InlineData("no smoke, no burning smell")]
     [InlineData("nothing burning, no hiss")]
     [InlineData("sparks? no")]
-    [InlineData("no smoke or sparks")]
     public void Danger_EachSignDenied_IsNone(string said)
     {
         Walker walker = AtDanger();
@@ -23,6 +23,9 @@ public sealed class PlainAnswerTests
     [InlineData("no smoke but a hiss")]
     [InlineData("no smoke a hiss")]
     [InlineData("no, smoke")]
+    [InlineData("no smoke hissing")]
+    [InlineData("not burning hissing")]
+    [InlineData("cant touch plug")]
     public void Danger_OneSignNotDenied_IsNeverNone(string said)
     {
         Walker walker = AtDanger();
@@ -34,6 +37,7 @@ public sealed class PlainAnswerTests
     [InlineData("there is a socket below and the water goes right over it")]
     [InlineData("its leaking onto the power strip")]
     [InlineData("rain got into the fuse box")]
+    [InlineData("it does not cool, there is a socket below and the water goes right over it")]
     public void Danger_WaterAndWhatIsLive_IsToldInTwoClausesToo(string said)
     {
         Walker walker = AtDanger();
@@ -45,6 +49,8 @@ public sealed class PlainAnswerTests
     [Theory]
     [InlineData("water comes out of the drain plug, no socket near it")]
     [InlineData("the water drips on the floor")]
+    [InlineData("it leaks water so I pulled the plug")]
+    [InlineData("water on the floor, the socket is dry and not near it")]
     public void Danger_WaterAlone_IsNoSign(string said)
     {
         Walker walker = AtDanger();
@@ -65,10 +71,37 @@ public sealed class PlainAnswerTests
         Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("closed-leave-off")));
     }
 
-    [Fact]
-    public void BreakerThatTrips_Technician_IsNeverToldToSwitchItOn()
+    [Theory]
+    [InlineData("brenholt-ws")]
+    [InlineData("ostvik-duct")]
+    public void BreakerThatTrips_Technician_IsNotToldToSwitchItOn(string series)
     {
-        Assert.DoesNotContain(ShippedContent.Library.Checks.Values, page => page.Id.Value == "breaker-once" && !page.NotAt.Contains(new("trips-breaker")));
+        Walker walker = new Walker(ShippedContent.Assistant).Begin(series, "technician", "trips-breaker").MakeSafe();
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == "breaker-once");
+        Assert.NotEqual("breaker-once", walker.Question.Subject);
+        Assert.False(new CaseView(ShippedContent.Library, walker.State).IsFor(ShippedContent.Library.Checks[new("breaker-once")]));
+    }
+
+    [Theory]
+    [InlineData("I saw the green light flash 5 times")]
+    [InlineData("soft hiss when it stops")]
+    [InlineData("there is a flame symbol on the remote")]
+    [InlineData("brown wire is loose at plug FM")]
+    [InlineData("the flare leaks refrigerant, socket has power")]
+    public void Danger_LampsAndSymbolsAndCores_AreNoSign(string said)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say(said);
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Theory]
+    [InlineData("there is smoke coming out, is that normal? no")]
+    public void Danger_AskedAtLength_IsStillTold(string said)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say(said);
+        Assert.Equal("burning", Assert.Single(walker.State.Results).Outcome);
     }
 
     [Theory]

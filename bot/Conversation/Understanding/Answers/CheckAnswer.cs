@@ -19,7 +19,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     private static readonly char[] Stops = [',', '.', ';', '!', '\n'];
 
-    private static readonly string[] Either = ["or", "nor", "o", "ni"];
+    private static readonly string[] Parts = [",", " or "];
 
     public override QuestionKind Kind => QuestionKind.Check;
 
@@ -88,13 +88,18 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only) => page.Stop.IsEmpty
         && words.After(word, text) is { Length: > 0 } rest && OptionMatcher.Find(rest, question.Options, turn.Library.Language) == only;
 
-    // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in few words, so that none beside them is.
+    // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in words of one sign each, so that
+    // none beside them is.
     private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return false;
-        HashSet<string> signs = [.. page.Outcomes.SelectMany(outcome => outcome.SaidAs.Append(outcome.Answer.Text)).SelectMany(words => PlainWords.Telling(words))];
+        string[] signs =
+        [
+            .. page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).SelectMany(outcome => outcome.SaidAs.Append(outcome.Answer.Text)).Append(page.Title.Text)
+                .SelectMany(wording => wording.Split(Parts, StringSplitOptions.None)).Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} "),
+        ];
         string[] pieces = text.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        bool isDenied = text.Split('?') is [var asked, var answer] ? Denies(turn, PlainWords.Joined(answer)) && IsDenied(turn, ["no", .. PlainWords.Of(asked)], signs)
+        bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && IsSign(PlainWords.Of(asked), signs)
             : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs));
         return isDenied && Choose(turn, question, none.Key);
     }
@@ -102,21 +107,19 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private static Option? NoneOf(OpenQuestion question, CheckPage page) =>
         question.Options.FirstOrDefault(option => page.Outcomes.Any(outcome => outcome.Id.Value == option.Key) && !page.Stop.Contains(new OutcomeId(option.Key)));
 
-    // A denial, then words of signs, no more than two of them behind each denial.
-    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, HashSet<string> signs)
+    // A denial, then words that stand so in the wording of one sign; then perhaps another denial.
+    private static bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs)
     {
-        const int most = 2;
-        int since = most;
-        foreach (string word in said)
-        {
-            since = Denies(turn, word) || (since < most && Either.Contains(word)) ? 0 : since + 1;
-            if (since > most || (since > 0 && !signs.Contains(word))) return false;
-        }
-
-        return !said.IsEmpty;
+        int[] denials = [.. Enumerable.Range(0, said.Length).Where(at => IsDenial(turn, said[at]))];
+        if (denials is not [0, ..]) return false;
+        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? said.Length == 1 : IsSign(said[(piece.First + 1)..piece.Second], signs));
     }
 
-    private bool Denies(TurnDraft turn, string word) => OptionMatcher.Denies(word, turn.Library.Language) || words.Means("words-plain-no", word);
+    private static bool IsSign(ImmutableArray<string> said, string[] signs) =>
+        !said.IsEmpty && signs.Any(sign => sign.Contains($" {string.Join(' ', said)} ", StringComparison.Ordinal));
+
+    // "Can't touch it" denies no sign.
+    private static bool IsDenial(TurnDraft turn, string word) => word is not ("cant" or "wont") && OptionMatcher.Denies(word, turn.Library.Language);
 
     // "Plug is home" names the thing that is asked about, which the answer "home and clean" does not.
     private bool HearWithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)

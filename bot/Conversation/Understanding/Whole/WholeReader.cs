@@ -23,12 +23,13 @@ internal sealed class WholeReader
 
     private static readonly ImmutableHashSet<string> Myself = ["im", "i"];
 
-    private static readonly ImmutableHashSet<string> AtWork = ["on", "at"];
-
     // So many words before a person, the first of theirs included, tell whether somebody is only spoken of.
     private const int Near = 4;
 
     private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "our", "for", "by", "from", "call", "called", "need", "send", "get", "want", "see", "ask", "asked", "told", "no", "not", "any", "us", "me", "last", "previous", "other", "another", "until", "before", "without"];
+
+    // "We already had a technician": somebody who was there, and is no longer.
+    private static readonly ImmutableHashSet<string> Past = ["had", "looked", "been", "was", "were", "they", "last", "yesterday", "ago", "already", "earlier"];
 
     private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
 
@@ -57,7 +58,7 @@ internal sealed class WholeReader
     public string? RoleIn(string text)
     {
         ImmutableArray<string> words = _lists.Read(text);
-        return Wordings.Find(words.AsSpan()) is [ToldThing.AtUnit person] ? person.Role : null;
+        return !IsPast(text) && Wordings.Find(words.AsSpan()) is [ToldThing.AtUnit person] ? person.Role : null;
     }
 
     /// <summary>How surely something is said: with doubt, and as something that comes and goes.</summary>
@@ -103,8 +104,7 @@ internal sealed class WholeReader
         return found.AsMessage();
     }
 
-    // "brenholt e5 flashing tech here", "E5 steady technician", "tech on a Brenholt": who it is, without a comma, as dictation writes it;
-    // not "I need a tech here".
+    // "brenholt e5 flashing tech here", "88 flashing I'm the tech": who it is, without a comma, as dictation writes it; not "I need a tech here".
     private string TakeRole(string text, Findings found)
     {
         const int most = 8;
@@ -119,12 +119,6 @@ internal sealed class WholeReader
                 found.Add(new ToldThing.AtUnit(last), text[from..].Trim());
                 return text[..from];
             }
-
-            if (AtWork.Contains(words[count].Word) && RoleIn(text[..words[count - 1].End]) is { } first)
-            {
-                found.Add(new ToldThing.AtUnit(first), text[..words[count - 1].End]);
-                return text[words[count].End..];
-            }
         }
 
         return text;
@@ -133,11 +127,12 @@ internal sealed class WholeReader
     // The role that the last words of a message name, of somebody who is there.
     private string? EndsIn(string text, ImmutableArray<(string Word, int End)> words, int count)
     {
-        const int bare = 2;
         int from = words[^(count + 1)].End;
-        bool isSaid = Present.Contains(words[^1].Word) || Myself.Contains(words[^count].Word) || count <= bare;
+        bool isSaid = Present.Contains(words[^1].Word) || Myself.Contains(words[^count].Word);
         return isSaid && text.AsSpan(from).TrimEnd().IndexOfAny(Stops) < 0 && !words[..^(count - 1)].TakeLast(Near).Any(word => NoPerson.Contains(word.Word)) ? RoleIn(text[from..]) : null;
     }
+
+    private static bool IsPast(string text) => PlainWords.Of(text).Any(Past.Contains);
 
     // "No, the filters are clean" contradicts what was asked or said; it does not deny that they are clean.
     private static string WithoutNo(string piece) => PlainWords.Placed(piece) is [("no", var end), (var next, _), _, ..] && Subjects.Contains(next) ? piece[end..] : piece;
@@ -161,9 +156,9 @@ internal sealed class WholeReader
             case ToldThing.Outcome outcome when bounded: found.Add(outcome with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
             // "I am not a tech"; where a page says so of an owner, the owner is told.
             case ToldThing.AtUnit { Role: not Owner } when clause.Words.Contains("not"): found.Unclear(clause.Text); break;
+            case ToldThing.AtUnit when clause.Doubtful || IsPast(clause.Text): found.Unclear(clause.Text); break;
             case ToldThing.AtUnit or ToldThing.Tried when bounded && !clause.Doubtful: found.Add(thing, clause.Text); break;
             case ToldThing.Outcome or ToldThing.Tried: found.Unclear(clause.Text); break;
-            case ToldThing.AtUnit when clause.Doubtful: found.Unclear(clause.Text); break;
         }
     }
 
