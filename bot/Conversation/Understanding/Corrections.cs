@@ -30,7 +30,9 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
         if (!takesBack && IsBare(anew)) return false;
         heard = anew;
         if (Fits(turn, before.Question, anew)) return AnswerAnew(turn, anew);
-        return (takesBack && CorrectsReading(turn, anew)) || CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
+        // A voltage that was misread on the way to a safe state takes that step back before anything else.
+        return (takesBack && before.Question is { Kind: QuestionKind.Access } && AnswerAnew(turn, anew))
+            || CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
     }
 
     // "I was wrong, not sure" is not sure of what was answered last.
@@ -46,25 +48,12 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
     private bool AnswerAnew(TurnDraft turn, string anew)
     {
         commands.Obey(turn, CommandWord.Back);
-        return turn.State.Question is { Kind: QuestionKind.Check } asked && answers[asked.Kind].Hear(turn, asked, anew);
+        return turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Access } asked && answers[asked.Kind].Hear(turn, asked, anew);
     }
 
     private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
             || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
-
-    // The one reading of the check that was answered last. A reading on the way to a safe state is another matter: it is taken back, and read anew.
-    private static bool CorrectsReading(TurnDraft turn, string text)
-    {
-        if (turn.State is not { Given.IsEmpty: true, Before.Question.Kind: QuestionKind.Check } || turn.View.Results.LastOrDefault() is not { } last) return false;
-        CheckPage page = turn.Library.Checks[new CheckId(last.Check)];
-        if (page.Readings.Length != 1
-            || ReadingIntake.Settled(turn, page, ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, turn.View.Series?.Market))) is not ReadingResult.Readings { List: [var anew], Unclear: null }
-            || ReadingIntake.Place(page, [anew]).IsEmpty) return false;
-        turn.Happen(new CheckReopened(last.Check));
-        ReadingIntake.Take(turn, page, [anew]);
-        return true;
-    }
 
     // No number: it is one of a list that is no longer in sight. Nor half-way through the readings of another check.
     private bool CorrectsEarlier(TurnDraft turn, string text)

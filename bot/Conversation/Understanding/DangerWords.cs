@@ -18,12 +18,15 @@ internal sealed class DangerWords
 
     private static readonly ImmutableHashSet<string> Small = ["a", "an", "the", "is", "its", "it", "are", "was", "there", "theres", "i", "im", "just", "please", "my", "me", "help", "oh", "god"];
 
-    private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", "no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
+    private static readonly string[] Denials = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
+
+    private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", .. Denials];
+
+    // What keeps a clause from telling of water at something live.
+    private static readonly ImmutableHashSet<string> Dry = ["dry", "cant", "wont", .. Denials];
 
     // So many words may stand between water and what is live.
     private const int BetweenWet = 10;
-
-    private static readonly ImmutableHashSet<string> Denying = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither", "cant", "wont", "dry"];
 
     private readonly LanguagePage? _language;
     private readonly ImmutableHashSet<string> _wet;
@@ -61,9 +64,6 @@ internal sealed class DangerWords
         return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
     }
 
-    /// <summary>The phrases that are such lists.</summary>
-    public static ImmutableArray<string> Ids { get; } = ["words-wet", "words-live"];
-
     private static IEnumerable<string> Listed(Library library, string phrase) => library.Phrases.Template(phrase).Split(',').Select(PlainWords.Joined).Where(words => words.Length > 0);
 
     /// <summary>The pieces of a message that tell of no danger.</summary>
@@ -87,7 +87,7 @@ internal sealed class DangerWords
         return LiveIn(said).Any(live => Enumerable.Range(0, said.Length).Any(at => _wet.Contains(said[at]) && Math.Abs(at - live) <= BetweenWet));
     }
 
-    private bool IsDenying(string word) => Denying.Contains(word) || _language?.Not.Contains(word) == true;
+    private bool IsDenying(string word) => Dry.Contains(word) || _language?.Not.Contains(word) == true;
 
     // Where something live is named.
     private IEnumerable<int> LiveIn(ImmutableArray<string> said) =>

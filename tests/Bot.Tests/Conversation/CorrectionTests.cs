@@ -290,4 +290,16 @@ public sealed class CorrectionTests
         return new CaseView(ShippedContent.Library, walker.State).Belief.Foresee(check)
             .MinBy(seen => seen.Probability)!.Outcome.Value;
     }
+
+    [Fact]
+    public void VoltageMisread_OnTheWayToASafeState_TakesTheStepBack()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
+        for (int step = 0; step < 12 && walker.Question is { Kind: QuestionKind.Access, Fields.IsEmpty: true }; step++) walker.Say("done");
+        walker.Say("0.3 V");
+        walker.Say("i misread, it was 230 V");
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        Assert.NotEqual("isolated-open", walker.State.Access);
+        Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("notice-taken-back")));
+    }
 }
