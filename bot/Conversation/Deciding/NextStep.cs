@@ -62,7 +62,7 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
         if (turn.State.LastReply?.Segments.Any(segment => segment.Kind == SegmentKind.Conclusion) == true) return;
         var repair = new RepairId(step.Id);
         // What was said in full before the way to the repair began is not read again on a phone at its end.
-        bool isArrival = turn.Happened<AccessReached>() && !turn.Happened<StepChosen>();
-        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(repair)!, chooser.Proof.NotDone(turn.View, repair), inShort: isArrival);
+        bool wasSaid = (turn.Happened<AccessReached>() && !turn.Happened<StepChosen>()) || turn.Happened<RepairToRedo>();
+        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(repair)!, chooser.Proof.NotDone(turn.View, repair), inShort: wasSaid);
     }
 }

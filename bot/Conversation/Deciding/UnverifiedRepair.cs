@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Conversation.Deciding;
@@ -13,6 +14,10 @@ internal sealed class UnverifiedRepair : IDecision
         if (turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there) == AccessProgress.Asked) return;
         turn.Say(SegmentKind.Notice, "verify-lead");
         turn.Ask(QuestionKind.Verify, id, turn.Speaker.Quote(SegmentKind.Question, repair.Verify),
-            [turn.Option("yes", "option-yes"), turn.Option("no", "option-no")], [], Offered.Always);
+            [turn.Option("yes", "option-yes"), turn.Option("no", "option-no"), .. Redo(turn, id)], [], Offered.Always);
     }
+
+    // What anybody may do, such as washing a filter, is simply done once more.
+    private static IEnumerable<Option> Redo(TurnDraft turn, string id) =>
+        turn.Library.Graph.Find(new RepairId(id)) is { Who.Rank: > 0 } ? [turn.Option(VerifyAnswer.Redo, "option-redo")] : [];
 }

@@ -36,6 +36,8 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(RepairDone), "repair-done")]
 [JsonDerivedType(typeof(RepairPassedOver), "repair-passed-over")]
 [JsonDerivedType(typeof(RepairVerified), "repair-verified")]
+[JsonDerivedType(typeof(RepairToRedo), "repair-to-redo")]
+[JsonDerivedType(typeof(ResultsOutdated), "results-outdated")]
 [JsonDerivedType(typeof(SecondFaultBegun), "second-fault-begun")]
 [JsonDerivedType(typeof(Closed), "closed")]
 [JsonDerivedType(typeof(TookBack), "took-back")]

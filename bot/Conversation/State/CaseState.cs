@@ -45,6 +45,9 @@ public sealed record CaseState
 
     public ImmutableArray<SeenResult> Results { get; init; } = [];
 
+    /// <summary>Results that a repair made stale: part of the record, no evidence any more.</summary>
+    public ImmutableArray<SeenResult> Outdated { get; init; } = [];
+
     /// <summary>Checks left out, with the reason.</summary>
     public ImmutableSortedDictionary<string, CommandWord> PassedOver { get; init; } = Sorted.Map<CommandWord>();
 

@@ -94,9 +94,18 @@ public static class Fold
             Unverified = null,
             Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults }),
         },
+        RepairToRedo redo => state with
+        {
+            Unverified = null, Step = new ChosenStep(StepKind.Repair, redo.Repair, redo.Access),
+        },
+        ResultsOutdated outdated => state with
+        {
+            Results = [.. state.Results.Where(known => !outdated.Checks.Contains(known.Check))],
+            Outdated = [.. state.Outdated, .. state.Results.Where(known => outdated.Checks.Contains(known.Check))],
+        },
         SecondFaultBegun => state with
         {
-            Code = null, Look = null, Symptoms = [], Results = [], PassedOver = Sorted.Map<CommandWord>(),
+            Code = null, Look = null, Symptoms = [], Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(),
             Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, GapsTold = Sorted.Set,
             DoubtsTold = Sorted.Set, Mode = null, IsGone = null, ClosedHow = null,
         },
@@ -160,7 +169,7 @@ public static class Fold
         var open = AsFound(state) with { ClosedHow = null, Step = null, Given = [], Question = null, Before = null };
         return !state.Repairs.Any(tried => tried.Works) ? open : open with
         {
-            Results = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set,
+            Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set,
             GapsTold = Sorted.Set,
         };
     }

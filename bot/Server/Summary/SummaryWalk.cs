@@ -16,6 +16,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     private readonly List<SummaryPart> earlier = [];
     private readonly SeenFigures figures = new();
     private readonly Dictionary<string, DateTimeOffset> triedAt = new(StringComparer.Ordinal);
+    private readonly Dictionary<SeenResult, SummaryCheck> outdated = [];
     private readonly List<string> versions = [];
 
     public CaseState State { get; private set; } = CaseState.New;
@@ -28,9 +29,16 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     {
         bool turnsOver = stored.Event is SecondFaultBegun or StartedOver;
         if (turnsOver && !State.Symptoms.IsEmpty) earlier.Add(Part());
+        if (stored.Event is ResultsOutdated stale) Keep(stale);
         State = Fold.Apply(State, stored.Event);
         figures.Take(stored);
         Note(stored);
+    }
+
+    // The check may be done again: its figures now are those of the result that counts no longer.
+    private void Keep(ResultsOutdated stale)
+    {
+        foreach (SeenResult result in State.Results.Where(known => stale.Checks.Contains(known.Check))) outdated[result] = Check(result);
     }
 
     private void Note(StoredEvent stored)
@@ -56,7 +64,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         State.Series is { } series ? TitleBook.Find(titles.Series, series) : null,
         [.. State.Symptoms.Select(s => TitleBook.Find(titles.Symptoms, s.Symptom))],
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
-        [.. State.Results.Select(Check)],
+        [.. State.Outdated.Select(result => outdated[result]), .. State.Results.Select(Check)],
         [.. State.PassedOver.Select(
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),

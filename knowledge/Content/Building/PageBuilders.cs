@@ -31,7 +31,10 @@ internal static class PageBuilders
 
     public static RepairPage Repair(PageReader page) => new(
         new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Passages("Said as"), page.Joined("Verify"),
-        page.List("parts"), page.Cautions);
+        page.List("parts"), page.Cautions)
+    {
+        Changes = [.. page.List("changes").Select(check => new CheckId(check))],
+    };
 
     public static RefusalPage Refusal(PageReader page) => new(
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),

@@ -30,6 +30,7 @@ internal sealed class Explanations(Pages pages)
         string? said = field.Name switch
         {
             "minutes" => "Minutes at the unit once it stands in its access state. The planner weighs them against what the step tells.",
+            "changes" => "Checks whose results from before no longer count when this repair did not cure: they are asked for anew.",
             "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
             "frequency" when field.Text is { } word => Frequency(word),
             "calculation" when Judges.Find(field.Text) is { } judge => About(judge),

@@ -13,4 +13,8 @@ public sealed record RepairPage(
     ImmutableArray<Passage> SaidAs,
     Passage Verify,
     ImmutableArray<string> Parts,
-    ImmutableArray<CautionPage> Cautions);
+    ImmutableArray<CautionPage> Cautions)
+{
+    /// <summary>The checks whose results from before speak of the unit no longer once this was done, cured or not; empty for most.</summary>
+    public ImmutableSortedSet<CheckId> Changes { get; init; } = [];
+}

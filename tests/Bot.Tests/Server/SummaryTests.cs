@@ -89,6 +89,20 @@ public sealed class SummaryTests
     }
 
     [Fact]
+    public void Of_ResultThatARepairMadeStale_IsShownBesideTheNewOne()
+    {
+        var after = Unequal with { Verdict = "within", Healthy = true };
+        var summary = Summarize(
+            [new Opened("v1"), Said("t1"), new SymptomReported("no-start", 1, "dead")],
+            [Said("t2"), Readings("a"), Seen("a", "unequal"), Reply(Unequal)],
+            [Said("t3"), new RepairVerified("weigh-in", "leak", false), new ResultsOutdated(["a"])],
+            [Said("t4"), Readings("a"), Seen("a", "within"), Reply(after)]);
+
+        Assert.Equal([Unequal, after], summary.Parts[0].Checks.Select(c => c.Figures));
+        Assert.Equal([Noon.AddMinutes(1), Noon.AddMinutes(3)], summary.Parts[0].Checks.Select(c => c.At));
+    }
+
+    [Fact]
     public void Of_CheckLeftOut_SaysWhy()
     {
         var summary = Summarize(

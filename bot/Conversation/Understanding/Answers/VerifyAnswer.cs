@@ -9,17 +9,26 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-/// <summary>Takes whether the unit works after a repair; that proves the fault or rules it out.</summary>
+/// <summary>Takes whether the unit works after a repair; that proves the fault or rules it out, unless the work itself did not hold.</summary>
 internal sealed class VerifyAnswer(CommandWords words) : Answer
 {
+    /// <summary>The key of "the work did not hold".</summary>
+    public const string Redo = "redo";
+
     private const string NotCured = "words-not-cured";
 
     public override QuestionKind Kind => QuestionKind.Verify;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
-        if (key is not ("yes" or "no")) return false;
+        if (key is not ("yes" or "no" or Redo)) return false;
         if (turn.Library.Graph.Find(new RepairId(question.Subject)) is not { } repair) return false;
+        if (key == Redo)
+        {
+            turn.Happen(new RepairToRedo(question.Subject, repair.Access[0].Value));
+            return true;
+        }
+
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
         ImmutableArray<FaultPage> others = [.. CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings).NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
@@ -29,12 +38,27 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
             turn.Say(SegmentKind.Conclusion, "repair-worked-several", repaired, Slot.List("faults", [fault.Title, .. others.Select(other => other.Title)]));
         else
             turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
+        if (key == "no") Outdate(turn, page);
         return true;
+    }
+
+    // Superheat from before a charge was weighed in says nothing of the charge that is in now.
+    private static void Outdate(TurnDraft turn, RepairPage repair)
+    {
+        ImmutableArray<CheckPage> measured =
+        [
+            .. turn.State.Results.Select(result => turn.Library.Checks.GetValueOrDefault(new CheckId(result.Check))).OfType<CheckPage>()
+                .Where(check => repair.Changes.Contains(check.Id)),
+        ];
+        if (measured.IsEmpty) return;
+        turn.Happen(new ResultsOutdated([.. measured.Select(check => check.Id.Value)]));
+        turn.Say(SegmentKind.Notice, "results-outdated", Slot.Of("repair", repair.Title), Slot.List("checks", [.. measured.Select(check => check.Title)]));
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
         words.Means("words-yes", text) || words.Means("words-plain-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
         : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
+        : words.Means("words-redo", text) ? Choose(turn, question, Redo)
         : base.Hear(turn, question, text);
 
     // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.

@@ -1,0 +1,105 @@
+using DxAssistant.Conversation;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>A repair that did not cure rules its fault out; work that did not hold says nothing, and what a repair changed is measured anew.</summary>
+public sealed class FailedRepairTests
+{
+    private const string Repair = "repair-leak-and-charge", Fault = "undercharge-leak";
+    private const int MostTurns = 120;
+
+    [Fact]
+    public void Verify_NotCured_WhatTheRepairChangedCountsNoLongerAndMayBeAskedAgain()
+    {
+        Walker walker = AtVerification();
+        string[] changed = [.. Measured(walker).Where(Changed)];
+        string[] kept = [.. Measured(walker).Where(check => !Changed(check))];
+        Assert.NotEmpty(changed);
+        Assert.NotEmpty(kept);
+
+        walker.Tap("no");
+
+        Assert.Equal(kept, Measured(walker));
+        Assert.Equal(changed, walker.State.Outdated.Select(result => result.Check));
+        Assert.Equal(0, Belief(walker).ProbabilityOf(new FaultId(Fault)));
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("results-outdated")));
+        Assert.Contains(changed, check => AskedLater(walker, check));
+    }
+
+    [Fact]
+    public void Verify_NotCured_TakenBack_AllCountsAgain()
+    {
+        Walker walker = AtVerification();
+        string[] before = [.. Measured(walker)];
+        walker.Tap("no");
+        walker.Order(DxAssistant.Conversation.Messages.CommandWord.Back);
+        Assert.Equal(before, Measured(walker));
+        Assert.Empty(walker.State.Outdated);
+    }
+
+    [Theory]
+    [InlineData("still bubbles")]
+    [InlineData("i have to do it again")]
+    public void Verify_WorkDidNotHold_TheSameRepairComesAgainAndNothingIsRuledOut(string words)
+    {
+        Walker walker = AtVerification();
+        string[] before = [.. Measured(walker)];
+        double believed = Belief(walker).ProbabilityOf(new FaultId(Fault));
+
+        walker.Say(words);
+
+        Assert.Equal(before, Measured(walker));
+        Assert.Empty(walker.State.Repairs);
+        Assert.Equal(believed, Belief(walker).ProbabilityOf(new FaultId(Fault)));
+        walker.MakeSafe();
+        Assert.Equal((QuestionKind.Repair, Repair), (walker.Question.Kind, walker.Question.Subject));
+        walker.Tap("done");
+        walker.MakeSafe();
+        walker.Tap("yes");
+        Assert.Equal(Fault, Assert.Single(walker.State.Repairs).Fault);
+    }
+
+    [Fact]
+    public void Verify_RepairThatAnybodyMakes_IsNotOfferedToBeRedone()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        To(walker, "filter-blocked", QuestionKind.Verify);
+        Assert.Equal(["yes", "no"], walker.Question.Options.Select(option => option.Key));
+    }
+
+    private static Walker AtVerification()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "poor-cooling");
+        To(walker, Fault, QuestionKind.Verify);
+        Assert.Equal(Repair, walker.Question.Subject);
+        return walker;
+    }
+
+    private static void To(Walker walker, string fault, QuestionKind kind)
+    {
+        for (int turn = 0; turn < MostTurns && walker.Question.Kind != kind; turn++) HiddenFault.Typical(fault).Answer(walker);
+        Assert.Equal(kind, walker.Question.Kind);
+    }
+
+    private static bool AskedLater(Walker walker, string check)
+    {
+        var later = new Walker(ShippedContent.Assistant, walker.State);
+        for (int turn = 0; turn < MostTurns && later.State.ClosedHow is null; turn++)
+        {
+            if (later.Question is { Kind: QuestionKind.Check } asked && asked.Subject == check) return true;
+            HiddenFault.Typical("restriction-kink").Answer(later);
+        }
+
+        return false;
+    }
+
+    private static IEnumerable<string> Measured(Walker walker) => walker.State.Results.Select(result => result.Check);
+
+    private static bool Changed(string check) => ShippedContent.Library.Repairs[new RepairId(Repair)].Changes.Contains(new CheckId(check));
+
+    private static Graph.Belief Belief(Walker walker) => new CaseView(ShippedContent.Library, walker.State).Belief;
+}
