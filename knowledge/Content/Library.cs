@@ -74,6 +74,9 @@ public sealed record Library
     public ImmutableSortedDictionary<string, JudgeInput> JudgeInputsFor(CheckPage check, SeriesPage series) =>
         JudgeInputs.For(check, series, this);
 
+    /// <summary>What words of the trade mean, by id.</summary>
+    public ImmutableSortedDictionary<string, TermPage> Terms { get; init; } = ImmutableSortedDictionary.Create<string, TermPage>(StringComparer.Ordinal);
+
     /// <summary>The clarifying questions, by id.</summary>
     public ImmutableSortedDictionary<string, QuestionPage> Questions { get; init; } =
         ImmutableSortedDictionary.Create<string, QuestionPage>(StringComparer.Ordinal);

@@ -81,6 +81,71 @@ public sealed class FaultGraphTests
         Assert.Empty(graph.Findings);
     }
 
+    // What is out of range at the edge of what is usable, or wrong in one place of several.
+    [Fact]
+    public void Build_ValuesAtTheirLimits_AreUsable()
+    {
+        FaultGraph graph = Built(
+            symptoms: [Parts.Symptom("s", ("a", 1), ("b", 1))],
+            checks: [Sure with { Minutes = 0, EveryOtherFault = [1, 0] }], repairs: [Parts.Repair("ra", 0, "a"), Parts.Repair("rb", 0, "b")]);
+        Assert.Empty(graph.Findings);
+        Assert.Single(graph.Checks);
+    }
+
+    [Fact]
+    public void Build_CauseThatNeverShows_IsLeftOut()
+    {
+        FaultGraph graph = Built(symptoms: [Parts.Symptom("s", ("a", 0), ("b", 1))]);
+        Assert.Contains(new Finding.NumberOutOfRange(new Node.OfSymptom(new SymptomId("s")), 0), graph.Findings);
+        Assert.Equal(["b"], graph.CausesOf(new SymptomId("s")).Select(fault => fault.Id.Value));
+    }
+
+    public static TheoryData<double[]> UnusableRows => [[0.5, 0.6], [1.5, -0.5], [0.5], [0.2, 0.3, 0.5], [double.NaN, 1], [2, 3]];
+
+    [Theory]
+    [MemberData(nameof(UnusableRows))]
+    public void Build_UnusableRow_LeavesOutTheRowAndKeepsTheCheck(double[] row)
+    {
+        FaultGraph graph = Built(checks: [Sure with { Likelihoods = Sure.Likelihoods.SetItem(A, [.. row]) }]);
+        Assert.Contains(new Finding.UnusableRow(C, A), graph.Findings);
+        Assert.Equal(["b"], Assert.Single(graph.Checks).Likelihoods.Keys.Select(fault => fault.Value));
+    }
+
+    [Fact]
+    public void Build_CheckOrRepairUnusable_IsLeftOut()
+    {
+        Repair sound = Parts.Repair("ra", 1, "a");
+        Assert.Empty(Built(checks: [Sure with { Minutes = double.PositiveInfinity }]).Checks);
+        Assert.Empty(Built(checks: [Sure with { Access = [] }]).Checks);
+        Assert.Empty(Built(checks: [Sure with { Outcomes = [new OutcomeId("pass")] }]).Checks);
+        Assert.Empty(Built(repairs: [sound with { Minutes = -1 }]).Repairs);
+        Assert.Empty(Built(repairs: [sound with { VerifyMinutes = -1 }]).Repairs);
+        Assert.Empty(Built(repairs: [sound with { Access = [new AccessId("roof")] }]).Repairs);
+    }
+
+    [Fact]
+    public void Build_UnknownAccessBesideAKnownOne_IsLeftOutOfTheCheck() =>
+        Assert.Equal([Parts.Any], Assert.Single(Built(checks: [Sure with { Access = [new AccessId("roof"), Parts.Any] }]).Checks).Access.ToArray());
+
+    [Fact]
+    public void Build_RepairNamesFaultsInAnyOrder_HoldsThemById() =>
+        Assert.Equal(["a", "b"], Assert.Single(Built(repairs: [Parts.Repair("r", 1, "b", "a", "b")]).Repairs).Fixes.Select(fault => fault.Value));
+
+    [Fact]
+    public void Links_AccessStates_LeadToEachOtherButNotToThemselves()
+    {
+        AccessId roof = new("roof");
+        FaultGraph graph = Built(access: new AccessStates([new(Parts.Any, Role.Anyone), new(roof, Role.Anyone)], [new(Parts.Any, roof, 4)], Parts.Any));
+        Assert.Equal([new Link.LeadsTo(Parts.Any, roof, 4)], graph.Links.OfType<Link.LeadsTo>());
+    }
+
+    [Fact]
+    public void WithWrongParts_Factor_MultipliesThePrice()
+    {
+        FaultGraph graph = Built(repairs: [Parts.Repair("ra", 1, "a") with { WrongMinutes = 30 }, Parts.Repair("rb", 1, "b")]);
+        Assert.Equal([15.0, 0.0], graph.WithWrongParts(0.5).Repairs.Select(repair => repair.WrongMinutes));
+    }
+
     private static FaultGraph Sound() => Built();
 
     private static FaultGraph Built(

@@ -17,12 +17,12 @@ using DxAssistant.Knowledge.Search.Terms;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, corrections, unsafe requests, signs of danger, a whole message that tells
-/// more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
+/// Takes a message, in this order: commands of the conversation, corrections, unsafe requests, signs of danger, questions back, a whole
+/// message that tells more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, GoneTrouble gone, Corrections corrections)
+    FaultQuestions faults, SideQuestions side, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -73,6 +73,7 @@ internal sealed class Listener(
             }
         }
 
+        if (side.HearIsItDangerous(turn, text)) return;
         bool isPerson = whole.RoleIn(text) is not null && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
         if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text))) match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = !IsAnAnswer(turn, text) && !danger.Outranks(text, match) && Refusals.Refuse(turn, match);
@@ -84,6 +85,7 @@ internal sealed class Listener(
             return;
         }
 
+        if (side.Hear(turn, text)) return;
         WholeMessage told = whole.Read(turn, text);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };

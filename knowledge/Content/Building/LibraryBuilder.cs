@@ -82,6 +82,7 @@ internal sealed class LibraryBuilder
         Coverage = All(PageKind.Coverage, CoverageBuilder.Build, page => page.Id, StringComparer.Ordinal),
         Refusals = All(PageKind.Refusal, PageBuilders.Refusal, page => page.Id, StringComparer.Ordinal),
         Questions = All(PageKind.Question, QuestionBuilder.Build, page => page.Id, StringComparer.Ordinal),
+        Terms = All(PageKind.Term, PageBuilders.Term, page => page.Id, StringComparer.Ordinal),
         Sources = shelf.Sources,
         Roles = RolePages(),
         Glossary = [.. Single(PageKind.Glossary).Sections.SelectMany(group =>

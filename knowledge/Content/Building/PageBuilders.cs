@@ -40,6 +40,8 @@ internal static class PageBuilders
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
         page.Passages("Safe way"));
 
+    public static TermPage Term(PageReader page) => new(page.Id, page.Title, page.Passages("Said as"), page.Passages("Meaning"));
+
     public static RolePage Role(PageReader page, TableRow row, Section section) => new(
         new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section),
         page.Passage(row.Cells[3], section), SaidAs.Split(row.Cell(4)));

@@ -21,6 +21,7 @@ internal static class TranslatedParts
         PageKind.Repair => [List("Steps"), Words("Verify"), Words(TranslatedPart.SaidAs)],
         PageKind.Refusal => [Words(TranslatedPart.SaidAs), Words("Answer"), Words("Safe way")],
         PageKind.Question => [Words("Ask"), Table("Answers", ["Answer"], "Shown")],
+        PageKind.Term => [Words(TranslatedPart.SaidAs), Words("Meaning")],
         PageKind.Phrases or PageKind.Glossary => [],
         _ => null,
     };

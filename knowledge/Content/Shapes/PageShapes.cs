@@ -140,6 +140,7 @@ internal static class PageShapes
                 Sentence("Ask"), Table("Answers", true, new("Answer"), new("Shown")),
                 Table("Told by", true, new("Symptom", LinksTo: PageKind.Symptom), new("Answer")),
             ]),
+        new(PageKind.Term, "terms", [Kind, Id], [List("Said as"), Sentence("Meaning"), Sources]),
     ];
 
     /// <summary>The words that a front matter may give as its kind.</summary>

@@ -22,4 +22,5 @@ internal enum PageKind
     Coverage,
     Language,
     Question,
+    Term,
 }

@@ -261,9 +261,109 @@ public sealed class BeliefTests
         Assert.Throws<ArgumentException>(() => graph.Believe([evidence]));
     }
 
+    // Each of the two checks alone is as much to blame as the other; with one more on one side they are no longer.
+    [Fact]
+    public void Believe_NoSingleCheckToBlame_NamesThoseThatTheBestFaultSeldomShows()
+    {
+        Check[] forA = [.. Enumerable.Range(1, 3).Select(n => Parts.Check($"a{n}", 1, 0.001, ("a", 0.99)))];
+        Check[] forB = [.. Enumerable.Range(1, 2).Select(n => Parts.Check($"b{n}", 1, 0.01 * n, ("b", 0.99)))];
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [.. forA, .. forB]);
+        Belief belief = graph.Believe([.. forA.Concat(forB).Select(check => Evidence.Seen(check, Fail))]);
+        Assert.True(belief.Contradicted);
+        // Fault a explains its three checks; b1 is seen in 1 of 100 under it, b2 in 2 of 100. The one most out of place first.
+        Assert.Equal(["b1", "b2"], belief.Conflicts.Select(check => check.Value));
+        Assert.Equal(1 / 99.0 * (2 / 98.0), belief.Fit, 1e-9);
+    }
+
+    [Fact]
+    public void Believe_TwoChecksToBlameAlone_NamesTheMoreHelpfulFirst()
+    {
+        // Without "other" all fits; without "one" the other is what b shows twice in five.
+        Check one = Parts.Check("one", 1, 0.0005, ("a", 1)), other = Parts.Check("other", 1, 0.0001, ("b", 0.4));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [one, other]);
+        Belief belief = graph.Believe([Evidence.Seen(one, Fail), Evidence.Seen(other, Fail)]);
+        Assert.True(belief.Contradicted);
+        Assert.Equal(["other", "one"], belief.Conflicts.Select(check => check.Value));
+    }
+
+    // Weights need not sum to 1: only their proportion counts, for the belief and for how well it fits.
+    [Fact]
+    public void Believe_WeightsOfAnyScale_CountByTheirProportion()
+    {
+        Check check = Parts.Check("c", 1, 0.2, ("a", 0.9));
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]);
+        Belief half = graph.Believe([new Evidence.OutcomeSeen(check.Id, [0.5, 0.5])]), ten = graph.Believe([new Evidence.OutcomeSeen(check.Id, [10, 10])]);
+        Assert.Equal(half.Ranked.ToArray(), ten.Ranked.ToArray());
+        Assert.Equal(half.Fit, ten.Fit);
+        // Under each fault an even share of both outcomes: 0.5 / 0.9 of what a shows most, 0.5 / 0.8 of what b does.
+        Assert.Equal(0.5 / 0.8, half.Fit, 1e-12);
+    }
+
+    [Fact]
+    public void Ledger_SeveralPieces_StandInTheOrderOfTelling()
+    {
+        Check[] checks = [Parts.Check("z", 1, 0.2, ("a", 0.9)), Parts.Check("a", 1, 0.2, ("a", 0.9)), Parts.Check("m", 1, 0.2, ("a", 0.9))];
+        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], checks).Believe([.. checks.Select(check => Evidence.Seen(check, Fail))]);
+        Assert.Equal(["z", "a", "m"], belief.Ledger.Select(line => ((Evidence.OutcomeSeen)line.Evidence).Check.Value));
+        Assert.All(belief.Ledger, line => Assert.Equal(1, line.Before.Values.Sum(), 1e-12));
+    }
+
+    // Posterior odds are prior odds times the odds that the earlier work gives: 1 : 1 with a four times likelier.
+    [Fact]
+    public void Believe_RepairedEarlier_MultipliesTheOddsOfTheFaultsNamed()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [], Parts.Repair("r", 1, "a"));
+        Assert.Equal(0.8, graph.Believe([Earlier(4)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        Assert.Equal(0.2, graph.Believe([Earlier(0.25)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        Assert.Equal(0.8, graph.Believe([Earlier(0.25), Earlier(4)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        // Made earlier and made now are two things: the failure of today still rules out.
+        Assert.Equal(0, graph.Believe([Earlier(4), new Evidence.RepairFailed(new RepairId("r"))]).ProbabilityOf(new FaultId("a")));
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void Believe_EarlierOddsOutOfRange_Throws(double odds)
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [], Parts.Repair("r", 1, "a"));
+        ImmutableSortedDictionary<FaultId, double> mixed = Odds(odds).SetItem(new FaultId("b"), 1);
+        Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.RepairedEarlier(new RepairId("r"), mixed)]));
+    }
+
+    // Total probability and Bayes, by hand: fail 0.5 · 0.9 + 0.5 · 0.2 = 0.55, and then a with 0.45 / 0.55.
+    [Fact]
+    public void Foresee_Check_TellsWhatItMayShowAndWhatIsBelievedThen()
+    {
+        Check check = Parts.Check("c", 1, 0.2, ("a", 0.9));
+        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([]);
+        Foreseen[] seen = [.. belief.Foresee(check)];
+        Assert.Equal([Pass, Fail], seen.Select(one => one.Outcome));
+        Assert.Equal([0.45, 0.55], seen.Select(one => Math.Round(one.Probability, 12)));
+        Assert.Equal(["b", "a"], seen.Select(one => one.Likeliest.Value));
+        Assert.Equal(0.4 / 0.45, seen[0].Share, 1e-12);
+        Assert.Equal(0.45 / 0.55, seen[1].Share, 1e-12);
+    }
+
+    [Fact]
+    public void Foresee_OutcomeThatCannotCome_IsLeftOut()
+    {
+        Check check = Parts.Check("c", 1, 0, ("a", 0));
+        Foreseen only = Assert.Single(Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([]).Foresee(check));
+        Assert.Equal((Pass, 1), (only.Outcome, only.Probability));
+        // As likely as each other: the first of them.
+        Assert.Equal(("a", 0.5), (only.Likeliest.Value, only.Share));
+    }
+
     [Fact]
     public void Seen_UnknownOutcome_Throws() =>
         Assert.Throws<ArgumentException>(() => Evidence.Seen(Parts.Check("c", 1, 0), new OutcomeId("maybe")));
+
+    private static Evidence.RepairedEarlier Earlier(double odds) => new(new RepairId("r"), Odds(odds));
+
+    private static ImmutableSortedDictionary<FaultId, double> Odds(double odds) =>
+        ImmutableSortedDictionary<FaultId, double>.Empty.Add(new FaultId("a"), odds);
 
     private static FaultGraph Graph(Fault[] faults, Symptom[] symptoms, Check[] checks, params Repair[] repairs) =>
         FaultGraph.Build(faults, symptoms, checks, repairs, AccessStates.OnlyOne);

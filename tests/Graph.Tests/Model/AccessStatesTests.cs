@@ -25,6 +25,52 @@ public sealed class AccessStatesTests
         Assert.Equal([A, C], access.Way(A, C).ToArray());
     }
 
+    // Two hops on from the second state, so that no row of the table is the first.
+    [Fact]
+    public void Way_SeveralHops_PassesEachOfThem()
+    {
+        AccessId d = new("d");
+        AccessStates access = new(
+            [new(A, Role.Anyone), new(B, Role.Anyone), new(C, Role.Anyone), new(d, Role.Anyone)],
+            [new(B, A, 1), new(A, C, 2), new(C, d, 3), new(B, d, 50), new(d, B, 7)], A);
+        Assert.Equal([B, A, C, d], access.Way(B, d).ToArray());
+        Assert.Equal(6, access.Minutes(B, d));
+        Assert.Equal([C, d, B, A], access.Way(C, A).ToArray());
+        Assert.Equal(11, access.Minutes(C, A));
+        Assert.Equal(0, access.Minutes(C, C));
+    }
+
+    [Fact]
+    public void Minutes_SameMoveTwice_IsTheShorter()
+    {
+        AccessStates access = Three(new(A, B, 5), new(A, B, 9));
+        Assert.Equal(5, access.Minutes(A, B));
+    }
+
+    [Fact]
+    public void IndexOf_State_IsItsPlace()
+    {
+        AccessStates access = Three();
+        Assert.Equal([0, 1, 2], access.All.Select(state => access.IndexOf(state.Id)));
+        Assert.Equal(-1, access.IndexOf(new AccessId("roof")));
+        Assert.False(access.Contains(new AccessId("roof")));
+    }
+
+    [Fact]
+    public void OpenTo_RefusedState_IsLeftOut()
+    {
+        AccessStates access = Three(new(A, B, 1), new(B, A, 1), new(A, C, 1), new(C, A, 1));
+        Assert.Equal([A, C], access.OpenTo(Technician, A, new HashSet<AccessId> { B }).All.Select(state => state.Id));
+        // Where the unit stands it stands, refused or not.
+        Assert.Equal([A, C], access.OpenTo(Technician, A, new HashSet<AccessId> { A, B }).All.Select(state => state.Id));
+    }
+
+    [Fact]
+    public void OpenTo_UnknownState_Throws() => Assert.Throws<ArgumentException>(() => Three().OpenTo(Technician, new AccessId("roof")));
+
+    [Fact]
+    public void Minutes_UnknownState_Throws() => Assert.Throws<ArgumentException>(() => Three().Minutes(A, new AccessId("roof")));
+
     [Fact]
     public void Minutes_NoWay_IsInfinite()
     {

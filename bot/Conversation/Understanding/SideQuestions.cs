@@ -1,0 +1,110 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Answers what a person asks back: what a word means, how the step on hand is done, how long it takes, what it costs, whether it is dangerous.</summary>
+/// <remarks>Nothing happens to the case; the question that was open stays open.</remarks>
+internal sealed class SideQuestions
+{
+    // A longer message tells something besides.
+    private const int MostWords = 14;
+
+    private readonly StepChooser _chooser;
+    private readonly ImmutableArray<string> _what, _how, _howLong, _cost, _danger;
+    private readonly FrozenSet<string> _beside;
+    private readonly FrozenDictionary<string, TermPage> _terms;
+
+    public SideQuestions(Library library, StepChooser chooser)
+    {
+        _chooser = chooser;
+        _what = Beginnings(library.Phrases, "words-ask-what");
+        _how = Beginnings(library.Phrases, "words-ask-how");
+        _howLong = Beginnings(library.Phrases, "words-ask-how-long");
+        _cost = Beginnings(library.Phrases, "words-ask-cost");
+        _danger = Beginnings(library.Phrases, "words-ask-danger");
+        _beside = Entries(library.Phrases, "words-ask-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
+        _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: Bare(said.Text), Page: page)))
+            .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
+    }
+
+    /// <returns>False when the words ask nothing of the kind.</returns>
+    public bool Hear(TurnDraft turn, string text)
+    {
+        if (PlainWords.Of(text).Length > MostWords) return false;
+        string said = PlainWords.Joined(text);
+        if ((Asked(_what, said) ?? Asked(_how, said)) is { } thing && _terms.GetValueOrDefault(Bare(thing)) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
+        else if (Asked(_howLong, said) is not null) SayHowLong(turn);
+        else if (Asked(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
+        else if (IsAtStep(turn) && Asked(_how, said) is not null) turn.GoesOn = true;
+        else return false;
+        return true;
+    }
+
+    /// <summary>Answers whether the step on hand is dangerous. It asks for nothing unsafe, whatever its words are like.</summary>
+    /// <returns>False when that is not all the words ask.</returns>
+    public bool HearIsItDangerous(TurnDraft turn, string text)
+    {
+        if (!IsAtStep(turn) || Asked(_danger, PlainWords.Joined(text)) is not { } rest || Bare(rest).Length > 0) return false;
+        SayDanger(turn);
+        return true;
+    }
+
+    private void SayHowLong(TurnDraft turn)
+    {
+        if (MinutesOf(turn) is { } own) turn.Say(SegmentKind.Notice, "answer-step-minutes", Slot.Figure("minutes", own));
+        if (MinutesLeft(turn) is { } left) turn.Say(SegmentKind.Notice, "answer-minutes-on", Slot.Figure("minutes", left));
+        else turn.Say(SegmentKind.Notice, "answer-how-long");
+    }
+
+    // An owner's way may end with somebody's visit, whose minutes are not the owner's.
+    private double? MinutesLeft(TurnDraft turn) => turn.View.Role.Rank > 0 && !turn.State.Symptoms.IsEmpty && turn.State.ClosedHow is null && _chooser.MinutesOn(turn.State) is { } left
+        ? Math.Ceiling(left)
+        : null;
+
+    private static double? MinutesOf(TurnDraft turn) => turn.State.Question switch
+    {
+        { Kind: QuestionKind.Check, Subject: var id } => turn.Library.Graph.Find(new CheckId(id))?.Minutes,
+        { Kind: QuestionKind.Repair, Subject: var id } => turn.Library.Graph.Find(new RepairId(id)) is { } repair ? repair.Minutes + repair.VerifyMinutes : null,
+        { Kind: QuestionKind.Verify, Subject: var id } => turn.Library.Graph.Find(new RepairId(id))?.VerifyMinutes,
+        _ => null,
+    };
+
+    private static void SayDanger(TurnDraft turn)
+    {
+        ImmutableArray<CautionPage> cautions = turn.State.Question switch
+        {
+            { Kind: QuestionKind.Check, Subject: var id } => turn.Library.Checks.GetValueOrDefault(new CheckId(id))?.Cautions ?? [],
+            { Kind: QuestionKind.Repair, Subject: var id } => turn.Library.Repairs.GetValueOrDefault(new RepairId(id))?.Cautions ?? [],
+            { Kind: QuestionKind.Access, Subject: var id } => turn.Library.Access.GetValueOrDefault(new AccessId(id))?.Cautions ?? [],
+            _ => [],
+        };
+        foreach (CautionPage caution in cautions)
+        {
+            turn.Quote(SegmentKind.Caution, caution.Danger);
+            turn.Quote(SegmentKind.Caution, caution.Do);
+        }
+
+        turn.Say(SegmentKind.Notice, cautions.IsEmpty ? "answer-no-danger" : "answer-danger");
+    }
+
+    private static bool IsAtStep(TurnDraft turn) =>
+        turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Repair or QuestionKind.Access or QuestionKind.Verify };
+
+    // What follows the beginning of such a question; null when the words begin otherwise.
+    private static string? Asked(ImmutableArray<string> beginnings, string said) =>
+        beginnings.FirstOrDefault(words => said == words || said.StartsWith(words + " ", StringComparison.Ordinal)) is { } beginning ? said[beginning.Length..].Trim() : null;
+
+    private string Bare(string words) => string.Join(' ', PlainWords.Of(words).Where(word => !_beside.Contains(word)));
+
+    private static ImmutableArray<string> Beginnings(PhraseBook phrases, string id) =>
+        [.. Entries(phrases, id).OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal)];
+
+    private static IEnumerable<string> Entries(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Joined);
+}
