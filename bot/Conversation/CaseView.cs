@@ -87,7 +87,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
             yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
         foreach (TriedRepair tried in State.Repairs)
             if (!tried.Works && library.Graph.Find(new RepairId(tried.Repair)) is not null)
-                yield return new Graph.Evidence.RepairFailed(new RepairId(tried.Repair));
+                yield return FailedWork.Says(library, State, new RepairId(tried.Repair));
         foreach (EarlierEffect effect in EarlierEffect.Of(library, State))
             yield return new Graph.Evidence.RepairedEarlier(new RepairId(effect.Work.Repair), effect.Odds);
     }

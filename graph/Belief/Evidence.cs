@@ -21,8 +21,9 @@ public abstract record Evidence
     /// </param>
     public sealed record OutcomeSeen(CheckId Check, ImmutableArray<double> Weights) : Evidence;
 
-    /// <summary>A repair was done and the unit still does not work: what it cures is not the fault.</summary>
-    public sealed record RepairFailed(RepairId Repair) : Evidence;
+    /// <summary>A repair was done and the unit still does not work: what it cures is not the fault, if the work held.</summary>
+    /// <param name="NotHeld">How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is ruled out.</param>
+    public sealed record RepairFailed(RepairId Repair, double NotHeld = 0) : Evidence;
 
     /// <summary>A repair was done and the unit works: the fault is one of those it cures.</summary>
     public sealed record RepairWorked(RepairId Repair) : Evidence;

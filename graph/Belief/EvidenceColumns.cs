@@ -14,8 +14,8 @@ internal sealed class EvidenceColumns(
     {
         Evidence.SymptomReported reported => OfSymptom(reported),
         Evidence.OutcomeSeen seen => OfOutcome(seen),
-        Evidence.RepairFailed failed => OfRepair(failed, failed.Repair, worked: false),
-        Evidence.RepairWorked worked => OfRepair(worked, worked.Repair, worked: true),
+        Evidence.RepairFailed failed => OfRepair(failed, failed.Repair, $"3 {failed.Repair}", failed.NotHeld, 1),
+        Evidence.RepairWorked worked => OfRepair(worked, worked.Repair, $"4 {worked.Repair}", 1, 0),
         Evidence.RepairedEarlier earlier => new EvidenceColumn(earlier, $"5 {earlier.Repair}",
             [.. candidates.Select(fault => earlier.Odds.GetValueOrDefault(fault, 1.0))]),
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
@@ -70,10 +70,9 @@ internal sealed class EvidenceColumns(
         return new EvidenceColumn(seen, $"2 {seen.Check}", likelihoods, relative);
     }
 
-    private EvidenceColumn OfRepair(Evidence evidence, RepairId id, bool worked)
+    private EvidenceColumn OfRepair(Evidence evidence, RepairId id, string sortKey, double ifCured, double ifOther)
     {
         Repair repair = graph.Find(id)!;
-        double[] likelihoods = [.. candidates.Select(fault => repair.Fixes.Contains(fault) == worked ? 1.0 : 0.0)];
-        return new EvidenceColumn(evidence, $"{(worked ? 4 : 3)} {id}", likelihoods);
+        return new EvidenceColumn(evidence, sortKey, [.. candidates.Select(fault => repair.Fixes.Contains(fault) ? ifCured : ifOther)]);
     }
 }

@@ -24,7 +24,7 @@ internal static class EvidenceSieve
     {
         Evidence.SymptomReported reported => Reported(graph, reported),
         Evidence.OutcomeSeen seen => Seen(graph, seen),
-        Evidence.RepairFailed failed => Tried(graph, failed.Repair),
+        Evidence.RepairFailed failed => Failed(graph, failed),
         Evidence.RepairWorked worked => Tried(graph, worked.Repair),
         Evidence.RepairedEarlier earlier => ("earlier", Earlier(graph, earlier)),
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
@@ -53,6 +53,10 @@ internal static class EvidenceSieve
         earlier.Odds.Values.All(odds => odds > 0 && double.IsFinite(odds))
             ? Tried(graph, earlier.Repair)
             : throw new ArgumentException($"{earlier.Repair}: odds must be above 0");
+
+    private static RepairId Failed(FaultGraph graph, Evidence.RepairFailed failed) => failed.NotHeld is >= 0 and <= 1
+        ? Tried(graph, failed.Repair)
+        : throw new ArgumentException($"{failed.Repair}: not held must be 0 to 1, not {failed.NotHeld}");
 
     private static RepairId Tried(FaultGraph graph, RepairId repair) =>
         graph.Find(repair) is null ? throw Unknown("repair", repair.Value) : repair;

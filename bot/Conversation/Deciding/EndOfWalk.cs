@@ -48,6 +48,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
         if (GasAlarm.IsTrouble(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
+        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
         Suspects(turn, withParts: true);
         if (needed is not null) bring.Say(turn, needed);
         turn.Happen(new Closed("book"));

@@ -13,6 +13,7 @@ internal static class NoCodes
     [
         "sec", "secs", "second", "seconds", "min", "mins", "minute", "minutes", "hr", "hrs", "hour", "hours", "day", "days", "week", "weeks", "month", "months",
         "year", "years", "numbers", "digits", "rooms", "heads", "units", "degrees", "degree", "percent",
+        "bar", "bars", "psi", "psig", "kpa", "mpa", "v", "volt", "volts", "amp", "amps", "ohm", "ohms", "kohm", "kohms", "megohm", "megohms", "hz", "micron", "microns", "kw", "kg", "rpm",
     ];
 
     private static readonly string[] Aged = ["am", "im", "aged", "age", "turned"];
@@ -27,7 +28,7 @@ internal static class NoCodes
 
     private static readonly string[] Shining = ["blink", "blinks", "blinking", "flash", "flashes", "flashing", "time", "times"];
     private static readonly string[] Terminals = ["l1", "l2", "l3"];
-    private static readonly string[] Reading = ["to", "is", "was", "reads"];
+    private static readonly string[] Reading = ["to", "is", "was", "reads", "g", "gnd", "ground", "earth", "pe", "n", "neutral", .. Terminals];
 
     /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "I am 84", "the little green one", "L1 120", "Brenholt WS".</summary>
     public static string Blanked(TurnDraft turn, string text) => Without(SeriesNames.Blanked(turn.Library, text), (words, at) =>
@@ -88,7 +89,8 @@ internal static class NoCodes
     private static bool IsLeg(ImmutableArray<(string Word, int End)> words, int at)
     {
         if (!Terminals.Contains(words[at].Word)) return false;
-        int next = at + 1 < words.Length && Reading.Contains(words[at + 1].Word) ? at + 2 : at + 1;
+        int next = at + 1;
+        while (next < words.Length && Reading.Contains(words[next].Word)) next++;
         return next < words.Length && words[next].Word.Length > 1 && IsNumber(words[next].Word);
     }
 

@@ -9,7 +9,7 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Answers what a person asks back: what a word means, how the step on hand is done, how long it takes, what it costs, whether it is dangerous.</summary>
+/// <summary>Answers what a person asks back: what a word means, how the step on hand is done, what is normal, how long it takes, what it costs, whether it is dangerous.</summary>
 /// <remarks>Nothing happens to the case; the question that was open stays open.</remarks>
 internal sealed class SideQuestions
 {
@@ -17,7 +17,7 @@ internal sealed class SideQuestions
     private const int MostWords = 14;
 
     private readonly StepChooser _chooser;
-    private readonly ImmutableArray<string> _what, _how, _howLong, _cost, _danger;
+    private readonly ImmutableArray<string> _what, _how, _howLong, _cost, _danger, _normal;
     private readonly FrozenSet<string> _beside;
     private readonly FrozenDictionary<string, TermPage> _terms;
 
@@ -29,6 +29,7 @@ internal sealed class SideQuestions
         _howLong = Beginnings(library.Phrases, "words-ask-how-long");
         _cost = Beginnings(library.Phrases, "words-ask-cost");
         _danger = Beginnings(library.Phrases, "words-ask-danger");
+        _normal = Beginnings(library.Phrases, "words-ask-normal");
         _beside = Entries(library.Phrases, "words-ask-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
         _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: Bare(said.Text), Page: page)))
             .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
@@ -42,7 +43,8 @@ internal sealed class SideQuestions
         if ((Asked(_what, said) ?? Asked(_how, said)) is { } thing && _terms.GetValueOrDefault(Bare(thing)) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
         else if (Asked(_howLong, said) is not null) SayHowLong(turn);
         else if (Asked(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
-        else if (IsAtStep(turn) && Asked(_how, said) is not null) turn.GoesOn = true;
+        else if (Asked(_normal, said) is not null && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
+        else if (IsAtStep(turn) && (Asked(_how, said) ?? Asked(_normal, said)) is not null) turn.GoesOn = true;
         else return false;
         return true;
     }

@@ -33,6 +33,7 @@ internal static class PageBuilders
         new RepairId(page.Id), page.Title, page.Passages("Steps"), page.Passages("Said as"), page.Joined("Verify"),
         page.List("parts"), page.Cautions)
     {
+        MayNotHold = page.Field("may-not-hold") == "true",
         Changes = [.. page.List("changes").Select(check => new CheckId(check))],
     };
 

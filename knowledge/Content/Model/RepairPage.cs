@@ -17,4 +17,7 @@ public sealed record RepairPage(
 {
     /// <summary>The checks whose results from before speak of the unit no longer once this was done, cured or not; empty for most.</summary>
     public ImmutableSortedSet<CheckId> Changes { get; init; } = [];
+
+    /// <summary>Whether it may be the right work and still not cure: a second leak, a wrong weight.</summary>
+    public bool MayNotHold { get; init; }
 }

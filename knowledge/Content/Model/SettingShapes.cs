@@ -24,10 +24,11 @@ internal static class SettingShapes
     public static SettingShape WorthAMinute { get; } = new("doubt worth a minute", 0.035, 0, 5, BitsAMinute);
     public static SettingShape DoubtTrusted { get; } = new("told with doubt is right", 0.7, 0.5, 1, Probability);
     public static SettingShape Misread { get; } = new("reading misread", 0.005, 0, 0.1, Probability);
+    public static SettingShape NotHeld { get; } = new("work that does not hold", 0.1, 0, 0.5, Probability);
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
         Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne,
-        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread,
+        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld,
     ];
 }

@@ -64,6 +64,9 @@ public sealed record WalkSettings(
     /// </summary>
     public double Misread => Of(SettingShapes.Misread);
 
+    /// <summary>How likely work of a kind that may not hold was the right one although it did not cure.</summary>
+    public double NotHeld => Of(SettingShapes.NotHeld);
+
     /// <summary>The most that a rule may cost.</summary>
     public RuleLimit LimitOf(LaidRule rule) => Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
 

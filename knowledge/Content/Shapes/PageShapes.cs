@@ -106,7 +106,7 @@ internal static class PageShapes
             ]),
         new(PageKind.Repair, "repairs",
             [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who,
-                new("parts", FieldType.List, false), new("changes", FieldType.Ids, false, RefersTo: PageKind.Check)],
+                new("parts", FieldType.List, false), new("changes", FieldType.Ids, false, RefersTo: PageKind.Check), new("may-not-hold", FieldType.YesNo, false)],
             [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],

@@ -37,7 +37,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         if (key == "yes" && !others.IsEmpty)
             turn.Say(SegmentKind.Conclusion, "repair-worked-several", repaired, Slot.List("faults", [fault.Title, .. others.Select(other => other.Title)]));
         else
-            turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
+            turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : page.MayNotHold ? "repair-failed-doubt" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
         if (key == "no") Outdate(turn, page);
         return true;
     }
@@ -57,13 +57,17 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
         words.Means("words-yes", text) || words.Means("words-plain-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
-        : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) ? Choose(turn, question, "no")
+        : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) || BeginsWithNo(text) ? Choose(turn, question, "no")
         : words.Means("words-redo", text) ? Choose(turn, question, Redo)
         : base.Hear(turn, question, text);
 
     // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.
     private bool IsNotCured(string text) => words.Means(NotCured, text)
         || (words.After(NotCured, text) is { } rest && PlainWords.Of(rest) is [{ Length: 2 or 3 } code] && code.Any(char.IsDigit) && code.Any(char.IsLetter));
+
+    // "No, it is back after two minutes"; "no, no code" and "no bubbles" say that all is well.
+    private bool BeginsWithNo(string text) => text.Split([',', '.', ';', '!'], 2) is [var first, var rest] && words.Means("words-plain-no", first)
+        && words.After("words-not", rest.Trim()) is null && words.After("words-plain-no", rest.Trim()) is null && rest.Trim().Length > 0;
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);

@@ -62,6 +62,6 @@ internal sealed class CaseReplay(Library before, Library after)
         foreach (SeenResult result in state.Results)
             yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
         foreach (TriedRepair tried in state.Repairs.Where(tried => !tried.Works))
-            yield return new Graph.Evidence.RepairFailed(new RepairId(tried.Repair));
+            yield return FailedWork.Says(library, state, new RepairId(tried.Repair));
     }
 }
