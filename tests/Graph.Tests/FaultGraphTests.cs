@@ -81,7 +81,6 @@ public sealed class FaultGraphTests
         Assert.Empty(graph.Findings);
     }
 
-    // What is out of range at the edge of what is usable, or wrong in one place of several.
     [Fact]
     public void Build_ValuesAtTheirLimits_AreUsable()
     {

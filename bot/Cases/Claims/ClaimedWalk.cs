@@ -31,11 +31,13 @@ internal sealed record ClaimedWalk(CaseState State, CaseState BeforeRepair, Trie
 
     private static TriedRepair? Cure(CaseState state) => state.Repairs.LastOrDefault(tried => tried.Works);
 
+    // Work that did not hold and was redone was made when it was first done: what was read after that is no proof for it.
     private static int Made(ImmutableArray<StoredEvent> log, int end, string repair)
     {
-        for (int i = end - 1; i >= 0; i--)
-            if (log[i].Event is RepairDone done && done.Repair == repair) return i;
-        return -1;
+        int made = -1;
+        for (int i = end - 1; i >= 0 && !(made >= 0 && log[i].Event is RepairVerified); i--)
+            if (log[i].Event is RepairDone done && done.Repair == repair) made = i;
+        return made;
     }
 
     private static CaseState Replay(ImmutableArray<StoredEvent> log, int end) =>

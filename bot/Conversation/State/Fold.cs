@@ -101,6 +101,7 @@ public static class Fold
         ResultsOutdated outdated => state with
         {
             Results = [.. state.Results.Where(known => !outdated.Checks.Contains(known.Check))],
+            Accepted = state.Accepted.Except(outdated.Checks),
             Outdated = [.. state.Outdated, .. state.Results.Where(known => outdated.Checks.Contains(known.Check))],
         },
         SecondFaultBegun => state with

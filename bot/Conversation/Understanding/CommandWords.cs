@@ -36,7 +36,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-repaired", "words-of-gauges", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)

@@ -20,6 +20,9 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>Whether a message is a plain yes.</summary>
     public bool IsYes(string text) => words.Means("words-yes", text);
 
+    /// <summary>Whether a message says how a trial run went, whatever else its words are like: "it still leaks".</summary>
+    public bool IsOfTrial(string text) => words.Means("words-leaks-again", text) || words.Means("words-redo", text) || words.Means("words-not-cured", text);
+
     /// <summary>Whether a message says that the case is about another unit.</summary>
     public bool IsWrongUnit(string text) => words.Means(CommandWords.WrongUnit, text);
 

@@ -48,7 +48,7 @@ internal sealed class Denials
         PlainWords.Of(text) is { Length: > 1 and <= MostWordsOfPraise } && !text.Contains('?') && !Read(text).Denies && _words.EndsIn("words-fine", text);
 
     /// <summary>Whether words say that the trouble is gone, whichever it is.</summary>
-    public bool SaysGone(string text) => _words.Means("words-gone", text);
+    public bool SaysGone(string text) => _words.Means("words-gone", text) || _words.EndsIn("words-gone-at-last", text);
 
     private Saying Read(string text)
     {

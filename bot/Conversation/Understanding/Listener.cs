@@ -129,6 +129,7 @@ internal sealed class Listener(
         if (turn.State.Question is not { } open) return false;
         bool mayTellMore = TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject);
         return OptionMatcher.Exactly(text, open.Options) is not null
+            || (open.Kind is QuestionKind.Verify && commands.IsOfTrial(text))
             || (open.Kind is QuestionKind.Check && (mayTellMore || PlainWords.Of(text).Length <= few)
                 && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
     }

@@ -16,6 +16,9 @@ internal static class NoCodes
         "bar", "bars", "psi", "psig", "kpa", "mpa", "v", "volt", "volts", "amp", "amps", "ohm", "ohms", "kohm", "kohms", "megohm", "megohms", "hz", "micron", "microns", "kw", "kg", "rpm",
     ];
 
+    // Laughter is no L0L.
+    private static readonly string[] Laughter = ["lol", "lolz"];
+
     private static readonly string[] Aged = ["am", "im", "aged", "age", "turned"];
 
     // What the words of another language mean that stand before a code, and behind it.
@@ -32,7 +35,7 @@ internal static class NoCodes
 
     /// <summary>The text with a blank for each sign of them, as long as it was: "after ten min", "I am 84", "the little green one", "L1 120", "Brenholt WS".</summary>
     public static string Blanked(TurnDraft turn, string text) => Without(SeriesNames.Blanked(turn.Library, text), (words, at) =>
-        IsCount(words, at) || IsAge(words, at) || IsLampsName(words, at) || IsTerminal(words, at) || IsSmallWord(turn.Library.Language, words, at));
+        Laughter.Contains(words[at].Word) || IsCount(words, at) || IsAge(words, at) || IsLampsName(words, at) || IsTerminal(words, at) || IsSmallWord(turn.Library.Language, words, at));
 
     /// <summary>The text with a blank for each sign of a terminal that a reading follows.</summary>
     public static string WithoutTerminals(string text) => Without(text, IsTerminal);

@@ -31,7 +31,7 @@ internal sealed class SideQuestions
         _danger = Beginnings(library.Phrases, "words-ask-danger");
         _normal = Beginnings(library.Phrases, "words-ask-normal");
         _beside = Entries(library.Phrases, "words-ask-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
-        _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: Bare(said.Text), Page: page)))
+        _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), Page: page)))
             .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
     }
 
@@ -40,33 +40,40 @@ internal sealed class SideQuestions
     {
         if (PlainWords.Of(text).Length > MostWords) return false;
         string said = PlainWords.Joined(text);
-        if ((Asked(_what, said) ?? Asked(_how, said)) is { } thing && _terms.GetValueOrDefault(Bare(thing)) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
-        else if (Asked(_howLong, said) is not null) SayHowLong(turn);
+        if ((Asked(_what, said) ?? Asked(_how, said)) is { } thing && (_terms.GetValueOrDefault(thing) ?? _terms.GetValueOrDefault(Bare(thing))) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
+        else if (Asked(_howLong, said) is { } time && Bare(time).Length == 0) SayHowLong(turn);
         else if (Asked(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
-        else if (Asked(_normal, said) is not null && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
-        else if (IsAtStep(turn) && (Asked(_how, said) ?? Asked(_normal, said)) is not null) turn.GoesOn = true;
+        else if (Asked(_normal, said) is { } value && IsAll(value, text) && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
+        else if (IsAtStep(turn) && (Asked(_how, said) ?? Asked(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
         else return false;
         return true;
     }
 
     /// <summary>Answers whether the step on hand is dangerous. It asks for nothing unsafe, whatever its words are like.</summary>
-    /// <returns>False when that is not all the words ask.</returns>
+    /// <returns>False when that is not all the words ask, or when nothing at the step has a caution.</returns>
     public bool HearIsItDangerous(TurnDraft turn, string text)
     {
         if (!IsAtStep(turn) || Asked(_danger, PlainWords.Joined(text)) is not { } rest || Bare(rest).Length > 0) return false;
-        SayDanger(turn);
-        return true;
+        ImmutableArray<CautionPage> cautions = CautionsOf(turn);
+        foreach (CautionPage caution in cautions)
+        {
+            turn.Quote(SegmentKind.Caution, caution.Danger);
+            turn.Quote(SegmentKind.Caution, caution.Do);
+        }
+
+        if (!cautions.IsEmpty) turn.Say(SegmentKind.Notice, "answer-danger");
+        return !cautions.IsEmpty;
     }
 
     private void SayHowLong(TurnDraft turn)
     {
         if (MinutesOf(turn) is { } own) turn.Say(SegmentKind.Notice, "answer-step-minutes", Slot.Figure("minutes", own));
         if (MinutesLeft(turn) is { } left) turn.Say(SegmentKind.Notice, "answer-minutes-on", Slot.Figure("minutes", left));
-        else turn.Say(SegmentKind.Notice, "answer-how-long");
+        else if (turn.State.Unverified is null) turn.Say(SegmentKind.Notice, "answer-how-long");
     }
 
     // An owner's way may end with somebody's visit, whose minutes are not the owner's.
-    private double? MinutesLeft(TurnDraft turn) => turn.View.Role.Rank > 0 && !turn.State.Symptoms.IsEmpty && turn.State.ClosedHow is null && _chooser.MinutesOn(turn.State) is { } left
+    private double? MinutesLeft(TurnDraft turn) => turn.View.Role.Rank > 0 && turn.State.Unverified is null && !turn.State.Symptoms.IsEmpty && turn.State.ClosedHow is null && _chooser.MinutesOn(turn.State) is { } left
         ? Math.Ceiling(left)
         : null;
 
@@ -78,23 +85,22 @@ internal sealed class SideQuestions
         _ => null,
     };
 
-    private static void SayDanger(TurnDraft turn)
+    // Those of the step, and of the state in which the unit stands.
+    private static ImmutableArray<CautionPage> CautionsOf(TurnDraft turn)
     {
-        ImmutableArray<CautionPage> cautions = turn.State.Question switch
+        ImmutableArray<CautionPage> own = turn.State.Question switch
         {
             { Kind: QuestionKind.Check, Subject: var id } => turn.Library.Checks.GetValueOrDefault(new CheckId(id))?.Cautions ?? [],
-            { Kind: QuestionKind.Repair, Subject: var id } => turn.Library.Repairs.GetValueOrDefault(new RepairId(id))?.Cautions ?? [],
+            { Kind: QuestionKind.Repair or QuestionKind.Verify, Subject: var id } => turn.Library.Repairs.GetValueOrDefault(new RepairId(id))?.Cautions ?? [],
             { Kind: QuestionKind.Access, Subject: var id } => turn.Library.Access.GetValueOrDefault(new AccessId(id))?.Cautions ?? [],
             _ => [],
         };
-        foreach (CautionPage caution in cautions)
-        {
-            turn.Quote(SegmentKind.Caution, caution.Danger);
-            turn.Quote(SegmentKind.Caution, caution.Do);
-        }
-
-        turn.Say(SegmentKind.Notice, cautions.IsEmpty ? "answer-no-danger" : "answer-danger");
+        IEnumerable<CautionPage> ofState = turn.View.Access == turn.Library.Graph.Access.Start ? [] : turn.Library.Access[turn.View.Access].Cautions;
+        return [.. own.Concat(ofState).DistinctBy(caution => caution.Id)];
     }
+
+    // "Where do I measure it" asks of the step alone; "where it should be 10 k it reads 2 k" tells something.
+    private bool IsAll(string rest, string text) => Bare(rest).Length == 0 || (text.TrimEnd().EndsWith('?') && !text.Any(char.IsDigit));
 
     private static bool IsAtStep(TurnDraft turn) =>
         turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Repair or QuestionKind.Access or QuestionKind.Verify };

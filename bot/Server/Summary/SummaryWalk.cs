@@ -64,7 +64,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         State.Series is { } series ? TitleBook.Find(titles.Series, series) : null,
         [.. State.Symptoms.Select(s => TitleBook.Find(titles.Symptoms, s.Symptom))],
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
-        [.. State.Outdated.Select(result => outdated[result]), .. State.Results.Select(Check)],
+        [.. State.Outdated.Select(result => outdated[result]).Concat(State.Results.Select(Check)).OrderBy(check => check.At)],
         [.. State.PassedOver.Select(
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),

@@ -15,7 +15,7 @@ public sealed record RepairPage(
     ImmutableArray<string> Parts,
     ImmutableArray<CautionPage> Cautions)
 {
-    /// <summary>The checks whose results from before speak of the unit no longer once this was done, cured or not; empty for most.</summary>
+    /// <summary>The checks whose results from before speak of the unit no longer once this was done and did not cure; empty for most.</summary>
     public ImmutableSortedSet<CheckId> Changes { get; init; } = [];
 
     /// <summary>Whether it may be the right work and still not cure: a second leak, a wrong weight.</summary>

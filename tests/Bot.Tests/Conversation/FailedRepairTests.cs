@@ -66,7 +66,9 @@ public sealed class FailedRepairTests
 
     [Theory]
     [InlineData("still bubbles")]
+    [InlineData("it still leaks")]
     [InlineData("i have to do it again")]
+    [InlineData("it must be redone")]
     public void Verify_WorkDidNotHold_TheSameRepairComesAgainAndNothingIsRuledOut(string words)
     {
         Walker walker = AtVerification();
@@ -86,12 +88,37 @@ public sealed class FailedRepairTests
         Assert.Equal(Fault, Assert.Single(walker.State.Repairs).Fault);
     }
 
-    [Fact]
-    public void Verify_RepairThatAnybodyMakes_IsNotOfferedToBeRedone()
+    [Theory]
+    [InlineData("it did not hold")]
+    [InlineData("i have to redo it")]
+    [InlineData("redo")]
+    public void Verify_RepairThatAnybodyMakes_IsNotRedone(string words)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
         To(walker, "filter-blocked", QuestionKind.Verify);
         Assert.Equal(["yes", "no"], walker.Question.Options.Select(option => option.Key));
+        walker.Say(words);
+        Assert.Empty(walker.Log.OfType<RepairToRedo>());
+    }
+
+    [Theory]
+    [InlineData("it did not work")]
+    [InlineData("not working")]
+    [InlineData("it did not hold")]
+    public void Verify_DidNotWork_IsNotCured(string words)
+    {
+        Walker walker = AtVerification();
+        walker.Say(words);
+        Assert.False(Assert.Single(walker.State.Repairs).Works);
+    }
+
+    [Fact]
+    public void Verify_WaterLeaksAgain_IsNotCured()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "water-dripping-indoor");
+        To(walker, "drain-blocked", QuestionKind.Verify);
+        walker.Say("it still leaks");
+        Assert.False(Assert.Single(walker.State.Repairs).Works);
     }
 
     private static Walker AtVerification()

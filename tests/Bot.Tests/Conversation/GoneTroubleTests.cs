@@ -14,6 +14,7 @@ public sealed class GoneTroubleTests
     [InlineData("it works again")]
     [InlineData("could not reproduce")]
     [InlineData("it does not do it now")]
+    [InlineData("i cleaned the hose and now it works")]
     public void Step_TroubleDenied_IsAskedOnceAndEndsInAdvice(string words)
     {
         Walker walker = AtWater();

@@ -1,6 +1,8 @@
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -39,7 +41,7 @@ public sealed class SideQuestionTests
     public void AskedTimePriceOrDanger_APhraseAnswers(string words, string phrase)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "unit-dead");
-        while (!IsLive(walker)) HiddenFault.Typical("indoor-board-failed").Answer(walker);
+        while (!HasCautions(walker)) HiddenFault.Typical("indoor-board-failed").Answer(walker);
         Assert.Contains(Aside(walker, words).Segments, segment => segment.From.Contains(new Provenance.Phrase(phrase)));
     }
 
@@ -47,7 +49,7 @@ public sealed class SideQuestionTests
     public void AskedIsItDangerous_TheCautionsOfTheStepAreSaid()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "unit-dead");
-        while (!IsLive(walker)) HiddenFault.Typical("indoor-board-failed").Answer(walker);
+        while (!HasCautions(walker)) HiddenFault.Typical("indoor-board-failed").Answer(walker);
         string[] dangers = [.. ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.Select(caution => caution.Danger.Text)];
         Assert.Subset(Aside(walker, "is that safe").Segments.Where(segment => segment.Kind == SegmentKind.Caution).Select(segment => segment.Text).ToHashSet(), dangers.ToHashSet());
     }
@@ -62,19 +64,40 @@ public sealed class SideQuestionTests
     [Theory]
     [InlineData("how much is it supposed to draw")]
     [InlineData("how do i bypass the float switch")]
-    [InlineData("where is the water coming from")]
-    public void OtherQuestions_AreNotTakenForThem(string words)
+    [InlineData("where the pipes come out")]
+    [InlineData("how come it shows b4 now")]
+    [InlineData("where it should be 10k it reads 2k at 25C")]
+    [InlineData("is it safe to repair it")]
+    public void OtherWords_AreNotTakenForThem(string words)
     {
         Walker walker = AtCheck("owner");
+        string step = walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Instruction).Text;
         Reply reply = walker.Say(words);
+        Assert.DoesNotContain(reply.Segments, segment => segment.Text == step);
         Assert.DoesNotContain(reply.Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
         Assert.DoesNotContain(reply.Segments, segment => ShippedContent.Library.Terms.Values.Any(term => term.Meaning.Any(passage => passage.Text == segment.Text)));
     }
 
-    [Fact]
-    public void Terms_EachWording_StandsOnOnePageOnly() => Assert.All(
-        ShippedContent.Library.Terms.Values.SelectMany(term => term.SaidAs.Select(said => (said.Text, term.Id))).GroupBy(said => said.Text.ToUpperInvariant()),
-        same => Assert.Single(same));
+    [Theory]
+    [InlineData("tarda mucho en enfriar")]
+    [InlineData("how long it takes to cool the room is ridiculous")]
+    public void FirstWords_ThatComplain_AreHeardAsAComplaint(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        Assert.DoesNotContain(walker.Say(words).Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-how-long")));
+    }
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("es")]
+    public void Terms_EachWording_StandsOnOnePageOnly(string language)
+    {
+        Library library = language.Length == 0 ? ShippedContent.Library : ShippedContent.Library.Translations[language];
+        Assert.All(
+            library.Terms.Values.SelectMany(term => term.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), term.Id))).Distinct().GroupBy(said => said.Words),
+            same => Assert.Single(same));
+    }
 
     private static Reply Aside(Walker walker, string words)
     {
@@ -87,7 +110,7 @@ public sealed class SideQuestionTests
 
     private static IEnumerable<string> Said(Reply reply) => reply.Segments.Where(segment => segment.Kind != SegmentKind.Question).Select(segment => segment.Text);
 
-    private static bool IsLive(Walker walker) => walker.Question.Kind == QuestionKind.Check && !ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.IsEmpty;
+    private static bool HasCautions(Walker walker) => walker.Question.Kind == QuestionKind.Check && !ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.IsEmpty;
 
     private static Walker AtCheck(string role)
     {

@@ -1,3 +1,4 @@
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -14,6 +15,19 @@ public sealed class SpokenCodeTests
     {
         Walker walker = Chosen(words);
         Assert.Equal("room-sensor-code", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Theory]
+    [InlineData("lol")]
+    [InlineData("10 bar")]
+    [InlineData("L1-L2 118 V, L1-g 118, L2-g 0")]
+    public void Words_ThatAreNoCode_AreNotTakenForOne(string words)
+    {
+        Walker walker = new(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Null(walker.State.Code);
+        Assert.Empty(walker.State.Symptoms);
     }
 
     [Fact]

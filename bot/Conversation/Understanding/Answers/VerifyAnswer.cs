@@ -15,13 +15,16 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     /// <summary>The key of "the work did not hold".</summary>
     public const string Redo = "redo";
 
-    private const string NotCured = "words-not-cured";
+    private const string NotCured = "words-not-cured", LeaksAgain = "words-leaks-again";
+
+    // A joint that leaks again is mended anew; water that runs on was not cured.
+    private static bool MayNotHold(TurnDraft turn, OpenQuestion question) => turn.Library.Repairs[new RepairId(question.Subject)].MayNotHold;
 
     public override QuestionKind Kind => QuestionKind.Verify;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
-        if (key is not ("yes" or "no" or Redo)) return false;
+        if (key is not ("yes" or "no" or Redo) || question.Options.All(option => option.Key != key)) return false;
         if (turn.Library.Graph.Find(new RepairId(question.Subject)) is not { } repair) return false;
         if (key == Redo)
         {
@@ -59,6 +62,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         words.Means("words-yes", text) || words.Means("words-plain-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
         : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) || BeginsWithNo(text) ? Choose(turn, question, "no")
         : words.Means("words-redo", text) ? Choose(turn, question, Redo)
+        : words.Means(LeaksAgain, text) ? Choose(turn, question, MayNotHold(turn, question) ? Redo : "no")
         : base.Hear(turn, question, text);
 
     // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.
@@ -67,7 +71,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
     // "No, it is back after two minutes"; "no, no code" and "no bubbles" say that all is well.
     private bool BeginsWithNo(string text) => text.Split([',', '.', ';', '!'], 2) is [var first, var rest] && words.Means("words-plain-no", first)
-        && words.After("words-not", rest.Trim()) is null && words.After("words-plain-no", rest.Trim()) is null && rest.Trim().Length > 0;
+        && words.After("words-plain-no", rest.Trim()) is null && rest.Trim().Length > 0;
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);
