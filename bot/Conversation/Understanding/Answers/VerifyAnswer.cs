@@ -17,9 +17,6 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
     private const string NotCured = "words-not-cured", LeaksAgain = "words-leaks-again";
 
-    // A joint that leaks again is mended anew; water that runs on was not cured.
-    private static bool MayNotHold(TurnDraft turn, OpenQuestion question) => turn.Library.Repairs[new RepairId(question.Subject)].MayNotHold;
-
     public override QuestionKind Kind => QuestionKind.Verify;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -72,6 +69,10 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     // "No, it is back after two minutes"; "no, no code" and "no bubbles" say that all is well.
     private bool BeginsWithNo(string text) => text.Split([',', '.', ';', '!'], 2) is [var first, var rest] && words.Means("words-plain-no", first)
         && words.After("words-plain-no", rest.Trim()) is null && rest.Trim().Length > 0;
+
+    // A joint that leaks again is mended anew; water that runs on was not cured.
+    private static bool MayNotHold(TurnDraft turn, OpenQuestion question) =>
+        turn.Library.Repairs.GetValueOrDefault(new RepairId(question.Subject)) is { MayNotHold: true };
 
     private static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);
