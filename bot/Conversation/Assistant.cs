@@ -115,7 +115,7 @@ public sealed class Assistant
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser),
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library),
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, byKind, danger));
     }
 
@@ -141,7 +141,7 @@ public sealed class Assistant
         var complaint = new MissingComplaint();
         return
         [
-            closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
+            closed, new LeftCase(end), new GoneCase(end), new DangerTrouble(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
             new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];

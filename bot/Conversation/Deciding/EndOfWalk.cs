@@ -47,7 +47,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         turn.Say(SegmentKind.Conclusion, turn.View.Role.Rank == 0 ? "closed-owner-done" : "closed-no-way");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
-        if (GasAlarm.IsTrouble(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
+        if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
         if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
         Suspects(turn, withParts: true);
         if (needed is not null) bring.Say(turn, needed);
@@ -60,7 +60,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     {
         turn.Say(SegmentKind.Conclusion, "closed-left");
         if (StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
-        if (GasAlarm.IsTrouble(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
+        if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         if (turn.State.Role is not null && turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         if (!turn.State.Symptoms.IsEmpty) SayWhatNext(turn);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
@@ -28,27 +29,24 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
         if (words.Find(text) is not { } sign || IsAnswer(turn, sign, text) || IsKnown(turn, sign)) return false;
         turn.Say(SegmentKind.Understood, "understood-answer", Slot.Of("check", sign.Check.Title), Slot.Of("answer", sign.Answer.Answer));
         foreach (string phrase in sign.AtOnce) turn.Say(SegmentKind.Caution, phrase);
-        turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Certain(sign), null, sign.Answer.Answer.Text));
+        ImmutableArray<string> troubles = Troubles(turn, sign, text);
+        bool isToldByOne = troubles.Any(trouble => turn.Library.Symptoms[new SymptomId(trouble)].Danger == sign.Outcome);
+        turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, isToldByOne ? DangerTrouble.Even(sign.Check) : Certain(sign), null, sign.Answer.Answer.Text));
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
-        ReportTrouble(turn, sign, text);
+        foreach (string trouble in troubles) Symptoms.Report(turn, trouble, text.Trim());
         beside.Keep(turn, words.Beside(text));
         return true;
     }
 
     // Without another trouble, the sign is the trouble. Where its page says how the unit must stand before anything else is done,
     // it is one beside any other: nobody switches on what smells burnt because the display shows a code too.
-    private void ReportTrouble(TurnDraft turn, DangerSign sign, string text)
+    private ImmutableArray<string> Troubles(TurnDraft turn, DangerSign sign, string text)
     {
         bool isFirst = turn.State.Symptoms.IsEmpty && turn.State.Code is null;
         string? told = isFirst ? Offering.CertainSymptom(matcher.Match(text, turn.State.Series)) : null;
         string? own = Offering.CertainSymptom(matcher.Match(sign.Answer.Answer.Text, turn.State.Series));
-        if (own is not null && own != told && (Symptoms.DemandsSafeState(turn, own) || (isFirst && told is null))) Report(turn, own, text);
-        if (told is not null) Report(turn, told, text);
-    }
-
-    private static void Report(TurnDraft turn, string symptom, string text)
-    {
-        if (turn.State.Symptoms.All(known => known.Symptom != symptom)) Symptoms.Report(turn, symptom, text.Trim());
+        if (own is not null && own != told && !Symptoms.DemandsSafeState(turn, own) && (!isFirst || told is not null)) own = null;
+        return [.. new[] { own, told }.OfType<string>().Distinct().Where(trouble => turn.State.Symptoms.All(known => known.Symptom != trouble))];
     }
 
     // The owner's question for signs of danger takes its answers itself, but "no smoke, but a loud hiss" is the hiss, and water over a

@@ -15,10 +15,18 @@ internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
     /// <summary>Whether water may be live.</summary>
     public bool IsWet => Check.StopWet.Contains(Outcome);
 
+    /// <summary>Whether metal may be live.</summary>
+    public bool IsShock => Check.StopShock.Contains(Outcome);
+
     /// <summary>The phrases that say what to do at once.</summary>
     /// <remarks>Where gas may be in the air, the switch that stops a fire would start one.</remarks>
-    public ImmutableArray<string> AtOnce => IsGas ? ["closed-stop-gas"]
-        : IsWet ? ["closed-stop-wet", "danger-shock"] : ["closed-stop-safe", "danger-shock"];
+    public ImmutableArray<string> AtOnce => this switch
+    {
+        { IsGas: true } => ["closed-stop-gas"],
+        { IsWet: true } => ["closed-stop-wet", "danger-shock"],
+        { IsShock: true } => ["closed-stop-shock", "danger-shock"],
+        _ => ["closed-stop-safe", "danger-shock"],
+    };
 
     public AnswerOption Answer => Check.Outcomes.First(option => option.Id == Outcome);
 }

@@ -6,24 +6,11 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Hears signs of danger in the middle of anything: what the pages say that people say who see one.</summary>
-/// <remarks>The words of a wording stand in one clause in their order, few words between them, and nothing in the clause denies them but a word of their own: "tingles when I touch it".
-/// Water and what is live are told in two clauses too: "there is a socket below, and the water goes right over it".</remarks>
+/// <remarks>Water and what is live are told in two clauses too: "there is a socket below, and the water goes right over it".</remarks>
 internal sealed class DangerWords
 {
-    // So many other words may stand between those of a wording.
-    private const int Between = 3;
-
-    // A single word tells of danger only in a clause this short: "fire, help!", but not "fire up the compressor".
-    private const int ShortClause = 2;
-
-    private static readonly ImmutableHashSet<string> Small = ["a", "an", "the", "is", "its", "it", "are", "was", "there", "theres", "i", "im", "just", "please", "my", "me", "help", "oh", "god"];
-
-    private static readonly string[] Denials = ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "nothing", "neither"];
-
-    private static readonly ImmutableHashSet<string> Harmless = ["detector", "detectors", "if", "when", "unless", "looks", .. Denials];
-
     // What keeps a clause from telling of water at something live.
-    private static readonly ImmutableHashSet<string> Dry = ["dry", "cant", "wont", .. Denials];
+    private static readonly ImmutableHashSet<string> Dry = ["dry", "cant", "wont", .. UrgentDenials.All];
 
     // So many words may stand between water and what is live.
     private const int BetweenWet = 10;
@@ -33,7 +20,7 @@ internal sealed class DangerWords
     private readonly ImmutableArray<ImmutableArray<string>> _live;
     private readonly DangerSign? _wetSign;
     private readonly Clauses _clauses;
-    private readonly ImmutableArray<(ImmutableArray<string> Words, DangerSign Sign)> _wordings;
+    private readonly UrgentWordings<DangerSign> _wordings;
 
     public DangerWords(Library library)
     {
@@ -42,25 +29,20 @@ internal sealed class DangerWords
         _wet = [.. Listed(library, "words-wet")];
         _live = [.. Listed(library, "words-live").Select(PlainWords.Of)];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
-        _wordings =
-        [
-            .. from page in library.Checks.Values
-               where !page.Stop.IsEmpty
-               from outcome in page.Outcomes
-               where page.Stop.Contains(outcome.Id)
-               from said in outcome.SaidAs
-               let words = Telling(said)
-               where words.Length > 0
-               orderby words.Length descending
-               select (words, new DangerSign(page, outcome.Id)),
-        ];
+        _wordings = new UrgentWordings<DangerSign>(library,
+            from page in library.Checks.Values
+            where !page.Stop.IsEmpty
+            from outcome in page.Outcomes
+            where page.Stop.Contains(outcome.Id)
+            from said in outcome.SaidAs
+            select (said, new DangerSign(page, outcome.Id)));
     }
 
     /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none, or asks itself: "sparks? no".</summary>
     public DangerSign? Find(string text)
     {
         if (IsAnsweredNo(text)) return null;
-        DangerSign[] signs = [.. _clauses.Cut(text).Select(FindIn).OfType<DangerSign>()];
+        DangerSign[] signs = [.. _clauses.Cut(text).Select(_wordings.Find).OfType<DangerSign>()];
         return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
     }
 
@@ -70,7 +52,7 @@ internal sealed class DangerWords
     public ImmutableArray<string> Beside(string text)
     {
         bool isWet = IsWet(text);
-        return [.. _clauses.Cut(text).Where(piece => FindIn(piece) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
+        return [.. _clauses.Cut(text).Where(piece => _wordings.Find(piece) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
     }
 
     // "Sparks? no"; but not "there is smoke coming out, is that normal? no".
@@ -92,38 +74,4 @@ internal sealed class DangerWords
     // Where something live is named.
     private IEnumerable<int> LiveIn(ImmutableArray<string> said) =>
         Enumerable.Range(0, said.Length).Where(at => _live.Any(words => at + words.Length <= said.Length && said.AsSpan(at, words.Length).SequenceEqual(words.AsSpan())));
-
-    private DangerSign? FindIn(string clause)
-    {
-        ImmutableArray<string> said = Telling(clause);
-        ImmutableArray<string> denying = [.. said.Where(IsDenied)];
-        foreach ((ImmutableArray<string> words, DangerSign sign) in _wordings)
-            if (denying.All(words.Contains) && (words.Length > 1 || said.Length <= ShortClause) && Holds(said, words)) return sign;
-        return null;
-    }
-
-    private bool IsDenied(string word) => Harmless.Contains(word) || _language?.Not.Contains(word) == true;
-
-    private ImmutableArray<string> Telling(string text) => _language is null
-        ? [.. PlainWords.Of(text).Where(word => !Small.Contains(word))]
-        : [.. PlainWords.Of(text).Where(word => _language.Not.Contains(word) || !_language.SmallWords.Contains(word))];
-
-    private static bool Holds(ImmutableArray<string> said, ImmutableArray<string> words)
-    {
-        for (int first = 0; first < said.Length; first++)
-            if (said[first] == words[0] && GoesOn(said, first, words)) return true;
-        return false;
-    }
-
-    private static bool GoesOn(ImmutableArray<string> said, int first, ImmutableArray<string> words)
-    {
-        int at = first;
-        for (int place = 1; place < words.Length; place++)
-        {
-            at = at + 1 < said.Length ? said.IndexOf(words[place], at + 1) : -1;
-            if (at < 0 || at - first > place + Between) return false;
-        }
-
-        return true;
-    }
 }

@@ -17,12 +17,12 @@ using DxAssistant.Knowledge.Search.Terms;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, corrections, unsafe requests, signs of danger, questions back, a whole
+/// Takes a message, in this order: commands of the conversation, people in need of help, corrections, unsafe requests, signs of danger, questions back, a whole
 /// message that tells more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, SideQuestions side, GoneTrouble gone, Corrections corrections)
+    FaultQuestions faults, SideQuestions side, FirstHelp help, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -57,7 +57,8 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (corrections.Hear(turn, text, out string heard) || faults.Hear(turn, heard)) return;
+        else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
+        else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
         else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }
 

@@ -1,3 +1,4 @@
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph.Model;
@@ -9,14 +10,14 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class Symptoms
 {
     /// <summary>Reports a symptom; after a verified repair it is the sign of a second fault.</summary>
-    /// <remarks>Where its page says how the unit must stand first, who may be no technician is told at once to switch off.</remarks>
+    /// <remarks>Where its page says how the unit must stand first, who may be no technician is told at once to switch off; what a sign of danger demands is said by <see cref="DangerTrouble"/>.</remarks>
     /// <param name="confidence">How sure it is; over 0, at most 1.</param>
     public static void Report(TurnDraft turn, string symptom, string words, double confidence = 1, bool comesAndGoes = false)
     {
         if (turn.State.Repairs is [.., { Works: true }]) turn.Happen(new SecondFaultBegun());
         if (turn.State.Approach is not null) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
-        if (turn.View.Role.Rank == 0 && !turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas") && DemandsSafeState(turn, symptom))
-            turn.Say(SegmentKind.Caution, "closed-stop-safe");
+        if (turn.View.Role.Rank == 0 && !turn.Says("closed-stop-safe") && !turn.Says("closed-stop-gas") && DemandsSafeState(turn, symptom)
+            && turn.Library.Symptoms[new SymptomId(symptom)].Danger is null) turn.Say(SegmentKind.Caution, "closed-stop-safe");
         turn.Happen(new SymptomReported(symptom, confidence, words, comesAndGoes));
     }
 

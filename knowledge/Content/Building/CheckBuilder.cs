@@ -34,9 +34,9 @@ internal static class CheckBuilder
             page.Sources)
         {
             StopWet = [.. page.List("stop-wet").Select(id => new OutcomeId(id))],
+            StopShock = [.. page.List("stop-shock").Select(id => new OutcomeId(id))],
             StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],
             LeaveOff = [.. page.List("leave-off").Select(id => new OutcomeId(id))],
-            Alarm = [.. page.List("alarm").Select(id => new SymptomId(id))],
             NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
             Modes = [.. page.List("modes")],
         };

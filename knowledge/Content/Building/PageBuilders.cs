@@ -16,6 +16,7 @@ internal static class PageBuilders
         new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"))
         {
             FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
+            Danger = page.Field("danger") is { } outcome ? new OutcomeId(outcome) : null,
         };
 
     public static FaultPage Fault(PageReader page) => new(

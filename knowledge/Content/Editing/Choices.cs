@@ -50,7 +50,7 @@ internal sealed class Choices(Pages pages)
         if (name == "kind") return PageShapes.KindWords.Select(word => (word, ""));
         if (name == "calculation") return Judges.All.Select(judge => (judge.Name, string.Join(", ", judge.Readings.Select(reading => reading.Name))));
         if (name == "frequency") return pages.Frequencies.Select(pair => (pair.Key, $"{pair.Value}"));
-        if (name is "stop" or "stop-gas" or "stop-wet" or "leave-off") return OutcomeTable.Of(spot.Page)?.Rows.Select(row => (row.Id.Text, row.Answer.Text)) ?? [];
+        if (name is "stop" or "stop-gas" or "stop-wet" or "stop-shock" or "leave-off") return OutcomeTable.Of(spot.Page)?.Rows.Select(row => (row.Id.Text, row.Answer.Text)) ?? [];
         FieldShape? field = spot.Shape?.Field(name);
         if (field?.RefersTo is { } kind) return pages.Ids(kind).Order(StringComparer.Ordinal).Select(id => (id, pages.WithId(kind, id)?.Title?.Name ?? ""));
         if (field?.Type == FieldType.YesNo) return [("true", ""), ("false", "")];

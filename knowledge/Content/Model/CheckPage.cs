@@ -37,11 +37,11 @@ public sealed record CheckPage(
     /// <summary>Those of <see cref="Stop"/> at which water may be live: neither it nor what is plugged in there is touched.</summary>
     public ImmutableSortedSet<OutcomeId> StopWet { get; init; } = [];
 
+    /// <summary>Those of <see cref="Stop"/> at which metal may be live: nothing of the unit is touched, and it is switched off in the panel.</summary>
+    public ImmutableSortedSet<OutcomeId> StopShock { get; init; } = [];
+
     /// <summary>Outcomes at which the unit stays off: whoever may not look for the cause is led no further.</summary>
     public ImmutableSortedSet<OutcomeId> LeaveOff { get; init; } = [];
-
-    /// <summary>The symptoms that are such a gas alarm themselves, so that nobody needs to be asked for it.</summary>
-    public ImmutableSortedSet<SymptomId> Alarm { get; init; } = [];
 
     /// <summary>The symptoms at which the check makes no sense: nobody feels the air of a unit that is dead.</summary>
     public ImmutableSortedSet<SymptomId> NotAt { get; init; } = [];

@@ -73,7 +73,7 @@ internal static class PageShapes
             ]),
         new(PageKind.Meter, "meters", [Kind, Id],
             [Table("Ranges", true, new("Up to"), new("Limit of error"), Source), Sources], NeedsSummary: true),
-        new(PageKind.Symptom, "symptoms", [Kind, Id, new("first-in", FieldType.Ids, false, RefersTo: PageKind.Access)],
+        new(PageKind.Symptom, "symptoms", [Kind, Id, new("first-in", FieldType.Ids, false, RefersTo: PageKind.Access), new("danger", FieldType.Words, false)],
             [List("Said as"), Table("Causes", true, new("Fault", LinksTo: PageKind.Fault), new("How often"))],
             NeedsSummary: true),
         new(PageKind.Fault, "faults",
@@ -92,9 +92,10 @@ internal static class PageShapes
         new(PageKind.Check, "checks",
             [
                 Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false),
-                new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
+                new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false),
+                new("stop-shock", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
-                new("alarm", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
+                new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
                 new("modes", FieldType.List, false),
             ],
             [

@@ -11,6 +11,7 @@ namespace DxAssistant.Bot.Tests.Conversation;
 public sealed class DangerTests
 {
     private const string Fire = "At smoke or fire, go out first";
+    private const string Shock = "Touch neither the unit, its pipes";
     private const string Wet = "Do not touch the water";
     private const string Gas = "light no flame and touch no switch";
 
@@ -18,14 +19,20 @@ public sealed class DangerTests
     [InlineData("its on fire", Fire)]
     [InlineData("help unit caught fire!!", Fire)]
     [InlineData("smoke coming out", Fire)]
-    [InlineData("I got a shock off the unit", Fire)]
+    [InlineData("I got a shock off the unit", Shock)]
+    [InlineData("my wife got zapped when she touched the outdoor unit", Shock)]
+    [InlineData("there are sparks coming out of the outside unit", Fire)]
+    [InlineData("its smokin", Fire)]
+    [InlineData("90 volts from the casing to ground", Shock)]
+    [InlineData("water is dripping out of the ceiling light under it", Wet)]
+    [InlineData("me da toques cuando lo toco", "No toque el equipo, sus tubos")]
     [InlineData("there is a burning smell and sparks from the outdoor unit", Fire)]
     [InlineData("fan is noisy, filter is clean, and now theres smoke coming out of the outdoor unit", Fire)]
     [InlineData("brenholt wall unit, the plug is melting", Fire)]
     [InlineData("the breaker is hot to the touch", Fire)]
     [InlineData("it is leaking onto the socket", Wet)]
     [InlineData("water is running into the outlet", Wet)]
-    [InlineData("i got a tingle when i touched the outside unit", Fire)]
+    [InlineData("i got a tingle when i touched the outside unit", Shock)]
     [InlineData("wait now i can smell burning", Fire)]
     [InlineData("water is dripping onto the socket below", Wet)]
     [InlineData("the water is dripping onto the power outlet", Wet)]
@@ -63,14 +70,14 @@ public sealed class DangerTests
     }
 
     [Theory]
-    [InlineData("it smells burnt and the indoor fan does not turn", "indoor-fan-not-turning")]
-    [InlineData("smoke comes out of the indoor unit and water drips from it", "water-dripping-indoor")]
-    [InlineData("i got a shock off the unit and the display is dark", "no-display")]
-    public void Trouble_BesideADanger_IsNotLost(string words, string symptom)
+    [InlineData("it smells burnt and the indoor fan does not turn", Fire, "indoor-fan-not-turning")]
+    [InlineData("smoke comes out of the indoor unit and water drips from it", Fire, "water-dripping-indoor")]
+    [InlineData("i got a shock off the unit and the display is dark", Shock, "no-display")]
+    public void Trouble_BesideADanger_IsNotLost(string words, string caution, string symptom)
     {
         Walker walker = Opened();
         walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(Fire, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(caution, StringComparison.Ordinal));
         walker.Tap("technician");
         walker.Tap("brenholt-ws");
         // What no fault explains together with the danger comes after it.
@@ -108,7 +115,78 @@ public sealed class DangerTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
         walker.Say("now it smells burnt");
         walker.MakeSafe();
-        Assert.Equal("isolated-open", walker.State.Step!.Access);
+        // What is only asked may come first; it can be asked at a dead unit too.
+        Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+    }
+
+    [Theory]
+    [InlineData("technician")]
+    [InlineData("refrigerant")]
+    public void Shock_AnySeries_TheEarthIsMeasuredDeadFirst(string role)
+    {
+        foreach (string series in ShippedContent.Library.Series.Keys)
+        {
+            Walker walker = new Walker(ShippedContent.Assistant).Begin(series, role, "shock-from-casing").MakeSafe();
+            Assert.Equal(("earth-continuity", "isolated-open"), (walker.State.Step!.Id, walker.State.Access));
+        }
+    }
+
+    [Fact]
+    public void Shock_OpenEarth_IsProvenAndTheInsulationMeasuredBeforePowerComesBack()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing").MakeSafe();
+        walker.Say("OL");
+        Assert.Equal((QuestionKind.Repair, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("1 MΩ or more", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("my husband fell off the ladder and is bleeding", "First the person")]
+    [InlineData("he got a shock and is not breathing", "First the person")]
+    [InlineData("my son's finger is stuck in the fan", "First the person")]
+    [InlineData("i feel dizzy since the gas came out", "First the person")]
+    [InlineData("refrigerant sprayed in my face", "Rinse skin or eyes")]
+    [InlineData("the outdoor unit is hanging off the wall", "Stay out from under it")]
+    [InlineData("a rat chewed through the wires", "Do not touch bare, cut or chewed wires")]
+    [InlineData("el técnico se cayó de la escalera", "Primero la persona")]
+    public void PersonInNeed_AnyWords_IsHelpedFirst(string words, string caution)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.StartsWith(caution, walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Caution).Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("nobody is hurt, it just drips")]
+    [InlineData("i am sick of this noise")]
+    [InlineData("the remote fell off the wall")]
+    [InlineData("the filter is stuck")]
+    [InlineData("the louver is stuck in one place")]
+    [InlineData("i cut the power at the breaker")]
+    [InlineData("the pump is short of water")]
+    [InlineData("my back hurts from sleeping but the unit does not cool")]
+    public void NobodyInNeed_IsToldNothingOfHelp(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution);
+    }
+
+    [Fact]
+    public void PersonInNeed_BesideATrouble_TheTroubleIsKept()
+    {
+        Walker walker = Opened();
+        walker.Say("water drips from the indoor unit, i slipped on it and hurt my back");
+        Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Fact]
+    public void PersonInNeed_AtAStep_TheStepStands()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
+        string step = walker.Question.Subject;
+        walker.Say("my helper cut his hand");
+        Assert.Equal(step, walker.Question.Subject);
     }
 
     [Fact]

@@ -9,7 +9,7 @@ namespace DxAssistant.Bot.Tests.Conversation;
 public sealed class OwnerTests
 {
     // An owner who tells one of these is in danger already: DangerTests.
-    private static readonly string[] Dangers = ["burning-smell", "leak-alarm-code"];
+    private static readonly string[] Dangers = ["burning-smell", "leak-alarm-code", "shock-from-casing"];
 
     public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Except(Dangers)];
 
@@ -30,6 +30,7 @@ public sealed class OwnerTests
 
     [Theory]
     [InlineData("burning")]
+    [InlineData("shock")]
     [InlineData("hiss")]
     [InlineData("wet")]
     public void Answer_SignOfDanger_EndsInMakingSafe(string sign)

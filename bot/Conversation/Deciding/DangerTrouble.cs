@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Understanding;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>A symptom that is a sign of danger itself is answered like one told in words: at once, whoever is there.</summary>
+internal sealed class DangerTrouble : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        foreach (DangerSign sign in SignsOf(turn).Where(sign => turn.View.AppliesHere(sign.Check.Series) && turn.State.Results.All(result => result.Check != sign.Check.Id.Value)))
+        {
+            foreach (string phrase in sign.AtOnce.Where(phrase => !turn.Says(phrase))) turn.Say(SegmentKind.Caution, phrase);
+            turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Even(sign.Check), null, sign.Answer.Answer.Text));
+        }
+    }
+
+    /// <summary>Whether the trouble tells that gas may be in the air.</summary>
+    public static bool IsGas(TurnDraft turn) => SignsOf(turn).Any(sign => sign.IsGas);
+
+    /// <summary>A result that says no more than a symptom that was weighed already: it must not count twice, least of all for a false alarm.</summary>
+    public static ImmutableArray<double> Even(CheckPage page) => [.. page.Outcomes.Select(_ => 1.0)];
+
+    private static IEnumerable<DangerSign> SignsOf(TurnDraft turn) =>
+        from reported in turn.State.Symptoms
+        let danger = turn.Library.Symptoms.GetValueOrDefault(new SymptomId(reported.Symptom))?.Danger
+        where danger is not null
+        from page in turn.Library.Checks.Values
+        where page.Stop.Contains(danger.Value)
+        select new DangerSign(page, danger.Value);
+}
