@@ -112,8 +112,8 @@ internal sealed class Voices
     }
 
     // Danger leaves no time to ask for the language.
-    private string? InDanger(string text) => _main.Listener.TellsDanger(text) ? null
-        : Others.FirstOrDefault(voice => voice.Listener.TellsDanger(text))?.Library.Language!.Id;
+    private string? InDanger(string text) => _main.Listener.IsUrgent(text) ? null
+        : Others.FirstOrDefault(voice => voice.Listener.IsUrgent(text))?.Library.Language!.Id;
 
     private void Ask(TurnDraft turn, Voice voice, string text)
     {

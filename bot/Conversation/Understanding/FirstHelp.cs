@@ -31,6 +31,9 @@ internal sealed class FirstHelp
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } = [.. All.Select(help => help.Words)];
 
+    /// <summary>Whether a message tells of somebody in need of help.</summary>
+    public bool IsTold(string text) => _clauses.Cut(text).Any(clause => _wordings.Find(clause) is not null);
+
     /// <summary>Says what helps whoever the message tells of.</summary>
     /// <returns>What else the message tells; empty when it is of nothing else.</returns>
     public string Hear(TurnDraft turn, string text)

@@ -135,6 +135,9 @@ internal sealed class Listener(
                 && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
     }
 
+    /// <summary>Whether words tell of danger, or of somebody in need of help.</summary>
+    public bool IsUrgent(string text) => TellsDanger(text) || help.IsTold(text);
+
     /// <summary>Whether words tell of danger.</summary>
     public bool TellsDanger(string text) => danger.IsTold(text);
 
