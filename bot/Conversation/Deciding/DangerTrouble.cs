@@ -20,7 +20,7 @@ internal sealed class DangerTrouble : IDecision
     }
 
     /// <summary>Whether the trouble tells that gas may be in the air.</summary>
-    public static bool IsGas(TurnDraft turn) => SignsOf(turn).Any(sign => sign.IsGas);
+    public static bool IsGas(TurnDraft turn) => SignsOf(turn).Any(sign => sign.Kind == DangerKind.Gas);
 
     /// <summary>A result that says no more than a symptom that was weighed already: it must not count twice, least of all for a false alarm.</summary>
     public static ImmutableArray<double> Even(CheckPage page) => [.. page.Outcomes.Select(_ => 1.0)];
@@ -30,6 +30,6 @@ internal sealed class DangerTrouble : IDecision
         let danger = turn.Library.Symptoms.GetValueOrDefault(new SymptomId(reported.Symptom))?.Danger
         where danger is not null
         from page in turn.Library.Checks.Values
-        where page.Stop.Contains(danger.Value)
-        select new DangerSign(page, danger.Value);
+        from sign in page.Stop.Where(sign => page.DangerOf(sign) == danger).Take(1)
+        select new DangerSign(page, sign);
 }

@@ -20,7 +20,7 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     public bool IsTold(string text) => words.Find(text) is not null;
 
     /// <summary>Whether a sign of gas makes a refusal wrong: one that tells to switch off, or one that no rule demands.</summary>
-    public bool Outranks(string text, MatchResult match) => (match.IsByLikeness || match.RefusalId == KeepRunning) && words.Find(text) is { IsGas: true };
+    public bool Outranks(string text, MatchResult match) => (match.IsByLikeness || match.RefusalId == KeepRunning) && words.Find(text) is { Kind: DangerKind.Gas };
 
     /// <summary>Says what to do at once, and keeps the sign as evidence.</summary>
     /// <returns>False when no danger is told, or when it is the answer to what was asked.</returns>
@@ -30,7 +30,7 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
         turn.Say(SegmentKind.Understood, "understood-answer", Slot.Of("check", sign.Check.Title), Slot.Of("answer", sign.Answer.Answer));
         foreach (string phrase in sign.AtOnce) turn.Say(SegmentKind.Caution, phrase);
         ImmutableArray<string> troubles = Troubles(turn, sign, text);
-        bool isToldByOne = troubles.Any(trouble => turn.Library.Symptoms[new SymptomId(trouble)].Danger == sign.Outcome);
+        bool isToldByOne = troubles.Any(trouble => turn.Library.Symptoms[new SymptomId(trouble)].Danger == sign.Kind);
         turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, isToldByOne ? DangerTrouble.Even(sign.Check) : Certain(sign), null, sign.Answer.Answer.Text));
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
         foreach (string trouble in troubles) Symptoms.Report(turn, trouble, text.Trim());
@@ -54,7 +54,7 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
         && (OptionMatcher.Find(text, open.Options, turn.Library.Language) is { } option
             ? open.Subject != sign.Check.Id.Value || option.Key == sign.Outcome.Value
-            : open.Subject == sign.Check.Id.Value && !sign.IsWet && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
+            : open.Subject == sign.Check.Id.Value && sign.Kind != DangerKind.Water && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
 
     // Who works at the unit for a living is told once.
     private static bool IsKnown(TurnDraft turn, DangerSign sign) => turn.View.Role.Rank > 0

@@ -9,22 +9,16 @@ namespace DxAssistant.Conversation.Understanding;
 /// <param name="Check">The check that asks for such signs.</param>
 internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
 {
-    /// <summary>Whether gas may be in the air.</summary>
-    public bool IsGas => Check.StopGas.Contains(Outcome);
-
-    /// <summary>Whether water may be live.</summary>
-    public bool IsWet => Check.StopWet.Contains(Outcome);
-
-    /// <summary>Whether metal may be live.</summary>
-    public bool IsShock => Check.StopShock.Contains(Outcome);
+    /// <summary>What it tells of.</summary>
+    public DangerKind Kind => Check.DangerOf(Outcome);
 
     /// <summary>The phrases that say what to do at once.</summary>
     /// <remarks>Where gas may be in the air, the switch that stops a fire would start one.</remarks>
-    public ImmutableArray<string> AtOnce => this switch
+    public ImmutableArray<string> AtOnce => Kind switch
     {
-        { IsGas: true } => ["closed-stop-gas"],
-        { IsWet: true } => ["closed-stop-wet", "danger-shock"],
-        { IsShock: true } => ["closed-stop-shock", "danger-shock"],
+        DangerKind.Gas => ["closed-stop-gas"],
+        DangerKind.Water => ["closed-stop-wet", "danger-shock"],
+        DangerKind.Shock => ["closed-stop-shock", "danger-shock"],
         _ => ["closed-stop-safe", "danger-shock"],
     };
 

@@ -43,7 +43,7 @@ internal sealed class DangerWords
     {
         if (IsAnsweredNo(text)) return null;
         DangerSign[] signs = [.. _clauses.Cut(text).Select(_wordings.Find).OfType<DangerSign>()];
-        return signs.FirstOrDefault(sign => sign.IsGas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
+        return signs.FirstOrDefault(sign => sign.Kind == DangerKind.Gas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
     }
 
     private static IEnumerable<string> Listed(Library library, string phrase) => library.Phrases.Template(phrase).Split(',').Select(PlainWords.Joined).Where(words => words.Length > 0);

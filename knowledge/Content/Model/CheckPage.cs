@@ -43,6 +43,12 @@ public sealed record CheckPage(
     /// <summary>Outcomes at which the unit stays off: whoever may not look for the cause is led no further.</summary>
     public ImmutableSortedSet<OutcomeId> LeaveOff { get; init; } = [];
 
+    /// <summary>What danger one of <see cref="Stop"/> tells of.</summary>
+    public DangerKind DangerOf(OutcomeId sign) => StopGas.Contains(sign) ? DangerKind.Gas
+        : StopWet.Contains(sign) ? DangerKind.Water
+        : StopShock.Contains(sign) ? DangerKind.Shock
+        : DangerKind.Fire;
+
     /// <summary>The symptoms at which the check makes no sense: nobody feels the air of a unit that is dead.</summary>
     public ImmutableSortedSet<SymptomId> NotAt { get; init; } = [];
 

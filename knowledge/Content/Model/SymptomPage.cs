@@ -9,6 +9,6 @@ public sealed record SymptomPage(SymptomId Id, Passage Title, Passage Summary, I
     /// <summary>Access states of which one must give a result before anything is done in another: what smells burnt is looked at dead.</summary>
     public ImmutableArray<AccessId> FirstIn { get; init; } = [];
 
-    /// <summary>The sign of danger that the symptom is itself, among the answers of the check that asks for such signs; null when it is none.</summary>
-    public OutcomeId? Danger { get; init; }
+    /// <summary>What danger the symptom is a sign of itself; null when of none.</summary>
+    public DangerKind? Danger { get; init; }
 }

@@ -59,7 +59,7 @@ internal sealed class UnknownOutcome : IContentRule
             """)),
     ];
 
-    public IEnumerable<Diagnostic> Check(Pages pages) => InLikelihoods(pages).Concat(InStop(pages)).Concat(InDanger(pages));
+    public IEnumerable<Diagnostic> Check(Pages pages) => InLikelihoods(pages).Concat(InStop(pages));
 
     private IEnumerable<Diagnostic> InLikelihoods(Pages pages)
     {
@@ -98,16 +98,4 @@ internal sealed class UnknownOutcome : IContentRule
         where !known.Contains(value.Text)
         select page.Error(Name, value.Span, $"`{value.Text}` is not an outcome of this check",
             NearestWord.HintOrListOfIds(value.Text, known));
-
-    // A symptom that is a sign of danger itself names an answer at which an owner stops.
-    private IEnumerable<Diagnostic> InDanger(Pages pages)
-    {
-        string[] known = [.. pages.OfKind(PageKind.Check).Select(page => page.Front!.Field("stop")).OfType<FrontMatterField>().SelectMany(stop => stop.Values).Select(value => value.Text).Distinct()];
-        return from page in pages.OfKind(PageKind.Symptom)
-               let danger = page.Front!.Field("danger")
-               where danger is not null
-               from value in danger.Values
-               where !known.Contains(value.Text)
-               select page.Error(Name, value.Span, $"`{value.Text}` is no sign of danger of any check", NearestWord.HintOrListOfIds(value.Text, known));
-    }
 }
