@@ -49,12 +49,10 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
         return [.. new[] { own, told }.OfType<string>().Distinct().Where(trouble => turn.State.Symptoms.All(known => known.Symptom != trouble))];
     }
 
-    // The owner's question for signs of danger takes its answers itself, but "no smoke, but a loud hiss" is the hiss, and water over a
-    // socket is no word of its answers; any other check takes an answer in its own words.
+    // An answer in the words of the open question is taken as one, unless it is another sign of danger: "no smoke, but a loud hiss" is the hiss.
     private static bool IsAnswer(TurnDraft turn, DangerSign sign, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
-        && (OptionMatcher.Find(text, open.Options, turn.Library.Language) is { } option
-            ? open.Subject != sign.Check.Id.Value || option.Key == sign.Outcome.Value
-            : open.Subject == sign.Check.Id.Value && sign.Kind != DangerKind.Water && !PlainWords.Of(text).Any(word => OptionMatcher.Denies(word, turn.Library.Language)));
+        && OptionMatcher.Find(text, open.Options, turn.Library.Language) is { } option
+        && (open.Subject != sign.Check.Id.Value || option.Key == sign.Outcome.Value);
 
     // Who works at the unit for a living is told once.
     private static bool IsKnown(TurnDraft turn, DangerSign sign) => turn.View.Role.Rank > 0

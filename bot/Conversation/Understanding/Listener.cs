@@ -8,6 +8,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
@@ -95,11 +96,13 @@ internal sealed class Listener(
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
-    // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has not tripped".
+    // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has not tripped"; nor are a few
+    // words where signs of danger are asked for: "just a little hiss".
     private bool IsBriefAtStep(TurnDraft turn, string text)
     {
         const int few = 6;
         if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal) || PlainWords.Of(text).Length > few) return false;
+        if (DangerFirst.IsAskedBy(turn, open.Subject)) return true;
         ImmutableArray<string> known = [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
     }
@@ -170,12 +173,7 @@ internal sealed class Listener(
             return;
         }
 
-        if (turn.State.Question is { Kind: QuestionKind.Check } signs && DangerFirst.IsAskedBy(turn, signs.Subject) && told.Items.Any(item => item.Thing is ToldThing.Outcome outcome && outcome.Check == signs.Subject))
-        {
-            turn.Say(SegmentKind.Notice, "notice-which-danger");
-            return;
-        }
-
+        if (HearsOfSigns(turn, told)) return;
         if (told.NeedsConfirming)
         {
             Telling.Hear(turn, told, text, matcher, whole.MannerOf);
@@ -195,6 +193,16 @@ internal sealed class Listener(
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
             turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
+    }
+
+    // One of the signs of danger where they are asked for: which it is has to be named; denying one says nothing of the others.
+    private static bool HearsOfSigns(TurnDraft turn, WholeMessage told)
+    {
+        if (turn.State.Question is not { Kind: QuestionKind.Check } open || !DangerFirst.IsAskedBy(turn, open.Subject)
+            || told.Items.Select(item => item.Thing).OfType<ToldThing.Outcome>().FirstOrDefault(outcome => outcome.Check == open.Subject) is not { } seen) return false;
+        bool isSign = turn.Library.Checks[new CheckId(seen.Check)].Stop.Contains(new OutcomeId(seen.Seen));
+        turn.Say(SegmentKind.Notice, isSign ? "notice-which-danger" : "notice-cannot-skip-danger");
+        return true;
     }
 
     // "No nothing" denies, and tells no more.

@@ -23,25 +23,30 @@ internal sealed class UrgentWordings<T>
     private static readonly ImmutableHashSet<string> Conditions = ["if", "when", "unless"];
 
     private readonly LanguagePage? _language;
+    private readonly ImmutableHashSet<string> _yes;
     private readonly ImmutableArray<(ImmutableArray<string> Words, T Means)> _wordings;
 
     /// <param name="wordings">What people say, and what it tells of; where several are found, the longest counts.</param>
     public UrgentWordings(Library library, IEnumerable<(string Said, T Means)> wordings)
     {
         _language = library.Language is { IsMain: false } other ? other : null;
+        _yes = [.. library.Phrases.Template("words-plain-yes").Split(',').Select(PlainWords.Of).Where(words => words.Length == 1).Select(words => words[0])];
         _wordings = [.. wordings.Select(it => (Words: Telling(it.Said), it.Means)).Where(it => it.Words.Length > 0).OrderByDescending(it => it.Words.Length)];
     }
 
     /// <summary>What a clause tells of; null when it tells of nothing of the kind.</summary>
     public T? Find(string clause)
     {
-        ImmutableArray<string> said = Telling(clause);
+        ImmutableArray<string> said = AfterYes(Telling(clause));
         ImmutableArray<string> denying = [.. said.Where(IsDenied)];
         foreach ((ImmutableArray<string> words, T means) in _wordings)
             if (denying.All(words.Contains) && (words.Length > 1 || said.Length <= ShortClause) && FirstOf(said, words) is { } first
                 && !said[..first].Any(Conditions.Contains)) return means;
         return null;
     }
+
+    // "No wait, yes there is smoke": the last word on it counts.
+    private ImmutableArray<string> AfterYes(ImmutableArray<string> said) => said[(said.Select((word, at) => _yes.Contains(word) ? at + 1 : 0).DefaultIfEmpty().Max())..];
 
     private bool IsDenied(string word) => Harmless.Contains(word) || _language?.Not.Contains(word) == true;
 

@@ -84,16 +84,40 @@ public sealed class OwnerTests
     }
 
     [Theory]
-    [InlineData("there was a burning smell but it is gone")]
-    [InlineData("a burning smell and a loud hiss that lasts")]
     [InlineData("I never had a burning smell")]
     [InlineData("what if there is a burning smell")]
-    public void Danger_DeniedOrInDoubtOrTwofold_IsNotGuessed(string said)
+    [InlineData("just a little hiss")]
+    public void Danger_DeniedOrOnlyThoughtOf_IsNotGuessed(string said)
     {
         Walker walker = Begin("owner", "water-dripping-indoor");
         walker.Say(said);
         Assert.Null(walker.State.ClosedHow);
         Assert.Empty(walker.State.Results);
+    }
+
+    // What burnt before burns again, and of two signs one is enough.
+    [Theory]
+    [InlineData("there was a burning smell but it is gone", "burning")]
+    [InlineData("a burning smell and a loud hiss that lasts", "hiss")]
+    [InlineData("no wait yes theres a burning smell", "burning")]
+    [InlineData("yes there is smoke", "burning")]
+    [InlineData("maybe smoke", "burning")]
+    public void Danger_ToldInAnyWordsWhereItIsAsked_EndsTheWalk(string said, string sign)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Say(said);
+        Assert.Equal(("book", sign), (walker.State.ClosedHow, Assert.Single(walker.State.Results).Outcome));
+    }
+
+    [Theory]
+    [InlineData("customer says no burning smell")]
+    [InlineData("she says its not smoking")]
+    public void Danger_OneDeniedByTheCustomer_FrightensNobody(string said)
+    {
+        Walker walker = Begin("owner", "water-dripping-indoor");
+        walker.Say(said);
+        Assert.Null(walker.State.ClosedHow);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("Keep away", StringComparison.Ordinal));
     }
 
     [Theory]
