@@ -17,11 +17,12 @@ internal static class TextChanges
     ];
 
     /// <summary>A changed text of the pool.</summary>
-    public static string Make(Random random, IReadOnlyList<string> pool)
+    /// <param name="longest">It is cut to so many characters.</param>
+    public static string Make(Random random, IReadOnlyList<string> pool, int longest = Longest)
     {
         string text = pool[random.Next(pool.Count)];
         for (int times = random.Next(1, 5); times > 0; times--) text = Change(random, text, pool);
-        return text.Length > Longest ? text[..Longest] : text;
+        return text.Length > longest ? text[..longest] : text;
     }
 
     private static string Change(Random random, string text, IReadOnlyList<string> pool)
