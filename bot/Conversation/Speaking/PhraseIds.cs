@@ -365,6 +365,7 @@ public static class PhraseIds
         "verdict-open-circuit",
         "verdict-short-circuit",
         "verdict-too-close",
+        "verdict-reversed",
         "verdict-unequal",
         "verdict-within",
         "verify-lead",

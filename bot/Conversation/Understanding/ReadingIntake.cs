@@ -152,7 +152,8 @@ internal static class ReadingIntake
             .Select(pair => page.Readings.Length == 1 ? pair.reading with { Label = null } : pair.reading with { Label = pair.field!.Label }),
     ]);
 
-    private static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
+    /// <summary>Whether a reading may stand in a field: "split 75F" is a difference, and no temperature.</summary>
+    public static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
         || (IsPressure(reading.Unit.Kind) && IsPressure(field.Unit.Kind));
 
     private static bool IsPressure(QuantityKind kind) => kind is QuantityKind.Pressure or QuantityKind.GaugePressure or QuantityKind.AbsolutePressure;
