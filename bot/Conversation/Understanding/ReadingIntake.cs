@@ -80,6 +80,7 @@ internal static class ReadingIntake
         }
 
         ImmutableArray<string> open = Open(turn, page);
+        if (!open.IsEmpty && ReadingVerdict.GivesAlready(turn, page)) return;
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
