@@ -116,7 +116,7 @@ public sealed class Assistant
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
             commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser),
-            new GoneTrouble(new Denials(library, words)), new Corrections(commands, byKind, danger));
+            new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger));
     }
 
     private static LateMatcher LateMatcherOf(Library library) =>

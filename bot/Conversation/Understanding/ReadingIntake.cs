@@ -185,8 +185,10 @@ internal static class ReadingIntake
     public static ReadingContext Context(CheckPage page, Market? market) =>
         ReadingContext.ForForm(page.Readings.Select(Line), market);
 
-    private static ReadingContext Context(TurnDraft turn, ReadingField field) =>
-        ReadingContext.ForForm([Line(field)], turn.View.Series?.Market);
+    /// <summary>What one line of a form asks for.</summary>
+    public static ReadingContext Context(ReadingField field, Market? market) => ReadingContext.ForForm([Line(field)], market);
+
+    private static ReadingContext Context(TurnDraft turn, ReadingField field) => Context(field, turn.View.Series?.Market);
 
     private static AskedField Line(ReadingField field) =>
         new(field.Label, field.Unit, new PossibleRange(field.Lowest, field.Highest));
