@@ -42,7 +42,8 @@ internal static class PageShapes
         new(PageKind.Access, "access",
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [
-                Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true)),
+                Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true),
+                    new("Done in", true, PageKind.Access, MayBeLeftOut: true)),
                 Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
                 Cautions, Sources,
             ]),
