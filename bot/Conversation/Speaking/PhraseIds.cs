@@ -303,6 +303,7 @@ public static class PhraseIds
         "repair-parts",
         "repair-worked",
         "repair-worked-several",
+        "repair-worked-unproven",
         "results-outdated",
         "settle-better-range",
         "settle-check-reading",
