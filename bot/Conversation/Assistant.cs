@@ -142,7 +142,7 @@ public sealed class Assistant
         return
         [
             closed, new LeftCase(end), new GoneCase(end), new GasAlarm(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
-            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new UnverifiedRepair(), new LeftOver(),
+            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];
     }

@@ -96,7 +96,7 @@ internal static class PageShapes
                 new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("alarm", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
-                new("modes", FieldType.List, false),
+                new("modes", FieldType.List, false), new("only-at", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("tells-mode", FieldType.YesNo, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),
