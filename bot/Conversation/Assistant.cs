@@ -116,7 +116,7 @@ public sealed class Assistant
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
             commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library),
-            new GoneTrouble(new Denials(library, words)), new Corrections(commands, byKind, danger));
+            new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger));
     }
 
     private static LateMatcher LateMatcherOf(Library library) =>
@@ -142,7 +142,7 @@ public sealed class Assistant
         return
         [
             closed, new LeftCase(end), new GoneCase(end), new DangerTrouble(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
-            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new UnverifiedRepair(), new LeftOver(),
+            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(), new UnverifiedRepair(), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];
     }

@@ -73,7 +73,8 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
         && (State.Mode is not { } mode || page.Modes.IsEmpty || page.Modes.Contains(mode))
-        && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)));
+        && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)))
+        && (page.OnlyAt.IsEmpty || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
 
     private BeliefLine Line(RankedFault ranked) =>
         new(ranked.Id.Value, library.Faults[ranked.Id].Title.Text, Math.Round(ranked.Probability, 3));

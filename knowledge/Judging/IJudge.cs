@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Knowledge.Judging;
 
@@ -30,4 +31,9 @@ public interface IJudge
     /// What the technician read never throws.
     /// </exception>
     Judgement Judge(JudgeRequest request);
+
+    /// <summary>What one reading says whatever the others are: an open sensor is open at any temperature. Null when the others matter.</summary>
+    /// <param name="index">Its place among the readings.</param>
+    /// <exception cref="ArgumentException">The inputs have a problem, or there is no such place.</exception>
+    Judgement? JudgeAlone(int index, Reading reading, ImmutableSortedDictionary<string, JudgeInput> inputs);
 }

@@ -14,6 +14,6 @@ public static class JudgeCatalogue
         new SignalSwingJudge(), new SplitSupplyJudge(), new SupplyLimitsJudge(), new TemperatureSplitJudge(),
         new ThermistorCurveJudge(),
         new VoltageUnbalanceJudge(), new WindingBalanceJudge(),
-    }.Concat(RefrigerantLineJudge.All.CastArray<IJudge>())
+    }.Concat(RefrigerantLineJudge.All.CastArray<IJudge>()).Concat(DirectedSplitJudge.All.CastArray<IJudge>())
         .ToImmutableSortedDictionary(judge => judge.Name, judge => judge, StringComparer.Ordinal);
 }

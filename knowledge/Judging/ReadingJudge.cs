@@ -40,6 +40,18 @@ internal abstract class ReadingJudge(
         return Refuse(facts) ?? DecisionRule.Take(this, Find(facts));
     }
 
+    public Judgement? JudgeAlone(int index, Reading reading, ImmutableSortedDictionary<string, JudgeInput> inputs)
+    {
+        if (ProblemWith(inputs) is { } problem) throw new ArgumentException(problem, nameof(inputs));
+        if (index < 0 || index >= Readings.Length) throw new ArgumentException($"{Name} has no reading {index}", nameof(index));
+        var facts = new Facts(this, new JudgeRequest([reading], inputs));
+        return FindAlone(index, facts) is { } finding && DecisionRule.Take(this, finding) is { Verdict: not VerdictKind.TooCloseToCall } judgement
+            ? judgement : null;
+    }
+
+    /// <summary>Weighs the one reading of <paramref name="facts"/> where the others do not matter; null where they do.</summary>
+    protected virtual Finding? FindAlone(int index, Facts facts) => null;
+
     /// <summary>Weighs readings that are of the right kind and possible.</summary>
     protected abstract Finding Find(Facts facts);
 

@@ -54,22 +54,41 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
             nominal) with { Weights = Weigh(facts, figure, low, high) };
     }
 
+    protected override Finding? FindAlone(int index, Facts facts)
+    {
+        if (index != 0) return null;
+        if (!facts.IsNumber(0)) return Alone(Finding.Certainly(facts.IsOpen(0) ? VerdictKind.OpenCircuit : VerdictKind.ShortCircuit));
+        if (facts.Reading(0).Unit.Kind != QuantityKind.Resistance || !base.IsPossible(facts, 0)) return null;
+        var (shorted, inside, open) = Ends(facts, facts.OfMeter(0));
+        // Between open and short the temperature decides.
+        return inside > 1 - DecisionRule.Probability ? null : Alone(ImmutableSortedDictionary<VerdictKind, double>.Empty
+            .Add(VerdictKind.Within, inside).Add(VerdictKind.ShortCircuit, shorted).Add(VerdictKind.OpenCircuit, open));
+    }
+
+    private Finding Alone(ImmutableSortedDictionary<VerdictKind, double> weights) =>
+        new(weights, Derivation.Of("open or short at any temperature", Source), [], ToSettle.Repeat, Source);
+
     private static string Settle(double meter, double thermometer) =>
         thermometer >= meter ? ToSettle.WaitTemperatureSettle : ToSettle.BetterRange;
 
     private static ImmutableSortedDictionary<VerdictKind,
         double> Weigh(Facts facts, Figure figure, double low, double high)
     {
-        var curve = facts.Curve;
-        curve.TryResistance(curve.Coldest, out var cold);
-        curve.TryResistance(curve.Hottest, out var hot);
-        var (least, most) = (Math.Min(cold.Ohms, hot.Ohms) / Beyond, Math.Max(cold.Ohms, hot.Ohms) * Beyond);
         // How warm it is does not matter for whether the sensor is open or shorted at all.
-        var (shorted, _, open) = Conformance.Of(figure.Value, facts.OfMeter(0), least, most);
+        var (shorted, _, open) = Ends(facts, facts.OfMeter(0));
         var weights = Zone.Weigh(figure.Value, figure.Uncertainty, Zone.LowBelow(low), Zone.WithinUpTo(high),
             Zone.Above(VerdictKind.High));
         return weights.ToImmutableSortedDictionary(pair => pair.Key, pair => pair.Value * (1 - shorted - open))
             .Add(VerdictKind.ShortCircuit, shorted).Add(VerdictKind.OpenCircuit, open);
+    }
+
+    // How likely it is shorted, on the curve at some temperature, open.
+    private static (double Below, double Inside, double Above) Ends(Facts facts, double uncertainty)
+    {
+        var curve = facts.Curve;
+        curve.TryResistance(curve.Coldest, out var cold);
+        curve.TryResistance(curve.Hottest, out var hot);
+        return Conformance.Of(facts[0], uncertainty, Math.Min(cold.Ohms, hot.Ohms) / Beyond, Math.Max(cold.Ohms, hot.Ohms) * Beyond);
     }
 
     // Past the end of the curve the limit is that of the end.

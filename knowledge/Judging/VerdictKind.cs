@@ -27,6 +27,9 @@ public enum VerdictKind
     /// <summary>No voltage to speak of where there should be one.</summary>
     Absent,
 
+    /// <summary>The other way round: what should be the warmer is the colder.</summary>
+    Reversed,
+
     /// <summary>The uncertainty of the readings is too large to decide.</summary>
     TooCloseToCall,
 

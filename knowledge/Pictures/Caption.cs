@@ -9,7 +9,7 @@ internal sealed record Caption(VerdictFacts Facts, IPictureWords Words)
     public string Side => Words.Say("picture-side-" + Facts.Judgement.Verdict switch
     {
         VerdictKind.Within or VerdictKind.Closed => "within",
-        VerdictKind.Low or VerdictKind.Absent => "low",
+        VerdictKind.Low or VerdictKind.Absent or VerdictKind.Reversed => "low",
         VerdictKind.High => "high",
         VerdictKind.OpenCircuit => "open-circuit",
         VerdictKind.ShortCircuit => "short-circuit",

@@ -15,6 +15,10 @@ internal sealed class ProofBeforePart(Library library) : IStepRule
 
     public bool GoesBefore => true;
 
+    /// <summary>No compressor and no board is changed on a guess, however long its proof takes.</summary>
+    public double Worth(PlannedStep step) =>
+        step is PlannedStep.DoRepair repair && library.Repairs.TryGetValue(repair.Repair, out var page) && page.ProofAlways ? double.MaxValue : 0;
+
     public IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step)
     {
         FaultId? fault = step is PlannedStep.DoRepair repair ? OfAPart(scene, repair.Repair) : Found(scene);

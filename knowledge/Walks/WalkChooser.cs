@@ -64,7 +64,7 @@ public sealed class WalkChooser(Library library, int work = LivePlanner.UsualWor
     private bool Lay(IStepRule rule, WalkScene scene, ref PlannedStep step, List<LaidMove> moves, SortedSet<LaidRule> held)
     {
         PlannedStep from = step;
-        double most = library.Settings.LimitOf(rule.Name).Of(scene.Plan.Minutes);
+        double most = Math.Max(library.Settings.LimitOf(rule.Name).Of(scene.Plan.Minutes), rule.Worth(from));
         foreach (PlannedStep to in rule.Instead(scene, from))
         {
             if (to == from) return false;

@@ -74,7 +74,7 @@ declare namespace Told {
   type SummedCheck = { title: string; answer: string; at: string; figures?: Figures; pictures: Picture[] };
   type Part = {
     unit?: string; shows: string[]; said: string[]; proven?: string; ended?: string; checks: SummedCheck[]; narrowing?: Picture;
-    leftOut: { title: string; reason: string }[]; repairs: Made[];
+    leftOut: { title: string; reason: string }[]; inQuestion: string[]; repairs: Made[];
   };
   type Summary = { id: string; openedAt: string; lastAt: string; versions: string[]; head: Head; parts: Part[] };
 

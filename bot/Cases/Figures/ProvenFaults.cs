@@ -23,5 +23,5 @@ public static class ProvenFaults
     }
 
     private static IEnumerable<string> In(CaseState state) =>
-        state.Repairs.Where(tried => tried.Works).Select(tried => tried.Fault);
+        state.Repairs.Where(tried => tried.Proves).Select(tried => tried.Fault);
 }

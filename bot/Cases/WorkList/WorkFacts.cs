@@ -23,6 +23,6 @@ internal sealed record WorkFacts(string? Title, string? Series, string? Fault, s
             .Select(turn => (turn.Last().At, turn.Select(stored => stored.Event).ToImmutableArray()));
 
     private static string? FaultOf(ImmutableArray<CaseEvent> events) =>
-        events.OfType<RepairVerified>().LastOrDefault(tried => tried.Works)?.Fault
+        events.OfType<RepairVerified>().LastOrDefault(tried => tried is { Works: true, InQuestion: null })?.Fault
             ?? events.OfType<Replied>().LastOrDefault()?.Reply.Belief.FirstOrDefault()?.Fault;
 }

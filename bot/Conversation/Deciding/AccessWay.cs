@@ -19,11 +19,10 @@ internal static class AccessWay
         {
             if (turn.View.OpenAccess.Way(turn.View.Access, there) is not [_, var next, ..]) return AccessProgress.NoWay;
             AccessPage page = turn.Library.Access[next];
-            int done = turn.State.Approach is { } approach && approach.Access == page.Id.Value ? approach.Done : 0;
-            if (done < page.Steps.Length)
+            if (Next(turn, page) is { } open)
             {
-                if (done == 0) Lead(turn, page);
-                AskStep(turn, page, done);
+                if (turn.State.Approach?.Access != page.Id.Value) Lead(turn, page);
+                AskStep(turn, page, open);
                 return AccessProgress.Asked;
             }
 
@@ -32,6 +31,16 @@ internal static class AccessWay
 
         return AccessProgress.There;
     }
+
+    /// <summary>The place of the step that is to be done next on the way to a state; null when none is left.</summary>
+    /// <remarks>What holds in the state where the unit stands is not asked for again: a supply proved dead stays so until it is switched on.</remarks>
+    public static int? Next(TurnDraft turn, AccessPage page)
+    {
+        int done = turn.State.Approach is { } approach && approach.Access == page.Id.Value ? approach.Done : 0;
+        return Enumerable.Range(done, page.Steps.Length - done).Where(place => IsToDo(turn, page.Steps[place])).Select(place => (int?)place).FirstOrDefault();
+    }
+
+    private static bool IsToDo(TurnDraft turn, AccessStep step) => !step.DoneIn.Contains(turn.View.Access);
 
     private static void Lead(TurnDraft turn, AccessPage page)
     {
@@ -43,8 +52,8 @@ internal static class AccessWay
     private static void AskStep(TurnDraft turn, AccessPage page, int number)
     {
         AccessStep step = page.Steps[number];
-        turn.Say(SegmentKind.Instruction, "access-step", Slot.Figure("number", number + 1),
-            Slot.Figure("count", page.Steps.Length), Slot.Of("do", step.Do));
+        turn.Say(SegmentKind.Instruction, "access-step", Slot.Figure("number", page.Steps.Take(number + 1).Count(passed => IsToDo(turn, passed))),
+            Slot.Figure("count", page.Steps.Count(asked => IsToDo(turn, asked))), Slot.Of("do", step.Do));
         if (step.Limit is { } limit)
             turn.Say(SegmentKind.Instruction, "access-limit", Slot.Of("reading", limit.Reading), Slot.Of("limit", limit.Text));
         turn.Ask(QuestionKind.Access, page.Id.Value,

@@ -31,6 +31,9 @@ internal sealed record CuredFaults(ImmutableArray<RankedFault> All, double NoneO
     /// <summary>Whether the likeliest may be called most likely.</summary>
     public bool IsLikely => Likeliest.Probability >= EvenChance;
 
+    /// <summary>Whether the repair is tried on a guess: it is more likely none of its faults than one of them.</summary>
+    public bool IsGuess => Share < EvenChance;
+
     public bool NoneLeads => NoneOfThese > Likeliest.Probability;
 
     /// <summary>The faults besides the likeliest that have a share worth naming; where the repair alone is sure, at least one.</summary>

@@ -84,7 +84,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
 
     private static bool MayBurn(TurnDraft turn) => SuspectsOf(turn).Any(page => page.CanBurn);
 
-    private static IEnumerable<FaultPage> SuspectsOf(TurnDraft turn) => turn.View.Belief.Ranked
+    /// <summary>The faults that are likely enough to be named, likeliest first.</summary>
+    public static IEnumerable<FaultPage> SuspectsOf(TurnDraft turn) => turn.View.Belief.Ranked
         .Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= turn.Library.Settings.Suspected)
         .Select(ranked => turn.Library.Faults[ranked.Id]);
 

@@ -8,4 +8,7 @@ public sealed record RepairVerified(string Repair, string Fault, bool Works) : C
 {
     /// <summary>The other faults that it may have been as well, when the checks did not tell them apart; likeliest first.</summary>
     public ImmutableArray<string> OrFaults { get; init; } = [];
+
+    /// <summary>The faults still in question where the unit works though none was proven, likeliest first; null where the cure proves one.</summary>
+    public ImmutableArray<string>? InQuestion { get; init; }
 }

@@ -15,6 +15,7 @@ internal static class VerdictWord
         VerdictKind.ShortCircuit => "short circuit",
         VerdictKind.Closed => "closed",
         VerdictKind.Absent => "absent",
+        VerdictKind.Reversed => "reversed",
         VerdictKind.TooCloseToCall => "too close",
         VerdictKind.Impossible => "impossible",
         _ => throw new ArgumentOutOfRangeException(nameof(verdict), verdict, "no such verdict"),

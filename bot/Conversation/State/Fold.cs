@@ -92,7 +92,7 @@ public static class Fold
         RepairVerified verified => state with
         {
             Unverified = null,
-            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults }),
+            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults, InQuestion = verified.InQuestion }),
         },
         RepairToRedo redo => state with
         {

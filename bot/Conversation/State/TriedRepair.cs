@@ -9,4 +9,10 @@ public sealed record TriedRepair(string Repair, string Fault, bool Works)
 {
     /// <summary>The other faults that it may have been as well; likeliest first.</summary>
     public ImmutableArray<string> OrFaults { get; init; } = [];
+
+    /// <summary>The faults still in question where the unit works though none was proven, likeliest first; null where the cure proves one.</summary>
+    public ImmutableArray<string>? InQuestion { get; init; }
+
+    /// <summary>Whether the unit works and that proves the fault.</summary>
+    public bool Proves => Works && InQuestion is null;
 }

@@ -36,7 +36,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text)
@@ -112,6 +112,23 @@ internal sealed class CommandWords(PhraseBook phrases)
     {
         string said = PlainWords.Joined(text);
         return _lists[phrase].Any(entry => said.EndsWith(' ' + entry, StringComparison.Ordinal));
+    }
+
+    /// <summary>Whether something of a list stands anywhere in a message.</summary>
+    public bool Holds(string phrase, string text) => Find(phrase, text) is not null;
+
+    /// <summary>Where something of a list stands in a message, the longest first; null when nothing does.</summary>
+    public (int From, int To)? Find(string phrase, string text)
+    {
+        ImmutableArray<(string Word, int End)> said = PlainWords.Placed(text);
+        foreach (string entry in _lists[phrase].OrderByDescending(entry => entry.Length).ThenBy(entry => entry, StringComparer.Ordinal))
+        {
+            string[] run = entry.Split(' ');
+            for (int at = 0; at + run.Length <= said.Length; at++)
+                if (run.Index().All(word => said[at + word.Index].Word == word.Item)) return (at == 0 ? 0 : said[at - 1].End, said[at + run.Length - 1].End);
+        }
+
+        return null;
     }
 
     /// <summary>Whether the whole message stands in a list.</summary>

@@ -12,7 +12,7 @@ using DxAssistant.Knowledge.Readings;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Corrections of what was answered: "I measured wrong, it is 10.5k", "no wait, it was free", "I was wrong, it was thin frost".</summary>
-internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKind, Answer> answers, Danger danger)
+internal sealed class Corrections(Commands commands, CommandWords words, FrozenDictionary<QuestionKind, Answer> answers, Danger danger)
 {
     /// <summary>Corrects the last answer where the message fits its question, else the latest check with such an answer.</summary>
     /// <param name="heard">What is left to understand: the message, or what follows a beginning that tells nothing.</param>
@@ -20,6 +20,7 @@ internal sealed class Corrections(Commands commands, FrozenDictionary<QuestionKi
     public bool Hear(TurnDraft turn, string text, out string heard)
     {
         heard = text;
+        if (!danger.IsTold(text) && NamedReading.Correct(turn, words, text)) return true;
         if (commands.IsWrongUnit(text) || turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
         if (commands.Find(anew) is { } word)
         {

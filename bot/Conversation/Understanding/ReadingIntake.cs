@@ -80,6 +80,7 @@ internal static class ReadingIntake
         }
 
         ImmutableArray<string> open = Open(turn, page);
+        if (!open.IsEmpty && ReadingVerdict.GivesAlready(turn, page)) return;
         if (open.IsEmpty) ReadingVerdict.Give(turn, page);
         else AskRest(turn, page, open);
     }
@@ -152,7 +153,8 @@ internal static class ReadingIntake
             .Select(pair => page.Readings.Length == 1 ? pair.reading with { Label = null } : pair.reading with { Label = pair.field!.Label }),
     ]);
 
-    private static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
+    /// <summary>Whether a reading may stand in a field: "split 75F" is a difference, and no temperature.</summary>
+    public static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
         || (IsPressure(reading.Unit.Kind) && IsPressure(field.Unit.Kind));
 
     private static bool IsPressure(QuantityKind kind) => kind is QuantityKind.Pressure or QuantityKind.GaugePressure or QuantityKind.AbsolutePressure;
@@ -183,8 +185,10 @@ internal static class ReadingIntake
     public static ReadingContext Context(CheckPage page, Market? market) =>
         ReadingContext.ForForm(page.Readings.Select(Line), market);
 
-    private static ReadingContext Context(TurnDraft turn, ReadingField field) =>
-        ReadingContext.ForForm([Line(field)], turn.View.Series?.Market);
+    /// <summary>What one line of a form asks for.</summary>
+    public static ReadingContext Context(ReadingField field, Market? market) => ReadingContext.ForForm([Line(field)], market);
+
+    private static ReadingContext Context(TurnDraft turn, ReadingField field) => Context(field, turn.View.Series?.Market);
 
     private static AskedField Line(ReadingField field) =>
         new(field.Label, field.Unit, new PossibleRange(field.Lowest, field.Highest));

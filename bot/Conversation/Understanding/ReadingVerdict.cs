@@ -24,6 +24,25 @@ internal static class ReadingVerdict
     /// <summary>The same for readings that were taken before: when they cannot be right, the check is left to its turn.</summary>
     public static void GiveTold(TurnDraft turn, CheckPage page) => Takes(turn, page);
 
+    /// <summary>Gives the verdict where one of the readings that are in settles it, whatever the open ones are.</summary>
+    /// <returns>False when the open readings matter.</returns>
+    public static bool GivesAlready(TurnDraft turn, CheckPage page)
+    {
+        if (turn.View.Series is not { } series) return false;
+        var inputs = turn.Library.JudgeInputsFor(page, series);
+        foreach (Reading reading in page.Readings.Where(field => IsGiven(turn, field)).Select(field => Given(turn, field)))
+        {
+            int place = page.Readings.IndexOf(page.Readings.First(field => field.Label == reading.Label));
+            if (JudgeCatalogue.All[page.Calculation!].JudgeAlone(place, reading, inputs) is not { } judgement) continue;
+            See(turn, page, [reading], judgement);
+            return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsGiven(TurnDraft turn, ReadingField field) => turn.State.Given.Any(known => known.Label == field.Label);
+
     // False when the readings cannot be right.
     private static bool Takes(TurnDraft turn, CheckPage page)
     {
@@ -31,6 +50,11 @@ internal static class ReadingVerdict
         ImmutableArray<Reading> readings = [.. page.Readings.Select(field => Given(turn, field))];
         Judgement judgement = JudgeCatalogue.All[page.Calculation!].Judge(
             new JudgeRequest(readings, turn.Library.JudgeInputsFor(page, series)));
+        return See(turn, page, readings, judgement);
+    }
+
+    private static bool See(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement)
+    {
         VerdictSpeech.Say(turn, page, readings, judgement);
         if (judgement.Verdict == VerdictKind.Impossible)
         {

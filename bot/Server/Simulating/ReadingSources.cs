@@ -11,5 +11,5 @@ internal static class ReadingSources
         new BandSource(), new CapacitorSource(), new ContinuitySource(), new DcBusSource(), new InsulationSource(),
         new ModuleDiodesSource(), new SignalSwingSource(), new SplitSupplySource(), new SupplyLimitsSource(),
         new TemperatureSplitSource(), new ThermistorSource(), new VoltageUnbalanceSource(), new WindingBalanceSource(),
-    }.Concat(RefrigerantLineSource.All).ToImmutableSortedDictionary(source => source.Calculation, source => source, StringComparer.Ordinal);
+    }.Concat(RefrigerantLineSource.All).Concat(DirectedSplitSource.All).ToImmutableSortedDictionary(source => source.Calculation, source => source, StringComparer.Ordinal);
 }

@@ -9,6 +9,7 @@ namespace DxAssistant.Server.Summary;
 /// <param name="Said">The words in which they were told.</param>
 /// <param name="LeftOut">Checks that were left out, with the reason.</param>
 /// <param name="Proven">The fault whose repair was verified; null while there is none.</param>
+/// <param name="InQuestion">The faults left in question where the part ended without a proof; else empty.</param>
 /// <param name="Narrowing">How the faults in question narrowed; null while nothing has.</param>
 /// <param name="Ended">How this part ended; null while it goes on.</param>
 internal sealed record SummaryPart(
@@ -19,5 +20,6 @@ internal sealed record SummaryPart(
     ImmutableArray<SummaryLeftOut> LeftOut,
     ImmutableArray<SummaryRepair> Repairs,
     string? Proven,
+    ImmutableArray<string> InQuestion,
     string? Ended,
     Picture? Narrowing);

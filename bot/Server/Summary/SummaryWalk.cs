@@ -4,6 +4,7 @@ using DxAssistant.Cases.Claims;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
+using DxAssistant.Graph.Model;
 using DxAssistant.Server.Chat;
 
 namespace DxAssistant.Server.Summary;
@@ -13,11 +14,15 @@ namespace DxAssistant.Server.Summary;
 /// <param name="narrowing">Draws how the faults in question of a case narrowed.</param>
 internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> narrowing)
 {
+    // As many as a reader weighs at a glance.
+    private const int Named = 3;
+
     private readonly List<SummaryPart> earlier = [];
     private readonly SeenFigures figures = new();
     private readonly Dictionary<string, DateTimeOffset> triedAt = new(StringComparer.Ordinal);
     private readonly Dictionary<SeenResult, SummaryCheck> outdated = [];
     private readonly List<string> versions = [];
+    private ImmutableArray<BeliefLine> believed = [];
 
     public CaseState State { get; private set; } = CaseState.New;
 
@@ -29,6 +34,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     {
         bool turnsOver = stored.Event is SecondFaultBegun or StartedOver;
         if (turnsOver && !State.Symptoms.IsEmpty) earlier.Add(Part());
+        if (turnsOver) believed = [];
         if (stored.Event is ResultsOutdated stale) Keep(stale);
         State = Fold.Apply(State, stored.Event);
         figures.Take(stored);
@@ -51,6 +57,10 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
             case ContentChanged changed:
                 versions.Add(changed.Version);
                 break;
+            // A closed case lists none: what stood before it was closed is left.
+            case Replied { Reply.Belief: { IsEmpty: false } lines }:
+                believed = lines;
+                break;
             case RepairTriedBefore tried:
                 triedAt[tried.Repair] = stored.At;
                 break;
@@ -68,12 +78,19 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         [.. State.PassedOver.Select(
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),
-        State.Repairs.FirstOrDefault(r => r.Works) is { } cured ? Proven(cured) : null,
+        State.Repairs.FirstOrDefault(r => r.Proves) is { } cured ? Proven(cured) : null,
+        InQuestion(),
         State.ClosedHow,
         narrowing(State));
 
     // What the checks did not tell apart is named together, as the conclusion does.
     private string Proven(TriedRepair cured) => string.Join(" / ", cured.OrFaults.Prepend(cured.Fault).Select(fault => TitleBook.Find(titles.Faults, fault)));
+
+    // What is left at the end of a part that proved nothing.
+    private ImmutableArray<string> InQuestion() =>
+        State.ClosedHow is null || State.Repairs.Any(r => r.Proves) ? []
+        : State.Repairs.LastOrDefault(r => r.Works)?.InQuestion is { } left ? [.. left.Select(fault => TitleBook.Find(titles.Faults, fault))]
+        : [.. believed.Where(line => line.Fault != FaultId.NoneOfThese.Value).Select(line => line.Title).Take(Named)];
 
     private SummaryCheck Check(SeenResult result)
     {

@@ -21,6 +21,13 @@ internal static class AccessBuilder
     {
         Quantity? limit = SafeWhen.Read(row.Cells[2].Text);
         return new AccessStep(page.Passage(row.Cells[0], section), limit is null ? null : new SafeLimit(
-            page.Passage(row.Cells[1], section), limit.Unit, limit.Si, page.Passage(row.Cells[2], section)));
+            page.Passage(row.Cells[1], section), limit.Unit, limit.Si, page.Passage(row.Cells[2], section)))
+        {
+            DoneIn =
+            [
+                .. row.Cell(3) is { } done ? done.Links.Select(link => page.Target(link, PageKind.Access)).OfType<Page>()
+                    .Select(state => new AccessId(state.Id)) : [],
+            ],
+        };
     }
 }

@@ -39,6 +39,8 @@ internal static class CheckBuilder
             LeaveOff = [.. page.List("leave-off").Select(id => new OutcomeId(id))],
             NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
             Modes = [.. page.List("modes")],
+            OnlyAt = [.. page.List("only-at").Select(id => new SymptomId(id))],
+            TellsMode = page.Field("tells-mode") == "true",
         };
     }
 

@@ -35,6 +35,8 @@ internal static class PageBuilders
         page.List("parts"), page.Cautions)
     {
         MayNotHold = page.Field("may-not-hold") == "true",
+        ProofAlways = page.Field("proof-always") == "true",
+        VerifyIn = page.Field("verify-in") is { } state ? new AccessId(state) : null,
         Changes = [.. page.List("changes").Select(check => new CheckId(check))],
     };
 

@@ -12,6 +12,7 @@ internal static class VerdictWords
         ["within"] = VerdictKind.Within,
         ["low"] = VerdictKind.Low,
         ["high"] = VerdictKind.High,
+        ["reversed"] = VerdictKind.Reversed,
         ["unequal"] = VerdictKind.Unequal,
         ["open circuit"] = VerdictKind.OpenCircuit,
         ["short circuit"] = VerdictKind.ShortCircuit,

@@ -32,6 +32,7 @@ internal sealed class Explanations(Pages pages)
             "minutes" => "Minutes at the unit once it stands in its access state. The planner weighs them against what the step tells.",
             "changes" => "Checks whose results from before no longer count when this repair did not cure: they are asked for anew.",
             "may-not-hold" => "Whether it may be the right work and still not cure, such as a second leak. Then its faults are not ruled out, only unlikely.",
+            "verify-in" => "The access state for the trial run, where its question asks for what is read there, such as pressures.",
             "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
             "frequency" when field.Text is { } word => Frequency(word),
             "calculation" when Judges.Find(field.Text) is { } judge => About(judge),

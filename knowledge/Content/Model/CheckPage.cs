@@ -54,4 +54,10 @@ public sealed record CheckPage(
 
     /// <summary>The modes in which it is done; told that the trouble shows in another, nobody is asked for it. Empty means all.</summary>
     public ImmutableSortedSet<string> Modes { get; init; } = [];
+
+    /// <summary>The symptoms at which alone it is asked; empty means all.</summary>
+    public ImmutableSortedSet<SymptomId> OnlyAt { get; init; } = [];
+
+    /// <summary>Whether it asks for the mode in which the trouble shows: outcomes that are named as modes tell it.</summary>
+    public bool TellsMode { get; init; }
 }

@@ -20,4 +20,10 @@ public sealed record RepairPage(
 
     /// <summary>Whether it may be the right work and still not cure: a second leak, a wrong weight.</summary>
     public bool MayNotHold { get; init; }
+
+    /// <summary>Whether its part is too dear to be changed before the proof of its fault, however long that takes.</summary>
+    public bool ProofAlways { get; init; }
+
+    /// <summary>The access state in which the unit is tried out afterwards, where its trial measures something; null where every repair is.</summary>
+    public AccessId? VerifyIn { get; init; }
 }

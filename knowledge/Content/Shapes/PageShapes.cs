@@ -42,7 +42,8 @@ internal static class PageShapes
         new(PageKind.Access, "access",
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [
-                Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true)),
+                Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true),
+                    new("Done in", true, PageKind.Access, MayBeLeftOut: true)),
                 Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
                 Cautions, Sources,
             ]),
@@ -96,7 +97,7 @@ internal static class PageShapes
                 new("stop-shock", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
-                new("modes", FieldType.List, false),
+                new("modes", FieldType.List, false), new("only-at", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("tells-mode", FieldType.YesNo, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),
@@ -107,7 +108,8 @@ internal static class PageShapes
             ]),
         new(PageKind.Repair, "repairs",
             [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who,
-                new("parts", FieldType.List, false), new("changes", FieldType.Ids, false, RefersTo: PageKind.Check), new("may-not-hold", FieldType.YesNo, false)],
+                new("parts", FieldType.List, false), new("changes", FieldType.Ids, false, RefersTo: PageKind.Check), new("may-not-hold", FieldType.YesNo, false),
+                new("verify-in", FieldType.Ids, false, RefersTo: PageKind.Access), new("proof-always", FieldType.YesNo, false)],
             [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],

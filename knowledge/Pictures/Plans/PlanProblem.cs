@@ -34,7 +34,8 @@ public static class PlanProblem
         {
             BarredChecks =
             [
-                .. library.Checks.Values.Where(check => (check.OwnersOnly && who.Rank > 0) || check.NotAt.Contains(symptom) || IsElsewhere(check.Series, series))
+                .. library.Checks.Values.Where(check => (check.OwnersOnly && who.Rank > 0) || check.NotAt.Contains(symptom)
+                    || (!check.OnlyAt.IsEmpty && !check.OnlyAt.Contains(symptom)) || IsElsewhere(check.Series, series))
                     .Select(check => check.Id),
             ],
             HandOverMinutes = library.HandOverMinutes,

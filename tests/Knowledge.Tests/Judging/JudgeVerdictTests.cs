@@ -283,6 +283,19 @@ public sealed class JudgeVerdictTests
         Assert.Equal(expected, Ask.Judge("temperature-split", "low = 8 K; high = 14 K; thermometer = 1 K", readings)
             .Verdict);
 
+    // Common practice, no source: in cooling the air comes out colder than it goes in, in heating warmer; the other way round is a fault.
+    [Theory]
+    [InlineData("temperature-drop", VerdictKind.Within, "24 °C", "13 °C")]
+    [InlineData("temperature-drop", VerdictKind.Reversed, "24 °C", "35 °C")]
+    [InlineData("temperature-drop", VerdictKind.Reversed, "75 °F", "81 °F")]
+    [InlineData("temperature-drop", VerdictKind.Low, "24 °C", "24 °C")]
+    [InlineData("temperature-drop", VerdictKind.High, "80 °F", "40 °F")]
+    [InlineData("temperature-rise", VerdictKind.Within, "20 °C", "31 °C")]
+    [InlineData("temperature-rise", VerdictKind.Reversed, "20 °C", "9 °C")]
+    [InlineData("temperature-rise", VerdictKind.Low, "20 °C", "21 °C")]
+    public void DirectedSplit_TwoTemperatures_GiveTheVerdict(string judge, VerdictKind expected, params string[] readings) =>
+        Assert.Equal(expected, Ask.Judge(judge, "low = 8 K; high = 14 K; reversed = 1.5 K; thermometer = 1 K", readings).Verdict);
+
     [Theory]
     [InlineData(VerdictKind.Within, "46 Ω")]
     [InlineData(VerdictKind.Low, "12 Ω")]

@@ -81,7 +81,7 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     private static void Confirm(TurnDraft turn, AccessPage page, int number, string? said)
     {
         turn.Happen(new StepConfirmed(page.Id.Value, number, said));
-        if (number + 1 < page.Steps.Length) return;
+        if (AccessWay.Next(turn, page) is not null) return;
         turn.Happen(new AccessReached(page.Id.Value));
         turn.Say(SegmentKind.Understood, "access-reached", Slot.Of("access", page.Title));
     }
@@ -89,7 +89,6 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     private static (AccessStep Step, AccessPage Page, int Number)? Step(TurnDraft turn, OpenQuestion question)
     {
         if (!turn.Library.Access.TryGetValue(new AccessId(question.Subject), out var page)) return null;
-        int number = turn.State.Approach is { } approach && approach.Access == question.Subject ? approach.Done : 0;
-        return number < page.Steps.Length ? (page.Steps[number], page, number) : null;
+        return AccessWay.Next(turn, page) is { } number ? (page.Steps[number], page, number) : null;
     }
 }

@@ -4,6 +4,7 @@ using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Quantities;
@@ -33,6 +34,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
             Slot.Of("check", page.Title), Slot.Of("answer", outcome.Answer));
         turn.Happen(new OutcomeSeen(
             page.Id.Value, key, Certain(place, page.Outcomes.Length), null, outcome.Answer.Text));
+        if (page.TellsMode && ModeWords.IsMode(key)) turn.Happen(new ModeStated(key));
         return true;
     }
 

@@ -31,16 +31,28 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
-        ImmutableArray<FaultPage> others = [.. CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings).NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
-        turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes") { OrFaults = [.. others.Select(other => other.Id.Value)] });
+        CuredFaults cured = CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings);
+        ImmutableArray<FaultPage> others = [.. cured.NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
+        ImmutableArray<FaultPage> left = key == "yes" && cured.IsGuess ? Left(turn, fault) : [];
+        turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes")
+        {
+            OrFaults = [.. others.Select(other => other.Id.Value)],
+            InQuestion = left.IsEmpty ? null : [.. left.Select(open => open.Id.Value)],
+        });
         Slot repaired = Slot.Of("repair", page.Title);
-        if (key == "yes" && !others.IsEmpty)
+        if (!left.IsEmpty)
+            turn.Say(SegmentKind.Conclusion, "repair-worked-unproven", repaired, Slot.List("faults", [.. left.Select(open => open.Title)]));
+        else if (key == "yes" && !others.IsEmpty)
             turn.Say(SegmentKind.Conclusion, "repair-worked-several", repaired, Slot.List("faults", [fault.Title, .. others.Select(other => other.Title)]));
         else
             turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : page.MayNotHold ? "repair-failed-doubt" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
         if (key == "no") Outdate(turn, page);
         return true;
     }
+
+    // A repair made on a guess, and the unit works: the trouble may have gone by itself, so the fault is not proven by that.
+    private static ImmutableArray<FaultPage> Left(TurnDraft turn, FaultPage fault) =>
+        [.. EndOfWalk.SuspectsOf(turn).Take(turn.Library.Settings.Suspects).Append(fault).DistinctBy(page => page.Id)];
 
     // Superheat from before a charge was weighed in says nothing of the charge that is in now.
     private static void Outdate(TurnDraft turn, RepairPage repair)

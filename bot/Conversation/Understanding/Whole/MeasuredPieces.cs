@@ -63,6 +63,7 @@ internal static class MeasuredPieces
         BareTemperature.Settle(page, ReadingParser.Parse(turn.Heard(text), ReadingIntake.Context(page, series?.Market)))
             is ReadingResult.Readings { Unclear: null } readings
         && ReadingIntake.Place(page, readings.List) is { Length: var placed } given && placed == readings.List.Length
+        && readings.List.All(reading => page.Readings.Any(field => ReadingIntake.IsOfKind(reading, field)))
         && page.Readings.All(field => given.Count(reading => reading.Label == field.Label) == 1)
             ? new ToldThing.Measured(page.Id.Value, given)
             : null;

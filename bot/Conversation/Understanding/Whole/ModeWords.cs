@@ -13,6 +13,8 @@ internal static class ModeWords
     public static ImmutableArray<string> Ids { get; } =
         [.. Modes.Select(mode => $"words-mode-{mode}"), .. Modes.Select(Phrase)];
 
+    public static bool IsMode(string name) => Modes.Contains(name);
+
     /// <summary>The phrase that names a mode.</summary>
     public static string Phrase(string mode) => $"mode-{mode}";
 

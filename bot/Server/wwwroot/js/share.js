@@ -16,7 +16,8 @@ const tried = made => made.works === true ? 'the unit works' : made.works === fa
 const partLines = part => [
   part.shows.length > 0 ? `Shows: ${part.shows.join('; ')}` : '',
   ...part.checks.map((check, place) => `${place + 1}. ${check.title}: ${found(check)}`),
-  `Fault proven: ${part.proven ?? 'none yet'}`,
+  `Fault proven: ${part.proven ?? (part.ended ? 'none' : 'none yet')}`,
+  part.inQuestion.length > 0 ? `Still in question: ${part.inQuestion.join('; ')}` : '',
   ...part.repairs.map(made => `Repair: ${made.title}: ${tried(made)}`),
 ];
 

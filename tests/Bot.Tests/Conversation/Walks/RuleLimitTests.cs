@@ -26,6 +26,21 @@ public sealed class RuleLimitTests
         Assert.Equal(!isAsked, laid.HeldBack.Contains(LaidRule.Proof));
     }
 
+    // Common practice, no source: a board or a compressor is changed last, and never on a guess.
+    [Fact]
+    public void Proof_OfADearPart_IsDoneWhateverItCosts()
+    {
+        PlannedStep board = new PlannedStep.DoRepair(new RepairId("replace-indoor-board"), Isolated);
+        WalkScene scene = Scenes.Of(Scenes.FanCode().State, Scenes.Plan((board, 100)));
+        LaidStep laid = new WalkChooser(With("proof before part", new RuleLimit(0, 0))).Laid(scene, board, []);
+        Assert.NotNull(laid.By(LaidRule.Proof));
+    }
+
+    [Fact]
+    public void Proof_DearestParts_AreNeverChangedWithout() =>
+        Assert.All((string[])["replace-compressor", "replace-inverter-board", "replace-outdoor-board", "replace-indoor-board"],
+            repair => Assert.True(Shipped.Repairs[new RepairId(repair)].ProofAlways));
+
     [Theory]
     [InlineData(10, true)]
     [InlineData(0.5, false)]

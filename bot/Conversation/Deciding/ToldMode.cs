@@ -1,0 +1,23 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Understanding.Whole;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>Where a page asks for the mode in which the trouble shows, a mode told before is its answer: it is not asked again.</summary>
+internal sealed class ToldMode : IDecision
+{
+    public void Decide(TurnDraft turn)
+    {
+        if (turn.State.Mode is not { } mode) return;
+        foreach (CheckPage page in turn.Library.Checks.Values.Where(page => page.TellsMode && turn.View.IsFor(page)))
+            if (page.Outcomes.FirstOrDefault(outcome => outcome.Id.Value == mode) is { } told && Seen(turn, page)?.Outcome != mode)
+                turn.Happen(new OutcomeSeen(page.Id.Value, mode,
+                    Doubts.Weigh(page.Outcomes.IndexOf(told), page.Outcomes.Length, 1), null, told.Answer.Text));
+    }
+
+    private static SeenResult? Seen(TurnDraft turn, CheckPage page) => turn.View.Results.FirstOrDefault(result => result.Check == page.Id.Value);
+}
