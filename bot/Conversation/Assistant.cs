@@ -115,7 +115,7 @@ public sealed class Assistant
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser),
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new HarmlessQuestions(library.Phrases),
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, byKind, danger));
     }
 

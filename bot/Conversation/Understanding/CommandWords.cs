@@ -19,8 +19,13 @@ internal sealed class CommandWords(PhraseBook phrases)
     // Words around a command that change nothing: "sorry, I really don't know".
     private const string Polite = "words-polite";
 
+    /// <summary>How a command is asked for: "can i skip this".</summary>
+    private const string Asking = "words-ask-may";
+
     // What angry people say of a machine beside what it does.
     private const string Anger = "words-anger";
+
+    private const string AskingHelp = "words-asking-help";
 
     /// <summary>How a correction of the last answer begins: "no wait, it was free".</summary>
     private const string Correcting = "words-correcting";
@@ -36,10 +41,15 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", Asking, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
-    public CommandWord? Find(string text)
+    public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null);
+
+    // "Can i not say" asks for nothing.
+    private CommandWord? FindAsked(string text) => FindPlain(text) is { } word and not (CommandWord.Cannot or CommandWord.Unsure) ? word : null;
+
+    private CommandWord? FindPlain(string text)
     {
         string said = PlainWords.Joined(text), bare = Bare(text);
         foreach ((string phrase, CommandWord word) in Commands)
@@ -52,10 +62,15 @@ internal sealed class CommandWords(PhraseBook phrases)
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_lists[Polite].Contains(word)));
 
     /// <summary>A message without its words of anger.</summary>
-    public string WithoutAnger(string text)
+    public string WithoutAnger(string text) => Without(Anger, text);
+
+    /// <summary>A message without what asks for help beside it: "what do i do".</summary>
+    public string WithoutAsking(string text) => Without(AskingHelp, text);
+
+    private string Without(string phrase, string text)
     {
         string calm = $" {PlainWords.Joined(text)} ";
-        foreach (string angry in _lists[Anger].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
+        foreach (string angry in _lists[phrase].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
             calm = calm.Replace($" {angry} ", " ", StringComparison.Ordinal);
         return calm.Trim();
     }

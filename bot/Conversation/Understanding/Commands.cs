@@ -38,6 +38,9 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);
 
+    /// <summary>A message without what asks for help beside it.</summary>
+    public string WithoutAsking(string text) => words.WithoutAsking(text);
+
     public void Obey(TurnDraft turn, CommandWord word)
     {
         switch (word)

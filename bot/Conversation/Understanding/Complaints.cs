@@ -45,10 +45,19 @@ internal static class Complaints
         else
         {
             Keep(turn, manner);
-            turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom", new Option(symptom.Id.Value, symptom.Title.Text),
-                turn.Option(SymptomAnswer.None, "option-answer-to-question"));
+            AskNew(turn, symptom);
         }
     }
+
+    /// <summary>Asks whether one of the symptoms that something told beside a refusal means is a new trouble, in the middle of a walk that knows none of them.</summary>
+    public static void AskWhetherNew(TurnDraft turn, ImmutableArray<SymptomPage> symptoms)
+    {
+        bool isWalking = turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Repair or QuestionKind.Access };
+        if (isWalking && !symptoms.Any(symptom => turn.State.Symptoms.Any(known => known.Symptom == symptom.Id.Value))) AskNew(turn, [.. symptoms]);
+    }
+
+    private static void AskNew(TurnDraft turn, params SymptomPage[] symptoms) => turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom",
+        [.. symptoms.Select(symptom => new Option(symptom.Id.Value, symptom.Title.Text)), turn.Option(SymptomAnswer.None, "option-answer-to-question")]);
 
     // A lone word at a step is far more likely an answer that does not fit: "off" at the isolator is no dead unit, "snow" no greeting.
     private static bool IsMisplaced(TurnDraft turn, string text, MatchResult match) =>
