@@ -24,7 +24,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, SideQuestions side, HarmlessQuestions harmless, GoneTrouble gone, Corrections corrections)
+    FaultQuestions faults, SideQuestions side, HarmlessQuestions harmless, RoleAnswer person, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -52,6 +52,15 @@ internal sealed class Listener(
     /// <summary>Whether words ask for the whole step to be said again.</summary>
     public bool IsAgain(string text) => commands.Find(text) == CommandWord.Again;
 
+    /// <summary>Whether words are a plain yes.</summary>
+    public bool IsYes(string text) => commands.IsYes(text);
+
+    /// <summary>Whether words are a plain no.</summary>
+    public bool IsNo(string text) => !commands.IsYes(text) && commands.IsYesOrNo(text);
+
+    /// <summary>The symptom that words tell beyond doubt; null when they tell none or several.</summary>
+    public SymptomId? SymptomIn(string text) => Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
+
     private void Hear(TurnDraft turn, MessageBody.Words words)
     {
         string text = words.Text;
@@ -67,6 +76,7 @@ internal sealed class Listener(
     {
         if (!TellsDanger(text))
         {
+            if (turn.State.Question is { Kind: QuestionKind.Role } && person.Knows(text) && Answers(turn, text)) return;
             if (gone.Hear(turn, text)) return;
             if (gone.TellsNone(turn, text, match))
             {
