@@ -22,12 +22,13 @@ internal static class Complaints
     {
         manner = WithEarlier(turn, manner);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (IsMisplaced(turn, text, match)) turn.Say(SegmentKind.Notice, "notice-choose");
+        if (IsMisplaced(turn, text, match)) Misfit.Say(turn);
         else if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
         else if (asked && match.IsVague && Offering.General(turn.Library) is { } general) Clarifying.AskGenerally(turn, general);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
-        else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
+        else if (!turn.Changed && asked && turn.State.Question is not { Kind: QuestionKind.Symptom }) turn.Say(SegmentKind.Notice, "notice-nothing-here");
+        else if (!turn.Changed) Misfit.Say(turn);
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
     }
 

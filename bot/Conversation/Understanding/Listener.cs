@@ -181,7 +181,8 @@ internal sealed class Listener(
         if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(text) || IsDenial(turn, text)))
         {
             bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);
-            turn.Say(SegmentKind.Notice, isDanger ? "notice-which-danger" : "notice-choose");
+            if (isDanger) turn.Say(SegmentKind.Notice, "notice-which-danger");
+            else Misfit.Say(turn);
             return;
         }
 
@@ -324,7 +325,7 @@ internal sealed class Listener(
     private bool Answers(TurnDraft turn, string text) =>
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
-        && answer.Hear(turn, question, text);
+        && (answer.Hear(turn, question, text) || (commands.WithoutTeller(text) is { } bare && !TellsDanger(text) && answer.Hear(turn, question, bare)));
 
     private void Choose(TurnDraft turn, MessageBody.Choice choice)
     {
