@@ -105,9 +105,10 @@ public sealed class Assistant
         IMatcher matcher = late ?? MatcherOf(library);
         var whole = new WholeReader(library);
         if (late is null) whole.GetReady();
+        var person = new RoleAnswer(whole, new RoleWords(library.Phrases));
         Answer[] answers =
         [
-            new SeriesAnswer(), new RoleAnswer(whole), new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(words), new AccessAnswer(words),
+            new SeriesAnswer(), person, new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(words), new AccessAnswer(words),
             new CheckAnswer(words), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
             new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];
@@ -115,7 +116,7 @@ public sealed class Assistant
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library),
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library), new HarmlessQuestions(library.Phrases), person,
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger));
     }
 

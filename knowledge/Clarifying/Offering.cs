@@ -30,6 +30,11 @@ public static class Offering
         _ => null,
     };
 
+    /// <summary>The symptoms one of which words mean beyond doubt: the one, or the few that fit nearly as well; empty when none fits well.</summary>
+    public static ImmutableArray<string> PlainSymptoms(MatchResult match) => CertainSymptom(match) is { } only ? [only]
+        : match.Symptoms is [{ Score: >= Certain } first, ..] ? [.. match.Symptoms.Where(hit => first.Score - hit.Score < Lead).Select(hit => hit.Id)]
+        : [];
+
     /// <summary>The symptoms the words come near to; when they name a fault instead, the symptoms it shows.</summary>
     public static ImmutableArray<SymptomPage> Symptoms(Library library, MatchResult match)
     {

@@ -20,10 +20,24 @@ internal static class ConclusionSpeech
         CuredFaults cured = CuredFaults.Of(belief, repair, turn.Library.Settings);
         if (cured.All.IsEmpty) return;
         FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
+        if (turn.View.Role.Rank == 0)
+        {
+            SayToOwner(turn, cured, page, notDone);
+            return;
+        }
+
         Segment conclusion = Conclusion(turn, cured, page, Checks(turn, notDone));
         var ledger = new FaultLedger(turn, page.Id);
         turn.Say(inShort ? conclusion : conclusion with { Pictures = Drawn(turn, ledger), Ledger = ledger.Figures() });
         if (!inShort) SayGrounds(turn, cured, page, notDone, ledger);
+        turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
+    }
+
+    // An owner is told what it is, and hears figures and grounds when asking why.
+    private static void SayToOwner(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone)
+    {
+        bool isFound = cured.IsFound && notDone.IsEmpty;
+        turn.Say(SegmentKind.Conclusion, isFound ? "conclusion-owner-found" : "conclusion-owner-likely", Slot.Of("fault", page.Title));
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 

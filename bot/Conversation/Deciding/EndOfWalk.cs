@@ -62,7 +62,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-stop");
         if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
-        if (turn.State.Role is not null && turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
+        if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         if (!turn.State.Symptoms.IsEmpty) SayWhatNext(turn);
         turn.Happen(new Closed("book"));
         closed.Decide(turn);

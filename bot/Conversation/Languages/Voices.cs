@@ -57,8 +57,9 @@ internal sealed class Voices
         {
             if (_chosenBy.TryGetValue(PlainWords.Joined(text), out string? chosen)) return Choose(turn, chosen);
             if (turn.State.Question is not { Kind: QuestionKind.Language } open) return Detect(turn, text) ? null : body;
-            if (OptionMatcher.Find(text, open.Options) is not { } option) return Stay(turn, body);
-            body = new MessageBody.Choice(open.Id, option.Key);
+            if (Answered(open, text) is not { } language)
+                return Asked(open)?.Library.Language!.Id is { } theirs && _guess.Value.Of(text) == theirs ? Confirm(turn, theirs, $"{open.Subject}. {text}") : Stay(turn, body);
+            body = new MessageBody.Choice(open.Id, language);
         }
 
         return body is MessageBody.Choice { Key: var key } choice && turn.State.Question is { Kind: QuestionKind.Language } asked
@@ -73,14 +74,32 @@ internal sealed class Voices
         return Confirm(turn, language, first);
     }
 
-    // The message that led to the question is heard again, now in its language.
+    // The message that led to the question is heard again, now in its language. Who goes on in another has told the trouble all the same.
     private MessageBody.Words? Confirm(TurnDraft turn, string language, string first)
     {
         Speak(turn, language);
         turn.Say(SegmentKind.Notice, "notice-language");
         turn.GoesOn = true;
-        return first.Length > 0 ? new MessageBody.Words(first) : null;
+        if (first.Length == 0) return null;
+        return Of(language) == _main && Asked(turn.State.Question) is { } other && other.Listener.SymptomIn(first) is { } symptom
+            ? new MessageBody.Words(_main.Library.Symptoms[symptom].Title.Text)
+            : new MessageBody.Words(first);
     }
+
+    // The language that an answer means: named in it, or a yes or no to going on in the language that was guessed.
+    private string? Answered(OpenQuestion open, string text)
+    {
+        if (OptionMatcher.Find(text, open.Options) is { } option) return option.Key;
+        string said = $" {PlainWords.Joined(text)} ";
+        if (_chosenBy.Keys.Where(words => said.Contains($" {words} ", StringComparison.Ordinal)).MaxBy(words => words.Length) is { } named) return _chosenBy[named];
+        if (Asked(open) is not { } guessed) return null;
+        string theirs = guessed.Library.Language!.Id;
+        if (guessed.Listener.IsYes(text) || _main.Listener.IsYes(text)) return theirs;
+        return guessed.Listener.IsNo(text) || _main.Listener.IsNo(text) ? _main.Library.Language!.Id : null;
+    }
+
+    // The voice of the language that a question for the language has guessed.
+    private Voice? Asked(OpenQuestion? question) => question is { Kind: QuestionKind.Language, Options: [{ Key: var key }, ..] } && Of(key) is var voice && voice != _main ? voice : null;
 
     // An answer that is none: the case stays as it is, and is not asked again.
     private MessageBody Stay(TurnDraft turn, MessageBody body)

@@ -52,11 +52,14 @@ internal static class Clarifying
         if (!key.Contains(Between)) return false;
         ImmutableArray<SymptomPage> left = [.. key.Split(Between, StringSplitOptions.RemoveEmptyEntries)
             .Select(id => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(id))).OfType<SymptomPage>()];
-        bool asksForAll = key.EndsWith(Between);
+        bool asksForAll = IsForAll(key);
         if (asksForAll) Choose(turn, left, left.Length);
         else if (left.Length <= Clarifier.LongestList || !Ask(turn, Nothing, left)) Choose(turn, left);
         return true;
     }
+
+    /// <summary>Whether a key stands for "cannot say: show me all".</summary>
+    public static bool IsForAll(string key) => key.EndsWith(Between);
 
     private static string Key(ImmutableArray<SymptomId> symptoms) => string.Join(Between, symptoms.Select(symptom => symptom.Value));
 }

@@ -19,8 +19,21 @@ internal sealed class CommandWords(PhraseBook phrases)
     // Words around a command that change nothing: "sorry, I really don't know".
     private const string Polite = "words-polite";
 
+    /// <summary>How a command is asked for: "can i skip this".</summary>
+    private const string Asking = "words-ask-may";
+
+    /// <summary>How it begins what somebody else says: "she says none of that".</summary>
+    private const string SaidBy = "words-said-by";
+
+    // What follows an answer and changes nothing: "none that i can see".
+    private const string AsFar = "words-as-far";
+
+    private const string BookAct = "words-book-act", BookWhom = "words-book-whom", BookBeside = "words-book-beside";
+
     // What angry people say of a machine beside what it does.
     private const string Anger = "words-anger";
+
+    private const string AskingHelp = "words-asking-help";
 
     /// <summary>How a correction of the last answer begins: "no wait, it was free".</summary>
     private const string Correcting = "words-correcting";
@@ -36,10 +49,23 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Correcting, WrongUnit, Polite, Anger, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
-    public CommandWord? Find(string text)
+    public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);
+
+    // "Just book me a technician", "i need someone to come out": somebody is to come, and nothing else is said.
+    private bool Books(string text)
+    {
+        ImmutableArray<string> said = PlainWords.Of(text);
+        return said.Any(_lists[BookAct].Contains) && said.Any(_lists[BookWhom].Contains)
+            && said.All(word => _lists[BookAct].Contains(word) || _lists[BookWhom].Contains(word) || _lists[BookBeside].Contains(word));
+    }
+
+    // "Can i not say" asks for nothing.
+    private CommandWord? FindAsked(string text) => FindPlain(text) is { } word and not (CommandWord.Cannot or CommandWord.Unsure) ? word : null;
+
+    private CommandWord? FindPlain(string text)
     {
         string said = PlainWords.Joined(text), bare = Bare(text);
         foreach ((string phrase, CommandWord word) in Commands)
@@ -52,10 +78,15 @@ internal sealed class CommandWords(PhraseBook phrases)
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_lists[Polite].Contains(word)));
 
     /// <summary>A message without its words of anger.</summary>
-    public string WithoutAnger(string text)
+    public string WithoutAnger(string text) => Without(Anger, text);
+
+    /// <summary>A message without what asks for help beside it: "what do i do".</summary>
+    public string WithoutAsking(string text) => Without(AskingHelp, text);
+
+    private string Without(string phrase, string text)
     {
         string calm = $" {PlainWords.Joined(text)} ";
-        foreach (string angry in _lists[Anger].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
+        foreach (string angry in _lists[phrase].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
             calm = calm.Replace($" {angry} ", " ", StringComparison.Ordinal);
         return calm.Trim();
     }
@@ -106,6 +137,17 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>Whether the first clause of a label is one word of a list: "Yes, it is free", but not "No air comes out".</summary>
     public bool Begins(string phrase, string label) => PlainWords.Of(label.Split(',')[0]) is [var only] && _lists[phrase].Contains(only);
+
+    /// <summary>An answer without who gives it and how far they can see; null when neither is said.</summary>
+    public string? WithoutTeller(string text)
+    {
+        string said = PlainWords.Joined(text);
+        string bare = Before(AsFar, After(SaidBy, said) ?? said);
+        return bare.Length > 0 && bare != said ? bare : null;
+    }
+
+    private string Before(string phrase, string said) =>
+        _lists[phrase].Where(entry => said.EndsWith(' ' + entry, StringComparison.Ordinal)).MaxBy(entry => entry.Length) is { } end ? said[..^end.Length].TrimEnd() : said;
 
     /// <summary>Whether a message ends in something of a list.</summary>
     public bool EndsIn(string phrase, string text)

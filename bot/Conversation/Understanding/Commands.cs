@@ -38,6 +38,12 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);
 
+    /// <summary>An answer without who gives it and how far they can see; null when neither is said.</summary>
+    public string? WithoutTeller(string text) => words.WithoutTeller(text);
+
+    /// <summary>A message without what asks for help beside it.</summary>
+    public string WithoutAsking(string text) => words.WithoutAsking(text);
+
     public void Obey(TurnDraft turn, CommandWord word)
     {
         switch (word)
@@ -75,6 +81,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         if (turn.State.Question is { Kind: QuestionKind.Check } danger && DangerFirst.IsAskedBy(turn, danger.Subject))
             PassOverDanger(turn, danger.Subject, CommandWord.Cannot);
         else if (turn.State is { Unverified: null, ClosedHow: null }) turn.Happen(new LeftToOthers());
+        else if (turn.State.ClosedHow is not null && turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else turn.Say(SegmentKind.Notice, "notice-answer-first");
     }
 
@@ -105,12 +112,20 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
                 break;
             case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
             case { Kind: QuestionKind.LeftOut }: LeftOutAnswer.Leave(turn); break;
+            case { Kind: QuestionKind.Symptom } list when word == CommandWord.Unsure: ShowAll(turn, list); break;
             case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
             case { } question when word is CommandWord.Unsure or CommandWord.Cannot:
                 turn.Say(SegmentKind.Notice, UnsureAt(question.Kind));
                 break;
             default: turn.Say(SegmentKind.Notice, "notice-answer-first"); break;
         }
+    }
+
+    // Who cannot tell is shown all that is left to choose from; a list stays, with how to choose.
+    private static void ShowAll(TurnDraft turn, OpenQuestion list)
+    {
+        turn.Say(SegmentKind.Notice, "unsure-symptom");
+        if (list.Options.FirstOrDefault(option => Clarifying.IsForAll(option.Key)) is { } all) Clarifying.ChooseLeft(turn, all.Key);
     }
 
     // How to find the answer to a question that cannot be left out.

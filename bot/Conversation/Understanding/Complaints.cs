@@ -22,12 +22,13 @@ internal static class Complaints
     {
         manner = WithEarlier(turn, manner);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (IsMisplaced(turn, text, match)) turn.Say(SegmentKind.Notice, "notice-choose");
+        if (IsMisplaced(turn, text, match)) Misfit.Say(turn);
         else if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
         else if (asked && match.IsVague && Offering.General(turn.Library) is { } general) Clarifying.AskGenerally(turn, general);
         else if (match.RefusalId is { } page) Refusals.Say(turn, turn.Library.Refusals[page]);
-        else if (!turn.Changed) turn.Say(SegmentKind.Notice, asked ? "notice-nothing-here" : "notice-choose");
+        else if (!turn.Changed && asked && turn.State.Question is not { Kind: QuestionKind.Symptom }) turn.Say(SegmentKind.Notice, "notice-nothing-here");
+        else if (!turn.Changed) Misfit.Say(turn);
         else if (turn.State.Question is { Kind: QuestionKind.Symptom } open) turn.AskAgain(open);
     }
 
@@ -45,10 +46,19 @@ internal static class Complaints
         else
         {
             Keep(turn, manner);
-            turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom", new Option(symptom.Id.Value, symptom.Title.Text),
-                turn.Option(SymptomAnswer.None, "option-answer-to-question"));
+            AskNew(turn, symptom);
         }
     }
+
+    /// <summary>Asks whether one of the symptoms that something told beside a refusal means is a new trouble, in the middle of a walk that knows none of them.</summary>
+    public static void AskWhetherNew(TurnDraft turn, ImmutableArray<SymptomPage> symptoms)
+    {
+        bool isWalking = turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Repair or QuestionKind.Access };
+        if (isWalking && !symptoms.Any(symptom => turn.State.Symptoms.Any(known => known.Symptom == symptom.Id.Value))) AskNew(turn, [.. symptoms]);
+    }
+
+    private static void AskNew(TurnDraft turn, params SymptomPage[] symptoms) => turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom",
+        [.. symptoms.Select(symptom => new Option(symptom.Id.Value, symptom.Title.Text)), turn.Option(SymptomAnswer.None, "option-answer-to-question")]);
 
     // A lone word at a step is far more likely an answer that does not fit: "off" at the isolator is no dead unit, "snow" no greeting.
     private static bool IsMisplaced(TurnDraft turn, string text, MatchResult match) =>

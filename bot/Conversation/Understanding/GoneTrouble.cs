@@ -19,7 +19,7 @@ internal sealed class GoneTrouble(Denials denials)
         if (!CanEnd(turn) || OptionMatcher.Find(text, turn.State.Question!.Options, turn.Library.Language) is not null) return false;
         if (!denials.SaysGone(text) && !IsDenied(turn, text)) return false;
         if (turn.State.IsGone is null) Ask(turn, new SymptomId(turn.State.Symptoms[0].Symptom));
-        else turn.Say(SegmentKind.Notice, "notice-choose");
+        else Misfit.Say(turn);
         return true;
     }
 

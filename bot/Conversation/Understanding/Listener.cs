@@ -10,6 +10,7 @@ using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Readings;
 using DxAssistant.Knowledge.Search;
 using DxAssistant.Knowledge.Search.Indexing;
@@ -23,7 +24,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, SideQuestions side, FirstHelp help, GoneTrouble gone, Corrections corrections)
+    FaultQuestions faults, SideQuestions side, FirstHelp help, HarmlessQuestions harmless, RoleAnswer person, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -51,6 +52,15 @@ internal sealed class Listener(
     /// <summary>Whether words ask for the whole step to be said again.</summary>
     public bool IsAgain(string text) => commands.Find(text) == CommandWord.Again;
 
+    /// <summary>Whether words are a plain yes.</summary>
+    public bool IsYes(string text) => commands.IsYes(text);
+
+    /// <summary>Whether words are a plain no.</summary>
+    public bool IsNo(string text) => !commands.IsYes(text) && commands.IsYesOrNo(text);
+
+    /// <summary>The symptom that words tell beyond doubt; null when they tell none or several.</summary>
+    public SymptomId? SymptomIn(string text) => Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
+
     private void Hear(TurnDraft turn, MessageBody.Words words)
     {
         string text = words.Text;
@@ -67,6 +77,7 @@ internal sealed class Listener(
     {
         if (!TellsDanger(text))
         {
+            if (turn.State.Question is { Kind: QuestionKind.Role } && person.Knows(text) && Answers(turn, text)) return;
             if (gone.Hear(turn, text)) return;
             if (gone.TellsNone(turn, text, match))
             {
@@ -75,15 +86,15 @@ internal sealed class Listener(
             }
         }
 
-        if (side.HearIsItDangerous(turn, text)) return;
+        if (side.HearIsItDangerous(turn, text) || (!TellsDanger(text) && !IsAnAnswer(turn, text) && harmless.Hear(turn, text))) return;
         bool isPerson = whole.RoleIn(text) is not null && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
         if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text))) match = match with { Decision = MatchDecision.None, RefusalId = null };
-        bool refused = !IsAnAnswer(turn, text) && !danger.Outranks(text, match) && Refusals.Refuse(turn, match);
+        bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text) && !danger.Outranks(text, match);
+        if (refused) Refuse(turn, text, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
         {
             HearBesides(turn, text);
-            TakeOwner(turn, text);
             return;
         }
 
@@ -105,6 +116,13 @@ internal sealed class Listener(
         if (DangerFirst.IsAskedBy(turn, open.Subject)) return true;
         ImmutableArray<string> known = [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
+    }
+
+    // Who says to be the owner beside it is answered as one.
+    private void Refuse(TurnDraft turn, string text, MatchResult match)
+    {
+        TakeOwner(turn, text);
+        Refusals.Say(turn, match);
     }
 
     // An owner may say so beside what is refused; a technician is taken at their word only where nothing unsafe is asked for.
@@ -169,7 +187,8 @@ internal sealed class Listener(
         if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(text) || IsDenial(turn, text)))
         {
             bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);
-            turn.Say(SegmentKind.Notice, isDanger ? "notice-which-danger" : "notice-choose");
+            if (isDanger) turn.Say(SegmentKind.Notice, "notice-which-danger");
+            else Misfit.Say(turn);
             return;
         }
 
@@ -221,9 +240,16 @@ internal sealed class Listener(
     private static bool TellsTrouble(TurnDraft turn) => turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()
         || turn.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code };
 
-    // Anger is answered, and what it is about is heard all the same.
+    // Anger is answered, and what it is about is heard all the same; "what do i do" behind a complaint asks for nothing else.
     private void Complain(TurnDraft turn, string text, MatchResult match)
     {
+        string bare = match is { Decision: MatchDecision.None, RefusalId: not null } ? commands.WithoutAsking(text) : "";
+        if (bare.Length > 0 && bare.Length < PlainWords.Joined(text).Length && matcher.Match(bare, turn.State.Series) is { Symptoms.IsEmpty: false } told)
+        {
+            Complaints.Hear(turn, text, told, whole.MannerOf(text));
+            return;
+        }
+
         string calm = match is { Decision: MatchDecision.None, RefusalId: not null } ? commands.WithoutAnger(text) : text;
         MatchResult heard = calm.Length < text.Trim().Length ? matcher.Match(calm, turn.State.Series) : match;
         if (match.RefusalId is { } page && heard != match && !heard.Symptoms.IsEmpty && turn.State.Symptoms.IsEmpty)
@@ -235,7 +261,14 @@ internal sealed class Listener(
     // Two complaints in one message, of which the whole makes none or loses one: each is looked for in its own piece.
     private bool HearsPieces(TurnDraft turn, string text, MatchResult match)
     {
-        if (!IsFirst(turn) || match.Decision is MatchDecision.Fault) return false;
+        if (!IsFirst(turn)) return false;
+        if (TellsOneEach(turn, whole.Cut(text)) is { IsEmpty: false } each)
+        {
+            turn.Happen(new WholeTold(each));
+            return true;
+        }
+
+        if (match.Decision is MatchDecision.Fault) return false;
         bool isCertain = Offering.CertainSymptom(match) is not null;
         ImmutableArray<string> pieces = isCertain ? Tellings(turn, text) : whole.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
@@ -243,6 +276,19 @@ internal sealed class Listener(
         if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
         else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
         return certain.Length > 1 || !isCertain;
+    }
+
+    // "It leaks water and makes a loud noise": each piece tells a trouble that no other does, one of them for certain. Of what may be
+    // several troubles none counts before somebody says which.
+    private ImmutableArray<ToldItem> TellsOneEach(TurnDraft turn, ImmutableArray<string> pieces)
+    {
+        const int fewest = 2;
+        if (pieces.Length < 2 || pieces.Any(piece => PlainWords.Of(piece).Length < fewest)) return [];
+        ImmutableArray<string>[] meant = [.. pieces.Select(piece => Offering.PlainSymptoms(matcher.Match(piece, turn.State.Series)))];
+        bool areApart = meant.SelectMany(ids => ids).GroupBy(id => id, StringComparer.Ordinal).All(same => same.Count() == 1);
+        return areApart && meant.All(ids => !ids.IsEmpty) && meant.Any(ids => ids.Length == 1)
+            ? [.. pieces.Zip(meant).SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, whole.MannerOf) with { Taken = told.Second.Length == 1 }))]
+            : [];
     }
 
     // Where the whole has made one complaint, it is cut at a small word only into pieces that are complaints themselves: "and the fan is loud".
@@ -264,10 +310,16 @@ internal sealed class Listener(
     // What else a refused message complains of.
     private void HearBesides(TurnDraft turn, string text)
     {
-        if (!IsFirst(turn)) return;
-        string? symptom = Sentences(text).Select(piece => matcher.Match(piece, turn.State.Series)).Where(heard => heard.Decision is not MatchDecision.Refuse)
-            .Select(Offering.CertainSymptom).FirstOrDefault(found => found is not null);
-        if (symptom is not null) turn.Happen(new WholeTold([new ToldItem(new ToldThing.Symptom(symptom, 1, false), text.Trim(), true)]));
+        ImmutableArray<SymptomPage> told =
+        [
+            .. Sentences(text).Concat(whole.Cut(text) is { Length: > 1 } cut ? cut : []).Select(piece => matcher.Match(piece, turn.State.Series))
+                .Where(heard => heard.Decision is not MatchDecision.Refuse).Select(Offering.PlainSymptoms).FirstOrDefault(ids => !ids.IsEmpty, [])
+                .Select(id => turn.Library.Symptoms[new SymptomId(id)]),
+        ];
+        if (told.IsEmpty) return;
+        if (!IsFirst(turn)) Complaints.AskWhetherNew(turn, told);
+        else if (told is [var only]) turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
+        else Clarifying.Choose(turn, told);
     }
 
     private static string[] Sentences(string text) =>
@@ -284,7 +336,7 @@ internal sealed class Listener(
     private bool Answers(TurnDraft turn, string text) =>
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
-        && answer.Hear(turn, question, text);
+        && (answer.Hear(turn, question, text) || (commands.WithoutTeller(text) is { } bare && !TellsDanger(text) && answer.Hear(turn, question, bare)));
 
     private void Choose(TurnDraft turn, MessageBody.Choice choice)
     {

@@ -7,18 +7,17 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Requests that could hurt somebody get a fixed answer and the safe way, whatever question is open.</summary>
 internal static class Refusals
 {
-    /// <returns>False when the request is harmless.</returns>
-    public static bool Refuse(TurnDraft turn, MatchResult match)
+    public static void Say(TurnDraft turn, MatchResult match)
     {
-        if (match.Decision != MatchDecision.Refuse) return false;
         if (match.RefusalId is { } page) Say(turn, turn.Library.Refusals[page]);
         else turn.Say(SegmentKind.Refusal, "refused");
-        return true;
     }
 
+    /// <summary>Says the fixed answer, and the safe way of who is at the unit: no owner is told to measure or to open anything.</summary>
     public static void Say(TurnDraft turn, RefusalPage page)
     {
+        bool isOwner = turn.State.Role is not null && turn.View.Role.Rank == 0;
         turn.Quote(SegmentKind.Refusal, page.Answer);
-        turn.Quote(SegmentKind.Refusal, page.SafeWay);
+        turn.Quote(SegmentKind.Refusal, isOwner && !page.OwnersWay.IsEmpty ? page.OwnersWay : page.SafeWay);
     }
 }

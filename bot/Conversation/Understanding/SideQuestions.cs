@@ -17,7 +17,7 @@ internal sealed class SideQuestions
     private const int MostWords = 14;
 
     private readonly StepChooser _chooser;
-    private readonly ImmutableArray<string> _what, _how, _howLong, _cost, _danger, _normal;
+    private readonly ImmutableArray<string> _what, _meaning, _how, _howLong, _cost, _danger, _normal;
     private readonly FrozenSet<string> _beside;
     private readonly FrozenDictionary<string, TermPage> _terms;
 
@@ -25,6 +25,7 @@ internal sealed class SideQuestions
     {
         _chooser = chooser;
         _what = Beginnings(library.Phrases, "words-ask-what");
+        _meaning = Beginnings(library.Phrases, "words-ask-meaning");
         _how = Beginnings(library.Phrases, "words-ask-how");
         _howLong = Beginnings(library.Phrases, "words-ask-how-long");
         _cost = Beginnings(library.Phrases, "words-ask-cost");
@@ -44,6 +45,8 @@ internal sealed class SideQuestions
         else if (Asked(_howLong, said) is { } time && Bare(time).Length == 0) SayHowLong(turn);
         else if (Asked(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
         else if (Asked(_normal, said) is { } value && IsAll(value, text) && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
+        // A word that no page explains: the whole step is said again, and the words of it are no answer.
+        else if (Asked(_meaning, said) is { Length: > 0 }) turn.GoesOn = true;
         else if (IsAtStep(turn) && (Asked(_how, said) ?? Asked(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
         else return false;
         return true;

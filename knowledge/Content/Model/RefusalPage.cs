@@ -10,4 +10,8 @@ public sealed record RefusalPage(
     bool Unsafe,
     ImmutableArray<Passage> SaidAs,
     ImmutableArray<Passage> Answer,
-    ImmutableArray<Passage> SafeWay);
+    ImmutableArray<Passage> SafeWay)
+{
+    /// <summary>What an owner does instead, who takes none of a technician's steps; empty where the safe way is anybody's.</summary>
+    public ImmutableArray<Passage> OwnersWay { get; init; } = [];
+}

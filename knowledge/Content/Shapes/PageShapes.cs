@@ -113,7 +113,7 @@ internal static class PageShapes
             [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
-            [List("Said as"), Sentence("Answer"), Sentence("Safe way", false)]),
+            [List("Said as"), Sentence("Answer"), Sentence("Safe way", false), Sentence("Owner's way", false)]),
         new(PageKind.Coverage, "coverage",
             [
                 Kind, Id, new("start", FieldType.Choice, true, ["installation", "purchase"]),

@@ -15,10 +15,13 @@ internal sealed class UnsafeRequests(SearchIndex index)
         if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens) && !asksForSafety)))
             return PageOf(plain, message.Refusals);
         if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || talksOfSafety
-            || (message.DangerRule is null && SafetyTalk.TellsOfSafety(message.Request)))
+            || (message.DangerRule is null && (SafetyTalk.TellsOfSafety(message.Request) || NamesNothing(message))))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
+
+    /// <summary>One word of meaning that names no part and no trouble is like anything: "can i skip this", "i'll go check".</summary>
+    private static bool NamesNothing(HeardMessage message) => message.IsScrap && !message.Hearing.SaysEnough && message.Reading.RuledOut.IsEmpty;
 
     /// <summary>The page that reads clearly most like the message; else the rule's own, if the content has it.</summary>
     private string PageOf(UnsafeRule rule, ImmutableArray<SearchHit> pages)

@@ -41,7 +41,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text);
         if (IsNumberOfAnswer(page, text)) return NumberAlone.AskForUnit(turn, text, MarketUnits.Of(page.Readings[0].Unit, turn.View.Series?.Market), page.Readings[0].Where.Place);
         if (IsOfGauges(page, text))
         {
@@ -130,6 +130,20 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         string[] rest = [.. said.Where(word => !title.Contains(word))];
         return !text.Contains('?', StringComparison.Ordinal) && rest.Length < said.Length && rest.Any(word => Tells(turn, word))
             && base.Hear(turn, question, string.Join(' ', rest));
+    }
+
+    // "It's clean" at the filters is what who has looked already tells as "filter clean".
+    private bool HearSaidAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        if (!page.Stop.IsEmpty || text.Contains('?', StringComparison.Ordinal) || WithoutTitle(turn, page, text) is not { Length: > 0 } said) return false;
+        AnswerOption[] meant = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => WithoutTitle(turn, page, wording).SequenceEqual(said)))];
+        return meant is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
+    }
+
+    private static string[] WithoutTitle(TurnDraft turn, CheckPage page, string text)
+    {
+        ImmutableArray<string> title = PlainWords.Of(page.Title.Text);
+        return [.. OptionMatcher.Telling(text, turn.Library.Language).Where(word => !title.Any(known => known == word || known + 's' == word || known == word + 's')).Order(StringComparer.Ordinal)];
     }
 
     // "No filter" is no "no, full of dust".

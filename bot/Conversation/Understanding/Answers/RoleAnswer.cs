@@ -6,7 +6,7 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-internal sealed class RoleAnswer(WholeReader whole) : Answer
+internal sealed class RoleAnswer(WholeReader whole, RoleWords words) : Answer
 {
     public override QuestionKind Kind => QuestionKind.Role;
 
@@ -25,6 +25,15 @@ internal sealed class RoleAnswer(WholeReader whole) : Answer
         turn.Say(SegmentKind.Understood, "understood-role", Slot.Of("role", page.Name));
     }
 
-    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        whole.RoleIn(text) is { } role ? Choose(turn, question, role) : base.Hear(turn, question, text);
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
+    {
+        if ((whole.RoleIn(text) ?? words.Find(text)) is { } role) return Choose(turn, question, role);
+        if (base.Hear(turn, question, text)) return true;
+        if (!words.SaysSomebody(text)) return false;
+        turn.Say(SegmentKind.Notice, "notice-which-person");
+        return true;
+    }
+
+    /// <summary>Whether words answer who is there.</summary>
+    public bool Knows(string text) => words.Find(text) is not null || words.SaysSomebody(text);
 }

@@ -13,6 +13,7 @@ internal sealed class SeriesAnswer : Answer
         {
             turn.Happen(new Closed("other-unit"));
             turn.Say(SegmentKind.Advice, "closed-other-unit");
+            if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
             return true;
         }
 

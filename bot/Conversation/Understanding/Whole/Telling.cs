@@ -61,7 +61,8 @@ internal static class Telling
         return turn.State.Symptoms.IsEmpty || match.Symptoms[0].Score >= clear;
     }
 
-    private static ToldItem Item(TurnDraft turn, string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+    /// <summary>A symptom that words tell.</summary>
+    public static ToldItem Item(TurnDraft turn, string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         (bool isDoubtful, bool comesAndGoes) = mannerOf(words);
         return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful, turn.Library.Settings), comesAndGoes), words, true);

@@ -7,6 +7,34 @@ namespace DxAssistant.Bot.Tests.Conversation.Languages;
 /// <summary>A language is chosen, or recognised and confirmed; it is never switched unasked.</summary>
 public sealed class LanguageChoiceTests
 {
+    [Theory]
+    [InlineData("sí", "es")]
+    [InlineData("ok", "es")]
+    [InlineData("en español por favor", "es")]
+    [InlineData("es", "es")]
+    [InlineData("no", "en")]
+    [InlineData("english", "en")]
+    public void FirstMessage_OnceTheLanguageIsChosen_IsUsed(string answer, string language)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say("el equipo no enfría");
+        walker.Say(answer);
+        Assert.Equal(language, walker.State.Language);
+        Assert.Equal("poor-cooling", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Theory]
+    [InlineData("parpadea una luz verde 3 y roja 1")]
+    [InlineData("la luz verde parpadea 3 veces y la roja 1 vez")]
+    [InlineData("luz verde tres y roja uno")]
+    public void Lamps_InSpanish_AreRead(string words)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say("español");
+        walker.Say(words);
+        Assert.Equal(("lamp", "green 3, red 1"), (walker.State.Code, walker.State.Look));
+    }
+
     private readonly Walker walker = new(ShippedContent.Assistant);
 
     [Theory]

@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+
+namespace DxAssistant.Conversation.Understanding;
+
+/// <summary>Says that an answer does not fit; the second time in a row it says what may be answered.</summary>
+internal static class Misfit
+{
+    private static readonly ImmutableArray<string> Phrases = ["notice-choose", "notice-choose-again", "notice-choose-other"];
+
+    public static void Say(TurnDraft turn)
+    {
+        OpenQuestion? open = turn.State.Question;
+        if (!IsAgain(turn, open)) turn.Say(SegmentKind.Notice, "notice-choose");
+        else if (open is { Fields.IsEmpty: true, Options.IsEmpty: false }) turn.Say(SegmentKind.Notice, "notice-choose-again", Slot.Said("answers", Numbered(open.Options)));
+        else turn.Say(SegmentKind.Notice, "notice-choose-other");
+    }
+
+    private static bool IsAgain(TurnDraft turn, OpenQuestion? open) => open is not null && turn.State.LastReply is { } last && last.Question?.Id == open.Id
+        && last.Segments.Any(segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => Phrases.Contains(phrase.Id)));
+
+    private static string Numbered(ImmutableArray<Option> options) => string.Join("; ", options.Select((option, at) => $"{at + 1} {option.Label}"));
+}
