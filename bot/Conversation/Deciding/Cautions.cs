@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
+using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Deciding;
@@ -8,10 +9,11 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>Says hazards: what each is, then what to do about it.</summary>
 internal static class Cautions
 {
-    /// <summary>The hazards of an access state, in full, before its first step.</summary>
+    /// <summary>The hazards of an access state and of the trouble, in full, before its first step.</summary>
     public static void SayAll(TurnDraft turn, AccessPage access)
     {
-        foreach (CautionPage caution in access.Cautions) SayWhole(turn, caution);
+        IEnumerable<CautionPage> ofTrouble = turn.State.Symptoms.SelectMany(reported => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(reported.Symptom))?.Cautions ?? []);
+        foreach (CautionPage caution in ofTrouble.Concat(access.Cautions).DistinctBy(caution => caution.Id)) SayWhole(turn, caution);
     }
 
     /// <summary>

@@ -12,7 +12,7 @@ internal sealed class DangerTrouble : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        foreach (DangerSign sign in SignsOf(turn).Where(sign => turn.View.AppliesHere(sign.Check.Series) && turn.State.Results.All(result => result.Check != sign.Check.Id.Value)))
+        foreach (DangerSign sign in SignsOf(turn).Where(sign => turn.View.AppliesHere(sign.Check.Series) && turn.State.Results.All(result => result.Check != sign.Check.Id.Value || result.Outcome != sign.Outcome.Value)))
         {
             foreach (string phrase in sign.AtOnce.Where(phrase => !turn.Says(phrase))) turn.Say(SegmentKind.Caution, phrase);
             turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Even(sign.Check), null, sign.Answer.Answer.Text));

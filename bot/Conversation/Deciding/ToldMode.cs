@@ -1,6 +1,5 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
-using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
@@ -14,10 +13,11 @@ internal sealed class ToldMode : IDecision
     {
         if (turn.State.Mode is not { } mode) return;
         foreach (CheckPage page in turn.Library.Checks.Values.Where(page => page.TellsMode && turn.View.IsFor(page)))
-            if (page.Outcomes.FirstOrDefault(outcome => outcome.Id.Value == mode) is { } told && Seen(turn, page)?.Outcome != mode)
+            if (page.Outcomes.FirstOrDefault(outcome => outcome.Id.Value == mode) is { } told && !IsAnswered(turn, page))
                 turn.Happen(new OutcomeSeen(page.Id.Value, mode,
                     Doubts.Weigh(page.Outcomes.IndexOf(told), page.Outcomes.Length, 1), null, told.Answer.Text));
     }
 
-    private static SeenResult? Seen(TurnDraft turn, CheckPage page) => turn.View.Results.FirstOrDefault(result => result.Check == page.Id.Value);
+    // What was answered at the question itself stands: it may be both modes.
+    private static bool IsAnswered(TurnDraft turn, CheckPage page) => turn.View.Results.Any(result => result.Check == page.Id.Value);
 }

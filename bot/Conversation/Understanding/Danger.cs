@@ -19,6 +19,9 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     /// <summary>Whether a message tells of danger.</summary>
     public bool IsTold(string text) => words.Find(text) is not null;
 
+    /// <summary>Whether a message tells that gas may be in the air.</summary>
+    public bool IsGasTold(string text) => words.Find(text) is { Kind: DangerKind.Gas };
+
     /// <summary>Whether a sign of gas makes a refusal wrong: one that tells to switch off, or one that no rule demands.</summary>
     public bool Outranks(string text, MatchResult match) => (match.IsByLikeness || match.RefusalId == KeepRunning) && words.Find(text) is { Kind: DangerKind.Gas };
 
@@ -26,10 +29,12 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     /// <returns>False when no danger is told, or when it is the answer to what was asked.</returns>
     public bool Hear(TurnDraft turn, string text)
     {
-        if (words.Find(text) is not { } sign || IsAnswer(turn, sign, text) || IsKnown(turn, sign)) return false;
+        ImmutableArray<DangerSign> signs = words.FindAll(text);
+        if (signs is not [var sign, ..] || IsAnswer(turn, sign, text) || IsKnown(turn, sign)) return false;
         turn.Say(SegmentKind.Understood, "understood-answer", Slot.Of("check", sign.Check.Title), Slot.Of("answer", sign.Answer.Answer));
-        foreach (string phrase in sign.AtOnce) turn.Say(SegmentKind.Caution, phrase);
-        ImmutableArray<string> troubles = Troubles(turn, sign, text);
+        // Where gas is about, no switch is named for another danger.
+        foreach (string phrase in (sign.Kind == DangerKind.Gas ? sign.AtOnce : [.. signs.SelectMany(it => it.AtOnce)]).Distinct()) turn.Say(SegmentKind.Caution, phrase);
+        ImmutableArray<string> troubles = [.. signs.SelectMany(it => Troubles(turn, it, text)).Distinct()];
         bool isToldByOne = troubles.Any(trouble => turn.Library.Symptoms[new SymptomId(trouble)].Danger == sign.Kind);
         turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, isToldByOne ? DangerTrouble.Even(sign.Check) : Certain(sign), null, sign.Answer.Answer.Text));
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);

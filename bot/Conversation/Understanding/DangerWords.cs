@@ -38,12 +38,15 @@ internal sealed class DangerWords
             select (said, new DangerSign(page, outcome.Id)));
     }
 
-    /// <summary>The sign of danger that a message tells of, gas before any other; null when it tells of none, or asks itself: "sparks? no".</summary>
-    public DangerSign? Find(string text)
+    /// <summary>The sign of danger that a message tells of, the most urgent of several; null when it tells of none, or asks itself: "sparks? no".</summary>
+    public DangerSign? Find(string text) => FindAll(text).FirstOrDefault();
+
+    /// <summary>All signs of danger that a message tells of, the most urgent first.</summary>
+    public ImmutableArray<DangerSign> FindAll(string text)
     {
-        if (IsAnsweredNo(text)) return null;
+        if (IsAnsweredNo(text)) return [];
         DangerSign[] signs = [.. _clauses.Cut(text).Select(_wordings.Find).OfType<DangerSign>()];
-        return signs.FirstOrDefault(sign => sign.Kind == DangerKind.Gas) ?? signs.FirstOrDefault() ?? (IsWet(text) ? _wetSign : null);
+        return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct().OrderBy(sign => sign.Kind)];
     }
 
     private static IEnumerable<string> Listed(Library library, string phrase) => library.Phrases.Template(phrase).Split(',').Select(PlainWords.Joined).Where(words => words.Length > 0);

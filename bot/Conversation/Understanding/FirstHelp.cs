@@ -10,44 +10,45 @@ namespace DxAssistant.Conversation.Understanding;
 /// <remarks>It finds no cause, so it is no evidence: the message goes on being understood, but for the pieces that tell of somebody hurt.</remarks>
 internal sealed class FirstHelp
 {
-    // Words, what is said about them, and whether it tells of a person: that is no trouble of the unit.
-    private static readonly ImmutableArray<Help> All =
-    [
-        new("words-hurt", "danger-hurt", true, true), new("words-splashed", "danger-splashed", true, true),
-        new("words-falling", "danger-falling", false, false), new("words-bare-wires", "danger-bare-wires", false, false),
-    ];
+    private const string Hurt = "danger-hurt", Gassed = "danger-gassed", Splashed = "danger-splashed", Falling = "danger-falling", BareWires = "danger-bare-wires";
 
     private readonly Clauses _clauses;
-    private readonly UrgentWordings<Help> _wordings;
+    private readonly HarmWords _harm;
+    private readonly UrgentWordings<string> _wordings;
 
     public FirstHelp(Library library)
     {
         _clauses = new Clauses(library);
-        _wordings = new UrgentWordings<Help>(library, from help in All
-                                                      from said in library.Phrases.Template(help.Words).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-                                                      select (said, help));
+        _harm = new HarmWords(library.Phrases);
+        _wordings = new UrgentWordings<string>(library,
+            from list in new (string Words, string Says)[] { ("words-splashed", Splashed), ("words-falling", Falling), ("words-bare-wires", BareWires) }
+            from said in library.Phrases.Template(list.Words).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            select (said, list.Says));
     }
-
-    /// <summary>The phrases that are lists of words.</summary>
-    public static ImmutableArray<string> Lists { get; } = [.. All.Select(help => help.Words)];
 
     /// <summary>Whether a message tells of somebody in need of help.</summary>
-    public bool IsTold(string text) => _clauses.Cut(text).Any(clause => _wordings.Find(clause) is not null);
+    public bool IsTold(string text) => _clauses.Cut(text).Any(clause => HelpIn(clause) is not null);
 
     /// <summary>Says what helps whoever the message tells of.</summary>
+    /// <param name="isGas">Whether gas may be in the air, so that no switch may be named.</param>
     /// <returns>What else the message tells; empty when it is of nothing else.</returns>
-    public string Hear(TurnDraft turn, string text)
+    public string Hear(TurnDraft turn, string text, bool isGas)
     {
-        (string Clause, Help? Help)[] said = [.. _clauses.Cut(text).Select(clause => (clause, HelpIn(turn, clause)))];
-        foreach (Help help in said.Select(piece => piece.Help).OfType<Help>().Distinct()) turn.Say(SegmentKind.Caution, help.Says);
-        return said.Any(piece => piece.Help is { IsOfPerson: true })
-            ? string.Join(", ", said.Where(piece => piece.Help is not { IsOfPerson: true }).Select(piece => piece.Clause))
-            : text;
+        string rest = text;
+        var said = new List<string>();
+        foreach (string clause in _clauses.Cut(text))
+        {
+            if (HelpIn(clause) is not { } help || !IsFor(turn, help)) continue;
+            said.Add(isGas && help == Hurt ? Gassed : help);
+            if (help is Hurt or Gassed or Splashed && rest.IndexOf(clause, StringComparison.Ordinal) is >= 0 and var at) rest = rest.Remove(at, clause.Length);
+        }
+
+        foreach (string help in said.Distinct()) turn.Say(SegmentKind.Caution, help);
+        return PlainWords.IsEmpty(rest) ? "" : rest;
     }
 
-    // Who works at such units for a living needs help, but no word about a bare wire.
-    private Help? HelpIn(TurnDraft turn, string clause) =>
-        _wordings.Find(clause) is { } help && (help.ForAll || turn.State.Role is null || turn.View.Role.Rank == 0) ? help : null;
+    private string? HelpIn(string clause) => _harm.IsOfGas(clause) ? Gassed : _harm.IsIn(clause) ? Hurt : _wordings.Find(clause);
 
-    private sealed record Help(string Words, string Says, bool IsOfPerson, bool ForAll);
+    // Who works at such units for a living needs no word about a bare wire.
+    private static bool IsFor(TurnDraft turn, string help) => help != BareWires || turn.State.Role is null || turn.View.Role.Rank == 0;
 }

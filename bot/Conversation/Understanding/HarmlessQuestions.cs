@@ -37,7 +37,7 @@ internal sealed class HarmlessQuestions
         string said = PlainWords.Joined(text);
         if (PlainWords.Of(text).Length > MostWords || Answer(turn, said) is not { } phrase) return false;
         // With gas about, the remote control is a switch too.
-        if (phrase is Off or Reset && GasAlarm.IsTrouble(turn)) turn.Say(SegmentKind.Caution, "closed-stop-gas");
+        if (phrase is Off or Reset && DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-stop-gas");
         else turn.Say(SegmentKind.Notice, phrase);
         return true;
     }

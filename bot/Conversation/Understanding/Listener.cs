@@ -68,7 +68,7 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
+        else if (help.Hear(turn, text, danger.IsGasTold(text)) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
         else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }

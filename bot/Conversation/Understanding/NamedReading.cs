@@ -30,7 +30,7 @@ internal static class NamedReading
         if (!isMisread && denied is null) return false;
         foreach (SeenResult result in turn.View.Results.Reverse())
         {
-            CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
+            if (!turn.Library.Checks.TryGetValue(new CheckId(result.Check), out CheckPage? page)) continue;
             foreach (GivenReading old in result.Readings.Where(old => Names(text, page, old)))
                 if (Read(turn, page, old, told) is { } anew && !IsSame(anew, old) && (isMisread || IsDenied(turn, page, old, denied!)))
                     return Take(turn, page, result, anew);
@@ -75,7 +75,7 @@ internal static class NamedReading
 
     private static GivenReading? Read(TurnDraft turn, CheckPage page, GivenReading old, string told)
     {
-        ReadingField field = page.Readings.First(line => line.Label == old.Label);
+        if (page.Readings.FirstOrDefault(line => line.Label == old.Label) is not { } field) return null;
         Reading? only = ReadingParser.Parse(turn.Heard(told), ReadingIntake.Context(field, turn.View.Series?.Market)) switch
         {
             ReadingResult.Readings { List: [var read], Unclear: null } => InTheUnitOf(old, read, told),

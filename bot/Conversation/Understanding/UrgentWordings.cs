@@ -37,16 +37,16 @@ internal sealed class UrgentWordings<T>
     /// <summary>What a clause tells of; null when it tells of nothing of the kind.</summary>
     public T? Find(string clause)
     {
-        ImmutableArray<string> said = AfterYes(Telling(clause));
-        ImmutableArray<string> denying = [.. said.Where(IsDenied)];
+        ImmutableArray<string> said = Telling(clause);
+        ImmutableArray<string> denying = [.. said[AfterYes(said)..].Where(IsDenied)];
         foreach ((ImmutableArray<string> words, T means) in _wordings)
             if (denying.All(words.Contains) && (words.Length > 1 || said.Length <= ShortClause) && FirstOf(said, words) is { } first
                 && !said[..first].Any(Conditions.Contains)) return means;
         return null;
     }
 
-    // "No wait, yes there is smoke": the last word on it counts.
-    private ImmutableArray<string> AfterYes(ImmutableArray<string> said) => said[(said.Select((word, at) => _yes.Contains(word) ? at + 1 : 0).DefaultIfEmpty().Max())..];
+    // "No wait, yes there is smoke": what was denied before the last yes is not.
+    private int AfterYes(ImmutableArray<string> said) => said.Select((word, at) => _yes.Contains(word) ? at + 1 : 0).DefaultIfEmpty().Max();
 
     private bool IsDenied(string word) => Harmless.Contains(word) || _language?.Not.Contains(word) == true;
 

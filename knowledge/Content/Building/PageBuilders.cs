@@ -16,6 +16,7 @@ internal static class PageBuilders
         new(new SymptomId(page.Id), page.Title, page.Summary, page.Passages("Said as"))
         {
             FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
+            Cautions = page.Cautions,
             Danger = Enum.TryParse(page.Field("danger"), ignoreCase: true, out DangerKind kind) ? kind : null,
         };
 

@@ -9,6 +9,9 @@ public sealed record SymptomPage(SymptomId Id, Passage Title, Passage Summary, I
     /// <summary>Access states of which one must give a result before anything is done in another: what smells burnt is looked at dead.</summary>
     public ImmutableArray<AccessId> FirstIn { get; init; } = [];
 
+    /// <summary>Hazards told before the first step to another access state.</summary>
+    public ImmutableArray<CautionPage> Cautions { get; init; } = [];
+
     /// <summary>What danger the symptom is a sign of itself; null when of none.</summary>
     public DangerKind? Danger { get; init; }
 }

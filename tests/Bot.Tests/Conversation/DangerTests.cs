@@ -144,7 +144,20 @@ public sealed class DangerTests
     [InlineData("my husband fell off the ladder and is bleeding", "First the person")]
     [InlineData("he got a shock and is not breathing", "First the person")]
     [InlineData("my son's finger is stuck in the fan", "First the person")]
-    [InlineData("i feel dizzy since the gas came out", "First the person")]
+    [InlineData("i feel dizzy since the gas came out", "First the person. Out into fresh air")]
+    [InlineData("my husband passed out he is not waking up", "First the person. If")]
+    [InlineData("I dont know what to do he passed out", "First the person. If")]
+    [InlineData("he fell off the ladder I dont know what to do", "First the person. If")]
+    [InlineData("my husband is unconscious on the floor by the unit", "First the person. If")]
+    [InlineData("my little son is bleeding from his hand", "First the person. If")]
+    [InlineData("she wont wake up", "First the person. If")]
+    [InlineData("my dad collapsed", "First the person. If")]
+    [InlineData("he cannot let go of the pipe", "First the person. If")]
+    [InlineData("my son put his hand in the fan", "First the person. If")]
+    [InlineData("he got sprayed with refrigerant", "Rinse skin or eyes")]
+    [InlineData("there are exposed wires at the outdoor unit", "Do not touch bare, cut or chewed wires")]
+    [InlineData("the bracket is pulling out of the wall", "Stay out from under it")]
+    [InlineData("se quedó pegado al aparato", "Primero la persona. Si")]
     [InlineData("refrigerant sprayed in my face", "Rinse skin or eyes")]
     [InlineData("the outdoor unit is hanging off the wall", "Stay out from under it")]
     [InlineData("a rat chewed through the wires", "Do not touch bare, cut or chewed wires")]
@@ -159,6 +172,12 @@ public sealed class DangerTests
     [Theory]
     [InlineData("nobody is hurt, it just drips")]
     [InlineData("i am sick of this noise")]
+    [InlineData("luckily nobody got hurt")]
+    [InlineData("she says it fell off the wall mount holder of the remote")]
+    [InlineData("he says the filter is stuck to the frame")]
+    [InlineData("the outside temperature is going to fall tonight")]
+    [InlineData("the storm knocked out the power")]
+    [InlineData("the compressor is bleeding to earth")]
     [InlineData("the remote fell off the wall")]
     [InlineData("the filter is stuck")]
     [InlineData("the louver is stuck in one place")]
@@ -178,6 +197,47 @@ public sealed class DangerTests
         Walker walker = Opened();
         walker.Say("water drips from the indoor unit, i slipped on it and hurt my back");
         Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
+    }
+
+    [Fact]
+    public void Gas_WithSomebodyDizzy_NamesNoSwitchButToLeaveIt()
+    {
+        Walker walker = Opened();
+        walker.Say("I smell gas and I feel dizzy");
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("at the breaker", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("fresh air", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Dangers_TwoInOneMessage_AreBothAnswered()
+    {
+        Walker walker = Opened();
+        walker.Say("I got a shock from the unit and now it is on fire");
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Fire, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Shock, StringComparison.Ordinal));
+    }
+
+    // "None of these" was true when it was said.
+    [Theory]
+    [InlineData("stray voltage on the housing", Shock)]
+    [InlineData("smell of hot wires", Fire)]
+    public void Danger_LaterThanNoneOfThese_StopsTheOwner(string words, string caution)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        walker.Tap("none");
+        walker.Say(words);
+        if (walker.Question.Kind != QuestionKind.Closed) walker.Tap(walker.Question.Options[0].Key);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.State.LastReply!.Segments, segment => segment.Text.Contains(caution, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Shock_Technician_HearsOfTheLiveCasingBeforeTheFirstStep()
+    {
+        Walker walker = Opened();
+        walker.Say("technician, brenholt ws, I get a shock off the outdoor casing");
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path.Contains("live-casing", StringComparison.Ordinal)));
     }
 
     [Fact]
