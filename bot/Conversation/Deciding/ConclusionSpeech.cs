@@ -36,8 +36,8 @@ internal static class ConclusionSpeech
     // An owner is told what it is, and hears figures and grounds when asking why.
     private static void SayToOwner(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone)
     {
-        bool isFound = cured.IsFound && notDone.IsEmpty;
-        turn.Say(SegmentKind.Conclusion, isFound ? "conclusion-owner-found" : "conclusion-owner-likely", Slot.Of("fault", page.Title));
+        string phrase = !cured.IsLikely ? "conclusion-owner-try" : cured.IsFound && notDone.IsEmpty ? "conclusion-owner-found" : "conclusion-owner-likely";
+        turn.Say(SegmentKind.Conclusion, phrase, Slot.Of("fault", page.Title));
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 

@@ -12,6 +12,8 @@ internal sealed class RoleWords(PhraseBook phrases)
 
     private readonly FrozenSet<string> _beside = Entries(phrases, "words-role-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
 
+    private readonly FrozenSet<string> _somebody = Entries(phrases, "words-somebody").ToFrozenSet(StringComparer.Ordinal);
+
     private readonly ImmutableArray<(FrozenSet<string> Words, string Role)> _roles =
         [.. Lists.Select(list => (Entries(phrases, list.Phrase).ToFrozenSet(StringComparer.Ordinal), list.Role))];
 
@@ -23,7 +25,7 @@ internal sealed class RoleWords(PhraseBook phrases)
     }
 
     /// <summary>Whether words say that somebody is there, and not who: "just me".</summary>
-    public bool SaysSomebody(string text) => !PlainWords.Of(text).IsEmpty && Bare(text).Length == 0;
+    public bool SaysSomebody(string text) => PlainWords.Of(text).Any(_somebody.Contains) && Bare(text).Length == 0;
 
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_beside.Contains(word)));
 

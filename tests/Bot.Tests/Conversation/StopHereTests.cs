@@ -11,7 +11,7 @@ public sealed class StopHereTests
     {
         Walker walker = new(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
-        Assert.Equal(["closed-left"], Ends(walker.Order(CommandWord.StopHere)));
+        Assert.Equal(["closed-left", "closed-book-owner"], Ends(walker.Order(CommandWord.StopHere)));
         Assert.NotNull(walker.State.ClosedHow);
     }
 
