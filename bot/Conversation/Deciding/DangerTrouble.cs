@@ -12,7 +12,7 @@ internal sealed class DangerTrouble : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        foreach (DangerSign sign in SignsOf(turn).Where(sign => turn.View.AppliesHere(sign.Check.Series) && turn.State.Results.All(result => result.Check != sign.Check.Id.Value || result.Outcome != sign.Outcome.Value)))
+        foreach (DangerSign sign in SignsOf(turn).Where(sign => turn.View.AppliesHere(sign.Check.Series) && !IsAnswered(turn, sign)))
         {
             foreach (string phrase in sign.AtOnce.Where(phrase => !turn.Says(phrase))) turn.Say(SegmentKind.Caution, phrase);
             turn.Happen(new OutcomeSeen(sign.Check.Id.Value, sign.Outcome.Value, Even(sign.Check), null, sign.Answer.Answer.Text));
@@ -24,6 +24,10 @@ internal sealed class DangerTrouble : IDecision
 
     /// <summary>A result that says no more than a symptom that was weighed already: it must not count twice, least of all for a false alarm.</summary>
     public static ImmutableArray<double> Even(CheckPage page) => [.. page.Outcomes.Select(_ => 1.0)];
+
+    // "None of these" may have been true before; a more urgent sign holds back a lesser one.
+    private static bool IsAnswered(TurnDraft turn, DangerSign sign) => turn.State.Results.Any(result => result.Check == sign.Check.Id.Value
+        && result.Outcome is { } seen && sign.Check.Stop.Contains(new OutcomeId(seen)) && sign.Check.DangerOf(new OutcomeId(seen)) <= sign.Kind);
 
     private static IEnumerable<DangerSign> SignsOf(TurnDraft turn) =>
         from reported in turn.State.Symptoms

@@ -45,7 +45,7 @@ internal sealed class DangerWords
     public ImmutableArray<DangerSign> FindAll(string text)
     {
         if (IsAnsweredNo(text)) return [];
-        DangerSign[] signs = [.. _clauses.Cut(text).Select(_wordings.Find).OfType<DangerSign>()];
+        DangerSign[] signs = [.. _clauses.Cut(text).SelectMany(_wordings.FindAll)];
         return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct().OrderBy(sign => sign.Kind)];
     }
 

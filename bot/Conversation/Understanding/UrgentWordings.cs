@@ -35,14 +35,17 @@ internal sealed class UrgentWordings<T>
     }
 
     /// <summary>What a clause tells of; null when it tells of nothing of the kind.</summary>
-    public T? Find(string clause)
+    public T? Find(string clause) => FindAll(clause).FirstOrDefault();
+
+    /// <summary>All that a clause tells of, the longest wording first.</summary>
+    public IEnumerable<T> FindAll(string clause)
     {
         ImmutableArray<string> said = Telling(clause);
         ImmutableArray<string> denying = [.. said[AfterYes(said)..].Where(IsDenied)];
-        foreach ((ImmutableArray<string> words, T means) in _wordings)
-            if (denying.All(words.Contains) && (words.Length > 1 || said.Length <= ShortClause) && FirstOf(said, words) is { } first
-                && !said[..first].Any(Conditions.Contains)) return means;
-        return null;
+        return from wording in _wordings
+               where denying.All(wording.Words.Contains) && (wording.Words.Length > 1 || said.Length <= ShortClause)
+                   && FirstOf(said, wording.Words) is { } first && !said[..first].Any(Conditions.Contains)
+               select wording.Means;
     }
 
     // "No wait, yes there is smoke": what was denied before the last yes is not.

@@ -137,7 +137,7 @@ public sealed class DangerTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing").MakeSafe();
         walker.Say("OL");
         Assert.Equal((QuestionKind.Repair, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("1 MΩ or more", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Below 1 MΩ leave it locked off", StringComparison.Ordinal));
     }
 
     [Theory]
