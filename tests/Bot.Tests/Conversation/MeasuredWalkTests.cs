@@ -181,6 +181,20 @@ public sealed class MeasuredWalkTests
         Assert.Equal("heating", walker.State.Results.Single(result => result.Check == "mode-at-code").Outcome);
     }
 
+    [Theory]
+    [InlineData("in heating", "heating")]
+    [InlineData("when cooling", "cooling")]
+    [InlineData("both", "both")]
+    public void HighPressureCode_ModeSaidWhereItIsAsked_IsTaken(string words, string mode)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say("veldarn nord, technician, high pressure code");
+        walker.Tap("yes");
+        Assert.Equal("mode-at-code", walker.Question.Subject);
+        walker.Say(words);
+        Assert.Equal(mode, walker.State.Results.Single(result => result.Check == "mode-at-code").Outcome);
+    }
+
     [Fact]
     public void HighPressureCode_ModeNotTold_IsAskedBeforeAnyPressure()
     {

@@ -41,7 +41,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text) || HearMode(turn, question, page, text);
         if (IsNumberOfAnswer(page, text)) return NumberAlone.AskForUnit(turn, text, MarketUnits.Of(page.Readings[0].Unit, turn.View.Series?.Market), page.Readings[0].Where.Place);
         if (IsOfGauges(page, text))
         {
@@ -139,6 +139,10 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         AnswerOption[] meant = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => WithoutTitle(turn, page, wording).SequenceEqual(said)))];
         return meant is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
     }
+
+    // "In heating" where the mode is asked for.
+    private bool HearMode(TurnDraft turn, OpenQuestion question, CheckPage page, string text) => page.TellsMode
+        && ModeWords.Find(turn.Library.Phrases, text) is { } mode && question.Options.Any(option => option.Key == mode) && Choose(turn, question, mode);
 
     private static string[] WithoutTitle(TurnDraft turn, CheckPage page, string text)
     {

@@ -13,6 +13,14 @@ internal static class ModeWords
     public static ImmutableArray<string> Ids { get; } =
         [.. Modes.Select(mode => $"words-mode-{mode}"), .. Modes.Select(Phrase)];
 
+    /// <summary>The mode that the whole message names; null when none.</summary>
+    public static string? Find(PhraseBook phrases, string text)
+    {
+        string said = PlainWords.Joined(text);
+        return Modes.FirstOrDefault(mode => phrases.Template($"words-mode-{mode}").Split(',').Any(wording => PlainWords.Joined(wording) == said));
+    }
+
+    /// <summary>Whether an id is that of a mode.</summary>
     public static bool IsMode(string name) => Modes.Contains(name);
 
     /// <summary>The phrase that names a mode.</summary>
