@@ -178,6 +178,7 @@ public sealed class DangerTests
     [InlineData("the outside temperature is going to fall tonight")]
     [InlineData("the storm knocked out the power")]
     [InlineData("the compressor is bleeding to earth")]
+    [InlineData("el equipo no responde al control remoto")]
     [InlineData("the remote fell off the wall")]
     [InlineData("the filter is stuck")]
     [InlineData("the louver is stuck in one place")]
