@@ -116,7 +116,7 @@ public sealed class Assistant
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library), new HarmlessQuestions(library.Phrases), person,
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole), new HarmlessQuestions(library.Phrases), person,
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger));
     }
 

@@ -45,7 +45,7 @@ internal sealed class CommandWords(PhraseBook phrases)
     private static readonly char[] Pauses = [' ', ',', '.', ';', ':', '!', '-', '–', '—'];
 
     private readonly FrozenDictionary<string, FrozenSet<string>> _lists = Lists
-        .ToFrozenDictionary(id => id, id => phrases.Template(id).Split(',').Select(PlainWords.Joined).ToFrozenSet());
+        .ToFrozenDictionary(id => id, id => PhraseLists.Of(phrases, id).ToFrozenSet());
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =

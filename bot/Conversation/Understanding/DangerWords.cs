@@ -26,8 +26,8 @@ internal sealed class DangerWords
     {
         _clauses = new Clauses(library);
         _language = library.Language is { IsMain: false } other ? other : null;
-        _wet = [.. Listed(library, "words-wet")];
-        _live = [.. Listed(library, "words-live").Select(PlainWords.Of)];
+        _wet = [.. PhraseLists.Of(library.Phrases, "words-wet")];
+        _live = [.. PhraseLists.Of(library.Phrases, "words-live").Select(PlainWords.Of)];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
         _wordings = new UrgentWordings<DangerSign>(library,
             from page in library.Checks.Values
@@ -48,8 +48,6 @@ internal sealed class DangerWords
         DangerSign[] signs = [.. _clauses.Cut(text).SelectMany(_wordings.FindAll)];
         return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct().OrderBy(sign => sign.Kind)];
     }
-
-    private static IEnumerable<string> Listed(Library library, string phrase) => library.Phrases.Template(phrase).Split(',').Select(PlainWords.Joined).Where(words => words.Length > 0);
 
     /// <summary>The pieces of a message that tell of no danger.</summary>
     public ImmutableArray<string> Beside(string text)

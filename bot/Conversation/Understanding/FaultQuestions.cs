@@ -15,11 +15,7 @@ internal sealed class FaultQuestions(PhraseBook phrases, IMatcher matcher)
     /// <summary>The words such a question begins with: a list in the phrase file.</summary>
     public const string Beginnings = "words-why-not";
 
-    private readonly ImmutableArray<string> _beginnings =
-    [
-        .. phrases.Template(Beginnings).Split(',').Select(PlainWords.Joined)
-            .OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal),
-    ];
+    private readonly ImmutableArray<string> _beginnings = PhraseLists.Beginnings(phrases, Beginnings);
 
     /// <returns>False when the words are no such question, name no fault, or nothing is in question yet.</returns>
     public bool Hear(TurnDraft turn, string text)

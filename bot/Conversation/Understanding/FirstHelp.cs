@@ -12,17 +12,20 @@ internal sealed class FirstHelp
 {
     private const string Hurt = "danger-hurt", Gassed = "danger-gassed", Splashed = "danger-splashed", Falling = "danger-falling", BareWires = "danger-bare-wires";
 
+    private readonly Danger _danger;
     private readonly Clauses _clauses;
     private readonly HarmWords _harm;
     private readonly UrgentWordings<string> _wordings;
 
-    public FirstHelp(Library library)
+    /// <param name="danger">Where gas may be in the air no switch is named.</param>
+    public FirstHelp(Library library, Danger danger)
     {
+        _danger = danger;
         _clauses = new Clauses(library);
-        _harm = new HarmWords(library.Phrases);
+        _harm = new HarmWords(library);
         _wordings = new UrgentWordings<string>(library,
             from list in new (string Words, string Says)[] { ("words-splashed", Splashed), ("words-falling", Falling), ("words-bare-wires", BareWires) }
-            from said in library.Phrases.Template(list.Words).Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            from said in PhraseLists.Of(library.Phrases, list.Words)
             select (said, list.Says));
     }
 
@@ -30,16 +33,15 @@ internal sealed class FirstHelp
     public bool IsTold(string text) => _clauses.Cut(text).Any(clause => HelpIn(clause) is not null);
 
     /// <summary>Says what helps whoever the message tells of.</summary>
-    /// <param name="isGas">Whether gas may be in the air, so that no switch may be named.</param>
     /// <returns>What else the message tells; empty when it is of nothing else.</returns>
-    public string Hear(TurnDraft turn, string text, bool isGas)
+    public string Hear(TurnDraft turn, string text)
     {
         string rest = text;
         var said = new List<string>();
         foreach (string clause in _clauses.Cut(text))
         {
             if (HelpIn(clause) is not { } help || !IsFor(turn, help)) continue;
-            said.Add(isGas && help == Hurt ? Gassed : help);
+            said.Add(help == Hurt && _danger.IsGasTold(text) ? Gassed : help);
             if (help is Hurt or Gassed or Splashed && rest.IndexOf(clause, StringComparison.Ordinal) is >= 0 and var at) rest = rest.Remove(at, clause.Length);
         }
 

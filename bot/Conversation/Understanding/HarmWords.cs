@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using DxAssistant.Knowledge.Content.Model;
+using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -10,21 +10,21 @@ internal sealed class HarmWords
     // So many words may stand between a person and what happened to them.
     private const int Between = 6;
 
-    private static readonly ImmutableHashSet<string> Denials = [.. UrgentDenials.All, "one", "luckily"];
-
+    private readonly ImmutableHashSet<string> _denials;
     private readonly ImmutableHashSet<string> _persons;
     private readonly ImmutableHashSet<string> _saying;
     private readonly ImmutableArray<ImmutableArray<string>> _alone;
     private readonly ImmutableArray<ImmutableArray<string>> _ofPerson;
     private readonly ImmutableArray<ImmutableArray<string>> _ofGas;
 
-    public HarmWords(PhraseBook phrases)
+    public HarmWords(Library library)
     {
-        _persons = [.. Lines(phrases, "words-person").Select(words => words[0])];
-        _saying = [.. Lines(phrases, "words-saying").Select(words => words[0])];
-        _alone = [.. Lines(phrases, "words-hurt")];
-        _ofPerson = [.. Lines(phrases, "words-hurt-person")];
-        _ofGas = [.. Lines(phrases, "words-gassed")];
+        _denials = [.. UrgentDenials.All, .. library.Language?.Not ?? []];
+        _persons = [.. PhraseLists.WordsOf(library.Phrases, "words-person")];
+        _saying = [.. PhraseLists.WordsOf(library.Phrases, "words-saying")];
+        _alone = Wordings(library, "words-hurt");
+        _ofPerson = Wordings(library, "words-hurt-person");
+        _ofGas = Wordings(library, "words-gassed");
     }
 
     /// <summary>Whether a clause tells that somebody is hurt.</summary>
@@ -41,14 +41,14 @@ internal sealed class HarmWords
         return Places(said, _ofGas).Any(at => !IsDenied(said, at));
     }
 
-    private static IEnumerable<ImmutableArray<string>> Lines(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Of).Where(words => !words.IsEmpty);
+    private static ImmutableArray<ImmutableArray<string>> Wordings(Library library, string id) => [.. PhraseLists.Of(library.Phrases, id).Select(PlainWords.Of)];
 
     private static IEnumerable<int> Places(ImmutableArray<string> said, ImmutableArray<ImmutableArray<string>> wordings) =>
         from at in Enumerable.Range(0, said.Length)
         where wordings.Any(words => at + words.Length <= said.Length && said.AsSpan(at, words.Length).SequenceEqual(words.AsSpan()))
         select at;
 
-    private static bool IsDenied(ImmutableArray<string> said, int at) => said[Math.Max(0, at - 2)..at].Any(Denials.Contains);
+    private bool IsDenied(ImmutableArray<string> said, int at) => said[Math.Max(0, at - 2)..at].Any(_denials.Contains);
 
     // Who only reports it is not who it happened to: "she says it fell off the wall".
     private bool HasPerson(ImmutableArray<string> said, int at) => Enumerable.Range(Math.Max(0, at - Between), at - Math.Max(0, at - Between))

@@ -21,14 +21,14 @@ internal sealed class HarmlessQuestions
 
     public HarmlessQuestions(PhraseBook phrases)
     {
-        _openings = Longest([.. Entries(phrases, "words-ask-may"), .. Entries(phrases, "words-ask-should")]);
-        _off = Longest(Entries(phrases, "words-ask-off"));
-        _reset = Longest(Entries(phrases, "words-ask-reset"));
-        _warranty = Longest(Entries(phrases, "words-ask-warranty"));
-        _going = Longest(Entries(phrases, "words-going"));
-        _beside = [.. Entries(phrases, "words-ask-beside"), .. Entries(phrases, "words-ask-machine")];
-        _goingOn = [.. Entries(phrases, "words-going-on")];
-        _waits = [.. Entries(phrases, "words-wait")];
+        _openings = PhraseLists.Beginnings(phrases, "words-ask-may", "words-ask-should");
+        _off = PhraseLists.Beginnings(phrases, "words-ask-off");
+        _reset = PhraseLists.Beginnings(phrases, "words-ask-reset");
+        _warranty = PhraseLists.Beginnings(phrases, "words-ask-warranty");
+        _going = PhraseLists.Beginnings(phrases, "words-going");
+        _beside = [.. PhraseLists.Of(phrases, "words-ask-beside"), .. PhraseLists.Of(phrases, "words-ask-machine")];
+        _goingOn = [.. PhraseLists.Of(phrases, "words-going-on")];
+        _waits = [.. PhraseLists.Of(phrases, "words-wait")];
     }
 
     /// <returns>False when the words ask nothing of the kind, or more than that.</returns>
@@ -46,25 +46,17 @@ internal sealed class HarmlessQuestions
     {
         if (Asks(said, _off)) return Off;
         if (Asks(said, _reset)) return Reset;
-        if (After(_warranty, said) is { } rest && IsIdle(rest, _beside)) return "answer-warranty";
+        if (PhraseLists.After(_warranty, said) is { } rest && IsIdle(rest, _beside)) return "answer-warranty";
         return IsOpenToWaiting(turn) && Waits(said) ? "notice-take-your-time" : null;
     }
 
     private bool Asks(string said, ImmutableArray<string> acts) =>
-        After(_openings, said) is { } asked && After(acts, asked) is { } rest && IsIdle(rest, _beside);
+        PhraseLists.After(_openings, said) is { } asked && PhraseLists.After(acts, asked) is { } rest && IsIdle(rest, _beside);
 
-    private bool Waits(string said) => _waits.Contains(said) || (After(_going, said) is { Length: > 0 } rest && IsIdle(rest, _goingOn));
+    private bool Waits(string said) => _waits.Contains(said) || (PhraseLists.After(_going, said) is { Length: > 0 } rest && IsIdle(rest, _goingOn));
 
     // "Not yet" tells how a trial run went.
     private static bool IsOpenToWaiting(TurnDraft turn) => turn.State.Question is { Kind: not (QuestionKind.Verify or QuestionKind.Gone or QuestionKind.Doubt) };
 
     private static bool IsIdle(string rest, FrozenSet<string> idle) => PlainWords.Of(rest).All(idle.Contains);
-
-    private static string? After(ImmutableArray<string> beginnings, string said) =>
-        beginnings.FirstOrDefault(words => said == words || said.StartsWith(words + " ", StringComparison.Ordinal)) is { } beginning ? said[beginning.Length..].Trim() : null;
-
-    private static IEnumerable<string> Entries(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Joined);
-
-    private static ImmutableArray<string> Longest(IEnumerable<string> entries) =>
-        [.. entries.Distinct().OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal)];
 }

@@ -24,7 +24,7 @@ namespace DxAssistant.Conversation.Understanding;
 /// </summary>
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, SideQuestions side, FirstHelp help, HarmlessQuestions harmless, RoleAnswer person, GoneTrouble gone, Corrections corrections)
+    FaultQuestions faults, SideQuestions side, FirstHelp help, ComplaintPieces pieces, HarmlessQuestions harmless, RoleAnswer person, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -68,7 +68,7 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
-        else if (help.Hear(turn, text, danger.IsGasTold(text)) is not { Length: > 0 } rest) return;
+        else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
         else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }
@@ -94,7 +94,7 @@ internal sealed class Listener(
         if (danger.Hear(turn, text)) return;
         if (refused)
         {
-            HearBesides(turn, text);
+            pieces.HearBesides(turn, text);
             return;
         }
 
@@ -206,7 +206,7 @@ internal sealed class Listener(
             return;
         }
 
-        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !HearsPieces(turn, text, match)) Complain(turn, text, match);
+        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !pieces.Hear(turn, text, match)) Complain(turn, text, match);
         TellMode(turn, told);
         // What is the whole message was heard as a complaint already.
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
@@ -257,76 +257,6 @@ internal sealed class Listener(
         else heard = match;
         Complaints.Hear(turn, text, heard, whole.MannerOf(text));
     }
-
-    // Two complaints in one message, of which the whole makes none or loses one: each is looked for in its own piece.
-    private bool HearsPieces(TurnDraft turn, string text, MatchResult match)
-    {
-        if (!IsFirst(turn)) return false;
-        if (TellsOneEach(turn, whole.Cut(text)) is { IsEmpty: false } each)
-        {
-            turn.Happen(new WholeTold(each));
-            return true;
-        }
-
-        if (match.Decision is MatchDecision.Fault) return false;
-        bool isCertain = Offering.CertainSymptom(match) is not null;
-        ImmutableArray<string> pieces = isCertain ? Tellings(turn, text) : whole.Cut(text);
-        ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
-        if (pieces.Length < 2 || certain.IsEmpty) return false;
-        if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
-        else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
-        return certain.Length > 1 || !isCertain;
-    }
-
-    // "It leaks water and makes a loud noise": each piece tells a trouble that no other does, one of them for certain. Of what may be
-    // several troubles none counts before somebody says which.
-    private ImmutableArray<ToldItem> TellsOneEach(TurnDraft turn, ImmutableArray<string> pieces)
-    {
-        const int fewest = 2;
-        if (pieces.Length < 2 || pieces.Any(piece => PlainWords.Of(piece).Length < fewest)) return [];
-        ImmutableArray<string>[] meant = [.. pieces.Select(piece => Offering.PlainSymptoms(matcher.Match(piece, turn.State.Series)))];
-        bool areApart = meant.SelectMany(ids => ids).GroupBy(id => id, StringComparer.Ordinal).All(same => same.Count() == 1);
-        return areApart && meant.All(ids => !ids.IsEmpty) && meant.Any(ids => ids.Length == 1)
-            ? [.. pieces.Zip(meant).SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, whole.MannerOf) with { Taken = told.Second.Length == 1 }))]
-            : [];
-    }
-
-    // Where the whole has made one complaint, it is cut at a small word only into pieces that are complaints themselves: "and the fan is loud".
-    private ImmutableArray<string> Tellings(TurnDraft turn, string text)
-    {
-        const int fewest = 3;
-        ImmutableArray<string> cut = whole.Cut(text);
-        return cut.All(piece => piece.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= fewest
-            && Offering.CertainSymptom(matcher.Match(piece, turn.State.Series)) is not null) ? cut : [.. Sentences(text)];
-    }
-
-    // The pieces that tell of one symptom for certain, the first of each symptom.
-    private ImmutableArray<(string Piece, MatchResult Match)> Certain(TurnDraft turn, ImmutableArray<string> pieces) =>
-    [
-        .. pieces.Select(piece => (Piece: piece, Match: matcher.Match(piece, turn.State.Series)))
-            .Where(heard => Offering.CertainSymptom(heard.Match) is not null).DistinctBy(heard => Offering.CertainSymptom(heard.Match)),
-    ];
-
-    // What else a refused message complains of.
-    private void HearBesides(TurnDraft turn, string text)
-    {
-        ImmutableArray<SymptomPage> told =
-        [
-            .. Sentences(text).Concat(whole.Cut(text) is { Length: > 1 } cut ? cut : []).Select(piece => matcher.Match(piece, turn.State.Series))
-                .Where(heard => heard.Decision is not MatchDecision.Refuse).Select(Offering.PlainSymptoms).FirstOrDefault(ids => !ids.IsEmpty, [])
-                .Select(id => turn.Library.Symptoms[new SymptomId(id)]),
-        ];
-        if (told.IsEmpty) return;
-        if (!IsFirst(turn)) Complaints.AskWhetherNew(turn, told);
-        else if (told is [var only]) turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
-        else Clarifying.Choose(turn, told);
-    }
-
-    private static string[] Sentences(string text) =>
-        text.Split(['.', '!', '?', ';', ',', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several ? several : [];
-
-    private static bool IsFirst(TurnDraft turn) => turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }
-        && turn.State.Question is null or { Kind: QuestionKind.Complaint };
 
     // Words said at another question must not confirm a step or a repair that was not in sight.
     private static bool IsStale(TurnDraft turn, string? meant) =>

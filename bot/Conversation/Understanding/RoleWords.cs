@@ -10,12 +10,12 @@ internal sealed class RoleWords(PhraseBook phrases)
     // Who may hurt themselves least by what they are led to is looked for first.
     private static readonly ImmutableArray<(string Phrase, string Role)> Lists = [("words-role-owner", "owner"), ("words-role-technician", "technician")];
 
-    private readonly FrozenSet<string> _beside = Entries(phrases, "words-role-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
+    private readonly FrozenSet<string> _beside = PhraseLists.WordsOf(phrases, "words-role-beside").ToFrozenSet(StringComparer.Ordinal);
 
-    private readonly FrozenSet<string> _somebody = Entries(phrases, "words-somebody").ToFrozenSet(StringComparer.Ordinal);
+    private readonly FrozenSet<string> _somebody = PhraseLists.Of(phrases, "words-somebody").ToFrozenSet(StringComparer.Ordinal);
 
     private readonly ImmutableArray<(FrozenSet<string> Words, string Role)> _roles =
-        [.. Lists.Select(list => (Entries(phrases, list.Phrase).ToFrozenSet(StringComparer.Ordinal), list.Role))];
+        [.. Lists.Select(list => (PhraseLists.Of(phrases, list.Phrase).ToFrozenSet(StringComparer.Ordinal), list.Role))];
 
     /// <summary>The role that words name, and nothing else; null when they name none or say more.</summary>
     public string? Find(string text)
@@ -28,6 +28,4 @@ internal sealed class RoleWords(PhraseBook phrases)
     public bool SaysSomebody(string text) => PlainWords.Of(text).Any(_somebody.Contains) && Bare(text).Length == 0;
 
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_beside.Contains(word)));
-
-    private static IEnumerable<string> Entries(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Joined);
 }

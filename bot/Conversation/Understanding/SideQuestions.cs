@@ -24,14 +24,14 @@ internal sealed class SideQuestions
     public SideQuestions(Library library, StepChooser chooser)
     {
         _chooser = chooser;
-        _what = Beginnings(library.Phrases, "words-ask-what");
-        _meaning = Beginnings(library.Phrases, "words-ask-meaning");
-        _how = Beginnings(library.Phrases, "words-ask-how");
-        _howLong = Beginnings(library.Phrases, "words-ask-how-long");
-        _cost = Beginnings(library.Phrases, "words-ask-cost");
-        _danger = Beginnings(library.Phrases, "words-ask-danger");
-        _normal = Beginnings(library.Phrases, "words-ask-normal");
-        _beside = Entries(library.Phrases, "words-ask-beside").SelectMany(words => PlainWords.Of(words)).ToFrozenSet(StringComparer.Ordinal);
+        _what = PhraseLists.Beginnings(library.Phrases, "words-ask-what");
+        _meaning = PhraseLists.Beginnings(library.Phrases, "words-ask-meaning");
+        _how = PhraseLists.Beginnings(library.Phrases, "words-ask-how");
+        _howLong = PhraseLists.Beginnings(library.Phrases, "words-ask-how-long");
+        _cost = PhraseLists.Beginnings(library.Phrases, "words-ask-cost");
+        _danger = PhraseLists.Beginnings(library.Phrases, "words-ask-danger");
+        _normal = PhraseLists.Beginnings(library.Phrases, "words-ask-normal");
+        _beside = PhraseLists.WordsOf(library.Phrases, "words-ask-beside").ToFrozenSet(StringComparer.Ordinal);
         _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), Page: page)))
             .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
     }
@@ -41,13 +41,13 @@ internal sealed class SideQuestions
     {
         if (PlainWords.Of(text).Length > MostWords) return false;
         string said = PlainWords.Joined(text);
-        if ((Asked(_what, said) ?? Asked(_how, said)) is { } thing && (_terms.GetValueOrDefault(thing) ?? _terms.GetValueOrDefault(Bare(thing))) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
-        else if (Asked(_howLong, said) is { } time && Bare(time).Length == 0) SayHowLong(turn);
-        else if (Asked(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
-        else if (Asked(_normal, said) is { } value && IsAll(value, text) && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
+        if ((PhraseLists.After(_what, said) ?? PhraseLists.After(_how, said)) is { } thing && (_terms.GetValueOrDefault(thing) ?? _terms.GetValueOrDefault(Bare(thing))) is { } term) turn.Quote(SegmentKind.Notice, term.Meaning);
+        else if (PhraseLists.After(_howLong, said) is { } time && Bare(time).Length == 0) SayHowLong(turn);
+        else if (PhraseLists.After(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
+        else if (PhraseLists.After(_normal, said) is { } value && IsAll(value, text) && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
         // A word that no page explains: the whole step is said again, and the words of it are no answer.
-        else if (Asked(_meaning, said) is { Length: > 0 }) turn.GoesOn = true;
-        else if (IsAtStep(turn) && (Asked(_how, said) ?? Asked(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
+        else if (PhraseLists.After(_meaning, said) is { Length: > 0 }) turn.GoesOn = true;
+        else if (IsAtStep(turn) && (PhraseLists.After(_how, said) ?? PhraseLists.After(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
         else return false;
         return true;
     }
@@ -56,7 +56,7 @@ internal sealed class SideQuestions
     /// <returns>False when that is not all the words ask, or when nothing at the step has a caution.</returns>
     public bool HearIsItDangerous(TurnDraft turn, string text)
     {
-        if (!IsAtStep(turn) || Asked(_danger, PlainWords.Joined(text)) is not { } rest || Bare(rest).Length > 0) return false;
+        if (!IsAtStep(turn) || PhraseLists.After(_danger, PlainWords.Joined(text)) is not { } rest || Bare(rest).Length > 0) return false;
         ImmutableArray<CautionPage> cautions = CautionsOf(turn);
         foreach (CautionPage caution in cautions)
         {
@@ -109,13 +109,5 @@ internal sealed class SideQuestions
         turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Repair or QuestionKind.Access or QuestionKind.Verify };
 
     // What follows the beginning of such a question; null when the words begin otherwise.
-    private static string? Asked(ImmutableArray<string> beginnings, string said) =>
-        beginnings.FirstOrDefault(words => said == words || said.StartsWith(words + " ", StringComparison.Ordinal)) is { } beginning ? said[beginning.Length..].Trim() : null;
-
     private string Bare(string words) => string.Join(' ', PlainWords.Of(words).Where(word => !_beside.Contains(word)));
-
-    private static ImmutableArray<string> Beginnings(PhraseBook phrases, string id) =>
-        [.. Entries(phrases, id).OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal)];
-
-    private static IEnumerable<string> Entries(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Joined);
 }

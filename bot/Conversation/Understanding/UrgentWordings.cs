@@ -30,7 +30,7 @@ internal sealed class UrgentWordings<T>
     public UrgentWordings(Library library, IEnumerable<(string Said, T Means)> wordings)
     {
         _language = library.Language is { IsMain: false } other ? other : null;
-        _yes = [.. library.Phrases.Template("words-plain-yes").Split(',').Select(PlainWords.Of).Where(words => words.Length == 1).Select(words => words[0])];
+        _yes = [.. PhraseLists.Of(library.Phrases, "words-plain-yes").Where(entry => !entry.Contains(' '))];
         _wordings = [.. wordings.Select(it => (Words: Telling(it.Said), it.Means)).Where(it => it.Words.Length > 0).OrderByDescending(it => it.Words.Length)];
     }
 

@@ -114,9 +114,15 @@ public sealed class DangerTests
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
         walker.Say("now it smells burnt");
+        // What is only asked, like a storm before, may come first; it can be asked at a dead unit too.
+        while (walker.Question.Kind == QuestionKind.Check)
+        {
+            Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+            walker.Tap(walker.Question.Options[0].Key);
+        }
+
         walker.MakeSafe();
-        // What is only asked may come first; it can be asked at a dead unit too.
-        Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+        Assert.Equal("isolated-open", walker.State.Step!.Access);
     }
 
     [Theory]
@@ -138,76 +144,6 @@ public sealed class DangerTests
         walker.Say("OL");
         Assert.Equal((QuestionKind.Repair, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Below 1 MΩ leave it locked off", StringComparison.Ordinal));
-    }
-
-    [Theory]
-    [InlineData("my husband fell off the ladder and is bleeding", "First the person")]
-    [InlineData("he got a shock and is not breathing", "First the person")]
-    [InlineData("my son's finger is stuck in the fan", "First the person")]
-    [InlineData("i feel dizzy since the gas came out", "First the person. Out into fresh air")]
-    [InlineData("my husband passed out he is not waking up", "First the person. If")]
-    [InlineData("I dont know what to do he passed out", "First the person. If")]
-    [InlineData("he fell off the ladder I dont know what to do", "First the person. If")]
-    [InlineData("my husband is unconscious on the floor by the unit", "First the person. If")]
-    [InlineData("my little son is bleeding from his hand", "First the person. If")]
-    [InlineData("she wont wake up", "First the person. If")]
-    [InlineData("my dad collapsed", "First the person. If")]
-    [InlineData("he cannot let go of the pipe", "First the person. If")]
-    [InlineData("my son put his hand in the fan", "First the person. If")]
-    [InlineData("he got sprayed with refrigerant", "Rinse skin or eyes")]
-    [InlineData("there are exposed wires at the outdoor unit", "Do not touch bare, cut or chewed wires")]
-    [InlineData("the bracket is pulling out of the wall", "Stay out from under it")]
-    [InlineData("se quedó pegado al aparato", "Primero la persona. Si")]
-    [InlineData("refrigerant sprayed in my face", "Rinse skin or eyes")]
-    [InlineData("the outdoor unit is hanging off the wall", "Stay out from under it")]
-    [InlineData("a rat chewed through the wires", "Do not touch bare, cut or chewed wires")]
-    [InlineData("el técnico se cayó de la escalera", "Primero la persona")]
-    public void PersonInNeed_AnyWords_IsHelpedFirst(string words, string caution)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.StartsWith(caution, walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Caution).Text, StringComparison.Ordinal);
-    }
-
-    [Theory]
-    [InlineData("nobody is hurt, it just drips")]
-    [InlineData("i am sick of this noise")]
-    [InlineData("luckily nobody got hurt")]
-    [InlineData("she says it fell off the wall mount holder of the remote")]
-    [InlineData("he says the filter is stuck to the frame")]
-    [InlineData("the outside temperature is going to fall tonight")]
-    [InlineData("the storm knocked out the power")]
-    [InlineData("the compressor is bleeding to earth")]
-    [InlineData("el equipo no responde al control remoto")]
-    [InlineData("the remote fell off the wall")]
-    [InlineData("the filter is stuck")]
-    [InlineData("the louver is stuck in one place")]
-    [InlineData("i cut the power at the breaker")]
-    [InlineData("the pump is short of water")]
-    [InlineData("my back hurts from sleeping but the unit does not cool")]
-    public void NobodyInNeed_IsToldNothingOfHelp(string words)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution);
-    }
-
-    [Fact]
-    public void PersonInNeed_BesideATrouble_TheTroubleIsKept()
-    {
-        Walker walker = Opened();
-        walker.Say("water drips from the indoor unit, i slipped on it and hurt my back");
-        Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
-    }
-
-    [Fact]
-    public void Gas_WithSomebodyDizzy_NamesNoSwitchButToLeaveIt()
-    {
-        Walker walker = Opened();
-        walker.Say("I smell gas and I feel dizzy");
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("at the breaker", StringComparison.Ordinal));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("fresh air", StringComparison.Ordinal));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -239,15 +175,6 @@ public sealed class DangerTests
         Walker walker = Opened();
         walker.Say("technician, brenholt ws, I get a shock off the outdoor casing");
         Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path.Contains("live-casing", StringComparison.Ordinal)));
-    }
-
-    [Fact]
-    public void PersonInNeed_AtAStep_TheStepStands()
-    {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-cooling");
-        string step = walker.Question.Subject;
-        walker.Say("my helper cut his hand");
-        Assert.Equal(step, walker.Question.Subject);
     }
 
     [Fact]
