@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Content.Constructs;
 using DxAssistant.Knowledge.Content.Rules.Frame;
 using DxAssistant.Knowledge.Content.Syntax;
@@ -21,6 +22,19 @@ internal sealed class BrokenLink : IContentRule
         ## Cautions
         - [Live mains](../cautions/live-mains.md)
         """);
+
+    public ImmutableArray<ExamplePair> More { get; } =
+    [
+        new ExamplePair(
+            new RuleExample("checks/fan-plug.md", """
+            ## Cautions
+            - [Live mains](⟦../cautions/live-mains.dm⟧)
+            """),
+            new RuleExample("checks/fan-plug.md", """
+            ## Cautions
+            - [Live mains](../cautions/live-mains.md)
+            """)),
+    ];
 
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         pages.All.SelectMany(page => page.Links.Select(link => Check(pages, page, link)).OfType<Diagnostic>());

@@ -14,8 +14,9 @@ internal static class Strayed
         page.Kind is { } kind && page.Front?.Field("id")?.Text is { } id && PageShapes.Of(kind).PathOf(id) is var proper
         && proper != page.Path && link.PathFrom(proper) is { } path && pages.AtPath(path) is not null;
 
-    private static bool IsElsewhere(Pages pages, string path) =>
-        PageShapes.KindIn(path) is { } kind && pages.WithId(kind, Path.GetFileNameWithoutExtension(path)) is not null;
+    // The link leads to where the page should stand; one that is misspelt leads nowhere wherever the page stands.
+    private static bool IsElsewhere(Pages pages, string path) => PageShapes.KindIn(path) is { } kind
+        && Path.GetFileNameWithoutExtension(path) is var id && PageShapes.Of(kind).PathOf(id) == path && pages.WithId(kind, id) is not null;
 
     private static bool IsSpeltOddly(Pages pages, Page page, PageLink link, string path) =>
         pages.Meant(page, link) is { } meant && OddCharacter.IsIn(meant.Path) && OddCharacter.Plain(meant.Path) == path;
