@@ -31,6 +31,7 @@ public sealed class FirstHelpTests
     [InlineData("refrigerant sprayed in my face", "Rinse skin or eyes")]
     [InlineData("the outdoor unit is hanging off the wall", "Stay out from under it")]
     [InlineData("a rat chewed through the wires", "Do not touch bare, cut or chewed wires")]
+    [InlineData("my hand got burned on the heater", "First the person. If")]
     [InlineData("el técnico se cayó de la escalera", "Primero la persona")]
     public void PersonInNeed_AnyWords_IsHelpedFirst(string words, string caution)
     {
