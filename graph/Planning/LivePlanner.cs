@@ -5,19 +5,23 @@ namespace DxAssistant.Graph.Planning;
 
 /// <summary>What conversations use: as exact as a fixed amount of work allows, the same on every machine.</summary>
 /// <param name="work">
-/// Positions to weigh, times the faults × (checks + repairs) that weighing one goes through; above 0. At least the
-/// steps possible now are weighed, one move ahead.
+/// Positions to weigh, times the faults × (checks + repairs) that weighing one goes through; above 0. A large problem
+/// gets less of it. At least the steps possible now are weighed, one move ahead.
 /// </param>
 public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
 {
     /// <summary>
     /// Exact with half a dozen faults and noisy checks, or a dozen and clean ones; some moves ahead with 40 faults
-    /// and 60 checks. Some ten milliseconds.
+    /// and 60 checks. Some milliseconds.
     /// </summary>
     public const int UsualWork = 2_000_000;
 
     // In small problems the rest of the work done for a position outweighs the faults and checks.
     private const int LeastSize = 160;
+
+    // What the search of a large problem finds, it finds soon: a thousand positions, and fewer of the largest, end in the
+    // same walks as three times as many (tests/Benchmarks/results/settings.md).
+    private const int LeastLargeSize = 1_000, LargeShare = 2;
 
     private readonly SearchSetting setting = SearchSetting.Usual;
     private readonly int work =
@@ -43,7 +47,9 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
     }
 
     /// <summary>Positions of a problem that may be weighed for so much work.</summary>
-    internal static int WorkFor(SequencingProblem problem, int work) => work / Math.Max(LeastSize, problem.Size);
+    internal static int WorkFor(SequencingProblem problem, int work) => problem.IsLarge
+        ? work / LargeShare / Math.Max(LeastLargeSize, problem.Size)
+        : work / Math.Max(LeastSize, problem.Size);
 
     public PlannedStep Next(SequencingProblem problem, Position position) =>
         Rank(problem, position) is { IsEmpty: false } ranked ? ranked[0].Step : new PlannedStep.Nothing();
