@@ -55,7 +55,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         [.. EndOfWalk.SuspectsOf(turn).Take(turn.Library.Settings.Suspects).Append(fault).DistinctBy(page => page.Id)];
 
     // Superheat from before a charge was weighed in says nothing of the charge that is in now.
-    private static void Outdate(TurnDraft turn, RepairPage repair)
+    internal static void Outdate(TurnDraft turn, RepairPage repair)
     {
         ImmutableArray<CheckPage> measured =
         [
@@ -86,6 +86,6 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     private static bool MayNotHold(TurnDraft turn, OpenQuestion question) =>
         turn.Library.Repairs.GetValueOrDefault(new RepairId(question.Subject)) is { MayNotHold: true };
 
-    private static FaultId Likeliest(Belief belief, Repair repair) =>
+    internal static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);
 }
