@@ -31,7 +31,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
-        CuredFaults cured = CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings);
+        CuredFaults cured = CuredFaults.Of(SideFindings.Without(turn.Library, turn.View, repair.Id), repair, turn.Library.Settings);
         ImmutableArray<FaultPage> others = [.. cured.NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
         ImmutableArray<FaultPage> left = key == "yes" && cured.IsGuess ? Left(turn, fault) : [];
         turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes")
