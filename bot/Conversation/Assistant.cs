@@ -143,7 +143,7 @@ public sealed class Assistant
         return
         [
             closed, new LeftCase(end), new GoneCase(end), new DangerTrouble(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
-            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(), new UnverifiedRepair(), new LeftOver(),
+            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(), new UnverifiedRepair(end), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];
     }

@@ -72,7 +72,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public bool IsFor(CheckPage page) =>
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
-        && (State.Mode is not { } mode || page.Modes.IsEmpty || page.Modes.Contains(mode))
+        && page.IsOfMode(State.Mode)
         && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)))
         && (page.OnlyAt.IsEmpty || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
 

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using DxAssistant.Conversation.State;
+using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 
@@ -11,6 +13,14 @@ public static class Standing
     public static double BeliefIn(Library library, CaseState state, FaultId fault) => state.Symptoms.IsEmpty
         ? 0
         : new CaseView(library, state).Belief.Ranked.FirstOrDefault(ranked => ranked.Id == fault)?.Probability ?? 0;
+
+    /// <summary>The faults that are likely enough to be named, likeliest first, "none of these" among them; at least the likeliest.</summary>
+    public static ImmutableArray<RankedFault> Possible(Library library, CaseState state)
+    {
+        if (state.Symptoms.IsEmpty) return [];
+        ImmutableArray<RankedFault> ranked = new CaseView(library, state).Belief.Ranked;
+        return [.. ranked.Where((fault, place) => place == 0 || fault.Probability >= library.Settings.Suspected)];
+    }
 
     /// <summary>The likeliest fault of a case; null while no symptom is known.</summary>
     public static FaultId? Likeliest(Library library, CaseState state) =>

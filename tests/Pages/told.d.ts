@@ -86,6 +86,7 @@ declare namespace Told {
   type ClaimSheet = {
     seriesTitle: string; failed: string; faultTitle: string; part: string; repairTitle?: string; works: boolean; belief: number;
     needed: number; wants: string; evidence: Evidence[]; coverage: Coverage; photos?: Photo[];
+    leftPossible?: { fault: string; title: string; belief: number }[];
   };
   type ClaimState = 'draft' | 'ready' | 'submitted' | 'approved' | 'declined' | 'returned';
   type ClaimAct = { claim: string; override?: string; why?: string };

@@ -30,6 +30,8 @@ public static class ClaimRules
     {
         var wanting = ImmutableArray.CreateBuilder<string>();
         wanting.AddRange(sheet.Missing.Select(check => $"the page of the fault demands the check “{check}”: it has no settled result"));
+        if (sheet.LeftPossible is { } left)
+            wanting.Add($"no fault was proven; left possible: {string.Join(", ", left.Select(fault => $"“{fault.Title}” {Percent(fault.Belief)}"))}");
         if (sheet.Belief < sheet.Needed)
             wanting.Add($"the evidence makes the fault {Percent(sheet.Belief)} likely, the terms want {Percent(sheet.Needed)}");
         if (string.IsNullOrWhiteSpace(sheet.Unit.Serial)) wanting.Add("the serial number of the unit is not written down");

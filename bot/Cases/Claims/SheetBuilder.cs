@@ -24,7 +24,9 @@ public sealed class SheetBuilder(Library library)
             return new SheetAnswer.None("the case has no fault in question: nothing was reported yet");
         return fault.Part is { } part
             ? new SheetAnswer.Built(Sheet(caseId, log, unit, walk, series, fault, part))
-            : new SheetAnswer.None($"“{fault.Title.Text}” is a condition of the site: there is no part to claim");
+            : new SheetAnswer.None(IsProven(walk, fault)
+                ? $"“{fault.Title.Text}” is a condition of the site: there is no part to claim"
+                : $"no fault was proven, and the likeliest, “{fault.Title.Text}”, is a condition of the site: there is no part to claim");
     }
 
     private ClaimSheet Sheet(
@@ -39,13 +41,24 @@ public sealed class SheetBuilder(Library library)
             library.Series[series].Title.Text, unit, failed, fault.Id.Value, fault.Title.Text, part, repair?.Value,
             repair is { } made ? library.Repairs[made].Title.Text : null, Works(walk),
             Math.Round(Standing.BeliefIn(library, walk.BeforeRepair, fault.Id), 4), Terms(series).ClaimBelief,
-            fault.Warranty.Text, evidence, Missing(fault, evidence),
+            fault.Warranty.Text, evidence, Missing(walk, fault, evidence),
             ClaimCoverage.Of(CoverageDesk.Assess(library, new CoverageQuery(
                 series, unit.Installed, unit.Bought, unit.Registered, failed, fault.Id, repair ?? default))))
         {
             Photos = Photos(Job.Of(log)),
+            LeftPossible = IsProven(walk, fault) ? null : LeftPossible(walk),
         };
     }
+
+    // By the cure, or by the evidence while the part is not changed or not tried out yet.
+    private bool IsProven(ClaimedWalk walk, FaultPage fault) =>
+        walk.Cured?.Proves ?? Standing.BeliefIn(library, walk.BeforeRepair, fault.Id) >= library.Settings.Found;
+
+    private ImmutableArray<ClaimSuspect> LeftPossible(ClaimedWalk walk) =>
+    [
+        .. Standing.Possible(library, walk.BeforeRepair)
+            .Select(left => new ClaimSuspect(left.Id.Value, library.Faults[left.Id].Title.Text, Math.Round(left.Probability, 4))),
+    ];
 
     private static ImmutableArray<ClaimPhoto>? Photos(Job job) => job.Photos.IsEmpty ? null :
     [
@@ -83,9 +96,10 @@ public sealed class SheetBuilder(Library library)
             verdict?.Readings ?? [], verdict?.Expected ?? [], verdict?.Source);
     }
 
-    private ImmutableArray<string> Missing(FaultPage fault, ImmutableArray<ClaimEvidence> evidence) =>
+    // What is measured in cooling alone is not demanded of a trouble in heating.
+    private ImmutableArray<string> Missing(ClaimedWalk walk, FaultPage fault, ImmutableArray<ClaimEvidence> evidence) =>
     [
-        .. fault.ClaimDemands.Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
+        .. fault.ClaimDemands.Where(check => library.Checks[check].IsOfMode(walk.BeforeRepair.Mode)).Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
             .Select(check => library.Checks[check].Title.Text),
     ];
 }

@@ -46,6 +46,7 @@ internal static partial class WorkWords
         RepairDone done => [done.Repair],
         RepairTriedBefore tried => [tried.Repair, tried.Words],
         RepairVerified verified => [verified.Fault],
+        FaultBeside beside => [beside.Fault],
         UnitNoted unit => [unit.Series ?? "", unit.Model ?? "", unit.Serial ?? "", SerialPattern.Bare(unit.Serial ?? ""), unit.Site ?? ""],
         PersonNoted person => [person.Name, person.Phone ?? ""],
         NoteWritten note => [note.Text],

@@ -20,6 +20,7 @@ internal static class ConclusionSpeech
         CuredFaults cured = CuredFaults.Of(belief, repair, turn.Library.Settings);
         if (cured.All.IsEmpty) return;
         FaultPage page = turn.Library.Faults[cured.Likeliest.Id];
+        if (!inShort) SayBeside(turn, repair);
         if (turn.View.Role.Rank == 0)
         {
             SayToOwner(turn, cured, page, notDone);
@@ -31,6 +32,13 @@ internal static class ConclusionSpeech
         turn.Say(inShort ? conclusion : conclusion with { Pictures = Drawn(turn, ledger), Ledger = ledger.Figures() });
         if (!inShort) SayGrounds(turn, cured, page, notDone, ledger);
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
+    }
+
+    // A second trouble that was seen as well speaks against this one in the figures, and is mended after it all the same.
+    private static void SayBeside(TurnDraft turn, Repair repair)
+    {
+        foreach ((SeenResult result, CheckPage check) in SideFindings.Beside(turn.Library, turn.View, repair.Id))
+            turn.Say(SegmentKind.Notice, "conclusion-beside", Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
     }
 
     // An owner is told what it is, and hears figures and grounds when asking why.

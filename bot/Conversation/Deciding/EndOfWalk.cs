@@ -43,6 +43,12 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
     /// <summary>No step is left for this person here: who is needed, what is suspected, what to bring.</summary>
     public void Say(TurnDraft turn)
     {
+        if (Undone(turn) is { IsEmpty: false } undone)
+        {
+            SayUndone(turn, undone);
+            return;
+        }
+
         RolePage? needed = Needed(turn);
         turn.Say(SegmentKind.Conclusion, turn.View.Role.Rank == 0 ? "closed-owner-done" : "closed-no-way");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
@@ -64,6 +70,26 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         if (!turn.State.Symptoms.IsEmpty) SayWhatNext(turn);
+        turn.Happen(new Closed("book"));
+        closed.Decide(turn);
+    }
+
+    // The repairs left out that may cure the likeliest fault: they are this person's work, or their page says whose, and nobody else is called for before.
+    private static ImmutableArray<RepairPage> Undone(TurnDraft turn) => turn.View.Belief.Ranked is not [var likeliest, ..] ? [] :
+    [
+        .. turn.Library.Graph.RepairsOf(likeliest.Id)
+            .Where(repair => turn.State.RepairsPassedOver.Contains(repair.Id.Value) && turn.View.Role.May(repair.Who) && !IsWatching(turn.Library, repair.Id))
+            .Select(repair => turn.Library.Repairs[repair.Id]),
+    ];
+
+    private void SayUndone(TurnDraft turn, ImmutableArray<RepairPage> undone)
+    {
+        turn.Say(SegmentKind.Conclusion, "closed-undone", Slot.List("repairs", [.. undone.Select(page => page.Title)]));
+        if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
+        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
+        else if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
+        Suspects(turn, withParts: true);
+        if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-undone-owner");
         turn.Happen(new Closed("book"));
         closed.Decide(turn);
     }

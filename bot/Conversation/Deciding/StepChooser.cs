@@ -27,8 +27,13 @@ internal sealed class StepChooser(Library library)
     public StepChosen? Choose(CaseView view)
     {
         WalkSight sight = SightOf(view);
-        return _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
+        StepChosen? chosen = _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
+        return chosen is not null && StaysOff(view, chosen) ? null : chosen;
     }
+
+    // Where a sign of danger demands a safe state, and the repair that may cure it was left out, nothing is switched on to look further.
+    private bool StaysOff(CaseView view, StepChosen chosen) => !view.State.RepairsPassedOver.IsEmpty
+        && FirstIn(library, view.State) is { IsEmpty: false } safe && !safe.Contains(new AccessId(chosen.Access));
 
     /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
     public LaidStep? Walk(CaseView view) => Walk(view, SightOf(view));

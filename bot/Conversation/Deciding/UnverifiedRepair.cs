@@ -6,13 +6,15 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Deciding;
 
 /// <summary>A repair counts only once the unit was tried: brings it to the state for that, then asks.</summary>
-internal sealed class UnverifiedRepair : IDecision
+internal sealed class UnverifiedRepair(EndOfWalk end) : IDecision
 {
+    private readonly BeforeTrial _first = new(end);
+
     public void Decide(TurnDraft turn)
     {
         if (turn.State.Unverified is not { } id) return;
         if (!turn.Library.Repairs.TryGetValue(new RepairId(id), out var repair)) return;
-        if (IsOnItsWay(turn, repair)) return;
+        if (!_first.IsOver(turn, repair) || IsOnItsWay(turn, repair)) return;
         turn.Say(SegmentKind.Notice, "verify-lead");
         turn.Ask(QuestionKind.Verify, id, turn.Speaker.Quote(SegmentKind.Question, repair.Verify),
             [turn.Option("yes", "option-yes"), turn.Option("no", "option-no"), .. Redo(turn, id)], [], Offered.Always);

@@ -38,6 +38,7 @@ namespace DxAssistant.Conversation.Events;
 [JsonDerivedType(typeof(RepairVerified), "repair-verified")]
 [JsonDerivedType(typeof(RepairToRedo), "repair-to-redo")]
 [JsonDerivedType(typeof(ResultsOutdated), "results-outdated")]
+[JsonDerivedType(typeof(FaultBeside), "fault-beside")]
 [JsonDerivedType(typeof(SecondFaultBegun), "second-fault-begun")]
 [JsonDerivedType(typeof(Closed), "closed")]
 [JsonDerivedType(typeof(TookBack), "took-back")]

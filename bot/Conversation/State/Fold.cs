@@ -94,6 +94,11 @@ public static class Fold
             Unverified = null,
             Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults, InQuestion = verified.InQuestion }),
         },
+        // The trouble is still there; what was cured is not what is left of it.
+        FaultBeside beside => state with
+        {
+            Unverified = null, Step = null, Repairs = state.Repairs.Add(new TriedRepair(beside.Repair, beside.Fault, false) { Beside = beside.Check }),
+        },
         RepairToRedo redo => state with
         {
             Unverified = null, Step = new ChosenStep(StepKind.Repair, redo.Repair, redo.Access),

@@ -13,6 +13,9 @@ public sealed record TriedRepair(string Repair, string Fault, bool Works)
     /// <summary>The faults still in question where the unit works though none was proven, likeliest first; null where the cure proves one.</summary>
     public ImmutableArray<string>? InQuestion { get; init; }
 
+    /// <summary>The check that showed another fault beside the one cured, before the unit was tried; null where it was tried.</summary>
+    public string? Beside { get; init; }
+
     /// <summary>Whether the unit works and that proves the fault.</summary>
     public bool Proves => Works && InQuestion is null;
 }

@@ -67,6 +67,7 @@ internal sealed class Listener(
         if (IsStale(turn, words.Question)) Open(turn, words.Question);
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
+        else if (side.HearNext(turn, text)) return;
         else if (commands.Find(text) is { } word) commands.Obey(turn, word);
         else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
@@ -208,6 +209,7 @@ internal sealed class Listener(
 
         if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !pieces.Hear(turn, text, match)) Complain(turn, text, match);
         TellMode(turn, told);
+        TellPerson(turn, told);
         // What is the whole message was heard as a complaint already.
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
         else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
@@ -235,6 +237,15 @@ internal sealed class Listener(
             || ToldSpeech.Of(turn, turn.View.Series, mode) is not { } said || !TellsTrouble(turn)) return;
         turn.Happen(new ModeStated(mode.Running));
         turn.Note("understood-mode", ToldSpeech.List("mode", [said]));
+    }
+
+    // Who is at the unit, said beside a trouble.
+    private static void TellPerson(TurnDraft turn, WholeMessage told)
+    {
+        if (turn.State.Role is not null || told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is not { } person || !TellsTrouble(turn)) return;
+        RolePage page = turn.Library.Roles.First(known => known.Role.Id == person.Role);
+        turn.Happen(new RoleStated(page.Role.Id));
+        turn.Note("understood-role", Slot.Of("role", page.Name));
     }
 
     private static bool TellsTrouble(TurnDraft turn) => turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()

@@ -18,7 +18,7 @@ internal sealed class SideQuestions
 
     private readonly StepChooser _chooser;
     private readonly ImmutableArray<string> _what, _meaning, _how, _howLong, _cost, _danger, _normal;
-    private readonly FrozenSet<string> _beside;
+    private readonly FrozenSet<string> _beside, _next;
     private readonly FrozenDictionary<string, TermPage> _terms;
 
     public SideQuestions(Library library, StepChooser chooser)
@@ -32,6 +32,7 @@ internal sealed class SideQuestions
         _danger = PhraseLists.Beginnings(library.Phrases, "words-ask-danger");
         _normal = PhraseLists.Beginnings(library.Phrases, "words-ask-normal");
         _beside = PhraseLists.WordsOf(library.Phrases, "words-ask-beside").ToFrozenSet(StringComparer.Ordinal);
+        _next = PhraseLists.Of(library.Phrases, "words-ask-next").ToFrozenSet(StringComparer.Ordinal);
         _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), Page: page)))
             .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
     }
@@ -45,10 +46,21 @@ internal sealed class SideQuestions
         else if (PhraseLists.After(_howLong, said) is { } time && Bare(time).Length == 0) SayHowLong(turn);
         else if (PhraseLists.After(_cost, said) is { } cost && Bare(cost).Length == 0) turn.Say(SegmentKind.Notice, "answer-cost");
         else if (PhraseLists.After(_normal, said) is { } value && IsAll(value, text) && turn.State.Question is { Kind: QuestionKind.Check, Fields.IsEmpty: false }) turn.Say(SegmentKind.Notice, "answer-normal");
+        else if (IsAtStep(turn) && _next.Contains(said)) turn.GoesOn = true;
         // A word that no page explains: the whole step is said again, and the words of it are no answer.
         else if (PhraseLists.After(_meaning, said) is { Length: > 0 }) turn.GoesOn = true;
         else if (IsAtStep(turn) && (PhraseLists.After(_how, said) ?? PhraseLists.After(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
         else return false;
+        return true;
+    }
+
+    /// <summary>Answers what comes after a repair: its trial. "Next" said there leaves nothing out, since it may well mean that it is done.</summary>
+    /// <returns>False when the words ask for nothing of the kind, or no repair is on hand.</returns>
+    public bool HearNext(TurnDraft turn, string text)
+    {
+        if (turn.State.Question is not { Kind: QuestionKind.Repair, Subject: var id } || !_next.Contains(PlainWords.Joined(text))
+            || turn.Library.Repairs.GetValueOrDefault(new RepairId(id)) is not { } repair) return false;
+        turn.Say(SegmentKind.Notice, "answer-next", Slot.Of("repair", repair.Title), Slot.Of("verify", repair.Verify));
         return true;
     }
 

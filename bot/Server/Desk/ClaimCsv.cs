@@ -35,13 +35,16 @@ internal static class ClaimCsv
             claim.Id, claim.Case, claim.State.ToString().ToLowerInvariant(),
             claim.Log[^1].At.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture), claim.Log[^1].By,
             sheet?.SeriesTitle, claim.Unit.Model, claim.Unit.Serial, claim.Unit.Site, Day(claim.Unit.Installed),
-            Day(sheet?.Failed), sheet?.FaultTitle, sheet?.Part, sheet?.RepairTitle,
+            Day(sheet?.Failed), Fault(sheet), sheet?.Part, sheet?.RepairTitle,
             sheet?.Belief.ToString("0.####", CultureInfo.InvariantCulture),
             sheet is null ? null : string.Join("; ", sheet.Evidence.Select(shown => $"{shown.Title}: {shown.Answer}")),
             sheet is null ? null : string.Join("; ", sheet.Missing), sheet?.Coverage.Part, sheet?.Coverage.Labour,
             sheet?.Coverage.LabourMinutes.ToString(CultureInfo.InvariantCulture), claim.Override, claim.Line,
         ];
     }
+
+    private static string? Fault(ClaimSheet? sheet) => sheet?.LeftPossible is { } left
+        ? $"none proven; left possible: {string.Join("; ", left.Select(fault => fault.Title))}" : sheet?.FaultTitle;
 
     private static string? Day(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

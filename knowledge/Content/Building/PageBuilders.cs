@@ -38,6 +38,7 @@ internal static class PageBuilders
         MayNotHold = page.Field("may-not-hold") == "true",
         ProofAlways = page.Field("proof-always") == "true",
         VerifyIn = page.Field("verify-in") is { } state ? new AccessId(state) : null,
+        BeforeTrial = [.. page.List("before-trial").Select(check => new CheckId(check))],
         Changes = [.. page.List("changes").Select(check => new CheckId(check))],
     };
 

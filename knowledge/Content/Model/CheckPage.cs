@@ -55,6 +55,10 @@ public sealed record CheckPage(
     /// <summary>The modes in which it is done; told that the trouble shows in another, nobody is asked for it. Empty means all.</summary>
     public ImmutableSortedSet<string> Modes { get; init; } = [];
 
+    /// <summary>Whether it says something of a trouble that shows in a mode.</summary>
+    /// <param name="mode">Null while it is not known: then any check may.</param>
+    public bool IsOfMode(string? mode) => mode is null || Modes.IsEmpty || Modes.Contains(mode);
+
     /// <summary>The symptoms at which alone it is asked; empty means all.</summary>
     public ImmutableSortedSet<SymptomId> OnlyAt { get; init; } = [];
 

@@ -265,4 +265,64 @@ public sealed class CourseOfACaseTests
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase(phrase)));
         Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
     }
+
+    // Two troubles seen with the eye are no rivals: the second waits until the first is mended.
+    [Fact]
+    public void TwoFindings_ToldInOneMessage_AreMendedOneAfterTheOther()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
+        walker.Say("filter is dirty and the fan wheel is dirty");
+        walker.Tap("yes");
+        Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("conclusion-beside")));
+        walker.Tap("done");
+        walker.Tap("yes");
+        Assert.Null(walker.Log.OfType<RepairVerified>().Single().InQuestion);
+        Assert.Equal(QuestionKind.LeftOver, walker.Question.Kind);
+        walker.Tap("seen:wheel-look");
+        Assert.Equal("blower-wheel-dirty", walker.Reply.Belief[0].Fault);
+        Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "filter-blocked");
+        Assert.NotEqual("filter-look", walker.Question.Subject);
+    }
+
+    [Theory]
+    [InlineData("next")]
+    [InlineData("what next")]
+    [InlineData("what do i do next?")]
+    public void Next_AtARepair_LeavesNothingOut(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "weak-airflow");
+        walker.Tap("none");
+        for (int turn = 0; turn < 9 && walker.Question.Kind == QuestionKind.Check; turn++)
+            walker.Tap(walker.Question.Subject == "filter-look" ? "blocked" : walker.Question.Options[0].Key);
+        Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
+        walker.Say(words);
+        Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-next")));
+    }
+
+    // The owner's own work that was left out is named at the end, not somebody else's.
+    [Fact]
+    public void End_RepairLeftOut_NamesIt()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "weak-airflow");
+        walker.Tap("none");
+        for (int turn = 0; turn < 20 && walker.State.ClosedHow is null; turn++)
+            if (walker.Question.Kind == QuestionKind.Repair) walker.Order(CommandWord.Skip);
+            else walker.Tap(walker.Question.Subject == "filter-look" ? "blocked" : walker.Question.Options[0].Key);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-undone")));
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-owner-done")));
+    }
+
+    [Fact]
+    public void Shock_RepairLeftOut_NothingIsSwitchedOnToLookFurther()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("ostvik-lc", "technician", "shock-from-casing");
+        walker.Tap("no");
+        walker.MakeSafe();
+        walker.Say("OL");
+        walker.Order(CommandWord.Skip);
+        Assert.NotEqual(QuestionKind.Access, walker.Question.Kind);
+        Assert.DoesNotContain(walker.Log.OfType<AccessReached>(), reached => reached.Access is "closed-running" or "open-running");
+    }
 }

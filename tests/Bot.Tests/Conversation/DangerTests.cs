@@ -132,18 +132,71 @@ public sealed class DangerTests
     {
         foreach (string series in ShippedContent.Library.Series.Keys)
         {
-            Walker walker = new Walker(ShippedContent.Assistant).Begin(series, role, "shock-from-casing").MakeSafe();
+            Walker walker = ShockOfTheUnitAlone(series, role);
             Assert.Equal(("earth-continuity", "isolated-open"), (walker.State.Step!.Id, walker.State.Access));
         }
+    }
+
+    // Common practice, no source: where other metal of the house tingles too, the fault lies in the fixed wiring.
+    [Theory]
+    [InlineData("technician")]
+    [InlineData("refrigerant")]
+    public void Shock_TapsTingleToo_UnitStaysLockedOffForAnElectrician(string role)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", role, "shock-from-casing");
+        Assert.Equal("tingle-elsewhere", walker.Question.Subject);
+        walker.Tap("yes");
+        walker.MakeSafe();
+        Assert.Equal((QuestionKind.Repair, "have-house-earth-mended"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Equal("isolated-closed", walker.State.Access);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("licensed electrician", StringComparison.Ordinal));
     }
 
     [Fact]
     public void Shock_OpenEarth_IsProvenAndTheInsulationMeasuredBeforePowerComesBack()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing").MakeSafe();
+        Walker walker = EarthRestored();
+        Assert.Equal((QuestionKind.Check, "unit-insulation"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Equal("isolated-open", walker.State.Access);
+        walker.Say("20 MΩ");
+        walker.MakeSafe();
+        Assert.Equal((QuestionKind.Verify, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    [Fact]
+    public void Shock_OpenEarthAndLowInsulation_AreTwoFaults()
+    {
+        Walker walker = EarthRestored();
+        walker.Say("0.2 MΩ");
+        Assert.Contains(walker.Log.OfType<FaultBeside>(), beside => beside is { Fault: "earth-open", Check: "unit-insulation" });
+        Assert.Equal((QuestionKind.Check, "isolated-open"), (walker.Question.Kind, walker.State.Access));
+        Assert.Equal("live-to-casing", walker.Reply.Belief[0].Fault);
+        Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "earth-open");
+    }
+
+    [Fact]
+    public void Shock_OpenEarthAndNoInsulationTester_UnitIsNotSwitchedOn()
+    {
+        Walker walker = EarthRestored();
+        walker.Order(CommandWord.Cannot);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("trial-needs-check")));
+    }
+
+    private static Walker ShockOfTheUnitAlone(string series, string role)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin(series, role, "shock-from-casing");
+        walker.Tap("no");
+        return walker.MakeSafe();
+    }
+
+    private static Walker EarthRestored()
+    {
+        Walker walker = ShockOfTheUnitAlone("brenholt-ws", "technician");
         walker.Say("OL");
         Assert.Equal((QuestionKind.Repair, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Below 1 MΩ leave it locked off", StringComparison.Ordinal));
+        walker.Tap("done");
+        return walker;
     }
 
     [Fact]

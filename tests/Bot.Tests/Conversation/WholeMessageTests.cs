@@ -270,4 +270,42 @@ public sealed class WholeMessageTests
 
     private static IEnumerable<ToldThing.Outcome> Outcomes(string text) =>
         Told(text).State.Unconfirmed.Where(item => item.Taken).Select(item => item.Thing).OfType<ToldThing.Outcome>();
+
+    [Theory]
+    [InlineData("brenholt ws, technician, low pressure code in heating", "technician")]
+    [InlineData("veldarn nord, technician, low pressure in heating", "technician")]
+    public void Person_SaidBesideATrouble_IsNotAskedAgain(string words, string role)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
+        Assert.Equal((role, "heating"), (walker.State.Role, walker.State.Mode));
+        Assert.NotEqual(QuestionKind.Role, walker.Question.Kind);
+    }
+
+    // Common practice, no source: at low pressure in heating the outdoor side is looked at, and cooling measures nothing there.
+    [Fact]
+    public void LowPressure_InHeating_IsNotMeasuredInCooling()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "refrigerant", "low-pressure-code");
+        for (int turn = 0; turn < 60 && walker.State.ClosedHow is null && walker.State.Mode is null && walker.Question.Subject != "mode-at-low-pressure"; turn++)
+            if (walker.Question.Kind == QuestionKind.Check) walker.Order(CommandWord.Unsure);
+            else walker.MakeSafe();
+        walker.Tap("heating");
+        Assert.Equal("heating", walker.State.Mode);
+        Assert.DoesNotContain(Asked(walker), check => check is "superheat" or "suction-pressure" or "high-side-pressure");
+    }
+
+    private static IEnumerable<string> Asked(Walker walker)
+    {
+        for (int turn = 0; turn < 60 && walker.State.ClosedHow is null; turn++)
+            if (walker.Question.Kind == QuestionKind.Check)
+            {
+                yield return walker.Question.Subject;
+                walker.Order(CommandWord.Unsure);
+            }
+            else if (walker.Question.Kind == QuestionKind.Access) walker.MakeSafe();
+            else yield break;
+    }
 }

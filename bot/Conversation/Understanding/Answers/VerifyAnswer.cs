@@ -31,7 +31,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
 
         FaultPage fault = turn.Library.Faults[Likeliest(turn.View.Belief, repair)];
         RepairPage page = turn.Library.Repairs[repair.Id];
-        CuredFaults cured = CuredFaults.Of(turn.View.Belief, repair, turn.Library.Settings);
+        CuredFaults cured = CuredFaults.Of(SideFindings.Without(turn.Library, turn.View, repair.Id), repair, turn.Library.Settings);
         ImmutableArray<FaultPage> others = [.. cured.NotToldApart.Select(ranked => turn.Library.Faults[ranked.Id])];
         ImmutableArray<FaultPage> left = key == "yes" && cured.IsGuess ? Left(turn, fault) : [];
         turn.Happen(new RepairVerified(question.Subject, fault.Id.Value, key == "yes")
@@ -55,7 +55,7 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         [.. EndOfWalk.SuspectsOf(turn).Take(turn.Library.Settings.Suspects).Append(fault).DistinctBy(page => page.Id)];
 
     // Superheat from before a charge was weighed in says nothing of the charge that is in now.
-    private static void Outdate(TurnDraft turn, RepairPage repair)
+    internal static void Outdate(TurnDraft turn, RepairPage repair)
     {
         ImmutableArray<CheckPage> measured =
         [
@@ -86,6 +86,6 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     private static bool MayNotHold(TurnDraft turn, OpenQuestion question) =>
         turn.Library.Repairs.GetValueOrDefault(new RepairId(question.Subject)) is { MayNotHold: true };
 
-    private static FaultId Likeliest(Belief belief, Repair repair) =>
+    internal static FaultId Likeliest(Belief belief, Repair repair) =>
         belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains, repair.Fixes[0]);
 }

@@ -7,7 +7,7 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// <summary>How the phrase file says that people name the mode of a unit.</summary>
 internal static class ModeWords
 {
-    private static readonly ImmutableArray<string> Modes = ["cooling", "drying", "fan", "heating"];
+    private static ImmutableArray<string> Modes => UnitModes.All;
 
     /// <summary>The phrases that are such lists, and those that name the modes.</summary>
     public static ImmutableArray<string> Ids { get; } =

@@ -23,10 +23,15 @@ function facts() {
     line('Unit', [sheet?.seriesTitle, unit.model].filter(Boolean).join(', ') || blank),
     line('Serial', unit.serial ?? blank), line('Site', unit.site ?? blank),
     line('Installed', unit.installed ?? blank), line('Bought', unit.bought ?? blank), line('Registered', unit.registered ?? blank),
-    sheet ? [line('Reported', sheet.failed), line('Fault', sheet.faultTitle), line('Part claimed', sheet.part),
+    sheet ? [line('Reported', sheet.failed), found(sheet),
       line('Repair', sheet.repairTitle ?? blank, sheet.works ? ': the unit works' : ': not tried out yet'),
-      line('Belief in the fault', `${percent(sheet.belief)} by the evidence before the part was changed; ${percent(sheet.needed)} is wanted`)] : []);
+      line(sheet.leftPossible ? 'Belief in the likeliest' : 'Belief in the fault', `${percent(sheet.belief)} by the evidence before the part was changed; ${percent(sheet.needed)} is wanted`)] : []);
 }
+
+/** @param {Told.ClaimSheet} sheet */
+const found = ({ leftPossible: left, faultTitle, part }) => left
+  ? [line('Fault', draw('strong', {}, 'No fault was proven.')), line('Left possible', left.map(fault => draw('span', { class: 'cell-line' }, `${fault.title}, ${percent(fault.belief)}`))), line('Part in question', part)]
+  : [line('Fault', faultTitle), line('Part claimed', part)];
 
 /** @param {string[]} texts */
 const lines = texts => texts.map(text => draw('span', { class: 'cell-line' }, text));
@@ -43,8 +48,8 @@ function row(seen) {
 
 /** @param {Told.ClaimSheet} sheet */
 function proof(sheet) {
-  return [draw('h2', {}, 'Proof'),
-    draw('p', {}, draw('strong', {}, 'The page of the fault wants: '), sheet.wants),
+  return [draw('h2', {}, sheet.leftPossible ? 'What was measured' : 'Proof'),
+    draw('p', {}, draw('strong', {}, sheet.leftPossible ? `The page of “${sheet.faultTitle}” wants: ` : 'The page of the fault wants: '), sheet.wants),
     sheet.evidence.length ? draw('table', {},
       draw('thead', {}, draw('tr', {}, ['Check', 'Read or seen', 'Expected', 'Verdict', 'Time'].map(name => draw('th', { scope: 'col' }, name)))),
       draw('tbody', {}, sheet.evidence.map(row))) : draw('p', {}, 'No check has a result.')];

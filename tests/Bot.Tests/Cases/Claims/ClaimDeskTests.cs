@@ -1,3 +1,4 @@
+using DxAssistant.Bot.Tests.Conversation;
 using DxAssistant.Cases;
 using DxAssistant.Cases.Claims;
 using DxAssistant.Conversation.Events;
@@ -24,6 +25,21 @@ public sealed class ClaimDeskTests
         Assert.NotEmpty(proof.Readings);
         Assert.NotEmpty(proof.Expected);
         Assert.Empty(sheet.Missing);
+        Assert.Null(sheet.LeftPossible);
+    }
+
+    [Fact]
+    public async Task Begin_CaseThatEndedWithoutProof_SaysSoAndNamesWhatIsLeft()
+    {
+        await using var made = await ClaimedCase.UnprovenAsync();
+
+        var claim = await made.BegunAsync();
+
+        var left = Assert.NotNull(claim.Sheet!.LeftPossible);
+        Assert.Equal(claim.Sheet.Fault, left[0].Fault);
+        Assert.True(left.Length > 1);
+        Assert.All(left, fault => Assert.InRange(fault.Belief, ShippedContent.Library.Settings.Suspected, ShippedContent.Library.Settings.Found));
+        Assert.Contains(ClaimRules.Wanting(claim.Sheet), wanting => wanting.StartsWith("no fault was proven", StringComparison.Ordinal));
     }
 
     [Fact]

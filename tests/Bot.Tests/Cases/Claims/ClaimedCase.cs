@@ -47,6 +47,16 @@ internal sealed class ClaimedCase : IAsyncDisposable
         return made;
     }
 
+    /// <summary>A case that is left to others before any check has a result.</summary>
+    public static async Task<ClaimedCase> UnprovenAsync()
+    {
+        var made = new ClaimedCase(new MemoryCaseStore(new SetClock(new DateTimeOffset(2030, 5, 5, 9, 0, 0, TimeSpan.Zero))), SqlClaimStore.InMemory());
+        var walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
+        walker.Order(CommandWord.StopHere);
+        await StoreAsync(made.Cases, walker.Log);
+        return made;
+    }
+
     public async Task<ClaimExport> BegunAsync() => Saved(await Desk.BeginAsync(Id, Entitled));
 
     public async Task<ClaimExport> ReadyAsync()

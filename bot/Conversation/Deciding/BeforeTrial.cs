@@ -1,0 +1,64 @@
+using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.Speaking;
+using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Graph;
+using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
+
+namespace DxAssistant.Conversation.Deciding;
+
+/// <summary>
+/// What a repair's page names in <c>before-trial</c>: the unit is not switched on after it before each of these checks has
+/// a sound result. Another result is a second fault, and the walk goes on to it; without a result the case is left to others.
+/// </summary>
+internal sealed class BeforeTrial(EndOfWalk end)
+{
+    /// <summary>Does what is still to be done before the trial run.</summary>
+    /// <returns>Whether the trial may begin.</returns>
+    public bool IsOver(TurnDraft turn, RepairPage repair)
+    {
+        foreach (CheckPage check in repair.BeforeTrial.Select(id => turn.Library.Checks[id]).Where(turn.View.IsFor))
+        {
+            if (turn.View.Results.FirstOrDefault(known => known.Check == check.Id.Value) is not { } result) return Measure(turn, check);
+            if (!IsSound(turn, check, result)) return TellSecond(turn, repair, check, result);
+        }
+
+        return true;
+    }
+
+    // More likely than not what a unit without a fault shows most often.
+    private static bool IsSound(TurnDraft turn, CheckPage check, SeenResult result)
+    {
+        var healthy = turn.Library.Graph.Find(check.Id)!.Row(FaultId.NoneOfThese);
+        return result.Weights[healthy.IndexOf(healthy.Max())] * 2 > result.Weights.Sum();
+    }
+
+    private bool Measure(TurnDraft turn, CheckPage check)
+    {
+        if (turn.State.PassedOver.ContainsKey(check.Id.Value) || ProofGap.PlaceOf(turn, check.Id) is not { } place)
+        {
+            turn.Say(SegmentKind.Caution, "trial-needs-check", Slot.Of("check", check.Title));
+            turn.Happen(new LeftToOthers());
+            end.Leave(turn);
+            return false;
+        }
+
+        if (turn.State.Step?.Id != check.Id.Value) turn.Happen(new StepChosen(StepKind.Check, check.Id.Value, place.Value));
+        if (AccessWay.Ask(turn, place) == AccessProgress.Asked) return false;
+        turn.Say(SegmentKind.Notice, "trial-waits", Slot.Of("check", check.Title));
+        CheckQuestion.Ask(turn, check);
+        return false;
+    }
+
+    private static bool TellSecond(TurnDraft turn, RepairPage repair, CheckPage check, SeenResult result)
+    {
+        Repair cures = turn.Library.Graph.Find(repair.Id)!;
+        turn.Happen(new FaultBeside(repair.Id.Value, VerifyAnswer.Likeliest(turn.View.Belief, cures).Value, check.Id.Value));
+        turn.Say(SegmentKind.Notice, "fault-beside",
+            Slot.Of("repair", repair.Title), Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
+        VerifyAnswer.Outdate(turn, repair);
+        return false;
+    }
+}
