@@ -37,6 +37,7 @@ internal static class PageBuilders
     {
         MayNotHold = page.Field("may-not-hold") == "true",
         ProofAlways = page.Field("proof-always") == "true",
+        MayBeUnseen = page.Field("unseen") == "true",
         VerifyIn = page.Field("verify-in") is { } state ? new AccessId(state) : null,
         Changes = [.. page.List("changes").Select(check => new CheckId(check))],
     };

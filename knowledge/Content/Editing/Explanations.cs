@@ -35,6 +35,7 @@ internal sealed class Explanations(Pages pages)
             "verify-in" => "The access state for the trial run, where its question asks for what is read there, such as pressures.",
             "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
             "proof-always" => "Whether the proof of the fault comes before this repair, however long it takes: the dearest parts.",
+            "unseen" => "Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.",
             "only-at" => "Symptoms at which alone this is asked.",
             "tells-mode" => "Whether the answer says in which mode the trouble shows. What is done in another mode is then left out.",
             "danger" => "What danger the symptom is a sign of itself. What to do is said at once, and an owner's walk ends.",

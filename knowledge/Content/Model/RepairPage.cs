@@ -24,6 +24,9 @@ public sealed record RepairPage(
     /// <summary>Whether its part is too dear to be changed before the proof of its fault, however long that takes.</summary>
     public bool ProofAlways { get; init; }
 
+    /// <summary>Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.</summary>
+    public bool MayBeUnseen { get; init; }
+
     /// <summary>The access state in which the unit is tried out afterwards, where its trial measures something; null where every repair is.</summary>
     public AccessId? VerifyIn { get; init; }
 }
