@@ -31,7 +31,7 @@ internal sealed class StepChooser(Library library)
     {
         WalkSight sight = SightOf(view);
         StepChosen? chosen = _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
-        return chosen is { Kind: StepKind.Check } ? SeenFirst(view, sight) ?? chosen : chosen;
+        return chosen is { Kind: StepKind.Check } && view.Role.Rank == 0 ? SeenFirst(view, sight) ?? chosen : chosen;
     }
 
     // An owner who saw dust puts that right, and is asked no more before: what the plan reckons in minutes, people take for not being heard.

@@ -60,13 +60,14 @@ internal sealed class HarmlessQuestions
 
     // What was found or told so far says that it must not run: a sign of danger, a breaker that trips again, what can burn, ice, water.
     private static bool IsToStayOff(TurnDraft turn) => (turn.State.ClosedHow is not null && EndOfWalk.SuspectsOf(turn).Any(page => page.CanBurn))
+        || turn.State.Symptoms.Any(told => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(told.Symptom)) is { StaysOff: true } or { Danger: not null })
         || StepChooser.DemandsSafeState(turn.Library, turn.State) || turn.View.Results.Any(result => IsSignToStop(turn, result));
 
     private static bool IsGas(TurnDraft turn) => DangerTrouble.IsGas(turn) || turn.View.Results.Any(result =>
         IsSignToStop(turn, result) && turn.Library.Checks[new CheckId(result.Check)].DangerOf(new OutcomeId(result.Outcome!)) == DangerKind.Gas);
 
     private static bool IsSignToStop(TurnDraft turn, SeenResult result) => result.Outcome is { } seen
-        && turn.Library.Checks[new CheckId(result.Check)] is var page && (page.Stop.Contains(new OutcomeId(seen)) || page.LeaveOff.Contains(new OutcomeId(seen)));
+        && turn.Library.Checks.GetValueOrDefault(new CheckId(result.Check)) is { } page && (page.Stop.Contains(new OutcomeId(seen)) || page.LeaveOff.Contains(new OutcomeId(seen)));
 
     private bool Waits(string said) => _waits.Contains(said) || (PhraseLists.After(_going, said) is { Length: > 0 } rest && IsIdle(rest, _goingOn));
 

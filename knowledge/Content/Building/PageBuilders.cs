@@ -17,6 +17,7 @@ internal static class PageBuilders
         {
             FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
             Cautions = page.Cautions,
+            StaysOff = page.Field("stays-off") == "true",
             Danger = Enum.TryParse(page.Field("danger"), ignoreCase: true, out DangerKind kind) ? kind : null,
         };
 

@@ -58,6 +58,15 @@ public sealed class HarmlessTalkTests
     }
 
     [Fact]
+    public void RunOn_ABreakerThatTrips_IsToStayOff()
+    {
+        Walker walker = new(ShippedContent.Assistant);
+        walker.Say("it trips the breaker every time");
+        Reply reply = walker.Say("can she use it tomorrow");
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-stay-off")));
+    }
+
+    [Fact]
     public void OffTheSubject_TwiceAtAMenu_NamesTheAnswersTheSecondTime()
     {
         Walker walker = new Walker(ShippedContent.Assistant);
