@@ -137,7 +137,7 @@ public sealed class Assistant
         var closed = new ClosedCase();
         var role = new MissingRole();
         var stop = new StopSign(closed);
-        var end = new EndOfWalk(closed, new ThingsToBring(chooser));
+        var end = new EndOfWalk(closed, new ThingsToBring(chooser), chooser.Unseen);
         // Asked again after what was told was confirmed and the code looked up: either may have left no trouble.
         var complaint = new MissingComplaint();
         return

@@ -10,7 +10,7 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Deciding;
 
 /// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
-internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
+internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRepairs unseen)
 {
     /// <summary>Nothing was found; but what somebody else can mend, or what can burn, is not watched by who cannot mend it.</summary>
     public void WatchOrBook(TurnDraft turn, RepairPage advice)
@@ -53,6 +53,7 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         turn.Say(SegmentKind.Conclusion, turn.View.Role.Rank == 0 ? "closed-owner-done" : "closed-no-way");
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
+        SayNotLookedAt(turn);
         if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
         if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
         Suspects(turn, withParts: true);
@@ -100,13 +101,25 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring)
         if (Needed(turn) is { } needed) bring.Say(turn, needed);
     }
 
-    private static bool IsForSomebodyElse(TurnDraft turn) => Needed(turn) is not null
+    // What would have shown an owner's repair is looked at by whoever comes next.
+    private void SayNotLookedAt(TurnDraft turn)
+    {
+        ImmutableArray<Passage> left = [.. unseen.LeftOut(turn.View).Take(turn.Library.Settings.BeginWith).Select(check => turn.Library.Checks[check].Title)];
+        if (!left.IsEmpty) turn.Say(SegmentKind.Advice, "closed-not-looked", Slot.List("checks", left));
+    }
+
+    private bool IsForSomebodyElse(TurnDraft turn) => Needed(turn) is not null
         && ((turn.View.Belief.Ranked is [var first, ..] && first.Id != FaultId.NoneOfThese)
             || BeyondThisRole(turn) >= turn.Library.Settings.Booked || (turn.View.Role.Rank == 0 && MayBurn(turn)));
 
-    // How likely it is something that only somebody else can mend.
-    private static double BeyondThisRole(TurnDraft turn) => turn.View.Belief.Ranked
-        .Where(ranked => !turn.Library.Graph.RepairsOf(ranked.Id).Any(repair => turn.View.Role.May(repair.Who))).Sum(ranked => ranked.Probability);
+    // How likely it is something that only somebody else can mend, or see.
+    private double BeyondThisRole(TurnDraft turn)
+    {
+        ImmutableHashSet<RepairId> barred = [.. unseen.Of(turn.View)];
+        return turn.View.Belief.Ranked
+            .Where(ranked => !turn.Library.Graph.RepairsOf(ranked.Id).Any(repair => turn.View.Role.May(repair.Who) && !barred.Contains(repair.Id)))
+            .Sum(ranked => ranked.Probability);
+    }
 
     private static bool MayBurn(TurnDraft turn) => SuspectsOf(turn).Any(page => page.CanBurn);
 

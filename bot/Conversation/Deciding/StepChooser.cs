@@ -23,17 +23,27 @@ internal sealed class StepChooser(Library library)
     /// <summary>What must be proven before a part is changed.</summary>
     public ProofDemand Proof { get; } = new(library);
 
+    /// <summary>What an owner is not sent to, because nobody looked.</summary>
+    public UnseenRepairs Unseen { get; } = new(library);
+
     /// <summary>The next step; null when leaving the case to somebody else is best, or nothing is left.</summary>
     public StepChosen? Choose(CaseView view)
     {
         WalkSight sight = SightOf(view);
         StepChosen? chosen = _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
-        return chosen is not null && StaysOff(view, chosen) ? null : chosen;
+        StepChosen? next = chosen is { Kind: StepKind.Check } && view.Role.Rank == 0 ? SeenFirst(view, sight) ?? chosen : chosen;
+        return next is not null && StaysOff(view, next) ? null : next;
     }
 
     // Where a sign of danger demands a safe state, and the repair that may cure it was left out, nothing is switched on to look further.
     private bool StaysOff(CaseView view, StepChosen chosen) => !view.State.RepairsPassedOver.IsEmpty
         && FirstIn(library, view.State) is { IsEmpty: false } safe && !safe.Contains(new AccessId(chosen.Access));
+
+    // An owner who saw dust puts that right, and is asked no more before: what the plan reckons in minutes, people take for not being heard.
+    private StepChosen? SeenFirst(CaseView view, WalkSight sight) => Walk(view, sight)?.Plan.Options
+        .Where(option => option.Step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver && Unseen.IsSeen(view, repair.Repair))
+        .OrderBy(option => option.Minutes).Select(option => option.Step).OfType<PlannedStep.DoRepair>()
+        .Select(repair => new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value)).FirstOrDefault();
 
     /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
     public LaidStep? Walk(CaseView view) => Walk(view, SightOf(view));
@@ -83,7 +93,7 @@ internal sealed class StepChooser(Library library)
     private Situation SituationOf(CaseView view) => new(view.Role, view.Access)
     {
         BarredChecks = [.. view.State.PassedOver.Keys.Select(id => new CheckId(id)), .. NotHere(view)],
-        BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id))],
+        BarredRepairs = [.. view.State.RepairsPassedOver.Select(id => new RepairId(id)), .. Unseen.Of(view)],
         RefusedAccess = [.. view.State.AccessRefused.Select(id => new AccessId(id))],
         HandOverMinutes = library.HandOverMinutes,
     };

@@ -77,11 +77,12 @@ internal sealed class Voices
     // The message that led to the question is heard again, now in its language. Who goes on in another has told the trouble all the same.
     private MessageBody.Words? Confirm(TurnDraft turn, string language, string first)
     {
+        Voice? guessed = Asked(turn.State.Question);
         Speak(turn, language);
         turn.Say(SegmentKind.Notice, "notice-language");
         turn.GoesOn = true;
         if (first.Length == 0) return null;
-        return Of(language) == _main && Asked(turn.State.Question) is { } other && other.Listener.SymptomIn(first) is { } symptom
+        return Of(language) == _main && guessed is { } other && other.Listener.SymptomIn(first) is { } symptom
             ? new MessageBody.Words(_main.Library.Symptoms[symptom].Title.Text)
             : new MessageBody.Words(first);
     }

@@ -22,7 +22,7 @@ public static class Fold
             Question = replied.Reply.Question, LastReply = replied.Reply, Told = state.Told.Union(CautionsIn(replied.Reply)),
         },
         // Labels of readings half given are of the other language.
-        LanguageChosen chosen => state with { Language = chosen.Language, Given = [] },
+        LanguageChosen chosen => state with { Language = chosen.Language, Given = [], Question = state.Question is { Kind: QuestionKind.Language } ? null : state.Question },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
         ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },

@@ -28,6 +28,12 @@ internal sealed class CommandWords(PhraseBook phrases)
     // What follows an answer and changes nothing: "none that i can see".
     private const string AsFar = "words-as-far";
 
+    // How people begin while they think: "uh", "well".
+    private const string Fillers = "words-fillers";
+
+    // What turns round what was said before it.
+    private const string But = "words-but";
+
     private const string BookAct = "words-book-act", BookWhom = "words-book-whom", BookBeside = "words-book-beside";
 
     // What angry people say of a machine beside what it does.
@@ -49,7 +55,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);
@@ -71,10 +77,11 @@ internal sealed class CommandWords(PhraseBook phrases)
         foreach ((string phrase, CommandWord word) in Commands)
             if (_lists[phrase].Contains(said)) return word;
         foreach ((string phrase, CommandWord word) in Commands)
-            if (bare.Length > 0 && _lists[phrase].Any(entry => Bare(entry) == bare)) return word;
+            if (bare.Length > 0 && _lists[phrase].Any(entry => Bare(entry) == bare && (bare.Contains(' ', StringComparison.Ordinal) || entry == bare))) return word;
         return null;
     }
 
+    // "Not really" is not "not right now": of a single word nothing may be left out on both sides.
     private string Bare(string text) => string.Join(' ', PlainWords.Of(text).Where(word => !_lists[Polite].Contains(word)));
 
     /// <summary>A message without its words of anger.</summary>
@@ -138,6 +145,28 @@ internal sealed class CommandWords(PhraseBook phrases)
     /// <summary>Whether the first clause of a label is one word of a list: "Yes, it is free", but not "No air comes out".</summary>
     public bool Begins(string phrase, string label) => PlainWords.Of(label.Split(',')[0]) is [var only] && _lists[phrase].Contains(only);
 
+    /// <summary>A message without what people begin with while they think; null when it begins with nothing of the kind.</summary>
+    public string? WithoutFillers(string text)
+    {
+        string rest = text;
+        while (After(Fillers, rest) is { Length: > 0 } further) rest = further;
+        return rest.Length < text.Length ? rest : null;
+    }
+
+    /// <summary>The command that a longer message begins with: "i cant see it, it is on the roof"; null when it begins with none, or goes on with a "but".</summary>
+    public CommandWord? BegunWith(string text)
+    {
+        const int fewest = 3;
+        if (PlainWords.Of(text).Any(_lists[But].Contains)) return null;
+        foreach (CommandWord word in (CommandWord[])[CommandWord.Cannot, CommandWord.Unsure])
+        {
+            string phrase = Commands.First(command => command.Word == word).Phrase;
+            if (Behind(text, _lists[phrase].Where(entry => entry.Count(sign => sign == ' ') >= fewest - 1)) is not null) return word;
+        }
+
+        return null;
+    }
+
     /// <summary>An answer without who gives it and how far they can see; null when neither is said.</summary>
     public string? WithoutTeller(string text)
     {
@@ -146,8 +175,12 @@ internal sealed class CommandWords(PhraseBook phrases)
         return bare.Length > 0 && bare != said ? bare : null;
     }
 
-    private string Before(string phrase, string said) =>
-        _lists[phrase].Where(entry => said.EndsWith(' ' + entry, StringComparison.Ordinal)).MaxBy(entry => entry.Length) is { } end ? said[..^end.Length].TrimEnd() : said;
+    // "That I can see right now" ends in two of them.
+    private string Before(string phrase, string said)
+    {
+        while (_lists[phrase].Where(entry => said.EndsWith(' ' + entry, StringComparison.Ordinal)).MaxBy(entry => entry.Length) is { } end) said = said[..^end.Length].TrimEnd();
+        return said;
+    }
 
     /// <summary>Whether a message ends in something of a list.</summary>
     public bool EndsIn(string phrase, string text)

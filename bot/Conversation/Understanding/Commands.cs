@@ -15,10 +15,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>Whether a message is a plain yes or no, which tells nothing where something else is asked.</summary>
-    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text);
+    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text) || words.Means("words-plain-no", text);
 
     /// <summary>Whether a message is a plain yes.</summary>
-    public bool IsYes(string text) => words.Means("words-yes", text);
+    public bool IsYes(string text) => words.Means("words-yes", text) || words.Means("words-plain-yes", text);
 
     /// <summary>Whether a message says how a trial run went, whatever else its words are like: "it still leaks".</summary>
     public bool IsOfTrial(string text) => words.Means("words-leaks-again", text) || words.Means("words-redo", text) || words.Means("words-not-cured", text);
@@ -40,6 +40,12 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 
     /// <summary>An answer without who gives it and how far they can see; null when neither is said.</summary>
     public string? WithoutTeller(string text) => words.WithoutTeller(text);
+
+    /// <summary>A message without what people begin with while they think; null when it begins with nothing of the kind.</summary>
+    public string? WithoutFillers(string text) => words.WithoutFillers(text);
+
+    /// <summary>The command that a longer message begins with; null when it begins with none.</summary>
+    public CommandWord? BegunWith(string text) => words.BegunWith(text);
 
     /// <summary>A message without what asks for help beside it.</summary>
     public string WithoutAsking(string text) => words.WithoutAsking(text);

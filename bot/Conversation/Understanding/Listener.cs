@@ -68,11 +68,15 @@ internal sealed class Listener(
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
         else if (side.HearNext(turn, text)) return;
-        else if (commands.Find(text) is { } word) commands.Obey(turn, word);
+        else if ((commands.Find(text) ?? FoundBehindFillers(turn, text)) is { } word) commands.Obey(turn, word);
         else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
         else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
     }
+
+    // "Well, how would I know": but where "so" may begin an answer, the answer comes first.
+    private CommandWord? FoundBehindFillers(TurnDraft turn, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
+        && OptionMatcher.Find(text, open.Options, turn.Library.Language) is null && commands.WithoutFillers(text) is { } bare ? commands.Find(bare) : null;
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
@@ -110,8 +114,9 @@ internal sealed class Listener(
 
     // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has not tripped"; nor are a few
     // words where signs of danger are asked for: "just a little hiss".
-    private bool IsBriefAtStep(TurnDraft turn, string text)
+    private bool IsBriefAtStep(TurnDraft turn, string told)
     {
+        string text = commands.WithoutTeller(told) ?? told;
         const int few = 6;
         if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal) || PlainWords.Of(text).Length > few) return false;
         if (DangerFirst.IsAskedBy(turn, open.Subject)) return true;
@@ -185,15 +190,21 @@ internal sealed class Listener(
             return;
         }
 
-        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(text) || IsDenial(turn, text)))
+        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(commands.WithoutFillers(text) ?? text) || IsDenial(turn, text)))
         {
-            bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(text);
+            bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(commands.WithoutFillers(text) ?? text);
             if (isDanger) turn.Say(SegmentKind.Notice, "notice-which-danger");
             else Misfit.Say(turn);
             return;
         }
 
         if (HearsOfSigns(turn, told)) return;
+        if (turn.State.Question is { Kind: QuestionKind.Check } && told.Items.IsEmpty && Offering.CertainSymptom(match) is null && commands.BegunWith(text) is { } begun)
+        {
+            commands.Obey(turn, begun);
+            return;
+        }
+
         if (told.NeedsConfirming)
         {
             Telling.Hear(turn, told, text, matcher, whole.MannerOf);
@@ -277,7 +288,16 @@ internal sealed class Listener(
     private bool Answers(TurnDraft turn, string text) =>
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
-        && (answer.Hear(turn, question, text) || (commands.WithoutTeller(text) is { } bare && !TellsDanger(text) && answer.Hear(turn, question, bare)));
+        && (answer.Hear(turn, question, text) || (!TellsDanger(text) && Barer(text).Any(bare => answer.Hear(turn, question, bare))));
+
+    // The same answer without "uh" and "well" before it, who gives it and how far they can see.
+    private IEnumerable<string> Barer(string text)
+    {
+        if (commands.WithoutTeller(text) is { } bare) yield return bare;
+        if (commands.WithoutFillers(text) is not { } begun) yield break;
+        yield return begun;
+        if (commands.WithoutTeller(begun) is { } both) yield return both;
+    }
 
     private void Choose(TurnDraft turn, MessageBody.Choice choice)
     {

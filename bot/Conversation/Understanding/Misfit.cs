@@ -12,13 +12,15 @@ internal static class Misfit
     public static void Say(TurnDraft turn)
     {
         OpenQuestion? open = turn.State.Question;
-        if (!IsAgain(turn, open)) turn.Say(SegmentKind.Notice, "notice-choose");
+        if (!IsAgain(turn)) turn.Say(SegmentKind.Notice, "notice-choose");
         else if (open is { Fields.IsEmpty: true, Options.IsEmpty: false }) turn.Say(SegmentKind.Notice, "notice-choose-again", Slot.Said("answers", Numbered(open.Options)));
         else turn.Say(SegmentKind.Notice, "notice-choose-other");
     }
 
-    private static bool IsAgain(TurnDraft turn, OpenQuestion? open) => open is not null && turn.State.LastReply is { } last && last.Question?.Id == open.Id
-        && last.Segments.Any(segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => Phrases.Contains(phrase.Id)));
+    /// <summary>Whether the last message did not fit the question that is still open, or was none of it.</summary>
+    public static bool IsAgain(TurnDraft turn) => turn.State.Question is { } open
+        && turn.State.LastReply is { } last && last.Question?.Id == open.Id
+        && last.Segments.Any(segment => segment.Kind == SegmentKind.Refusal || segment.From.OfType<Provenance.Phrase>().Any(phrase => Phrases.Contains(phrase.Id)));
 
     private static string Numbered(ImmutableArray<Option> options) => string.Join("; ", options.Select((option, at) => $"{at + 1} {option.Label}"));
 }

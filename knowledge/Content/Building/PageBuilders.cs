@@ -17,6 +17,7 @@ internal static class PageBuilders
         {
             FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
             Cautions = page.Cautions,
+            StaysOff = page.Field("stays-off") == "true",
             Danger = Enum.TryParse(page.Field("danger"), ignoreCase: true, out DangerKind kind) ? kind : null,
         };
 
@@ -37,6 +38,7 @@ internal static class PageBuilders
     {
         MayNotHold = page.Field("may-not-hold") == "true",
         ProofAlways = page.Field("proof-always") == "true",
+        MayBeUnseen = page.Field("unseen") == "true",
         VerifyIn = page.Field("verify-in") is { } state ? new AccessId(state) : null,
         BeforeTrial = [.. page.List("before-trial").Select(check => new CheckId(check))],
         Changes = [.. page.List("changes").Select(check => new CheckId(check))],

@@ -27,6 +27,9 @@ public sealed record RepairPage(
     /// <summary>The checks without whose sound results the unit is not switched on after the work; empty for most.</summary>
     public ImmutableArray<CheckId> BeforeTrial { get; init; } = [];
 
+    /// <summary>Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.</summary>
+    public bool MayBeUnseen { get; init; }
+
     /// <summary>The access state in which the unit is tried out afterwards, where its trial measures something; null where every repair is.</summary>
     public AccessId? VerifyIn { get; init; }
 }

@@ -26,9 +26,11 @@ internal static class SettingShapes
     public static SettingShape Misread { get; } = new("reading misread", 0.005, 0, 0.1, Probability);
     public static SettingShape NotHeld { get; } = new("work that does not hold", 0.1, 0, 0.5, Probability);
 
+    public static SettingShape Shows { get; } = new("fault shown by a check", 8, 2, 1000, Times);
+
     public static ImmutableArray<SettingShape> All { get; } =
     [
         Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne,
-        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld,
+        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows,
     ];
 }

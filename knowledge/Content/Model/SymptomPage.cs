@@ -14,4 +14,7 @@ public sealed record SymptomPage(SymptomId Id, Passage Title, Passage Summary, I
 
     /// <summary>What danger the symptom is a sign of itself; null when of none.</summary>
     public DangerKind? Danger { get; init; }
+
+    /// <summary>Whether the unit stays off until a technician has looked at it.</summary>
+    public bool StaysOff { get; init; }
 }

@@ -67,6 +67,9 @@ public sealed record WalkSettings(
     /// <summary>How likely work of a kind that may not hold was the right one although it did not cure.</summary>
     public double NotHeld => Of(SettingShapes.NotHeld);
 
+    /// <summary>How many times better an answer must fit a fault than a unit without it for the check to show the fault.</summary>
+    public double Shows => Of(SettingShapes.Shows);
+
     /// <summary>The most that a rule may cost.</summary>
     public RuleLimit LimitOf(LaidRule rule) => Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
 

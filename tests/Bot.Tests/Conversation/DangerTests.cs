@@ -266,6 +266,34 @@ public sealed class DangerTests
     private static double LeakAfter(CaseState state) =>
         new CaseView(ShippedContent.Library, state).Belief.ProbabilityOf(new FaultId("undercharge-leak"));
 
+    // A condensate pump sounds its own alarm, for water. Common practice, no source.
+    [Theory]
+    [InlineData("the pump alarm is going off")]
+    [InlineData("the condensate pump alarm is beeping")]
+    [InlineData("an alarm on the pump is beeping")]
+    [InlineData("the little box next to the unit beeps")]
+    [InlineData("the pump is beeping")]
+    public void Alarm_OfThePump_IsNoGas(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+        Assert.Empty(walker.State.Results);
+    }
+
+    [Theory]
+    [InlineData("the gas alarm is beeping")]
+    [InlineData("the heat pump alarm is going off")]
+    [InlineData("the alarm is going off")]
+    [InlineData("the gas alarm on the pump is beeping")]
+    [InlineData("the pump alarm is going off and the gas alarm is beeping")]
+    public void Alarm_OfGas_IsStillHeard(string words)
+    {
+        Walker walker = Opened();
+        walker.Say(words);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("no smoke, but it does not cool")]
     [InlineData("the smoke detector in the hall is new, unit wont heat")]

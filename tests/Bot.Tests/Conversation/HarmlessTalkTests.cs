@@ -13,6 +13,11 @@ public sealed class HarmlessTalkTests
     [InlineData("can I turn the ac off?", "answer-off")]
     [InlineData("do you want me to switch it off or leave it on", "answer-off")]
     [InlineData("should i reset the breaker", "answer-reset")]
+    [InlineData("should I leave it running", "answer-run-on")]
+    [InlineData("can I keep using it", "answer-run-on")]
+    [InlineData("is it ok to use it until you come", "answer-run-on")]
+    [InlineData("is it safe to keep it on overnight", "answer-run-on")]
+    [InlineData("do I leave it on or off", "answer-run-on")]
     [InlineData("is it under warranty", "answer-warranty")]
     [InlineData("does the warranty cover this", "answer-warranty")]
     [InlineData("i'll go check", "notice-take-your-time")]
@@ -33,8 +38,45 @@ public sealed class HarmlessTalkTests
     [InlineData("should i turn it off and open the cover")]
     [InlineData("can i bypass the float switch")]
     [InlineData("should i turn it off, i smell burning")]
+    [InlineData("can i keep using it with the cover off")]
+    [InlineData("can i leave it on, it sparks a bit")]
+    [InlineData("is it ok to use it while water drips on the plug")]
     public void Aside_WithSomethingUnsafeBeside_IsNoHarmlessQuestion(string words) =>
         Assert.DoesNotContain(AtStep().Say(words).Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
+
+    [Theory]
+    [InlineData("hiss", "closed-stop-gas")]
+    [InlineData("burning", "answer-stay-off")]
+    [InlineData("wet", "answer-stay-off")]
+    public void RunOn_AfterASignOfDanger_IsToStayOff(string sign, string phrase)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+        walker.Tap(sign);
+        Reply reply = walker.Say("can i keep using it until you come");
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase(phrase)));
+        Assert.DoesNotContain(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-run-on")));
+    }
+
+    [Fact]
+    public void RunOn_ABreakerThatTrips_IsToStayOff()
+    {
+        Walker walker = new(ShippedContent.Assistant);
+        walker.Say("it trips the breaker every time");
+        Reply reply = walker.Say("can she use it tomorrow");
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-stay-off")));
+    }
+
+    [Fact]
+    public void OffTheSubject_TwiceAtAMenu_NamesTheAnswersTheSecondTime()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant);
+        walker.Say("not cooling");
+        Reply first = walker.Say("who won the football");
+        Reply second = walker.Say("how is the weather today");
+        Assert.Contains(first.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        Assert.Contains(second.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose-again")));
+        Assert.True(second.Segments.Count(segment => segment.Kind == SegmentKind.Refusal) < first.Segments.Count(segment => segment.Kind == SegmentKind.Refusal));
+    }
 
     [Theory]
     [InlineData("can i skip this")]

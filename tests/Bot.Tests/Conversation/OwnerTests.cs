@@ -42,6 +42,56 @@ public sealed class OwnerTests
             && segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id == "closed-stop"));
     }
 
+    [Theory]
+    [InlineData("filter-look", "blocked", "wash-filter")]
+    [InlineData("settings-look", "wrong", "correct-settings")]
+    [InlineData("windows-open", "open", "close-the-room")]
+    public void SeenCause_Owner_IsPutRightBeforeAnythingElseIsAsked(string check, string seen, string repair)
+    {
+        Walker walker = AskedFor(check);
+        walker.Tap(seen);
+        Assert.Equal((QuestionKind.Repair, repair), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    [Theory]
+    [InlineData(CommandWord.Cannot)]
+    [InlineData(CommandWord.Unsure)]
+    public void CheckLeftOut_Owner_IsNotSentToItsRepair(CommandWord why)
+    {
+        Walker walker = AtTheEndOf(check => why);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.DoesNotContain(walker.Log.OfType<StepChosen>(), chosen => chosen is { Kind: StepKind.Repair } && !ShippedContent.Library.Repairs[new RepairId(chosen.Id)].MayBeUnseen);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-not-looked")));
+    }
+
+    [Fact]
+    public void CheckThatCannotBeDone_Owner_IsNotSentToAHarmlessRepairEither() =>
+        Assert.DoesNotContain(AtTheEndOf(check => CommandWord.Cannot).Log.OfType<StepChosen>(), chosen => chosen.Kind == StepKind.Repair);
+
+    private static Walker AskedFor(string check)
+    {
+        Walker walker = Begin("owner", "poor-cooling");
+        walker.Tap("none");
+        for (int turn = 0; turn < 20 && walker.Question.Subject != check; turn++)
+        {
+            Check node = ShippedContent.Library.Graph.Find(new CheckId(walker.Question.Subject))!;
+            System.Collections.Immutable.ImmutableArray<double> sound = node.Row(FaultId.NoneOfThese);
+            walker.Tap(node.Outcomes[sound.IndexOf(sound.Max())].Value);
+        }
+
+        return walker;
+    }
+
+    private static Walker AtTheEndOf(Func<string, CommandWord> why)
+    {
+        Walker walker = Begin("owner", "poor-cooling");
+        walker.Tap("none");
+        for (int turn = 0; turn < 40 && walker.State.ClosedHow is null; turn++)
+            if (walker.Question.Kind == QuestionKind.LeftOut) walker.Tap("end");
+            else walker.Order(walker.Question.Kind == QuestionKind.Check ? why(walker.Question.Subject) : CommandWord.Cannot);
+        return walker;
+    }
+
     [Fact]
     public void LoosePlugInEarnestQuestion_Owner_IsBookedRatherThanWatched()
     {

@@ -11,6 +11,11 @@ public sealed class PlainAnswerTests
     [InlineData("no smoke, no burning smell")]
     [InlineData("nothing burning, no hiss")]
     [InlineData("sparks? no")]
+    [InlineData("no burning smell that i can smell")]
+    [InlineData("no smoke that I can see")]
+    [InlineData("no smells that i noticed")]
+    [InlineData("i dont smell anything")]
+    [InlineData("no hiss that we can hear right now")]
     public void Danger_EachSignDenied_IsNone(string said)
     {
         Walker walker = AtDanger();

@@ -19,5 +19,5 @@ internal sealed class RepairAnswer(CommandWords words) : Answer
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        words.Means("words-done", text) || words.Means("words-repaired", text) ? Choose(turn, question, Done) : base.Hear(turn, question, text);
+        words.Means("words-done", text) || words.Means("words-repaired", text) || words.Means("words-cured", text) ? Choose(turn, question, Done) : base.Hear(turn, question, text);
 }

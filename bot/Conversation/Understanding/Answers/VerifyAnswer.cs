@@ -45,10 +45,14 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         else if (key == "yes" && !others.IsEmpty)
             turn.Say(SegmentKind.Conclusion, "repair-worked-several", repaired, Slot.List("faults", [fault.Title, .. others.Select(other => other.Title)]));
         else
-            turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : page.MayNotHold ? "repair-failed-doubt" : "repair-failed", repaired, Slot.Of("fault", fault.Title));
+            turn.Say(key == "yes" ? SegmentKind.Conclusion : SegmentKind.Notice, key == "yes" ? "repair-worked" : Failed(turn, page), repaired, Slot.Of("fault", fault.Title));
         if (key == "no") Outdate(turn, page);
         return true;
     }
+
+    // Who washed a filter that was full of dust is not told that it was clean.
+    private static string Failed(TurnDraft turn, RepairPage page) =>
+        page.MayNotHold ? "repair-failed-doubt" : turn.View.Role.Rank == 0 ? "repair-failed-owner" : "repair-failed";
 
     // A repair made on a guess, and the unit works: the trouble may have gone by itself, so the fault is not proven by that.
     private static ImmutableArray<FaultPage> Left(TurnDraft turn, FaultPage fault) =>

@@ -24,6 +24,20 @@ public sealed class LanguageChoiceTests
     }
 
     [Theory]
+    [InlineData("no calienta y hace mucho ruido afuera", "poor-heating", "noise-outdoor")]
+    [InlineData("gotea agua y hace ruido", "water-dripping-indoor", "noise-indoor")]
+    [InlineData("huele mal y hace ruido", "smell", "noise-indoor")]
+    public void FirstMessage_OfTwoTroubles_LosesNone(string words, string first, string second)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Say(words);
+        walker.Say("sí");
+        IEnumerable<string> told = walker.State.Unconfirmed.Select(item => item.Thing).OfType<DxAssistant.Conversation.Told.ToldThing.Symptom>().Select(told => told.Id);
+        Assert.Contains(first, told);
+        Assert.Contains(second, told);
+    }
+
+    [Theory]
     [InlineData("parpadea una luz verde 3 y roja 1")]
     [InlineData("la luz verde parpadea 3 veces y la roja 1 vez")]
     [InlineData("luz verde tres y roja uno")]

@@ -1,0 +1,110 @@
+using DxAssistant.Conversation.Messages;
+using DxAssistant.Conversation.Replies;
+
+namespace DxAssistant.Bot.Tests.Conversation;
+
+/// <summary>How people answer on the telephone: with "uh" and "I think so", and by saying why they cannot.</summary>
+public sealed class UsualAnswerTests
+{
+    [Theory]
+    [InlineData("uh no i dont think so, nothing like that")]
+    [InlineData("not really")]
+    [InlineData("no nothing that i know")]
+    [InlineData("umm nope all good here")]
+    [InlineData("well no, not that i can see")]
+    public void Danger_DeniedAsPeopleDo_IsNone(string said)
+    {
+        Walker walker = AtDanger();
+        walker.Say(said);
+        Assert.Equal("none", Assert.Single(walker.State.Results).Outcome);
+    }
+
+    [Theory]
+    [InlineData("yeah i think so")]
+    [InlineData("um yes i guess")]
+    public void Danger_SaidToBeThere_IsNeverNone(string said)
+    {
+        Walker walker = AtDanger();
+        Reply reply = walker.Say(said);
+        Assert.Empty(walker.State.Results);
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-which-danger")));
+    }
+
+    [Theory]
+    [InlineData("yeah i think so", "right")]
+    [InlineData("um yes i guess", "right")]
+    [InlineData("not really", "wrong")]
+    [InlineData("well no i dont think so", "wrong")]
+    public void YesOrNo_AsPeopleSayIt_IsTheAnswer(string said, string outcome)
+    {
+        Walker walker = AtStep();
+        walker.Say(said);
+        Assert.Equal(outcome, walker.State.Results.Single(result => result.Check == "settings-look").Outcome);
+    }
+
+    [Theory]
+    [InlineData("how would I know", CommandWord.Unsure)]
+    [InlineData("well how am i supposed to know that", CommandWord.Unsure)]
+    [InlineData("i cant see it from here its on the roof", CommandWord.Cannot)]
+    [InlineData("i cant get up there with my bad knee", CommandWord.Cannot)]
+    public void LeftOut_WithItsReason_IsLeftOut(string said, CommandWord why)
+    {
+        Walker walker = AtStep();
+        walker.Say(said);
+        Assert.Equal(why, walker.State.PassedOver["settings-look"]);
+    }
+
+    [Theory]
+    [InlineData("washed it")]
+    [InlineData("ok cleaned it")]
+    [InlineData("its cooling now")]
+    public void Repair_SaidToBeDone_IsTriedOut(string said)
+    {
+        Walker walker = AtStep();
+        walker.Tap("wrong");
+        walker.Say(said);
+        Assert.Equal((QuestionKind.Verify, "correct-settings"), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    [Theory]
+    [InlineData("ya lo lavé")]
+    [InlineData("sí ya enfría")]
+    public void Repair_InSpanish_IsTriedOutOnceDone(string said)
+    {
+        Walker walker = AtStep();
+        walker.Tap("wrong");
+        walker.Say("español");
+        walker.Say(said);
+        Assert.Equal(QuestionKind.Verify, walker.State.Question?.Kind);
+    }
+
+    [Theory]
+    [InlineData("creo que sí", "right")]
+    [InlineData("pues no, la verdad", "wrong")]
+    [InlineData("bueno sí claro", "right")]
+    public void YesOrNo_InSpanish_IsTheAnswer(string said, string outcome)
+    {
+        Walker walker = AtStep();
+        walker.Say("español");
+        walker.Say(said);
+        Assert.Equal(outcome, walker.State.Results.Single(result => result.Check == "settings-look").Outcome);
+    }
+
+    [Fact]
+    public void NotReally_AtAStep_IsNotLeavingItOut()
+    {
+        Walker walker = AtStep();
+        walker.Say("not really");
+        Assert.Empty(walker.State.PassedOver);
+    }
+
+    private static Walker AtDanger() => new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "poor-cooling");
+
+    private static Walker AtStep()
+    {
+        Walker walker = AtDanger();
+        walker.Tap("none");
+        Assert.Equal("settings-look", walker.Question.Subject);
+        return walker;
+    }
+}
