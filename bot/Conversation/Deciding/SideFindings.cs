@@ -16,7 +16,10 @@ internal static class SideFindings
     // An outcome decides when it is five times likelier than at a unit without a fault; common practice, no source.
     private const double Decides = 5;
 
-    /// <summary>The results that prove, by their fault's page, a fault that a repair does not cure; in the order they came.</summary>
+    /// <summary>
+    /// The results that prove, by their fault's page, a fault that a repair does not cure, and that no fault which it cures would
+    /// explain; in the order they came.
+    /// </summary>
     public static ImmutableArray<(SeenResult Result, CheckPage Check)> Beside(Library library, CaseView view, RepairId repair)
     {
         if (library.Graph.Find(repair)?.Fixes is not { } cured) return [];
@@ -25,7 +28,7 @@ internal static class SideFindings
         [
             .. view.Results.Select(result => (Result: result, Check: library.Checks[new CheckId(result.Check)]))
                 .Where(seen => others.Any(fault => Proves(library, seen.Result, seen.Check, fault)))
-                .Where(seen => !cured.Any(fault => Proves(library, seen.Result, seen.Check, fault))),
+                .Where(seen => !cured.Any(fault => Explains(library, seen.Result, seen.Check, fault))),
         ];
     }
 
@@ -37,9 +40,12 @@ internal static class SideFindings
             : view.BeliefAfter(view.Evidence.Where(one => one is not Evidence.OutcomeSeen seen || !beside.Contains(seen.Check)));
     }
 
-    private static bool Proves(Library library, SeenResult result, CheckPage page, FaultId fault)
+    private static bool Proves(Library library, SeenResult result, CheckPage page, FaultId fault) =>
+        fault != FaultId.NoneOfThese && library.Faults[fault].Demanded.Contains(page.Id) && Explains(library, result, page, fault);
+
+    private static bool Explains(Library library, SeenResult result, CheckPage page, FaultId fault)
     {
-        if (result.Outcome is not { } outcome || fault == FaultId.NoneOfThese || !library.Faults[fault].Demanded.Contains(page.Id)) return false;
+        if (result.Outcome is not { } outcome) return false;
         Check check = library.Graph.Find(page.Id)!;
         int place = check.IndexOf(new OutcomeId(outcome));
         return place >= 0 && check.Row(fault)[place] >= Decides * check.Row(FaultId.NoneOfThese)[place];
