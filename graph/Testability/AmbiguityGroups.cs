@@ -25,7 +25,8 @@ internal static class AmbiguityGroups
     private static bool LookTheSame(FaultId left, FaultId right, IReadOnlyCollection<Check> checks) =>
         !checks.Any(check => Check.RowsDiffer(check.Row(left), check.Row(right)));
 
-    private static AmbiguityGroup ToGroup(FaultGraph graph, List<RankedFault> group) => new(
+    /// <summary>The group of some faults, with the fewest repairs that cure them all.</summary>
+    public static AmbiguityGroup ToGroup(FaultGraph graph, List<RankedFault> group) => new(
         [.. group.Select(fault => fault.Id)], FewestRepairs(graph, group), group.Sum(fault => fault.Probability));
 
     // The repair that cures most of what is left, until nothing is left; the first by id on a tie.

@@ -17,8 +17,8 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
     /// <summary>How each symptom is really walked; null when it is walked as the policy says.</summary>
     public Func<SymptomId, WalkedBy>? Walked { get; init; }
 
-    /// <summary>Told each symptom as it is done.</summary>
-    public Action<SymptomId>? Progress { get; init; }
+    /// <summary>Told each symptom as it is done, how many are, and how many there are.</summary>
+    public Action<SymptomId, int, int>? Progress { get; init; }
 
     /// <summary>The figures of each symptom and of the whole graph.</summary>
     /// <param name="walks">Walks to play for each symptom whose figures are not exact; 0 or more.</param>
@@ -27,14 +27,17 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
     {
         ArgumentOutOfRangeException.ThrowIfNegative(walks);
         ImmutableArray<RankedFault> all = [.. graph.Believe([], applicable).Ranked.OrderBy(fault => fault.Id)];
+        ImmutableArray<(Symptom Symptom, int Number)> shown =
+            [.. graph.Symptoms.Select((symptom, number) => (symptom, number)).Where(each => IsShown(each.symptom, applicable))];
+        ImmutableArray<SymptomFigures>.Builder figures = ImmutableArray.CreateBuilder<SymptomFigures>(shown.Length);
+        foreach ((Symptom symptom, int number) in shown)
+        {
+            figures.Add(Assess(symptom, walks, SeedOf(seed, number), applicable));
+            Progress?.Invoke(symptom.Id, figures.Count, shown.Length);
+        }
+
         return new TestabilityReport(
-            seed,
-            [
-                .. graph.Symptoms.Select((symptom, number) => (symptom, number))
-                    .Where(each => IsShown(each.symptom, applicable))
-                    .Select(each => Assess(each.symptom, walks, SeedOf(seed, each.number), applicable)),
-            ],
-            [.. AmbiguityGroups.Of(graph, all, Permitted()).Where(group => group.Faults.Length > 1)]);
+            seed, figures.MoveToImmutable(), [.. AmbiguityGroups.Of(graph, all, Permitted()).Where(group => group.Faults.Length > 1)]);
     }
 
     // Each symptom draws from a seed of its own, so that one more symptom does not change the figures before it.
@@ -57,13 +60,11 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         SequencingProblem? problem =
             CaseProblem.From(graph, belief, asked with { Objective = Objective.Repair }).Problem;
         Plan? plan = problem is null ? null : (policy as IPlanner)?.Plan(problem, problem.Begin());
-        SymptomFigures figures = new(
+        return new SymptomFigures(
             symptom.Id, weight, faults.Length,
             faults.Where(fault => seen.Contains(fault.Id)).Sum(fault => fault.Probability),
-            AmbiguityGroups.Of(graph, faults, checks), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
+            AmbiguityGroups.Of(graph, faults, checks), LookAlikes.Of(graph, faults, checks), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
             plan?.LowerBound, plan?.Minutes, problem is null || walked is null || walks == 0 ? null : Compare(problem, walked, walks, seed));
-        Progress?.Invoke(symptom.Id);
-        return figures;
     }
 
     private static LaidFigures Compare(SequencingProblem problem, WalkedBy walked, int walks, ulong seed)

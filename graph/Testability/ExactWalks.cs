@@ -22,7 +22,7 @@ internal sealed class ExactWalks(SequencingProblem problem, IPolicy policy, int 
             ? null
             : new WalkFigures(
                 IsExact: true, known.Count, Estimate.Exactly(all.Checks), Estimate.Exactly(all.Minutes),
-                Estimate.Exactly(all.RepairsInVain), Estimate.Exactly(all.HandedOver),
+                Estimate.Exactly(all.RepairsInVain), Estimate.Exactly(all.PartsInVain), Estimate.Exactly(all.HandedOver),
                 [Estimate.Exactly(all.MendedBy1), Estimate.Exactly(all.MendedBy2), Estimate.Exactly(all.MendedBy3)]);
     }
 
@@ -67,6 +67,6 @@ internal sealed class ExactWalks(SequencingProblem problem, IPolicy policy, int 
         if (!handsOver) outlook = outlook with { MendedBy1 = works, MendedBy2 = works, MendedBy3 = works };
         if (!(fails > 0)) return outlook;
         Outlook rest = From(after);
-        return outlook + fails * (handsOver ? rest : rest.AfterOneInVain());
+        return outlook + fails * (handsOver ? rest : rest.AfterOneInVain(problem.RepairTable.Wrong(repair) > 0));
     }
 }

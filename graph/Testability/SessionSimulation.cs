@@ -16,6 +16,9 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     // The checks of a unit draw from numbers that lie this far apart, the golden ratio as in Draws.
     private const ulong Apart = 0x9E37_79B9_7F4A_7C15;
 
+    /// <summary>The repairs that change a part; null means those that have a price when they are done for nothing.</summary>
+    public IReadOnlySet<RepairId>? Parts { get; init; }
+
     private readonly RememberedPolicy remembered = new(problem, policy);
 
     /// <summary>Plays one session to its end.</summary>
@@ -90,11 +93,15 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         return tally with
         {
             Repairs = tally.Repairs + (handsOver ? 0 : 1),
+            PartsInVain = tally.PartsInVain + (!cures && TakesPart(repair) ? 1 : 0),
             Minutes = tally.Minutes + minutes,
             Priced = tally.Priced + minutes + (cures ? 0 : InVain(repair)),
             Mended = cures && !handsOver,
         };
     }
+
+    private bool TakesPart(int repair) =>
+        Parts?.Contains(problem.Repairs[repair].Id) ?? problem.RepairTable.Wrong(repair) > 0;
 
     private bool Cures(PlannedStep.DoRepair step, int fault) =>
         problem.RepairTable.Fixes(problem.PlaceOf(step.Repair)).Contains(fault);

@@ -12,6 +12,9 @@ public sealed record SessionTally(int Checks, int Repairs, double Minutes, bool 
     /// <summary>Repairs that did not help.</summary>
     public int RepairsInVain => Mended ? Repairs - 1 : Repairs;
 
+    /// <summary>Of these, those that changed a part.</summary>
+    public int PartsInVain { get; init; }
+
     /// <summary>Minutes with the price of parts changed for nothing and of faults that watching left unfound.</summary>
     public double Priced { get; init; }
 

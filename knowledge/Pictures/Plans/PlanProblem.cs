@@ -11,13 +11,17 @@ namespace DxAssistant.Knowledge.Pictures.Plans;
 public static class PlanProblem
 {
     /// <summary>The problem; null when no fault of the series shows the symptom.</summary>
-    public static SequencingProblem? Of(Library library, SeriesPage series, SymptomId symptom)
+    public static SequencingProblem? Of(Library library, SeriesPage series, SymptomId symptom) =>
+        Of(library, series, symptom, MayDoMost(library));
+
+    /// <summary>The problem as somebody has to solve it; null when no fault of the series shows the symptom.</summary>
+    public static SequencingProblem? Of(Library library, SeriesPage series, SymptomId symptom, Role who)
     {
         ImmutableSortedSet<FaultId> here = FaultsOf(library, series);
         if (library.Graph.Find(symptom) is not { } shown || !shown.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese && here.Contains(fault)))
             return null;
         Belief belief = library.Graph.Believe([new Evidence.SymptomReported(symptom)], here);
-        return CaseProblem.From(library.Graph, belief, SituationOf(library, series, symptom)).Problem;
+        return CaseProblem.From(library.Graph, belief, SituationOf(library, series, symptom, who)).Problem;
     }
 
     /// <summary>The faults that the series can have.</summary>
@@ -26,7 +30,7 @@ public static class PlanProblem
 
     /// <summary>A technician who may do everything before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
     public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom) =>
-        SituationOf(library, series, symptom, library.Roles.MaxBy(page => page.Role.Rank)!.Role);
+        SituationOf(library, series, symptom, MayDoMost(library));
 
     /// <summary>Somebody before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
     public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom, Role who) =>
@@ -40,6 +44,8 @@ public static class PlanProblem
             ],
             HandOverMinutes = library.HandOverMinutes,
         };
+
+    private static Role MayDoMost(Library library) => library.Roles.MaxBy(page => page.Role.Rank)!.Role;
 
     private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) => !only.IsEmpty && !only.Contains(series.Id);
 }

@@ -45,6 +45,22 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
         Assert.All(walks, walk => Assert.Equal(walk.Minutes + 240 * walk.RepairsInVain, walk.Priced, 1e-9));
     }
 
+    // A label that is read and a part that is changed: only the latter counts as a part.
+    [Fact]
+    public void Play_RepairWithoutAPart_CountsAsNoPartInVain()
+    {
+        SequencingProblem problem = new(
+            Objective.Repair, [Parts.Fault("label"), Parts.Fault("board"), Parts.Fault("fan", 0.01)], [],
+            [
+                Parts.Repair("read", 1, "label"), Parts.Repair("swap", 50, "board") with { WrongMinutes = 240 },
+                Parts.Repair("turn", 500, "fan"),
+            ],
+            AccessStates.OnlyOne);
+        SessionSimulation simulation = new(problem, new RepairOnly(), new Draws(1));
+        SessionTally[] walks = [.. Enumerable.Range(0, 400).Select(_ => simulation.Play())];
+        Assert.Equal([(0, 0), (1, 0), (2, 1)], walks.Select(walk => (walk.RepairsInVain, walk.PartsInVain)).Distinct().Order());
+    }
+
     // Too large to solve: 15 faults, 20 noisy checks. Compared with common practice on the same sessions.
     [Fact]
     public void LivePlanner_LargeProblems_TakesFewerMinutesThanSimplePolicies()

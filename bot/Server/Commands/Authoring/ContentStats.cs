@@ -15,12 +15,6 @@ namespace DxAssistant.Server.Commands.Authoring;
 /// <summary><c>content stats</c>: how well the pages lead from each symptom to a verified repair.</summary>
 internal sealed class ContentStats(Streams streams)
 {
-    // The factors by which the price of a wrong part is changed to see what minutes and parts trade for.
-    private static readonly double[] Factors = [0, 0.5, 1, 2, 4];
-
-    // Symptoms whose walks have more positions than this are played: most have thousands.
-    private const int ExactWithin = 50;
-
     private readonly Argument<string?> folder = ContentCommand.Folder();
     private readonly Option<string?> series = new("--series") { Description = "Only this series.", HelpName = "ID" };
     private readonly Option<string?> who = new("--who")
@@ -28,6 +22,7 @@ internal sealed class ContentStats(Streams streams)
     private readonly Option<int> walks = Number("--walks", "Units drawn for each symptom; each is walked with the rules and without.", 40);
     private readonly Option<int> seed = Number("--seed", "Where the draws of the walks begin.", 1);
     private readonly Option<int> work = Number("--work", "The planner's work for a step. Default: what conversations use.", LivePlanner.UsualWork);
+    private readonly Option<int> exact = Number("--exact", "Symptoms whose walks have at most so many positions are gone through whole; the others are drawn.", 300);
     private readonly Option<bool> trade = new("--trade")
         { Description = "Play it again with wrong parts at other prices: minutes against parts." };
     private readonly Option<bool> json = new("--json") { Description = "JSON instead of tables." };
@@ -35,7 +30,7 @@ internal sealed class ContentStats(Streams streams)
     public Command Make()
     {
         var stats = new Command("stats", "Say how well each symptom can be walked to its fault: detected, isolated, minutes, wrong parts.")
-            { folder, series, who, walks, seed, work, trade, json };
+            { folder, series, who, walks, seed, work, exact, trade, json };
         stats.SetAction(Run);
         return stats;
     }
@@ -52,40 +47,47 @@ internal sealed class ContentStats(Streams streams)
             .Where(page => call.GetValue(series) is not { } only || page.Id == only)];
         if (chosen.IsEmpty) return streams.Refuse($"there is no series {call.GetValue(series)}: write one of {string.Join(", ", library.Series.Keys)}");
         if (call.GetValue(walks) < 1 || call.GetValue(work) < 1) return streams.Refuse("--walks and --work are 1 or more");
-        ImmutableArray<SeriesStats> all = [.. chosen.Select(page => Assess(library, page, role, call, 1))];
-        var prices = call.GetValue(trade)
-            ? Factors.Select(factor => new PriceStats(factor, Overall(library, chosen, role, call, factor))).ToImmutableArray()
-            : [];
+        if (call.GetValue(exact) < 0) return streams.Refuse("--exact is 0 or more");
+        var table = call.GetValue(json) ? null : new StatsTable(library, streams.Out);
+        table?.Begin(role, call.GetValue(work));
+        ImmutableArray<SeriesStats> all = [.. chosen.Select(page => Assess(library, page, role, call, table))];
+        var prices = call.GetValue(trade) ? Traded(library, role, call).Of(all) : [];
         streams.Error.WriteLine();
-        if (call.GetValue(json)) streams.Out.WriteLine(StatsJson.Of(all, prices, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
-        else StatsTable.Write(all, prices, role, library, call.GetValue(work), streams.Out);
+        table?.Prices(prices);
+        if (table is null) streams.Out.WriteLine(StatsJson.Of(all, prices, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
         return ExitCode.Done;
     }
 
-    private ImmutableArray<OverallFigures> Overall(
-        Library library, ImmutableArray<SeriesPage> chosen, Role role, ParseResult call, double factor) =>
-        [.. chosen.Select(page => Assess(library, page, role, call, factor).Report.Overall)];
+    private StatsTrade Traded(Library library, Role role, ParseResult call) =>
+        new(library, role, call.GetValue(walks), (ulong)call.GetValue(seed), call.GetValue(work))
+        {
+            Progress = (done, of) => Say($"prices of a wrong part: {done} of {of} symptoms"),
+        };
 
-    private SeriesStats Assess(Library library, SeriesPage page, Role role, ParseResult call, double factor)
+    // A series is written as soon as it is done: the next may take minutes.
+    private SeriesStats Assess(Library library, SeriesPage page, Role role, ParseResult call, StatsTable? table)
     {
-        FaultGraph graph = factor == 1 ? library.Graph : library.Graph.WithWrongParts(factor);
+        FaultGraph graph = library.Graph;
         bool Elsewhere(ImmutableSortedSet<string> only) => !only.IsEmpty && !only.Contains(page.Id);
         Situation situation = new(role, graph.Access.Start)
         {
             BarredChecks = [.. library.Checks.Values.Where(check => Elsewhere(check.Series)).Select(check => check.Id)],
             HandOverMinutes = library.HandOverMinutes,
         };
-        int done = 0;
         Assessment assessment = new(graph, situation, new LivePlanner(call.GetValue(work)))
         {
-            MostPositions = Math.Min(call.GetValue(walks), ExactWithin),
-            Walked = symptom => WalkedBy(factor == 1 ? library : library with { Graph = graph }, page, symptom, role, call.GetValue(work)),
-            Progress = symptom => streams.Error.Write($"\r{page.Id}: {++done} symptoms, {symptom,-40}"),
+            MostPositions = call.GetValue(exact),
+            Walked = symptom => WalkedBy(library, page, symptom, role, call.GetValue(work)),
+            Progress = (symptom, done, of) => Say($"{page.Id}: {done} of {of} symptoms, {symptom}"),
         };
         ImmutableHashSet<FaultId> applicable =
             [.. library.Faults.Values.Where(fault => !Elsewhere(fault.Series)).Select(fault => fault.Id)];
-        return new SeriesStats(page.Id, assessment.Assess(call.GetValue(walks), (ulong)call.GetValue(seed), applicable));
+        var stats = new SeriesStats(page.Id, assessment.Assess(call.GetValue(walks), (ulong)call.GetValue(seed), applicable));
+        table?.Write(stats);
+        return stats;
     }
+
+    private void Say(string progress) => streams.Error.Write($"\r{progress,-70}");
 
     // As a conversation walks it, and by the plan alone.
     private static WalkedBy WalkedBy(Library library, SeriesPage page, SymptomId symptom, Role role, int work)

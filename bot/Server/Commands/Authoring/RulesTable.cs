@@ -29,8 +29,10 @@ internal static class RulesTable
     private static void Row(string name, LaidFigures? laid, double? least, TextWriter output)
     {
         if (laid is null) return;
-        string over = least is > 0 ? StatsTable.Text((laid.Priced.Value / least.Value - 1) * 100, "0") + " %" : "–";
-        output.Write($"| {name} | {StatsTable.Figure(laid.Priced, "0.0")} | {StatsTable.Figure(laid.Plain, "0.0")} | {StatsTable.Figure(laid.Cost, "0.0")}"
+        string over = least is > 0
+            ? StatsTable.Figure(new Estimate((laid.Priced.Value / least.Value - 1) * 100, laid.Priced.HalfWidth / least.Value * 100), "0", false) + " %"
+            : "–";
+        output.Write($"| {name} | {StatsTable.Figure(laid.Priced, "0.0", false)} | {StatsTable.Figure(laid.Plain, "0.0", false)} | {StatsTable.Figure(laid.Cost, "0.0", false)}"
             + $" | {(least is { } known ? StatsTable.Text(known, "0.0") : "–")} | {over} |\n");
     }
 
@@ -39,8 +41,8 @@ internal static class RulesTable
         string most = double.IsFinite(limit.Minutes)
             ? $"{StatsTable.Text(limit.Minutes, "0.#")} min or {StatsTable.Text(limit.Share * 100, "0.#")} %"
             : "any";
-        output.Write($"| {name} | {most} | {StatsTable.Figure(figure?.Times ?? Estimate.Exactly(0), "0.00")}"
-            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0")}"
-            + $" | {StatsTable.Figure(figure?.HeldBack ?? Estimate.Exactly(0), "0.00")} |\n");
+        output.Write($"| {name} | {most} | {StatsTable.Figure(figure?.Times ?? Estimate.Exactly(0), "0.00", figure is null)}"
+            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0", figure is null)}"
+            + $" | {StatsTable.Figure(figure?.HeldBack ?? Estimate.Exactly(0), "0.00", figure is null)} |\n");
     }
 }

@@ -12,7 +12,7 @@ namespace DxAssistant.Server.Commands.Authoring;
 /// <summary>The figures of the pages for programs.</summary>
 internal static class StatsJson
 {
-    public static JsonObject Of(ImmutableArray<SeriesStats> all, ImmutableArray<PriceStats> prices, Role role, Library library, int work) => new()
+    public static JsonObject Of(ImmutableArray<SeriesStats> all, ImmutableArray<PricePoint> prices, Role role, Library library, int work) => new()
     {
         ["work"] = work,
         ["conversationWork"] = LivePlanner.UsualWork,
@@ -21,7 +21,8 @@ internal static class StatsJson
         ["series"] = new JsonArray([.. all.Select(Of)]),
         ["trade"] = new JsonArray([.. prices.Select(price => new JsonObject
         {
-            ["factor"] = price.Factor, ["minutes"] = price.Minutes, ["repairsInVain"] = price.InVain,
+            ["factor"] = price.Factor, ["minutes"] = Of(price.Minutes), ["partsInVain"] = Of(price.PartsInVain),
+            ["minutesMore"] = Of(price.MinutesMore), ["partsSaved"] = Of(price.PartsSaved),
         })]),
     };
 
@@ -43,6 +44,9 @@ internal static class StatsJson
         ["isolatableTo"] = new JsonArray([.. Enumerable.Range(1, WalkFigures.MostRepairs)
             .Select(repairs => JsonValue.Create(symptom.IsolatableTo(repairs)))]),
         ["meanGroup"] = symptom.MeanGroup,
+        ["surelyIsolatableTo"] = new JsonArray([.. Enumerable.Range(1, WalkFigures.MostRepairs)
+            .Select(repairs => JsonValue.Create(symptom.SurelyIsolatableTo(repairs)))]),
+        ["meanLookAlikes"] = symptom.MeanLookAlikes,
         ["groups"] = new JsonArray([.. symptom.Groups.Where(group => group.Faults.Length > 1).Select(Names)]),
         ["walks"] = Of(symptom.Walks),
         ["laid"] = Of(symptom.Laid),
@@ -55,6 +59,8 @@ internal static class StatsJson
         ["detected"] = overall.Detected,
         ["isolatableTo"] = new JsonArray([.. overall.IsolatableTo.Select(share => JsonValue.Create(share))]),
         ["meanGroup"] = overall.MeanGroup,
+        ["surelyIsolatableTo"] = new JsonArray([.. overall.SurelyIsolatableTo.Select(share => JsonValue.Create(share))]),
+        ["meanLookAlikes"] = overall.MeanLookAlikes,
         ["walks"] = Of(overall.Walks),
         ["laid"] = Of(overall.Laid),
         ["pricedMinutes"] = overall.PricedMinutes,
@@ -68,6 +74,7 @@ internal static class StatsJson
         ["checks"] = Of(walks.Checks),
         ["minutes"] = Of(walks.Minutes),
         ["repairsInVain"] = Of(walks.RepairsInVain),
+        ["partsInVain"] = Of(walks.PartsInVain),
         ["handedOver"] = Of(walks.HandedOver),
         ["isolatedTo"] = new JsonArray([.. walks.IsolatedTo.Select(Of)]),
     };

@@ -27,6 +27,11 @@ public sealed class ContentStatsTests
         Assert.InRange(
             overall.GetProperty("leastMinutes").GetDouble(), 1, overall.GetProperty("pricedMinutes").GetDouble());
         Assert.Equal(5, run.Json[0].GetProperty("trade").GetArrayLength());
+        JsonElement[] prices = [.. run.Json[0].GetProperty("trade").EnumerateArray()];
+        double At(int place, string name) => prices[place].GetProperty(name).GetProperty("value").GetDouble();
+        Assert.InRange(At(4, "partsInVain"), 0, At(0, "partsInVain"));
+        Assert.InRange(At(0, "minutes"), 1, At(4, "minutes"));
+        Assert.Equal((0, 0), (At(2, "minutesMore"), At(2, "partsSaved")));
         Assert.Equal(JsonValueKind.Object, overall.GetProperty("walks").GetProperty("repairsInVain").ValueKind);
     }
 
@@ -55,6 +60,7 @@ public sealed class ContentStatsTests
     [InlineData("--series", "no-such-series")]
     [InlineData("--who", "nobody")]
     [InlineData("--walks", "0")]
+    [InlineData("--exact", "-1")]
     public async Task Stats_WrongCall_IsRefused(string option, string value)
     {
         var run = await Run.OfAsync("", "content", "stats", Tiny, option, value);
