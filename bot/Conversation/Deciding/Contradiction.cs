@@ -20,10 +20,15 @@ internal sealed class Contradiction : IDecision
         else turn.Say(SegmentKind.Notice, "contradiction", Results(turn, conflicts));
         if (conflicts is [var odd, var next, ..] && FitWithout(turn, odd) >= turn.Library.Settings.OddOne * FitWithout(turn, next))
             turn.Say(SegmentKind.Notice, "contradiction-odd", Slot.Of("check", odd.Title));
+        else if (conflicts.Length > 1) turn.Say(SegmentKind.Notice, "contradiction-quickest", Slot.Of("check", Quickest(turn, conflicts).Title));
         turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
             [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),
                 turn.Option("keep", "option-keep-both")]);
     }
+
+    // Where none stands out, the first to take again is the one that takes least time.
+    private static CheckPage Quickest(TurnDraft turn, ImmutableArray<CheckPage> conflicts) =>
+        conflicts.MinBy(page => turn.Library.Graph.Find(page.Id)!.Minutes)!;
 
     private static double FitWithout(TurnDraft turn, CheckPage page) => turn.View.BeliefAfter(
         turn.View.Evidence.Where(one => one is not Evidence.OutcomeSeen seen || seen.Check != page.Id)).Fit;

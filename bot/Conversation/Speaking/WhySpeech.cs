@@ -53,6 +53,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         turn.Say(turn.Speaker.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes))
             with { Why = Figures(own, plan, next, prospects) });
         SayRunnerUp(turn, own, next);
+        SayLeast(turn, own, plan);
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
@@ -98,6 +99,13 @@ internal sealed class WhySpeech(StepChooser chooser)
         else turn.Say(SegmentKind.Why, next.Minutes < own.Minutes ? "why-runner-up-sooner" : "why-runner-up", Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
     }
 
+    // How far the plan may be from the best possible: nothing to say where it is known to be the best.
+    private static void SayLeast(TurnDraft turn, PlanOption own, Plan plan)
+    {
+        if (Math.Round(plan.LowerBound) is > 0 and var least && least < Math.Round(own.Minutes))
+            turn.Say(SegmentKind.Why, "why-least", Slot.Figure("minutes", plan.LowerBound));
+    }
+
     private static void SayAnswer(TurnDraft turn, CheckPage page, Prospect prospect)
     {
         Foreseen seen = prospect.Seen;
@@ -108,6 +116,7 @@ internal sealed class WhySpeech(StepChooser chooser)
             Slot.Figure("percent", ConclusionSpeech.Percent(seen.Share)));
         if (prospect is { Next: { } next, Minutes: { } minutes })
             turn.Say(SegmentKind.Why, "why-then", Named(turn, "step", next.Id), Slot.Figure("minutes", minutes));
+        else if (prospect.Next is null) turn.Say(SegmentKind.Why, "why-then-handed");
     }
 
     private static WhyFigures Figures(PlanOption own, Plan plan, PlanOption? next, ImmutableArray<Prospect> prospects) => new(

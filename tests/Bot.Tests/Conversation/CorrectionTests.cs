@@ -23,6 +23,8 @@ public sealed class CorrectionTests
         Segment told = Assert.Single(walker.Reply.Segments, segment => segment.Text.StartsWith("No one fault explains", StringComparison.Ordinal));
         Assert.All(walker.State.Results.Where(result => named.Contains(result.Check)),
             result => Assert.Contains(result.Words, told.Text, StringComparison.Ordinal));
+        Assert.Single(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Phrase>()
+            .Any(phrase => phrase.Id is "contradiction-odd" or "contradiction-quickest"));
         Assert.Subset(walker.State.Results.Select(result => result.Check).ToHashSet(), named.ToHashSet());
 
         walker.Tap(named[0]);

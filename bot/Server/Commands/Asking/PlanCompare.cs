@@ -33,10 +33,15 @@ internal static class PlanCompare
             }
 
             streams.Error.WriteLine();
+            if (compared.Count == 0) return streams.Refuse($"{file}: there is nothing in \"instances\"; put problems there as in tests/Reference/sequencing.json");
             CompareTable.Write(compared, streams.Out);
             return compared.Exists(problem => problem.MissesTheOptimum) ? ExitCode.Problems : ExitCode.Done;
         }
-        catch (Exception error) when (error is JsonException or RequestException or ArgumentException or InvalidOperationException)
+        catch (JsonException error)
+        {
+            return streams.Refuse($"{file} is no JSON: look at line {error.LineNumber + 1}");
+        }
+        catch (Exception error) when (error is RequestException or ArgumentException or InvalidOperationException)
         {
             return streams.Refuse($"{file}: {error.Message.Split('\n')[0]}");
         }
