@@ -446,6 +446,7 @@ public static class PhraseIds
         "words-asking-help",
         "words-back",
         "words-bare-wires",
+        "words-before-alarm",
         "words-beside",
         "words-between",
         "words-book-act",

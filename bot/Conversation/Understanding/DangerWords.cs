@@ -15,12 +15,9 @@ internal sealed class DangerWords
     // So many words may stand between water and what is live.
     private const int BetweenWet = 10;
 
-    // What may stand before the name of an alarm that is none of gas: "the pump alarm", but not "the heat pump alarm".
-    private static readonly ImmutableHashSet<string> Articles = ["a", "an", "the", "my", "our", "your", "his", "her", "its", "their", "this", "that", "little", "small"];
-
     private readonly LanguagePage? _language;
     private readonly ImmutableArray<string[]> _otherAlarms;
-    private readonly ImmutableHashSet<string> _wet;
+    private readonly ImmutableHashSet<string> _beforeAlarm, _wet;
     private readonly ImmutableArray<ImmutableArray<string>> _live;
     private readonly DangerSign? _wetSign;
     private readonly Clauses _clauses;
@@ -33,6 +30,7 @@ internal sealed class DangerWords
         _wet = [.. PhraseLists.Of(library.Phrases, "words-wet")];
         _live = [.. PhraseLists.Of(library.Phrases, "words-live").Select(PlainWords.Of)];
         _otherAlarms = [.. PhraseLists.Of(library.Phrases, "words-other-alarm").Select(entry => entry.Split(' ')).OrderByDescending(run => run.Length)];
+        _beforeAlarm = [.. PhraseLists.Of(library.Phrases, "words-before-alarm")];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
         _wordings = new UrgentWordings<DangerSign>(library,
             from page in library.Checks.Values
@@ -68,18 +66,16 @@ internal sealed class DangerWords
         return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
     }
 
-    // "The pump alarm is beeping": what sounds for water, tells of no gas.
+    // "The pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may.
     private string WithoutOtherAlarms(string clause)
     {
         ImmutableArray<string> said = PlainWords.Of(clause);
         foreach (string[] run in _otherAlarms)
             for (int at = 0; at + run.Length <= said.Length; at++)
-                if (said.AsSpan(at, run.Length).SequenceEqual(run) && (at == 0 || IsArticle(said[at - 1])))
+                if (said.AsSpan(at, run.Length).SequenceEqual(run) && (at == 0 || _beforeAlarm.Contains(said[at - 1])))
                     return string.Join(' ', said.RemoveRange(at, run.Length));
         return clause;
     }
-
-    private bool IsArticle(string word) => Articles.Contains(word) || _language?.SmallWords.Contains(word) == true;
 
     // Whether a message tells of water, and of something live not far from it; what a clause denies tells of neither.
     private bool IsWet(string text)
