@@ -58,7 +58,7 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
             {{rows}}
             The bars: half the turns a second of the bare server, and with {{Many}} open cases at most three times its 99 %. What a turn does beyond
             keeping its events, stage by stage: [stages.md](stages.md). Most of it is plans: of new conversations two turns in five need one that
-            nobody needed before, at 8 to 10 ms; of those had before none.
+            nobody needed before, at 4 to 5 ms; of those had before none.
 
             ## Live memory of a case that is talked at
             {{await new OpenCases(library, walks).MeasureAsync(InMemory)}}
