@@ -19,8 +19,8 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
     // In small problems the rest of the work done for a position outweighs the faults and checks.
     private const int LeastSize = 160;
 
-    // What the search of a large problem finds, it finds soon: a thousand positions, and fewer of the largest, end in the
-    // same walks as three times as many (tests/Benchmarks/results/settings.md).
+    // What the search of a large problem finds, it finds soon: a thousand positions, and fewer of the largest, end in
+    // walks as short as four times as many (tests/Benchmarks/results/settings.md).
     private const int LeastLargeSize = 1_000, LargeShare = 2;
 
     private readonly SearchSetting setting = SearchSetting.Usual;

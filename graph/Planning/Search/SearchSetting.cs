@@ -9,7 +9,7 @@ internal sealed record SearchSetting(double Leaning, int Listed)
 {
     /// <summary>What conversations use; tests/Benchmarks/results/settings.md compares it with others.</summary>
     /// <remarks>
-    /// Leaning 0 takes some four percent fewer minutes on the shipped content, but asks for more checks where every
+    /// Leaning 0 takes perhaps a percent fewer minutes on the shipped content, but asks for more checks where every
     /// reading is healthy.
     /// </remarks>
     public static SearchSetting Usual { get; } = new(Leaning: 0.5, Listed: 24);
