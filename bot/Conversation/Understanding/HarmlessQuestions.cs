@@ -50,7 +50,7 @@ internal sealed class HarmlessQuestions
     {
         if (Asks(said, _off, _beside)) return Off;
         if (Asks(said, _runOn, _besideRunOn)) return IsToStayOff(turn) ? StayOff : RunOn;
-        if (Asks(said, _reset, _beside)) return Reset;
+        if (Asks(said, _reset, _beside)) return IsToStayOff(turn) ? StayOff : Reset;
         if (PhraseLists.After(_warranty, said) is { } rest && IsIdle(rest, _beside)) return "answer-warranty";
         return IsOpenToWaiting(turn) && Waits(said) ? "notice-take-your-time" : null;
     }
