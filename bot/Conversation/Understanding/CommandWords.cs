@@ -34,6 +34,9 @@ internal sealed class CommandWords(PhraseBook phrases)
     // What turns round what was said before it.
     private const string But = "words-but";
 
+    // How a reason begins: "i cant see it, it is on the roof", but not "i cant see it moving".
+    private const string Because = "words-because";
+
     private const string BookAct = "words-book-act", BookWhom = "words-book-whom", BookBeside = "words-book-beside";
 
     // What angry people say of a machine beside what it does.
@@ -55,7 +58,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-locked", "words-cured", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);
@@ -153,7 +156,8 @@ internal sealed class CommandWords(PhraseBook phrases)
         return rest.Length < text.Length ? rest : null;
     }
 
-    /// <summary>The command that a longer message begins with: "i cant see it, it is on the roof"; null when it begins with none, or goes on with a "but".</summary>
+    /// <summary>The command that a message begins with, which goes on with the reason: "i cant see it, it is on the roof"; null when it begins with
+    /// none, or goes on otherwise.</summary>
     public CommandWord? BegunWith(string text)
     {
         const int fewest = 3;
@@ -161,7 +165,8 @@ internal sealed class CommandWords(PhraseBook phrases)
         foreach (CommandWord word in (CommandWord[])[CommandWord.Cannot, CommandWord.Unsure])
         {
             string phrase = Commands.First(command => command.Word == word).Phrase;
-            if (Behind(text, _lists[phrase].Where(entry => entry.Count(sign => sign == ' ') >= fewest - 1)) is not null) return word;
+            if (Behind(text, _lists[phrase].Where(entry => entry.Count(sign => sign == ' ') >= fewest - 1)) is { } rest
+                && (AfterAPause(rest) is not null || After(Because, rest) is not null)) return word;
         }
 
         return null;

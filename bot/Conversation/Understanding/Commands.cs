@@ -15,7 +15,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>Whether a message is a plain yes or no, which tells nothing where something else is asked.</summary>
-    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text) || words.Means("words-plain-no", text);
+    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text) || words.Means("words-plain-no", text) || words.Means("words-soft-no", text);
 
     /// <summary>Whether a message is a plain yes.</summary>
     public bool IsYes(string text) => words.Means("words-yes", text) || words.Means("words-plain-yes", text);

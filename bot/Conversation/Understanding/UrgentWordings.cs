@@ -12,7 +12,7 @@ internal sealed class UrgentWordings<T>
     // So many other words may stand between those of a wording.
     private const int Between = 3;
 
-    // A single word tells of danger only in a clause this short: "fire, help!", but not "fire up the compressor".
+    // A single word tells of danger only in a clause this short: "fire, help!", but not "fire up the compressor"; "yes, a bit of" counts for nothing.
     private const int ShortClause = 2;
 
     private static readonly ImmutableHashSet<string> Small = ["a", "an", "the", "is", "its", "it", "are", "was", "there", "theres", "i", "im", "just", "please", "my", "me", "help", "oh", "god"];
@@ -23,7 +23,7 @@ internal sealed class UrgentWordings<T>
     private static readonly ImmutableHashSet<string> Conditions = ["if", "when", "unless"];
 
     private readonly LanguagePage? _language;
-    private readonly ImmutableHashSet<string> _yes;
+    private readonly ImmutableHashSet<string> _yes, _beside;
     private readonly ImmutableArray<(ImmutableArray<string> Words, T Means)> _wordings;
 
     /// <param name="wordings">What people say, and what it tells of; where several are found, the longest counts.</param>
@@ -31,6 +31,7 @@ internal sealed class UrgentWordings<T>
     {
         _language = library.Language is { IsMain: false } other ? other : null;
         _yes = [.. PhraseLists.Of(library.Phrases, "words-plain-yes").Where(entry => !entry.Contains(' '))];
+        _beside = [.. _yes, .. PhraseLists.Of(library.Phrases, "words-beside-sign")];
         _wordings = [.. wordings.Select(it => (Words: Telling(it.Said), it.Means)).Where(it => it.Words.Length > 0).OrderByDescending(it => it.Words.Length)];
     }
 
@@ -43,7 +44,7 @@ internal sealed class UrgentWordings<T>
         ImmutableArray<string> said = Telling(clause);
         ImmutableArray<string> denying = [.. said[AfterYes(said)..].Where(IsDenied)];
         return from wording in _wordings
-               where denying.All(wording.Words.Contains) && (wording.Words.Length > 1 || said.Length <= ShortClause)
+               where denying.All(wording.Words.Contains) && (wording.Words.Length > 1 || said.Count(word => !_beside.Contains(word)) <= ShortClause)
                    && FirstOf(said, wording.Words) is { } first && !said[..first].Any(Conditions.Contains)
                select wording.Means;
     }

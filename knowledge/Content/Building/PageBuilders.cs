@@ -18,6 +18,7 @@ internal static class PageBuilders
             FirstIn = [.. page.List("first-in").Select(access => new AccessId(access))],
             Cautions = page.Cautions,
             StaysOff = page.Field("stays-off") == "true",
+            Mode = page.Field("mode"),
             Danger = Enum.TryParse(page.Field("danger"), ignoreCase: true, out DangerKind kind) ? kind : null,
         };
 

@@ -40,6 +40,7 @@ internal sealed class Explanations(Pages pages)
             "only-at" => "Symptoms at which alone this is asked.",
             "tells-mode" => "Whether the answer says in which mode the trouble shows. What is done in another mode is then left out.",
             "stays-off" => "Whether the unit stays off until a technician has looked at it: what is said to who asks whether it may run on.",
+            "mode" => "The mode in which the symptom shows: who says at a trial run that it cools now has cured no trouble of heating.",
             "danger" => "What danger the symptom is a sign of itself. What to do is said at once, and an owner's walk ends.",
             "stop-shock" => "Signs of danger at which metal may be live: nothing of the unit is touched, and it is switched off in the panel.",
             "frequency" when field.Text is { } word => Frequency(word),

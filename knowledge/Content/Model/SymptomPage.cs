@@ -15,6 +15,9 @@ public sealed record SymptomPage(SymptomId Id, Passage Title, Passage Summary, I
     /// <summary>What danger the symptom is a sign of itself; null when of none.</summary>
     public DangerKind? Danger { get; init; }
 
+    /// <summary>The mode in which it shows, cooling or heating; null when in any.</summary>
+    public string? Mode { get; init; }
+
     /// <summary>Whether the unit stays off until a technician has looked at it.</summary>
     public bool StaysOff { get; init; }
 }

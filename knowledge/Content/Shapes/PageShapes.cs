@@ -74,7 +74,7 @@ internal static class PageShapes
             ]),
         new(PageKind.Meter, "meters", [Kind, Id],
             [Table("Ranges", true, new("Up to"), new("Limit of error"), Source), Sources], NeedsSummary: true),
-        new(PageKind.Symptom, "symptoms", [Kind, Id, new("first-in", FieldType.Ids, false, RefersTo: PageKind.Access), new("danger", FieldType.Choice, false, ["fire", "shock", "gas", "water"]), new("stays-off", FieldType.YesNo, false)],
+        new(PageKind.Symptom, "symptoms", [Kind, Id, new("first-in", FieldType.Ids, false, RefersTo: PageKind.Access), new("danger", FieldType.Choice, false, ["fire", "shock", "gas", "water"]), new("stays-off", FieldType.YesNo, false), new("mode", FieldType.Choice, false, ["cooling", "heating"])],
             [List("Said as"), Table("Causes", true, new("Fault", LinksTo: PageKind.Fault), new("How often")), Cautions],
             NeedsSummary: true),
         new(PageKind.Fault, "faults",

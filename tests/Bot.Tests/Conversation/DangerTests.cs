@@ -268,9 +268,8 @@ public sealed class DangerTests
 
     // A condensate pump sounds its own alarm, for water. Common practice, no source.
     [Theory]
-    [InlineData("the pump alarm is going off")]
     [InlineData("the condensate pump alarm is beeping")]
-    [InlineData("an alarm on the pump is beeping")]
+    [InlineData("the float alarm is beeping")]
     [InlineData("the little box next to the unit beeps")]
     [InlineData("the pump is beeping")]
     public void Alarm_OfThePump_IsNoGas(string words)
@@ -284,9 +283,11 @@ public sealed class DangerTests
     [Theory]
     [InlineData("the gas alarm is beeping")]
     [InlineData("the heat pump alarm is going off")]
+    [InlineData("the pump alarm is going off")]
+    [InlineData("an alarm on the pump is beeping")]
     [InlineData("the alarm is going off")]
     [InlineData("the gas alarm on the pump is beeping")]
-    [InlineData("the pump alarm is going off and the gas alarm is beeping")]
+    [InlineData("the condensate pump alarm is going off and the gas alarm is beeping")]
     public void Alarm_OfGas_IsStillHeard(string words)
     {
         Walker walker = Opened();

@@ -45,6 +45,24 @@ public sealed class HarmlessTalkTests
         Assert.DoesNotContain(AtStep().Say(words).Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
 
     [Theory]
+    [InlineData("at-once")]
+    [InlineData("at-start")]
+    public void Reset_AfterTheBreakerIsToStayOff_IsNotAllowedOnceMore(string trips)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "trips-breaker");
+        for (int turn = 0; turn < 10 && walker.Question is { Kind: QuestionKind.Check, Subject: not "breaker-when" }; turn++)
+            walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[0].Key);
+        Assert.Equal("breaker-when", walker.Question.Subject);
+        walker.Tap(trips);
+        foreach (string asked in new[] { "is it safe to flip the breaker back on", "can i reset the breaker" })
+        {
+            Reply reply = walker.Say(asked);
+            Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-stay-off")));
+            Assert.DoesNotContain(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
+        }
+    }
+
+    [Theory]
     [InlineData("hiss", "closed-stop-gas")]
     [InlineData("burning", "answer-stay-off")]
     [InlineData("wet", "answer-stay-off")]

@@ -151,6 +151,8 @@ public sealed class OwnerTests
     [InlineData("a burning smell and a loud hiss that lasts", "hiss")]
     [InlineData("no wait yes theres a burning smell", "burning")]
     [InlineData("yes there is smoke", "burning")]
+    [InlineData("yes there is a bit of smoke", "burning")]
+    [InlineData("well yes there is smoke", "burning")]
     [InlineData("maybe smoke", "burning")]
     public void Danger_ToldInAnyWordsWhereItIsAsked_EndsTheWalk(string said, string sign)
     {

@@ -76,14 +76,17 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows says the same.
     private bool HearYesOrNo(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
-        Begins(turn, question, page, text, "words-plain-yes", "words-sound") || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it");
+        Begins(turn, question, page, text, "words-plain-yes", "words-sound") || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it")
+        || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it", "words-soft-no");
 
-    private bool Begins(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, string goingOn)
+    // "Not really" is a no too, but danger is not waved away with a guess.
+    private bool Begins(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, string goingOn, string? softer = null)
     {
+        string said = softer ?? word;
         if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
-        bool tells = words.Means(word, text);
-        bool tellsSound = (words.After(word, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!page.Stop.IsEmpty && words.Means(goingOn, text));
-        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, word, only)) && Choose(turn, question, only.Key);
+        bool tells = words.Means(said, text) && (softer is null || page.Stop.IsEmpty);
+        bool tellsSound = (words.After(said, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!page.Stop.IsEmpty && words.Means(goingOn, text));
+        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, said, only)) && Choose(turn, question, only.Key);
     }
 
     // "Yes, it is all free": a yes or no, and the same answer in its words. Where the two do not agree, or more is told, it is asked again.
@@ -110,15 +113,22 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         question.Options.FirstOrDefault(option => page.Outcomes.Any(outcome => outcome.Id.Value == option.Key) && !page.Stop.Contains(new OutcomeId(option.Key)));
 
     // A denial, then words that stand so in the wording of one sign; then perhaps another denial.
-    private static bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs)
+    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs)
     {
         int[] denials = [.. Enumerable.Range(0, said.Length).Where(at => IsDenial(turn, said[at]))];
         if (denials is not [0, ..]) return false;
-        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? said.Length == 1 : IsSign(said[(piece.First + 1)..piece.Second], signs));
+        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? IsNo(said) : IsSign(said[(piece.First + 1)..piece.Second], signs));
     }
 
-    private static bool IsSign(ImmutableArray<string> said, string[] signs) =>
-        !said.IsEmpty && signs.Any(sign => sign.Contains($" {string.Join(' ', said)} ", StringComparison.Ordinal));
+    // "Not" may be what is left of "not really".
+    private bool IsNo(ImmutableArray<string> said) => said is [var only] && (words.Means("words-plain-no", only) || words.Means("words-none-of-it", only));
+
+    // At either end of the wording: "really" of "plug really hot" is no sign.
+    private static bool IsSign(ImmutableArray<string> said, string[] signs)
+    {
+        string wording = $" {string.Join(' ', said)} ";
+        return !said.IsEmpty && signs.Any(sign => sign.StartsWith(wording, StringComparison.Ordinal) || sign.EndsWith(wording, StringComparison.Ordinal));
+    }
 
     // "Can't touch it" denies no sign.
     private static bool IsDenial(TurnDraft turn, string word) => word is not ("cant" or "wont") && OptionMatcher.Denies(word, turn.Library.Language);

@@ -18,6 +18,14 @@ internal sealed class RepairAnswer(CommandWords words) : Answer
         return true;
     }
 
-    public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        words.Means("words-done", text) || words.Means("words-repaired", text) || words.Means("words-cured", text) ? Choose(turn, question, Done) : base.Hear(turn, question, text);
+    public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
+    {
+        if (words.Means("words-done", text) || words.Means("words-repaired", text)) return Choose(turn, question, Done);
+        if (!TellsCure(text)) return base.Hear(turn, question, text);
+        Misfit.Say(turn);
+        return true;
+    }
+
+    // "It is cooling now" may be told before anything was repaired.
+    private bool TellsCure(string text) => words.Means("words-cured", text) || words.Means("words-cools-now", text) || words.Means("words-heats-now", text);
 }

@@ -72,11 +72,20 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     }
 
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        words.Means("words-yes", text) || words.Means("words-plain-yes", text) || words.Means("words-cured", text) ? Choose(turn, question, "yes")
-        : words.Means("words-no", text) || words.Means("words-plain-no", text) || IsNotCured(text) || BeginsWithNo(text) ? Choose(turn, question, "no")
+        words.Means("words-yes", text) || words.Means("words-plain-yes", text) || IsCured(turn, text) ? Choose(turn, question, "yes")
+        : words.Means("words-no", text) || words.Means("words-plain-no", text) || words.Means("words-soft-no", text) || IsNotCured(text) || BeginsWithNo(text) ? Choose(turn, question, "no")
         : words.Means("words-redo", text) ? Choose(turn, question, Redo)
         : words.Means(LeaksAgain, text) ? Choose(turn, question, MayNotHold(turn, question) ? Redo : "no")
         : base.Hear(turn, question, text);
+
+    // "It cools now" cures what did not cool, and not what did not heat.
+    private bool IsCured(TurnDraft turn, string text) => words.Means("words-cured", text)
+        || (words.Means("words-cools-now", text) && IsOf(turn, "cooling")) || (words.Means("words-heats-now", text) && IsOf(turn, "heating"));
+
+    // The trouble shows in that mode, by what was told or by the pages of the symptoms.
+    private static bool IsOf(TurnDraft turn, string mode) => turn.State.Mode is { } told
+        ? told == mode
+        : turn.State.Symptoms.Any(symptom => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(symptom.Symptom))?.Mode == mode);
 
     // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.
     private bool IsNotCured(string text) => words.Means(NotCured, text)
