@@ -68,11 +68,12 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public bool AppliesHere(ImmutableSortedSet<string> series) =>
         series.IsEmpty || (State.Series is { } here && series.Contains(here));
 
-    /// <summary>Whether a check is for this series, this person, this mode and these symptoms; what the person may do is another matter.</summary>
+    /// <summary>Whether a check is for this series, this person, this mode and these symptoms, and not found in another way; what the person may do is another matter.</summary>
     public bool IsFor(CheckPage page) =>
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
         && page.IsOfMode(State.Mode)
+        && !Results.Any(result => result.Outcome is not null && page.SameAs.Contains(new CheckId(result.Check)))
         && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)))
         && (page.OnlyAt.IsEmpty || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
 

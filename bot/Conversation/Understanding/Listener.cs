@@ -211,7 +211,11 @@ internal sealed class Listener(
             return;
         }
 
-        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named) SeriesNames.Choose(turn, named);
+        if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named)
+        {
+            SeriesNames.Choose(turn, named);
+            if (turn.State.Question is null or { Kind: QuestionKind.Complaint } && SeriesNames.IsAll(turn.Library, text)) return;
+        }
         else if (turn.View.Series is { } walked && (commands.IsWrongUnit(text) || told is { Items: [{ Thing: ToldThing.Unit }], Rest.IsEmpty: true }))
         {
             turn.Say(SegmentKind.Notice, "notice-other-unit", Slot.Of("series", walked.Title));

@@ -32,6 +32,9 @@ internal static class SeriesNames
     /// <summary>The text without series names, if anything else is in it: a name tells of no trouble.</summary>
     public static string Without(Library library, string text) => Blanked(library, text) is var rest && PlainWords.IsEmpty(rest) ? text : rest;
 
+    /// <summary>Whether a message says no more than a series.</summary>
+    public static bool IsAll(Library library, string text) => OptionMatcher.Telling(Blanked(library, text), library.Language).IsEmpty;
+
     /// <summary>Enters the series into the case.</summary>
     public static void Choose(TurnDraft turn, SeriesPage series)
     {

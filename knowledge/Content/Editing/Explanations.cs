@@ -38,6 +38,7 @@ internal sealed class Explanations(Pages pages)
             "proof-always" => "Whether the proof of the fault comes before this repair, however long it takes: the dearest parts.",
             "unseen" => "Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.",
             "only-at" => "Symptoms at which alone this is asked.",
+            "same-as" => "Checks that find the same in another way. Once one of them gave a result, this one is not asked.",
             "tells-mode" => "Whether the answer says in which mode the trouble shows. What is done in another mode is then left out.",
             "stays-off" => "Whether the unit stays off until a technician has looked at it: what is said to who asks whether it may run on.",
             "mode" => "The mode in which the symptom shows: who says at a trial run that it cools now has cured no trouble of heating.",

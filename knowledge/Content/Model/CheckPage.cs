@@ -62,6 +62,9 @@ public sealed record CheckPage(
     /// <summary>The symptoms at which alone it is asked; empty means all.</summary>
     public ImmutableSortedSet<SymptomId> OnlyAt { get; init; } = [];
 
+    /// <summary>Checks that find the same in another way: once one of them gave a result, this one is not asked.</summary>
+    public ImmutableSortedSet<CheckId> SameAs { get; init; } = [];
+
     /// <summary>Whether it asks for the mode in which the trouble shows: outcomes that are named as modes tell it.</summary>
     public bool TellsMode { get; init; }
 }

@@ -97,7 +97,8 @@ internal static class PageShapes
                 new("stop-shock", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
-                new("modes", FieldType.List, false), new("only-at", FieldType.Ids, false, RefersTo: PageKind.Symptom), new("tells-mode", FieldType.YesNo, false),
+                new("modes", FieldType.List, false), new("only-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
+                new("same-as", FieldType.Ids, false, RefersTo: PageKind.Check), new("tells-mode", FieldType.YesNo, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),

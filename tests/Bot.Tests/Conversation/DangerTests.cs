@@ -141,14 +141,14 @@ public sealed class DangerTests
     [Theory]
     [InlineData("technician")]
     [InlineData("refrigerant")]
-    public void Shock_TapsTingleToo_UnitStaysLockedOffForAnElectrician(string role)
+    public void Shock_TapsTingleToo_UnitStaysOffUntouchedForAnElectrician(string role)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", role, "shock-from-casing");
         Assert.Equal("tingle-elsewhere", walker.Question.Subject);
         walker.Tap("yes");
-        walker.MakeSafe();
         Assert.Equal((QuestionKind.Repair, "have-house-earth-mended"), (walker.Question.Kind, walker.Question.Subject));
-        Assert.Equal("isolated-closed", walker.State.Access);
+        Assert.Null(walker.State.Access);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Touch neither unit nor isolator", StringComparison.Ordinal));
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("licensed electrician", StringComparison.Ordinal));
     }
 

@@ -53,6 +53,18 @@ public sealed class FirstWordsTests
         Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.AtUnit person && person.Role == role);
     }
 
+    [Theory]
+    [InlineData("brenholt-ws", "brenholt-ws")]
+    [InlineData("Brenholt WS single-zone wall unit", "brenholt-ws")]
+    [InlineData("it is the brenholt", "brenholt-ws")]
+    [InlineData("Ostvik LC light commercial cassette", "ostvik-lc")]
+    public void Series_AndNoMore_TellsOfNoTrouble(string words, string series)
+    {
+        Walker walker = Said(words);
+        Assert.Equal((series, QuestionKind.Complaint), (walker.State.Series, walker.Question.Kind));
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Notice);
+    }
+
     // Where what is left of a message tells nothing, the trouble is looked for in all of it.
     [Fact]
     public void Finding_BesideIdleWords_LeadsToTheQuestionWhatItIsAbout()

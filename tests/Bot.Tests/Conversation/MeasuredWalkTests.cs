@@ -231,6 +231,20 @@ public sealed class MeasuredWalkTests
         Assert.False(walker.State.Repairs.Single().Proves);
     }
 
+    // One superheat in either mode says what the other would: asked for twice, one leak would count as two.
+    [Theory]
+    [InlineData("superheat", "superheat-heating")]
+    [InlineData("high-side-pressure-heating", "high-side-pressure")]
+    public void Check_FoundInTheOtherMode_IsNotAskedAgain(string done, string other)
+    {
+        CaseState both = Begun("brenholt-ws", "refrigerant", done == "superheat" ? "low-pressure-code" : "high-pressure-code");
+        Assert.True(new CaseView(Library, both).IsFor(Library.Checks[new(other)]));
+        CaseState known = both with { Results = [new SeenResult(done, "high", [0, 0, 1], "high", "", [])] };
+        Assert.False(new CaseView(Library, known).IsFor(Library.Checks[new(other)]));
+        CaseState unsure = both with { Results = [new SeenResult(done, null, [1, 1, 1], null, "", [])] };
+        Assert.True(new CaseView(Library, unsure).IsFor(Library.Checks[new(other)]));
+    }
+
     private static string Sound(string check)
     {
         Check node = Library.Graph.Find(new CheckId(check))!;
