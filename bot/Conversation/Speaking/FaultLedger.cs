@@ -48,10 +48,15 @@ internal sealed class FaultLedger
 
     /// <summary>A sentence for each piece of evidence that tells.</summary>
     /// <returns>False when there is none.</returns>
-    public bool Say()
+    public bool Say() => Say(lines);
+
+    /// <summary>A sentence for each piece of evidence that tells against it.</summary>
+    public void SayAgainst() => Say(lines.Where(line => line.Weight < 0));
+
+    private bool Say(IEnumerable<(Evidence Evidence, double Weight)> told)
     {
         bool said = false;
-        foreach ((Evidence evidence, double weight) in lines.Where(line => IsTelling(line.Weight)))
+        foreach ((Evidence evidence, double weight) in told.Where(line => IsTelling(line.Weight)))
             said |= Say(evidence, weight);
         return said;
     }

@@ -20,7 +20,22 @@ internal static class WhyFaultSpeech
         else SayWeighed(turn, page, fault);
     }
 
+    /// <summary>Says how likely faults are that a repair does not mend, the likeliest of them, and what speaks against each.</summary>
+    public static void SayRivals(TurnDraft turn, Repair repair)
+    {
+        const int most = 3;
+        foreach (FaultPage page in turn.View.Belief.Ranked.Where(ranked => ranked.Id != FaultId.NoneOfThese && !repair.Fixes.Contains(ranked.Id))
+                     .Take(most).Select(ranked => turn.Library.Faults[ranked.Id]))
+            SayShare(turn, page, Slot.Of("fault", page.Title)).SayAgainst();
+    }
+
     private static void SayWeighed(TurnDraft turn, FaultPage page, Slot fault)
+    {
+        if (!SayShare(turn, page, fault).Say()) turn.Say(SegmentKind.Why, "fault-untested");
+        if (page.Id != FaultId.NoneOfThese) turn.Say(SegmentKind.Why, "conclusion-proof", Slot.Of("proof", page.Proof));
+    }
+
+    private static FaultLedger SayShare(TurnDraft turn, FaultPage page, Slot fault)
     {
         var ledger = new FaultLedger(turn, page.Id);
         double probability = turn.View.Belief.ProbabilityOf(page.Id);
@@ -28,7 +43,6 @@ internal static class WhyFaultSpeech
             ? turn.Speaker.Say(SegmentKind.Why, "fault-out", fault)
             : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
         turn.Say(share with { Ledger = ledger.Figures(), Pictures = ledger.Drawn() is { } drawn ? [drawn] : null });
-        if (!ledger.Say()) turn.Say(SegmentKind.Why, "fault-untested");
-        if (page.Id != FaultId.NoneOfThese) turn.Say(SegmentKind.Why, "conclusion-proof", Slot.Of("proof", page.Proof));
+        return ledger;
     }
 }

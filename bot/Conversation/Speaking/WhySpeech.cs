@@ -57,6 +57,7 @@ internal sealed class WhySpeech(StepChooser chooser)
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
+        if (own.Step is PlannedStep.DoRepair repair && turn.Library.Graph.Find(repair.Repair) is { } mended) WhyFaultSpeech.SayRivals(turn, mended);
     }
 
     // The rule that put this step in another's place.

@@ -5,11 +5,14 @@ namespace DxAssistant.Server.Simulating;
 /// <summary>The figures of several simulated walks.</summary>
 /// <param name="Proven">Walks that ended at the true fault, of those in which this person can.</param>
 /// <param name="Within">Walks of persons who can repair the true fault.</param>
+/// <param name="Missed">Walks that ended with advice, as nothing found or intermittent, although there was a fault.</param>
+/// <param name="VisitsInVain">Walks left to a person with another role although this one could have repaired it.</param>
+/// <param name="Stuck">Walks without an end.</param>
 /// <param name="WrongParts">Parts changed for nothing.</param>
 /// <param name="WrongWalks">Walks in which a part was changed for nothing.</param>
 /// <param name="MinutesEither">Half the width of the 95 % interval about the mean minutes.</param>
 internal sealed record WalkTally(
-    int Walks, int Within, int Proven, int Booked, int DeadEnds, int WrongParts, int WrongWalks, double Minutes, double MinutesEither, double Checks)
+    int Walks, int Within, int Proven, int Booked, int Missed, int VisitsInVain, int Stuck, int WrongParts, int WrongWalks, double Minutes, double MinutesEither, double Checks)
 {
     // The normal quantile of 97.5 %.
     private const double Z = 1.959963984540054;
@@ -26,7 +29,9 @@ internal sealed record WalkTally(
             walks.Count(walk => walk.End != WalkEnd.Booked),
             walks.Count(walk => walk.End == WalkEnd.Proven),
             walks.Count(walk => walk.End == WalkEnd.Booked),
-            walks.Count(walk => walk.End is WalkEnd.Missed or WalkEnd.Stuck or WalkEnd.BookedForNothing),
+            walks.Count(walk => walk.End == WalkEnd.Missed),
+            walks.Count(walk => walk.End == WalkEnd.BookedForNothing),
+            walks.Count(walk => walk.End == WalkEnd.Stuck),
             walks.Sum(walk => walk.WrongParts),
             walks.Count(walk => walk.WrongParts > 0),
             minutes,

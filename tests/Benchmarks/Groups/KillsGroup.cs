@@ -5,7 +5,7 @@ using DxAssistant.Bot.Tests.Faults;
 namespace DxAssistant.Benchmarks.Groups;
 
 /// <summary>Harm done to the program while people talk to it, many times; what was promised and kept.</summary>
-/// <remarks><c>DX_KILLS</c> says how often, <c>DX_SEED</c> draws other moments. It ends at the first promise that was broken.</remarks>
+/// <remarks><c>DX_KILLS</c> says how often, <c>DX_COPIES</c> how often the files are copied where that differs, <c>DX_SEED</c> draws other moments. It ends at the first promise that was broken.</remarks>
 internal sealed class KillsGroup : IBenchmarkGroup
 {
     public string Name => "kills";
@@ -15,9 +15,10 @@ internal sealed class KillsGroup : IBenchmarkGroup
     private static async Task RunAsync(ResultFolder results)
     {
         int kills = Environment.GetEnvironmentVariable("DX_KILLS") is null ? 100 : FaultSize.Kills;
+        int copies = FaultSize.CopiesOr(kills);
         string begun = Machine.Conditions();
         var killed = await KilledServer.RunAsync(kills, FaultSize.Seed);
-        var lost = await LostPower.RunAsync(kills, FaultSize.Seed);
+        var lost = await LostPower.RunAsync(copies, FaultSize.Seed);
         var many = PostgresServer.IsThere ? await ManyServers.RunAsync(Math.Max(1, kills / 10), FaultSize.Seed) : null;
         var cut = PostgresServer.IsThere ? await CutNetwork.RunAsync(Math.Max(1, kills / 20), FaultSize.Seed) : null;
         results.Keep("kills.md", FormattableString.Invariant($"""
@@ -38,7 +39,7 @@ internal sealed class KillsGroup : IBenchmarkGroup
             Kept over all copies of the second row; once more with the journal cut off or overwritten behind what had been carried over, at a
             random place: {lost.Torn} turns, all whole, every log readable. {(many is null ? "There was no PostgreSQL." : many.Heard)}
 
-            `DX_KILLS={kills} dotnet run -c Release --project tests/Benchmarks -- kills` writes this page. {begun} At the end: {Machine.Load()}.
+            `DX_KILLS={kills} DX_COPIES={copies} dotnet run -c Release --project tests/Benchmarks -- kills` writes this page. {begun} At the end: {Machine.Load()}.
 
             """));
     }

@@ -1,7 +1,10 @@
 using DxAssistant.Conversation;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
+using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content;
 using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -10,6 +13,8 @@ namespace DxAssistant.Bot.Tests.Conversation;
 public sealed class CorrectionTests
 {
     private const int MostTurns = 80;
+
+    private static Library Library => ShippedContent.Library;
 
     [Fact]
     public void Results_ThatCannotAllBeRight_AreNamedAndOneIsTakenAgain()
@@ -38,6 +43,24 @@ public sealed class CorrectionTests
         Walker walker = ToContradiction();
         walker.Tap("keep");
         Assert.NotEqual(QuestionKind.Contradiction, walker.Question.Kind);
+    }
+
+    // Frost at the coil and at the thick pipe have faults in common; an open room sensor has none with them.
+    [Fact]
+    public void Results_OfWhichOneIsFarOut_NameItToBeTakenAgain()
+    {
+        Check room = Library.Graph.Find(new CheckId("room-sensor-resistance"))!;
+        var walker = new Walker(ShippedContent.Assistant, CaseState.New with
+        {
+            ContentVersion = Library.Version, Role = "technician", Series = "brenholt-ws", Symptoms = [new ReportedSymptom("poor-cooling", 1, "poor cooling")],
+            Access = room.Access[0].Value, Results = [Seen("coil-look", "iced"), Seen("pipes-at-valves", "thick-frost"), Seen("room-sensor-resistance", "open")],
+        });
+
+        walker.Order(CommandWord.Again);
+
+        Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
+        Segment named = Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("contradiction-odd")));
+        Assert.Contains(Library.Checks[room.Id].Title.Text, named.Text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -303,5 +326,11 @@ public sealed class CorrectionTests
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);
         Assert.NotEqual("isolated-open", walker.State.Access);
         Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("notice-taken-back")));
+    }
+
+    private static SeenResult Seen(string check, string outcome)
+    {
+        Check node = Library.Graph.Find(new CheckId(check))!;
+        return new SeenResult(check, outcome, [.. node.Outcomes.Select(one => one.Value == outcome ? 1.0 : 0.0)], null, outcome, []);
     }
 }

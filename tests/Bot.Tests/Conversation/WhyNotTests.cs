@@ -1,3 +1,4 @@
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -41,6 +42,21 @@ public sealed class WhyNotTests
         LedgerFigures ledger = Asked(walker, "why not sensor plug loose");
         Assert.Equal(("sensor-plug-loose", 0d), (ledger.Fault, ledger.Probability));
         Assert.Contains(walker.Reply.Segments, segment => segment.Text == "Rules it out: Seat the sensor plug, which did not cure.");
+    }
+
+    // At a repair the ledger is told of each fault that came near, so that nobody takes the first for the only one.
+    [Fact]
+    public void Repair_Asked_TellsWhatSpeaksAgainstTheOthers()
+    {
+        Walker walker = AtRoomSensor().MakeSafe();
+        walker.Tap("loose");
+        Assert.Equal(QuestionKind.Repair, walker.Question.Kind);
+        walker.Order(CommandWord.Why);
+        LedgerFigures[] rivals = [.. walker.Reply.Segments.Select(segment => segment.Ledger).OfType<LedgerFigures>()];
+        Assert.InRange(rivals.Length, 2, 3);
+        Assert.DoesNotContain(rivals, ledger => ledger.Fault == "sensor-plug-loose");
+        Assert.All(rivals, ledger => Assert.True(ledger.Lines.Single(line => line.Kind == "check").Weight < 0));
+        Assert.True(walker.Reply.Segments.Count(segment => segment.Text.StartsWith("Against it: ", StringComparison.Ordinal)) >= rivals.Length);
     }
 
     [Fact]

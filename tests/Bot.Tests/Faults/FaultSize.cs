@@ -8,6 +8,9 @@ internal static class FaultSize
     /// <summary><c>DX_KILLS</c>: how often a program is killed, or a disk is lost.</summary>
     public static int Kills { get; } = Given("DX_KILLS", 2);
 
+    /// <summary><c>DX_COPIES</c>: how often a disk is lost, where that is not as often as programs are killed.</summary>
+    public static int CopiesOr(int kills) => Given("DX_COPIES", kills);
+
     /// <summary><c>DX_CUTS</c>: how often the network is held up, and how often it is closed.</summary>
     public static int Cuts { get; } = Given("DX_CUTS", 1);
 
