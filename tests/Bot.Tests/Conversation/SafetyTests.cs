@@ -13,6 +13,7 @@ public sealed class SafetyTests
     [InlineData("bypass the high pressure switch")]
     [InlineData("can I just jumper out the float switch")]
     [InlineData("vent the refrigerant to the air")]
+    [InlineData("can i knock the ice off with a screwdriver")]
     public void UnsafeRequest_AtAnyQuestion_IsRefusedAndTheQuestionStaysOpen(string request)
     {
         Walker walker = AtFirstSafetyStep();
@@ -20,6 +21,17 @@ public sealed class SafetyTests
         Reply reply = walker.Say(request);
         Assert.Contains(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
         Assert.Equal((before.Kind, before.Subject, before.Text), (walker.Question.Kind, walker.Question.Subject, walker.Question.Text));
+    }
+
+    // Ice is spoken of at a frozen coil, and only breaking it off is refused.
+    [Theory]
+    [InlineData("there is ice on the coil")]
+    [InlineData("ice all over the outdoor unit")]
+    [InlineData("the ice does not melt off in defrost")]
+    public void Ice_SpokenOf_IsNoUnsafeRequest(string told)
+    {
+        Reply reply = new Walker(ShippedContent.Assistant).Say(told);
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
     }
 
     // A melted terminal is a fire to come, whatever else is wrong: it is made good before the supply comes on again.
