@@ -39,7 +39,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     /// <summary>The belief after some of the evidence.</summary>
     public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable(), library.Settings.Contradiction);
 
-    /// <summary>Everything learnt, symptoms first, then results, failed repairs and earlier work.</summary>
+    /// <summary>Everything learnt, symptoms first, then results, repairs made and earlier work.</summary>
     public IEnumerable<Evidence> Evidence => Learn();
 
     /// <summary>What was learnt, in the words of the pages and of the person.</summary>
@@ -51,6 +51,8 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
         Graph.Evidence.OutcomeSeen seen => $"{library.Checks[seen.Check].Title.Text}: {Words(seen.Check)}",
         Graph.Evidence.RepairFailed failed =>
             new Speaker(library.Phrases).Text("ledger-tried", Slot.Of("repair", library.Repairs[failed.Repair].Title)),
+        Graph.Evidence.FaultMended mended =>
+            new Speaker(library.Phrases).Text("ledger-mended", Slot.Of("repair", library.Repairs[mended.Repair].Title)),
         Graph.Evidence.RepairedEarlier earlier => library.Repairs[earlier.Repair].Title.Text,
         _ => "",
     };
@@ -87,9 +89,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
                 yield return new Graph.Evidence.SymptomReported(new SymptomId(reported.Symptom), reported.Confidence);
         foreach (SeenResult result in Results)
             yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
-        foreach (TriedRepair tried in State.Repairs)
-            if (!tried.Works && library.Graph.Find(new RepairId(tried.Repair)) is not null)
-                yield return FailedWork.Says(library, State, new RepairId(tried.Repair));
+        foreach (Evidence made in DoneWork.Says(library, State)) yield return made;
         foreach (EarlierEffect effect in EarlierEffect.Of(library, State))
             yield return new Graph.Evidence.RepairedEarlier(new RepairId(effect.Work.Repair), effect.Odds);
     }

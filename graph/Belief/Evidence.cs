@@ -25,6 +25,10 @@ public abstract record Evidence
     /// <param name="NotHeld">How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is ruled out.</param>
     public sealed record RepairFailed(RepairId Repair, double NotHeld = 0) : Evidence;
 
+    /// <summary>A repair put its fault right, and another fault shows beside it: what is left is none that it cures, if the work held.</summary>
+    /// <param name="NotHeld">How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is out of the question.</param>
+    public sealed record FaultMended(RepairId Repair, double NotHeld = 0) : Evidence;
+
     /// <summary>A repair was done and the unit works: the fault is one of those it cures.</summary>
     public sealed record RepairWorked(RepairId Repair) : Evidence;
 

@@ -15,6 +15,7 @@ internal sealed class EvidenceColumns(
         Evidence.SymptomReported reported => OfSymptom(reported),
         Evidence.OutcomeSeen seen => OfOutcome(seen),
         Evidence.RepairFailed failed => OfRepair(failed, failed.Repair, $"3 {failed.Repair}", failed.NotHeld, 1),
+        Evidence.FaultMended mended => OfRepair(mended, mended.Repair, $"3 {mended.Repair}", mended.NotHeld, 1),
         Evidence.RepairWorked worked => OfRepair(worked, worked.Repair, $"4 {worked.Repair}", 1, 0),
         Evidence.RepairedEarlier earlier => new EvidenceColumn(earlier, $"5 {earlier.Repair}",
             [.. candidates.Select(fault => earlier.Odds.GetValueOrDefault(fault, 1.0))]),

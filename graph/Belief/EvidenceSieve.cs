@@ -24,7 +24,8 @@ internal static class EvidenceSieve
     {
         Evidence.SymptomReported reported => Reported(graph, reported),
         Evidence.OutcomeSeen seen => Seen(graph, seen),
-        Evidence.RepairFailed failed => Failed(graph, failed),
+        Evidence.RepairFailed failed => Done(graph, failed.Repair, failed.NotHeld),
+        Evidence.FaultMended mended => Done(graph, mended.Repair, mended.NotHeld),
         Evidence.RepairWorked worked => Tried(graph, worked.Repair),
         Evidence.RepairedEarlier earlier => ("earlier", Earlier(graph, earlier)),
         _ => throw new ArgumentException($"unknown evidence {evidence}", nameof(evidence)),
@@ -54,9 +55,9 @@ internal static class EvidenceSieve
             ? Tried(graph, earlier.Repair)
             : throw new ArgumentException($"{earlier.Repair}: odds must be above 0");
 
-    private static RepairId Failed(FaultGraph graph, Evidence.RepairFailed failed) => failed.NotHeld is >= 0 and <= 1
-        ? Tried(graph, failed.Repair)
-        : throw new ArgumentException($"{failed.Repair}: not held must be 0 to 1, not {failed.NotHeld}");
+    private static RepairId Done(FaultGraph graph, RepairId repair, double notHeld) => notHeld is >= 0 and <= 1
+        ? Tried(graph, repair)
+        : throw new ArgumentException($"{repair}: not held must be 0 to 1, not {notHeld}");
 
     private static RepairId Tried(FaultGraph graph, RepairId repair) =>
         graph.Find(repair) is null ? throw Unknown("repair", repair.Value) : repair;

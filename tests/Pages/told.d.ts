@@ -70,7 +70,7 @@ declare namespace Kept {
 declare namespace Told {
   type Listed = { id: string; title?: string; lastAt: string; waiting?: number };
   type Judged = { verdict: string; healthy?: boolean };
-  type Made = { title: string; works?: boolean; triedAt?: string };
+  type Made = { title: string; works?: boolean; triedAt?: string; beside?: string };
   type SummedCheck = { title: string; answer: string; at: string; figures?: Figures; pictures: Picture[] };
   type Part = {
     unit?: string; shows: string[]; said: string[]; proven?: string; ended?: string; checks: SummedCheck[]; narrowing?: Picture;

@@ -35,7 +35,7 @@ internal sealed record ClaimedWalk(CaseState State, CaseState BeforeRepair, Trie
     private static int Made(ImmutableArray<StoredEvent> log, int end, string repair)
     {
         int made = -1;
-        for (int i = end - 1; i >= 0 && !(made >= 0 && log[i].Event is RepairVerified); i--)
+        for (int i = end - 1; i >= 0 && !(made >= 0 && log[i].Event is RepairVerified or FaultBeside); i--)
             if (log[i].Event is RepairDone done && done.Repair == repair) made = i;
         return made;
     }

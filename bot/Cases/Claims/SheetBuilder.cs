@@ -99,7 +99,9 @@ public sealed class SheetBuilder(Library library)
     // What is measured in cooling alone is not demanded of a trouble in heating.
     private ImmutableArray<string> Missing(ClaimedWalk walk, FaultPage fault, ImmutableArray<ClaimEvidence> evidence) =>
     [
-        .. fault.ClaimDemands.Where(check => library.Checks[check].IsOfMode(walk.BeforeRepair.Mode)).Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
+        .. fault.ClaimDemands
+            .Where(check => library.Checks[check].IsOfMode(walk.BeforeRepair.Mode))
+            .Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
             .Select(check => library.Checks[check].Title.Text),
     ];
 }

@@ -47,14 +47,25 @@ public sealed class EarlierCases(ICaseStore store)
     private static IEnumerable<EarlierWork> Within(string caseId, ImmutableArray<StoredEvent> log, int end, string? serial, DateOnly today)
     {
         var state = Fold.Apply(CaseState.New, log.Take(end).Select(stored => stored.Event));
-        foreach (var cured in state.Repairs.Where(tried => tried.Works))
+        foreach (var cured in Cured(state))
         {
-            int at = log[..end].ToList().FindLastIndex(stored => stored.Event is RepairVerified { Works: true } verified && verified.Repair == cured.Repair);
+            int at = log[..end].ToList().FindLastIndex(stored => IsCure(stored.Event, cured.Repair));
             if (at < 0 || (serial is not null && SerialAt(log, at) != SerialPattern.Bare(serial))) continue;
             var done = DateOnly.FromDateTime(log[at].At.UtcDateTime);
             yield return new EarlierWork(caseId, done, Math.Max(0, today.DayNumber - done.DayNumber), cured.Repair, cured.Fault);
         }
     }
+
+    // What put one fault right while another showed was tried out with the cure of the other.
+    private static IEnumerable<TriedRepair> Cured(CaseState state) =>
+        state.Repairs.Any(tried => tried.Works) ? state.Repairs.Where(tried => tried.Works || tried.Beside is not null) : [];
+
+    private static bool IsCure(CaseEvent happened, string repair) => happened switch
+    {
+        RepairVerified verified => verified.Works && verified.Repair == repair,
+        FaultBeside beside => beside.Repair == repair,
+        _ => false,
+    };
 
     // The plate may have been read after the work: the number of the unit counts, not when its serial number was noted.
     private static string SerialAt(ImmutableArray<StoredEvent> log, int at)

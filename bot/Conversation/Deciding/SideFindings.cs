@@ -13,9 +13,6 @@ namespace DxAssistant.Conversation.Deciding;
 /// </summary>
 internal static class SideFindings
 {
-    // An outcome decides when it is five times likelier than at a unit without a fault; common practice, no source.
-    private const double Decides = 5;
-
     /// <summary>
     /// The results that prove, by their fault's page, a fault that a repair does not cure, and that no fault which it cures would
     /// explain; in the order they came.
@@ -43,11 +40,6 @@ internal static class SideFindings
     private static bool Proves(Library library, SeenResult result, CheckPage page, FaultId fault) =>
         fault != FaultId.NoneOfThese && library.Faults[fault].Demanded.Contains(page.Id) && Explains(library, result, page, fault);
 
-    private static bool Explains(Library library, SeenResult result, CheckPage page, FaultId fault)
-    {
-        if (result.Outcome is not { } outcome) return false;
-        Check check = library.Graph.Find(page.Id)!;
-        int place = check.IndexOf(new OutcomeId(outcome));
-        return place >= 0 && check.Row(fault)[place] >= Decides * check.Row(FaultId.NoneOfThese)[place];
-    }
+    private static bool Explains(Library library, SeenResult result, CheckPage page, FaultId fault) => result.Outcome is not null
+        && LikelihoodRatio.Of(library.Graph.Find(page.Id)!, fault, result.Weights) >= library.Settings.Shows;
 }

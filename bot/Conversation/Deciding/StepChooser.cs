@@ -35,7 +35,8 @@ internal sealed class StepChooser(Library library)
         return next is not null && StaysOff(view, next) ? null : next;
     }
 
-    // Where a sign of danger demands a safe state, and the repair that may cure it was left out, nothing is switched on to look further.
+    // Where a sign of danger demands a safe state, and a repair was left out, nothing is switched on to look further: whichever
+    // repair that was, its fault may be there still.
     private bool StaysOff(CaseView view, StepChosen chosen) => !view.State.RepairsPassedOver.IsEmpty
         && FirstIn(library, view.State) is { IsEmpty: false } safe && !safe.Contains(new AccessId(chosen.Access));
 

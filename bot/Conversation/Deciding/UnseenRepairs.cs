@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.State;
+using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content;
 
@@ -41,8 +42,7 @@ internal sealed class UnseenRepairs(Library library)
     private bool Shows(SeenResult result, RepairId repair)
     {
         Check check = library.Graph.Find(new CheckId(result.Check))!;
-        double Fit(FaultId fault) => check.Row(fault).Zip(result.Weights, (likelihood, weight) => likelihood * weight).Sum();
-        return library.Graph.Find(repair)!.Fixes.Any(fault => Fit(fault) >= library.Settings.Shows * Fit(FaultId.NoneOfThese));
+        return library.Graph.Find(repair)!.Fixes.Any(fault => LikelihoodRatio.Of(check, fault, result.Weights) >= library.Settings.Shows);
     }
 
     // Seen is what a check at least as telling as the one left out has looked at.
@@ -70,7 +70,7 @@ internal sealed class UnseenRepairs(Library library)
 
     // How many times better the answer that shows a fault best fits it than a unit without it.
     private static double Times(Check check, FaultId fault) => check.Row(fault)
-        .Zip(check.Row(FaultId.NoneOfThese), (with, without) => with >= Usual && without > 0 ? with / without : 0).Max();
+        .Select((with, place) => with >= Usual ? LikelihoodRatio.Of(check, fault, place) : 0).Max();
 
     private sealed record Showing(CheckId Check, double Times);
 }

@@ -78,7 +78,8 @@ internal sealed class FaultLedger
     {
         Evidence.SymptomReported told => Slot.Of("what", turn.Library.Symptoms[told.Symptom].Title),
         Evidence.OutcomeSeen seen => Result(turn.Library.Checks[seen.Check]),
-        Evidence.RepairFailed failed => Tried(turn.Library.Repairs[failed.Repair]),
+        Evidence.RepairFailed failed => Made("ledger-tried", failed.Repair),
+        Evidence.FaultMended mended => Made("ledger-mended", mended.Repair),
         Evidence.RepairedEarlier earlier => Slot.Of("what", turn.Library.Repairs[earlier.Repair].Title),
         _ => null,
     };
@@ -89,10 +90,10 @@ internal sealed class FaultLedger
         return new Slot("what", $"{check.Title.Text}, {words}", [Slot.PageOf(check.Title.Place), new Provenance.Person()]);
     }
 
-    private Slot Tried(RepairPage repair)
+    private Slot Made(string phrase, RepairId repair)
     {
-        Segment tried = turn.Speaker.Say(SegmentKind.Why, "ledger-tried", Slot.Of("repair", repair.Title));
-        return new Slot("what", tried.Text, tried.From);
+        Segment made = turn.Speaker.Say(SegmentKind.Why, phrase, Slot.Of("repair", turn.Library.Repairs[repair].Title));
+        return new Slot("what", made.Text, made.From);
     }
 
     private static Slot Times(double weight)
@@ -111,6 +112,7 @@ internal sealed class FaultLedger
             Evidence.OutcomeSeen seen => ("check", seen.Check.Value),
             Evidence.RepairedEarlier earlier => ("earlier", earlier.Repair.Value),
             Evidence.RepairFailed failed => ("repair", failed.Repair.Value),
+            Evidence.FaultMended mended => ("mended", mended.Repair.Value),
             _ => ("repair", ((Evidence.RepairWorked)evidence).Repair.Value),
         };
         return new LedgerFigure(kind, id, double.IsFinite(weight) ? Math.Round(weight, 3) : null);

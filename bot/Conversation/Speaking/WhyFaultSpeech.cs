@@ -39,10 +39,19 @@ internal static class WhyFaultSpeech
     {
         var ledger = new FaultLedger(turn, page.Id);
         double probability = turn.View.Belief.ProbabilityOf(page.Id);
-        Segment share = probability < RuledOut
+        Segment share = Mended(turn, page, fault) is { } mended ? mended
+            : probability < RuledOut
             ? turn.Speaker.Say(SegmentKind.Why, "fault-out", fault)
             : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
         turn.Say(share with { Ledger = ledger.Figures(), Pictures = ledger.Drawn() is { } drawn ? [drawn] : null });
         return ledger;
     }
+
+    // What was found and put right is no longer in question, and was no error for that.
+    private static Segment? Mended(TurnDraft turn, FaultPage page, Slot fault) =>
+        turn.State.Repairs.LastOrDefault(tried => tried.Fault == page.Id.Value) is { Works: false, Beside: { } beside, InQuestion: null } made
+        && turn.Library.Repairs.TryGetValue(new RepairId(made.Repair), out RepairPage? repair)
+        && turn.Library.Checks.TryGetValue(new CheckId(beside), out CheckPage? check)
+            ? turn.Speaker.Say(SegmentKind.Why, "fault-mended", fault, Slot.Of("repair", repair.Title), Slot.Of("check", check.Title))
+            : null;
 }

@@ -109,6 +109,7 @@ public static class Fold
             Accepted = state.Accepted.Except(outdated.Checks),
             Outdated = [.. state.Outdated, .. state.Results.Where(known => outdated.Checks.Contains(known.Check))],
         },
+        SecondFaultBegun { Carried: { } carried } => CarryOver(state, carried),
         SecondFaultBegun => state with
         {
             Code = null, Look = null, Symptoms = [], Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(),
@@ -116,6 +117,15 @@ public static class Fold
             DoubtsTold = Sorted.Set, Mode = null, IsGone = null, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
+    };
+
+    // The trouble, the mode and what cannot be done here are the same; what cured the first fault does not cure the second.
+    private static CaseState CarryOver(CaseState state, CarriedOver carried) => Abandon(state) with
+    {
+        Step = null, Outdated = [], GapsTold = Sorted.Set, IsGone = null, ClosedHow = null,
+        Results = [.. state.Results.Where(known => carried.Results.Contains(known.Check))],
+        Accepted = state.Accepted.Intersect(carried.Results),
+        Repairs = [.. state.Repairs.Select(tried => tried.Works ? tried with { Works = false, Beside = carried.Check } : tried)],
     };
 
     private static CaseState Report(CaseState state, SymptomReported reported) => Abandon(state) with

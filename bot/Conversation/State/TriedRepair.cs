@@ -13,7 +13,7 @@ public sealed record TriedRepair(string Repair, string Fault, bool Works)
     /// <summary>The faults still in question where the unit works though none was proven, likeliest first; null where the cure proves one.</summary>
     public ImmutableArray<string>? InQuestion { get; init; }
 
-    /// <summary>The check that showed another fault beside the one cured, before the unit was tried; null where it was tried.</summary>
+    /// <summary>The check that shows another fault, where this one is put right and no trial told of it alone; null where the repair cured or failed.</summary>
     public string? Beside { get; init; }
 
     /// <summary>Whether the unit works and that proves the fault.</summary>

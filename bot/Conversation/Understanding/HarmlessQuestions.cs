@@ -58,7 +58,8 @@ internal sealed class HarmlessQuestions
     private bool Asks(string said, ImmutableArray<string> acts, FrozenSet<string> beside) =>
         PhraseLists.After(_openings, said) is { } asked && PhraseLists.After(acts, asked) is { } rest && IsIdle(rest, beside);
 
-    // What was found or told so far says that it must not run: a sign of danger, a breaker that trips again, what can burn, ice, water.
+    // What was found or told so far says that it must not run: a sign of danger, what its page calls a
+    // trouble to stay off with, such as a breaker that trips again, or what can burn.
     private static bool IsToStayOff(TurnDraft turn) => (turn.State.ClosedHow is not null && EndOfWalk.SuspectsOf(turn).Any(page => page.CanBurn))
         || turn.State.Symptoms.Any(told => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(told.Symptom)) is { StaysOff: true } or { Danger: not null })
         || StepChooser.DemandsSafeState(turn.Library, turn.State) || turn.View.Results.Any(result => IsSignToStop(turn, result));

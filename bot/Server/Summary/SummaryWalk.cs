@@ -67,6 +67,9 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
             case RepairVerified verified:
                 triedAt[verified.Repair] = stored.At;
                 break;
+            case FaultBeside beside:
+                triedAt[beside.Repair] = stored.At;
+                break;
         }
     }
 
@@ -102,8 +105,9 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     private ImmutableArray<SummaryRepair> Repairs()
     {
         var tried = State.Repairs.Select(r => new SummaryRepair(
-            TitleBook.Find(titles.Repairs, r.Repair), TitleBook.Find(titles.Faults, r.Fault), r.Works,
-            triedAt[r.Repair]));
+            TitleBook.Find(titles.Repairs, r.Repair), TitleBook.Find(titles.Faults, r.Fault),
+            r.Beside is null ? r.Works : null, triedAt[r.Repair],
+            r.Beside is { } beside ? TitleBook.Find(titles.Checks, beside) : null));
         return State.Unverified is { } open
             ? [.. tried, new SummaryRepair(TitleBook.Find(titles.Repairs, open), null, null, null)]
             : [.. tried];

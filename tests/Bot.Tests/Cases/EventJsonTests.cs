@@ -30,4 +30,10 @@ public sealed class EventJsonTests
             Assert.Equal(CanonicalJson.Of(veiled), veiled);
         });
     }
+
+    // As programs wrote it before anything was carried over; its hash stands in their logs.
+    [Theory]
+    [InlineData("""{"event":"second-fault-begun"}""")]
+    [InlineData("""{"event":"second-fault-begun","carried":{"check":"wheel-look","results":["wheel-look"]}}""")]
+    public void Read_SecondFaultBegun_IsWrittenAsItWasRead(string text) => Assert.Equal(text, EventJson.Write(EventJson.Read(text)));
 }

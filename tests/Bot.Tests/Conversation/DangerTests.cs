@@ -1,9 +1,11 @@
+using DxAssistant.Bot.Tests.Server;
 using DxAssistant.Conversation;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
 using DxAssistant.Graph.Model;
+using DxAssistant.Server.Summary;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -172,6 +174,26 @@ public sealed class DangerTests
         Assert.Equal((QuestionKind.Check, "isolated-open"), (walker.Question.Kind, walker.State.Access));
         Assert.Equal("live-to-casing", walker.Reply.Belief[0].Fault);
         Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "earth-open");
+    }
+
+    [Fact]
+    public void Shock_OpenEarthAndLowInsulation_TheEarthIsSaidToBePutRightAndNoRepairToHaveFailed()
+    {
+        Walker walker = EarthRestored();
+        walker.Say("0.3 MΩ");
+        Reply why = walker.Say("why not earth open or missing");
+        Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("fault-mended")));
+        Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("ledger-mended")));
+        Assert.DoesNotContain(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("ledger-tried")) || segment.From.Contains(new Provenance.Phrase("fault-out")));
+    }
+
+    [Fact]
+    public void Shock_OpenEarthAndLowInsulation_SummaryHasTheEarthMended()
+    {
+        Walker walker = EarthRestored();
+        walker.Say("0.3 MΩ");
+        SummaryRepair repair = Assert.Single(Assert.Single(Summaries.Of(walker.Log).Parts).Repairs);
+        Assert.Equal(("restore-earth", "earth-open", null, "unit-insulation"), (repair.Title, repair.Fault, repair.Works, repair.Beside));
     }
 
     [Fact]

@@ -30,6 +30,13 @@ internal sealed class Walker(Assistant assistant, CaseState? begun = null)
         return turn.Reply;
     }
 
+    /// <summary>Lets something have happened that nobody said in words.</summary>
+    public void Note(params CaseEvent[] happened)
+    {
+        State = Fold.Apply(State, happened);
+        _log.AddRange(happened);
+    }
+
     public Reply Say(string words) => Send(new MessageBody.Words(words));
 
     public Reply Tap(string key) => Send(new MessageBody.Choice(null, key));

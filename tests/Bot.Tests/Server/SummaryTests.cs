@@ -103,6 +103,19 @@ public sealed class SummaryTests
     }
 
     [Fact]
+    public void Of_FaultBesideAnother_RepairIsInItWithItsTime()
+    {
+        var summary = Summarize(
+            [new Opened("v1"), Said("t1"), new SymptomReported("shock", 1, "it tingles")],
+            [Said("t2"), new RepairDone("restore-earth")],
+            [Said("t3"), Seen("insulation", null), new FaultBeside("restore-earth", "earth-open", "insulation"), Reply()]);
+
+        var repair = Assert.Single(Assert.Single(summary.Parts).Repairs);
+        Assert.Equal(("restore-earth", "earth-open", Noon.AddMinutes(2)), (repair.Title, repair.Fault, repair.TriedAt));
+        Assert.Equal((null, "insulation"), (repair.Works, repair.Beside));
+    }
+
+    [Fact]
     public void Of_CheckLeftOut_SaysWhy()
     {
         var summary = Summarize(

@@ -188,6 +188,16 @@ public sealed class BeliefTests
         Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.RepairFailed(new RepairId("r"), -0.1)]));
     }
 
+    // Bayes by hand: of even odds, a stays with a tenth of its likelihood: 0.1 / 1.1.
+    [Fact]
+    public void Believe_FaultMended_LeavesWhatElseThereIs()
+    {
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [], Parts.Repair("r", 1, "a"));
+        Assert.Equal(0, graph.Believe([new Evidence.FaultMended(new RepairId("r"))]).ProbabilityOf(new FaultId("a")));
+        Assert.Equal(0.1 / 1.1, graph.Believe([new Evidence.FaultMended(new RepairId("r"), 0.1)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.FaultMended(new RepairId("r"), 1.1)]));
+    }
+
     [Fact]
     public void Believe_RepairWorked_LeavesOnlyWhatItCures()
     {

@@ -1,9 +1,7 @@
-using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
-using DxAssistant.Conversation.State;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 
@@ -37,15 +35,12 @@ internal sealed class LeftOverAnswer(CommandWords words) : Answer
     private static bool GoOn(TurnDraft turn, string check)
     {
         if (turn.State.Results.All(result => result.Check != check)) return false;
-        (ImmutableArray<ReportedSymptom> told, ImmutableArray<SeenResult> seen, TriedRepair made) = (turn.State.Symptoms, turn.State.Results, turn.State.Repairs[^1]);
-        RepairPage page = turn.Library.Repairs[new RepairId(made.Repair)];
-        turn.Happen(new SecondFaultBegun());
+        RepairPage made = turn.Library.Repairs[new RepairId(turn.State.Repairs[^1].Repair)];
+        turn.Happen(new SecondFaultBegun
+        {
+            Carried = new CarriedOver(check, [.. turn.State.Results.Select(result => result.Check).Where(known => !made.Changes.Contains(new CheckId(known)))]),
+        });
         turn.Say(SegmentKind.Notice, "notice-second-fault");
-        foreach (ReportedSymptom symptom in told)
-            turn.Happen(new SymptomReported(symptom.Symptom, symptom.Confidence, symptom.Words, symptom.ComesAndGoes));
-        turn.Happen(new RepairTriedBefore(made.Repair, made.Fault, page.Title.Text));
-        foreach (SeenResult result in seen.Where(result => !page.Changes.Contains(new CheckId(result.Check))))
-            turn.Happen(new OutcomeSeen(result.Check, result.Outcome, result.Weights, result.Verdict, result.Words));
         return true;
     }
 

@@ -61,7 +61,6 @@ internal sealed class CaseReplay(Library before, Library after)
             yield return new Graph.Evidence.SymptomReported(new SymptomId(symptom.Symptom), symptom.Confidence);
         foreach (SeenResult result in state.Results)
             yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
-        foreach (TriedRepair tried in state.Repairs.Where(tried => !tried.Works))
-            yield return FailedWork.Says(library, state, new RepairId(tried.Repair));
+        foreach (Graph.Evidence made in DoneWork.Says(library, state)) yield return made;
     }
 }

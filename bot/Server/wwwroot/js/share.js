@@ -10,7 +10,7 @@ function found({ answer, figures }) {
 }
 
 /** @param {Told.Made} made */
-const tried = made => made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
+export const tried = made => made.beside ? `put right; ${made.beside} shows another fault` : made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
 
 /** @param {Told.Part} part */
 const partLines = part => [

@@ -2,7 +2,7 @@
 import { at, day, draw, time } from './draw.js';
 import { still } from './picture.js';
 import { beginClaim, readSummary, Refused } from './post.js';
-import { share } from './share.js';
+import { share, tried } from './share.js';
 import { number } from './sheet.js';
 import { twice } from './twice.js';
 import { stamp } from './verdict.js';
@@ -64,8 +64,7 @@ function drawn(part) {
 
 /** @param {Told.Made} made */
 function repair(made) {
-  const end = made.works === true ? 'the unit works' : made.works === false ? 'did not cure it' : 'not tried out yet';
-  return draw('li', {}, draw('strong', {}, made.title), `: ${end}`, made.triedAt ? [', ', time(made.triedAt)] : null);
+  return draw('li', {}, draw('strong', {}, made.title), `: ${tried(made)}`, made.triedAt ? [', ', time(made.triedAt)] : null);
 }
 
 /**

@@ -179,6 +179,20 @@ public sealed class EarlierWorkTests : IAsyncDisposable
     }
 
     // A case as it ends when the motor was changed and the unit works.
+    [Fact]
+    public void In_FaultPutRightBesideAnother_IsEarlierWorkOnceTheUnitWorks()
+    {
+        CaseEvent[] walked =
+        [
+            new Opened("v1"), new SymptomReported("shock-from-casing", 1, "it tingles"), new RepairDone("restore-earth"),
+            new FaultBeside("restore-earth", "earth-open", "unit-insulation"), new RepairDone(Repair), Verified(), new Closed("repaired"),
+        ];
+        ImmutableArray<StoredEvent> log = [.. walked.Select((happened, place) => new StoredEvent(place + 1, "t", Spring, happened))];
+        EarlierWork earth = new("old", new(2030, 3, 6), 0, "restore-earth", "earth-open"), motor = new("old", new(2030, 3, 6), 0, Repair, Fault);
+        Assert.Equal<EarlierWork>([motor, earth], EarlierCases.In("old", log, null, new(2030, 3, 6)));
+        Assert.Empty(EarlierCases.In("old", log[..4], null, new(2030, 3, 6)));
+    }
+
     private async Task RepairedAsync(string id, string? serial)
     {
         await OpenAsync(id, "E5", "Brenholt WS", "steady", "technician");
