@@ -9,8 +9,15 @@ namespace DxAssistant.Bot.Tests.Faults;
 /// <param name="LongestWait">The longest that one turn took until it was answered.</param>
 internal sealed record FaultFigures(int Faults, int Acknowledged, int Claims, int Kept, int Again, TimeSpan LongestWait)
 {
+    public static FaultFigures None { get; } = new(0, 0, 0, 0, 0, TimeSpan.Zero);
+
     public static FaultFigures Of(int faults, Talkers talkers, int kept) =>
         new(faults, talkers.Acknowledged.Count, talkers.Claims.Count, kept, talkers.Again, talkers.LongestWait);
+
+    /// <summary>Both together.</summary>
+    public FaultFigures And(FaultFigures further) => new(
+        Faults + further.Faults, Acknowledged + further.Acknowledged, Claims + further.Claims, Kept + further.Kept, Again + further.Again,
+        LongestWait > further.LongestWait ? LongestWait : further.LongestWait);
 
     public override string ToString() => FormattableString.Invariant(
         $"{Faults} times: {Acknowledged} turns and {Claims} claims acknowledged, {Kept} turns kept with openings, {Again} sent again, longest wait {LongestWait.TotalSeconds:0.0} s");

@@ -17,11 +17,22 @@ internal static class LostPower
 
     private static readonly string[] Parts = ["", "-wal", "-shm"];
 
+    // A new file and new people after so many copies: each is read whole, so that the time would grow with their square.
+    private const int MomentsOfAFile = 50;
+
     public static async Task<LostPowerFigures> RunAsync(int moments, int seed)
+    {
+        var figures = new LostPowerFigures(FaultFigures.None, 0);
+        var random = new Random(seed);
+        for (int done = 0; done < moments; done += MomentsOfAFile)
+            figures = figures.And(await RunAsync(Math.Min(MomentsOfAFile, moments - done), seed + done, random));
+        return figures;
+    }
+
+    private static async Task<LostPowerFigures> RunAsync(int moments, int seed, Random random)
     {
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db");
-        var random = new Random(seed);
         await using var server = await ServerProcess.StartAsync("--data", file);
         await using var talkers = Talkers.With(People, seed, () => [server.Address]);
         talkers.Begin(People);
@@ -31,17 +42,18 @@ internal static class LostPower
             await talkers.AnsweredAsync(2);
             await Task.Delay(random.Next(MostMilliseconds));
             string copy = folder.File($"copy{moment}.db"), cut = folder.File($"cut{moment}.db");
-            (string CaseId, string TurnId)[] acknowledged = [];
-            string[] claims = [];
-            await server.WhileHaltedAsync(() =>
+
+            // People wait until the copies are read, else there would be ever more to copy.
+            await server.WhileHaltedAsync(async () =>
             {
-                (acknowledged, claims) = ([.. talkers.Acknowledged], [.. talkers.Claims]);
+                (string, string)[] acknowledged = [.. talkers.Acknowledged];
+                string[] claims = [.. talkers.Claims];
                 Copy(file, copy, Parts);
+                Copy(copy, cut, Parts[..2]);
+                Tear(cut + "-wal", CarriedOver(copy), random);
+                whole += await CheckAsync(copy, acknowledged, claims);
+                torn += await CheckAsync(cut, [], []);
             });
-            Copy(copy, cut, Parts[..2]);
-            Tear(cut + "-wal", CarriedOver(copy), random);
-            whole += await CheckAsync(copy, acknowledged, claims);
-            torn += await CheckAsync(cut, [], []);
         }
 
         await talkers.EndAsync();

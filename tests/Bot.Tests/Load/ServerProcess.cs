@@ -110,11 +110,11 @@ internal sealed class ServerProcess : IAsyncDisposable
     }
 
     /// <summary>Does something while the program stands still, between any two of its instructions.</summary>
-    public async Task WhileHaltedAsync(Action work)
+    public async Task WhileHaltedAsync(Func<Task> work)
     {
         await SignalAsync("STOP");
         while (!Directory.EnumerateDirectories($"/proc/{process.Id}/task").All(IsHalted)) await Task.Delay(1);
-        work();
+        await work();
         await SignalAsync("CONT");
     }
 
