@@ -9,12 +9,12 @@ const chromeFlags = ['--headless=new', '--no-sandbox', '--disable-gpu', '--disab
 
 const chrome = await launch({ chromePath, chromeFlags });
 
-// A browser that painted nothing in time was not measured, which says nothing of the page: it is loaded again.
+// A browser that painted nothing in time or lost its page measured nothing: it is loaded again. A page that is not answered is not.
 async function load(address, attempts = 3) {
   const { lhr } = await lighthouse(address, { port: chrome.port, onlyCategories: kinds, formFactor: 'mobile', logLevel: 'silent' });
   if (!lhr.runtimeError) return lhr;
   console.log(' ', lhr.runtimeError.code, lhr.runtimeError.message);
-  return attempts > 1 ? load(address, attempts - 1) : lhr;
+  return attempts > 1 && !/DOCUMENT_REQUEST|DNS/.test(lhr.runtimeError.code) ? load(address, attempts - 1) : lhr;
 }
 
 try {

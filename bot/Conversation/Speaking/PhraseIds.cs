@@ -490,6 +490,7 @@ public static class PhraseIds
         "words-not",
         "words-not-cured",
         "words-of-gauges",
+        "words-one-sense",
         "words-other-alarm",
         "words-person",
         "words-plain-no",

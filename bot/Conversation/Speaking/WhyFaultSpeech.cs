@@ -24,7 +24,7 @@ internal static class WhyFaultSpeech
     public static void SayRivals(TurnDraft turn, Repair repair)
     {
         const int most = 3;
-        foreach (FaultPage page in turn.View.Belief.Ranked.Where(ranked => ranked.Id != FaultId.NoneOfThese && !repair.Fixes.Contains(ranked.Id))
+        foreach (FaultPage page in turn.View.Belief.Ranked.Where(ranked => ranked is { Probability: > 0 } && ranked.Id != FaultId.NoneOfThese && !repair.Fixes.Contains(ranked.Id))
                      .Take(most).Select(ranked => turn.Library.Faults[ranked.Id]))
             SayShare(turn, page, Slot.Of("fault", page.Title)).SayAgainst();
     }

@@ -58,7 +58,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-one-sense", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);

@@ -66,7 +66,7 @@ internal sealed class DangerWords
         return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
     }
 
-    // "The pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may.
+    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may.
     private string WithoutOtherAlarms(string clause)
     {
         ImmutableArray<string> said = PlainWords.Of(clause);

@@ -36,7 +36,7 @@ internal sealed class KillsGroup : IBenchmarkGroup
             {(many is null ? "" : Row("three programs on PostgreSQL: kill -9 of one, then of the database", many.Faults))}
             {(cut is null ? "" : Row("two programs on PostgreSQL: the network to it held up without a word, then closed", cut))}
 
-            Kept over all copies of the second row; once more with the journal cut off or overwritten behind what had been carried over, at a
+            In the second row people wait until the copies are read. Kept over all copies of that row; once more with the journal cut off or overwritten behind what had been carried over, at a
             random place: {lost.Torn} turns, all whole, every log readable. {(many is null ? "There was no PostgreSQL." : many.Heard)}
 
             `DX_KILLS={kills} DX_COPIES={copies} dotnet run -c Release --project tests/Benchmarks -- kills` writes this page. {begun} At the end: {Machine.Load()}.

@@ -25,6 +25,11 @@ public sealed class UsualAnswerTests
     [InlineData("not exactly")]
     [InlineData("not quite")]
     [InlineData("i cant see anything")]
+    [InlineData("i cant smell anything")]
+    [InlineData("i dont hear anything")]
+    [InlineData("not loud")]
+    [InlineData("not constant")]
+    [InlineData("not me")]
     public void Danger_HalfDenied_IsAskedAgain(string said)
     {
         Walker walker = AtDanger();
@@ -32,6 +37,16 @@ public sealed class UsualAnswerTests
         walker.Say(said);
         Assert.Empty(walker.State.Results);
         Assert.Equal((QuestionKind.Check, asked), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    [Theory]
+    [InlineData("not really hot")]
+    [InlineData("not very hot")]
+    public void Danger_OnlyWeakened_IsNotDenied(string said)
+    {
+        Walker walker = AtDanger();
+        walker.Say(said);
+        Assert.Empty(walker.State.Results);
     }
 
     [Theory]
@@ -102,6 +117,7 @@ public sealed class UsualAnswerTests
         walker.Tap("wrong");
         walker.Say(said);
         Assert.Equal(QuestionKind.Repair, walker.Question.Kind);
+        Assert.Null(walker.State.Unverified);
     }
 
     [Theory]

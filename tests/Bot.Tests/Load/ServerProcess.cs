@@ -114,8 +114,14 @@ internal sealed class ServerProcess : IAsyncDisposable
     {
         await SignalAsync("STOP");
         while (!Directory.EnumerateDirectories($"/proc/{process.Id}/task").All(IsHalted)) await Task.Delay(1);
-        await work();
-        await SignalAsync("CONT");
+        try
+        {
+            await work();
+        }
+        finally
+        {
+            await SignalAsync("CONT");
+        }
     }
 
     // The state stands behind the name, which is in parentheses.

@@ -85,7 +85,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         string said = softer ?? word;
         if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
         bool tells = words.Means(said, text) && (softer is null || page.Stop.IsEmpty);
-        bool tellsSound = (words.After(said, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!page.Stop.IsEmpty && words.Means(goingOn, text));
+        bool tellsSound = (words.After(said, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (softer is null && !page.Stop.IsEmpty && words.Means(goingOn, text));
         return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, said, only)) && Choose(turn, question, only.Key);
     }
 
@@ -98,14 +98,12 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return false;
-        string[] signs =
-        [
-            .. page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).SelectMany(outcome => outcome.SaidAs.Append(outcome.Answer.Text)).Append(page.Title.Text)
-                .SelectMany(wording => wording.Split(Parts, StringSplitOptions.None)).Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} "),
-        ];
+        string[] signs = [.. Wordings(page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).SelectMany(outcome => outcome.SaidAs))];
+        string[] labels = [.. Wordings(page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).Select(outcome => outcome.Answer.Text))];
+        string[] asks = [.. Wordings(page.Ask.Text.Split(','))];
         string[] pieces = text.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && IsSign(PlainWords.Of(asked), signs)
-            : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs));
+        bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && IsSign(PlainWords.Of(asked), signs, labels, asks)
+            : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs, labels, asks));
         return isDenied && Choose(turn, question, none.Key);
     }
 
@@ -113,22 +111,28 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         question.Options.FirstOrDefault(option => page.Outcomes.Any(outcome => outcome.Id.Value == option.Key) && !page.Stop.Contains(new OutcomeId(option.Key)));
 
     // A denial, then words that stand so in the wording of one sign; then perhaps another denial.
-    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs)
+    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs, string[] labels, string[] asks)
     {
         int[] denials = [.. Enumerable.Range(0, said.Length).Where(at => IsDenial(turn, said[at]))];
         if (denials is not [0, ..]) return false;
-        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? IsNo(said) : IsSign(said[(piece.First + 1)..piece.Second], signs));
+        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? IsNo(said) : IsSign(said[(piece.First + 1)..piece.Second], signs, labels, asks));
     }
 
     // "Not" may be what is left of "not really".
     private bool IsNo(ImmutableArray<string> said) => said is [var only] && (words.Means("words-plain-no", only) || words.Means("words-none-of-it", only));
 
-    // At either end of the wording: "really" of "plug really hot" is no sign.
-    private static bool IsSign(ImmutableArray<string> said, string[] signs)
+    // A sign in its own words, the thing that an answer ends in, or a piece of the question: "hot" of "plug very hot" is no sign.
+    private static bool IsSign(ImmutableArray<string> said, string[] signs, string[] labels, string[] asks)
     {
-        string wording = $" {string.Join(' ', said)} ";
-        return !said.IsEmpty && signs.Any(sign => sign.StartsWith(wording, StringComparison.Ordinal) || sign.EndsWith(wording, StringComparison.Ordinal));
+        if (said.IsEmpty) return false;
+        string one = string.Join(' ', said);
+        return Array.Exists([$" {one} ", $" {one.TrimEnd('s')} "], wording => signs.Contains(wording)
+            || Array.Exists(labels, label => label.EndsWith(wording, StringComparison.Ordinal))
+            || Array.Exists(asks, piece => piece.StartsWith(wording, StringComparison.Ordinal) || piece.EndsWith(wording, StringComparison.Ordinal)));
     }
+
+    private static IEnumerable<string> Wordings(IEnumerable<string> said) =>
+        said.SelectMany(wording => wording.Split(Parts, StringSplitOptions.None)).Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} ");
 
     // "Can't touch it" denies no sign.
     private static bool IsDenial(TurnDraft turn, string word) => word is not ("cant" or "wont") && OptionMatcher.Denies(word, turn.Library.Language);
@@ -168,7 +172,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private bool HearSound(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         bool isSound = words.Means("words-sound", text);
-        if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text))) return false;
+        if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text) && !words.Means("words-one-sense", text))) return false;
         return SoundOf(turn, page) is { } sound && (isSound || OptionMatcher.BeginsDenied(sound.Answer.Text, turn.Library.Language)) && Choose(turn, question, sound.Id.Value);
     }
 

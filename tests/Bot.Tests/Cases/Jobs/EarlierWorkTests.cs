@@ -178,7 +178,6 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         Assert.IsType<BroughtAnswer.DoesNotFollow>(answer);
     }
 
-    // A case as it ends when the motor was changed and the unit works.
     [Fact]
     public void In_FaultPutRightBesideAnother_IsEarlierWorkOnceTheUnitWorks()
     {
@@ -193,6 +192,7 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         Assert.Empty(EarlierCases.In("old", log[..4], null, new(2030, 3, 6)));
     }
 
+    // A case as it ends when the motor was changed and the unit works.
     private async Task RepairedAsync(string id, string? serial)
     {
         await OpenAsync(id, "E5", "Brenholt WS", "steady", "technician");
