@@ -20,8 +20,6 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     private static readonly char[] Stops = [',', '.', ';', '!', '\n'];
 
-    private static readonly string[] Parts = [",", " or "];
-
     public override QuestionKind Kind => QuestionKind.Check;
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
@@ -98,12 +96,10 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return false;
-        string[] signs = [.. Wordings(page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).SelectMany(outcome => outcome.SaidAs))];
-        string[] labels = [.. Wordings(page.Outcomes.Where(outcome => page.Stop.Contains(outcome.Id)).Select(outcome => outcome.Answer.Text))];
-        string[] asks = [.. Wordings(page.Ask.Text.Split(','))];
+        var signs = new SignWordings(page);
         string[] pieces = text.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && IsSign(PlainWords.Of(asked), signs, labels, asks)
-            : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs, labels, asks));
+        bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && signs.Name(PlainWords.Of(asked))
+            : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs));
         return isDenied && Choose(turn, question, none.Key);
     }
 
@@ -111,28 +107,15 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         question.Options.FirstOrDefault(option => page.Outcomes.Any(outcome => outcome.Id.Value == option.Key) && !page.Stop.Contains(new OutcomeId(option.Key)));
 
     // A denial, then words that stand so in the wording of one sign; then perhaps another denial.
-    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, string[] signs, string[] labels, string[] asks)
+    private bool IsDenied(TurnDraft turn, ImmutableArray<string> said, SignWordings signs)
     {
         int[] denials = [.. Enumerable.Range(0, said.Length).Where(at => IsDenial(turn, said[at]))];
         if (denials is not [0, ..]) return false;
-        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? IsNo(said) : IsSign(said[(piece.First + 1)..piece.Second], signs, labels, asks));
+        return denials.Zip(denials.Skip(1).Append(said.Length)).All(piece => piece.Second == piece.First + 1 ? IsNo(said) : signs.Name(said[(piece.First + 1)..piece.Second]));
     }
 
     // "Not" may be what is left of "not really".
     private bool IsNo(ImmutableArray<string> said) => said is [var only] && (words.Means("words-plain-no", only) || words.Means("words-none-of-it", only));
-
-    // A sign in its own words, the thing that an answer ends in, or a piece of the question: "hot" of "plug very hot" is no sign.
-    private static bool IsSign(ImmutableArray<string> said, string[] signs, string[] labels, string[] asks)
-    {
-        if (said.IsEmpty) return false;
-        string one = string.Join(' ', said);
-        return Array.Exists([$" {one} ", $" {one.TrimEnd('s')} "], wording => signs.Contains(wording)
-            || Array.Exists(labels, label => label.EndsWith(wording, StringComparison.Ordinal))
-            || Array.Exists(asks, piece => piece.StartsWith(wording, StringComparison.Ordinal) || piece.EndsWith(wording, StringComparison.Ordinal)));
-    }
-
-    private static IEnumerable<string> Wordings(IEnumerable<string> said) =>
-        said.SelectMany(wording => wording.Split(Parts, StringSplitOptions.None)).Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} ");
 
     // "Can't touch it" denies no sign.
     private static bool IsDenial(TurnDraft turn, string word) => word is not ("cant" or "wont") && OptionMatcher.Denies(word, turn.Library.Language);
