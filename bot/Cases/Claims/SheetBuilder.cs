@@ -101,7 +101,7 @@ public sealed class SheetBuilder(Library library)
     [
         .. fault.ClaimDemands
             .Where(check => library.Checks[check].IsOfMode(walk.BeforeRepair.Mode))
-            .Where(check => !evidence.Any(shown => shown.Check == check.Value && shown.Settled))
+            .Where(check => !evidence.Any(shown => shown.Settled && (shown.Check == check.Value || library.Checks[check].SameAs.Contains(new CheckId(shown.Check)))))
             .Select(check => library.Checks[check].Title.Text),
     ];
 }

@@ -40,7 +40,8 @@ internal static class AccessWay
         return Enumerable.Range(done, page.Steps.Length - done).Where(place => IsToDo(turn, page.Steps[place])).Select(place => (int?)place).FirstOrDefault();
     }
 
-    private static bool IsToDo(TurnDraft turn, AccessStep step) => !step.DoneIn.Contains(turn.View.Access);
+    private static bool IsToDo(TurnDraft turn, AccessStep step) => !step.DoneIn.Contains(turn.View.Access)
+        && (step.OnlyAt is not { } danger || turn.State.Symptoms.Any(told => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(told.Symptom))?.Danger == danger));
 
     private static void Lead(TurnDraft turn, AccessPage page)
     {

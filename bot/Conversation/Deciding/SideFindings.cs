@@ -41,5 +41,5 @@ internal static class SideFindings
         fault != FaultId.NoneOfThese && library.Faults[fault].Demanded.Contains(page.Id) && Explains(library, result, page, fault);
 
     private static bool Explains(Library library, SeenResult result, CheckPage page, FaultId fault) => result.Outcome is not null
-        && LikelihoodRatio.Of(library.Graph.Find(page.Id)!, fault, result.Weights) >= library.Settings.Shows;
+        && LikelihoodRatio.Of(library.Graph.Find(page.Id)!, fault, result.Weights) >= library.Settings.Beside;
 }

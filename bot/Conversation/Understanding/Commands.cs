@@ -6,6 +6,7 @@ using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
@@ -105,6 +106,7 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             case { Kind: QuestionKind.Check } danger when DangerFirst.IsAskedBy(turn, danger.Subject):
                 PassOverDanger(turn, danger.Subject, word);
                 break;
+            case { Kind: QuestionKind.Check } needed when CheckQuestion.Page(turn, needed.Subject) is { Needed: true } page: PassOverNeeded(turn, page, word); break;
             case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
             case { Kind: QuestionKind.Access } when word == CommandWord.Skip:
                 turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety");
@@ -162,6 +164,13 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 
         turn.Say(SegmentKind.Notice, "notice-cannot-skip-danger");
         if (word != CommandWord.Skip) turn.Happen(new CheckPassedOver(check, word));
+    }
+
+    // Who cannot find out leaves the unit as it is; who is not sure finds out.
+    private static void PassOverNeeded(TurnDraft turn, CheckPage page, CommandWord word)
+    {
+        turn.Say(SegmentKind.Caution, word == CommandWord.Cannot ? "notice-needed-left" : "notice-needed", Slot.Of("check", page.Title));
+        if (word == CommandWord.Cannot) turn.Happen(new LeftToOthers());
     }
 
     private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)

@@ -118,7 +118,9 @@ internal sealed class Listener(
     {
         string text = commands.WithoutTeller(told) ?? told;
         const int few = 6;
-        if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal) || PlainWords.Of(text).Length > few) return false;
+        if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal)) return false;
+        if (IsNeeded(turn)) return true;
+        if (PlainWords.Of(text).Length > few) return false;
         if (DangerFirst.IsAskedBy(turn, open.Subject)) return true;
         ImmutableArray<string> known = [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
@@ -148,6 +150,8 @@ internal sealed class Listener(
 
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
         && turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series or QuestionKind.First };
+
+    private static bool IsNeeded(TurnDraft turn) => turn.State.Question is { Kind: QuestionKind.Check } open && CheckQuestion.Page(turn, open.Subject) is { Needed: true };
 
     // An answer as it stands on the screen is no request, whatever its words are like; nor is one in a few of its words ("it stands
     // still"), nor a sign of danger where one is asked for.
@@ -184,6 +188,13 @@ internal sealed class Listener(
     // What is told unasked: the unit, then a code or a complaint, perhaps all in one message.
     private void Tell(TurnDraft turn, string text, MatchResult match, WholeMessage told)
     {
+        // "The lamps flicker" tells of no other machine and no other trouble before it is known.
+        if (IsNeeded(turn))
+        {
+            Misfit.Say(turn);
+            return;
+        }
+
         if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && told.Items.IsEmpty && commands.BeginsUnsure(text))
         {
             commands.Obey(turn, CommandWord.Unsure);

@@ -109,7 +109,7 @@ internal sealed class HiddenUnit
     private Condition ConditionOf(string check)
     {
         if (_conditions.TryGetValue(check, out Condition? known)) return known;
-        return _conditions[check] = _case.Play == Play.Doubts && _draws.NextShare() < LeftOpen
+        return _conditions[check] = _case.Play == Play.Doubts && !_library.Checks[new CheckId(check)].Needed && _draws.NextShare() < LeftOpen
             ? new Condition("", [], null) { LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot }
             : Seen(check);
     }

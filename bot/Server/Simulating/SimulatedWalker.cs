@@ -61,6 +61,6 @@ internal sealed class SimulatedWalker(Assistant assistant)
     {
         Library library = assistant.Library;
         Role person = Person(role);
-        return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault).Any(repair => person.May(repair.Who));
+        return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault).Any(repair => person.May(repair.Who) && !library.Repairs[repair.Id].LeftToOthers);
     }
 }

@@ -40,6 +40,7 @@ internal static class CheckBuilder
             NotAt = [.. page.List("not-at").Select(id => new SymptomId(id))],
             Modes = [.. page.List("modes")],
             OnlyAt = [.. page.List("only-at").Select(id => new SymptomId(id))],
+            Needed = page.Field("needed") == "true",
             SameAs = [.. page.List("same-as").Select(id => new CheckId(id))],
             TellsMode = page.Field("tells-mode") == "true",
         };

@@ -39,6 +39,7 @@ internal static class PageBuilders
     {
         MayNotHold = page.Field("may-not-hold") == "true",
         ProofAlways = page.Field("proof-always") == "true",
+        LeftToOthers = page.Field("left-to-others") == "true",
         MayBeUnseen = page.Field("unseen") == "true",
         VerifyIn = page.Field("verify-in") is { } state ? new AccessId(state) : null,
         BeforeTrial = [.. page.List("before-trial").Select(check => new CheckId(check))],

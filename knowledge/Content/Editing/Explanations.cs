@@ -37,6 +37,8 @@ internal sealed class Explanations(Pages pages)
             "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
             "proof-always" => "Whether the proof of the fault comes before this repair, however long it takes: the dearest parts.",
             "unseen" => "Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.",
+            "left-to-others" => "Whether it is the work of another trade. The case ends once it is arranged, and the unit stays off.",
+            "needed" => "Whether nothing else is done before this is known: it is not left out.",
             "only-at" => "Symptoms at which alone this is asked.",
             "same-as" => "Checks that find the same in another way. Once one of them gave a result, this one is not asked.",
             "tells-mode" => "Whether the answer says in which mode the trouble shows. What is done in another mode is then left out.",

@@ -9,4 +9,7 @@ public sealed record AccessStep(Passage Do, SafeLimit? Limit)
 {
     /// <summary>The states from which it need not be done again: what was proven there still holds.</summary>
     public ImmutableArray<AccessId> DoneIn { get; init; } = [];
+
+    /// <summary>The danger at whose signs alone it is done; null for most.</summary>
+    public DangerKind? OnlyAt { get; init; }
 }

@@ -62,6 +62,9 @@ public sealed record CheckPage(
     /// <summary>The symptoms at which alone it is asked; empty means all.</summary>
     public ImmutableSortedSet<SymptomId> OnlyAt { get; init; } = [];
 
+    /// <summary>Whether nothing else is done before it has a result: it is not left out, and no half answer is taken.</summary>
+    public bool Needed { get; init; }
+
     /// <summary>Checks that find the same in another way: once one of them gave a result, this one is not asked.</summary>
     public ImmutableSortedSet<CheckId> SameAs { get; init; } = [];
 

@@ -30,6 +30,9 @@ public sealed record RepairPage(
     /// <summary>Whether an owner may try it though nobody looked for its fault: it can hurt nobody and costs nothing.</summary>
     public bool MayBeUnseen { get; init; }
 
+    /// <summary>Whether it is the work of another trade: the person arranges it, the case ends with that, and nothing is switched on.</summary>
+    public bool LeftToOthers { get; init; }
+
     /// <summary>The access state in which the unit is tried out afterwards, where its trial measures something; null where every repair is.</summary>
     public AccessId? VerifyIn { get; init; }
 }

@@ -28,9 +28,11 @@ internal static class SettingShapes
 
     public static SettingShape Shows { get; } = new("fault shown by a check", 8, 2, 1000, Times);
 
+    public static SettingShape Beside { get; } = new("fault seen beside another", 5, 2, 1000, Times);
+
     public static ImmutableArray<SettingShape> All { get; } =
     [
         Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne,
-        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows,
+        LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows, Beside,
     ];
 }

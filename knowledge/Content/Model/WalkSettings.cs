@@ -70,6 +70,9 @@ public sealed record WalkSettings(
     /// <summary>How many times better an answer must fit a fault than a unit without it for the check to show the fault.</summary>
     public double Shows => Of(SettingShapes.Shows);
 
+    /// <summary>How many times better than a unit without it a result must fit a fault to be offered as one seen beside another.</summary>
+    public double Beside => Of(SettingShapes.Beside);
+
     /// <summary>The most that a rule may cost.</summary>
     public RuleLimit LimitOf(LaidRule rule) => Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
 

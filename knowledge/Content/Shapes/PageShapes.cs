@@ -43,7 +43,7 @@ internal static class PageShapes
             [Kind, Id, new("start", FieldType.YesNo, false), new("verify", FieldType.YesNo, false), Who],
             [
                 Table("Steps", true, new("Do"), new("Reading", true), new("Safe when", true),
-                    new("Done in", true, PageKind.Access, MayBeLeftOut: true)),
+                    new("Done in", true, PageKind.Access, MayBeLeftOut: true), new("Only at", true, MayBeLeftOut: true)),
                 Table("Ways here", true, new("From", LinksTo: PageKind.Access), new("Minutes")),
                 Cautions, Sources,
             ]),
@@ -98,7 +98,7 @@ internal static class PageShapes
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),
                 new("not-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
                 new("modes", FieldType.List, false), new("only-at", FieldType.Ids, false, RefersTo: PageKind.Symptom),
-                new("same-as", FieldType.Ids, false, RefersTo: PageKind.Check), new("tells-mode", FieldType.YesNo, false),
+                new("same-as", FieldType.Ids, false, RefersTo: PageKind.Check), new("needed", FieldType.YesNo, false), new("tells-mode", FieldType.YesNo, false),
             ],
             [
                 Sentence("Ask"), List("How") with { TakesPictures = true }, List("Said as", false),
@@ -111,7 +111,8 @@ internal static class PageShapes
             [Kind, Id, Minutes, new("verify-minutes", FieldType.Minutes, true), Access, Who,
                 new("parts", FieldType.List, false), new("changes", FieldType.Ids, false, RefersTo: PageKind.Check), new("may-not-hold", FieldType.YesNo, false),
                 new("verify-in", FieldType.Ids, false, RefersTo: PageKind.Access), new("proof-always", FieldType.YesNo, false),
-                new("before-trial", FieldType.Ids, false, RefersTo: PageKind.Check), new("unseen", FieldType.YesNo, false)],
+                new("before-trial", FieldType.Ids, false, RefersTo: PageKind.Check), new("unseen", FieldType.YesNo, false),
+                new("left-to-others", FieldType.YesNo, false)],
             [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],

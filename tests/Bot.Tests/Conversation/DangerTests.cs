@@ -154,6 +154,68 @@ public sealed class DangerTests
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("licensed electrician", StringComparison.Ordinal));
     }
 
+    // Common practice, no source: the earth of a house is an electrician's work, and nothing is switched on before it is measured.
+    [Theory]
+    [InlineData("ok")]
+    [InlineData("done")]
+    public void Shock_EarthOfTheHouse_EndsWithTheUnitLeftOff(string said)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "technician", "shock-from-casing");
+        walker.Tap("yes");
+        walker.Say(said);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Empty(walker.State.Repairs);
+        Assert.Null(walker.State.Access);
+    }
+
+    // Whether the house is live is known before anybody opens the unit.
+    [Theory]
+    [InlineData("not really")]
+    [InlineData("i doubt it")]
+    [InlineData("i dont think so")]
+    [InlineData("not sure")]
+    [InlineData("skip")]
+    [InlineData("yes the lamps flicker and get brighter")]
+    public void Shock_UnsureWhetherTheHouseIsLive_NothingIsOpened(string said)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");
+        walker.Say(said);
+        Assert.Equal((QuestionKind.Check, "tingle-elsewhere"), (walker.Question.Kind, walker.Question.Subject));
+        Assert.Empty(walker.State.PassedOver);
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+    }
+
+    [Fact]
+    public void Shock_NobodyCanTellWhetherTheHouseIsLive_CaseIsLeft()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");
+        walker.Order(CommandWord.Cannot);
+        Assert.Equal("book", walker.State.ClosedHow);
+    }
+
+    // Source: EN 50110-1 demands proof before work (limit of 5 V: common practice, no source).
+    [Fact]
+    public void Shock_CasingReadsLive_NothingIsTouched()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");
+        walker.Tap("no");
+        while (walker.Question.Fields.IsEmpty) walker.Say("done");
+        Assert.Equal("casing voltage", walker.Question.Fields[0].Label);
+        walker.Say("118 V");
+        Assert.Equal("casing voltage", walker.Question.Fields[0].Label);
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-safe")));
+        walker.Say("2 V");
+        Assert.Equal("supply voltage", walker.Question.Fields[0].Label);
+    }
+
+    [Fact]
+    public void NoShock_CasingIsNotMeasuredFirst()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
+        while (walker.Question.Fields.IsEmpty) walker.Say("done");
+        Assert.Equal("supply voltage", walker.Question.Fields[0].Label);
+    }
+
     [Fact]
     public void Shock_OpenEarth_IsProvenAndTheInsulationMeasuredBeforePowerComesBack()
     {

@@ -234,16 +234,25 @@ public sealed class MeasuredWalkTests
     // One superheat in either mode says what the other would: asked for twice, one leak would count as two.
     [Theory]
     [InlineData("superheat", "superheat-heating")]
-    [InlineData("high-side-pressure-heating", "high-side-pressure")]
+    [InlineData("superheat-heating", "superheat")]
     public void Check_FoundInTheOtherMode_IsNotAskedAgain(string done, string other)
     {
-        CaseState both = Begun("brenholt-ws", "refrigerant", done == "superheat" ? "low-pressure-code" : "high-pressure-code");
+        CaseState both = Begun("brenholt-ws", "refrigerant", "low-pressure-code");
         Assert.True(new CaseView(Library, both).IsFor(Library.Checks[new(other)]));
         CaseState known = both with { Results = [new SeenResult(done, "high", [0, 0, 1], "high", "", [])] };
         Assert.False(new CaseView(Library, known).IsFor(Library.Checks[new(other)]));
         CaseState unsure = both with { Results = [new SeenResult(done, null, [1, 1, 1], null, "", [])] };
         Assert.True(new CaseView(Library, unsure).IsFor(Library.Checks[new(other)]));
     }
+
+    // What a repair changes is changed however it is measured, else the old reading would bar the new one.
+    [Fact]
+    public void Repairs_ThatChangeACheck_ChangeWhatFindsTheSame() => Assert.All(Library.Repairs.Values, repair =>
+        Assert.All(repair.Changes, check => Assert.Subset(repair.Changes.ToHashSet(), Library.Checks[check].SameAs.ToHashSet())));
+
+    [Fact]
+    public void Checks_ThatFindTheSame_SayItOfEachOther() => Assert.All(Library.Checks.Values, check =>
+        Assert.All(check.SameAs, other => Assert.Contains(check.Id, Library.Checks[other].SameAs)));
 
     private static string Sound(string check)
     {

@@ -82,7 +82,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         string said = softer ?? word;
         if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
-        bool tells = words.Means(said, text) && (softer is null || page.Stop.IsEmpty);
+        bool tells = words.Means(said, text) && (softer is null || (page.Stop.IsEmpty && !page.Needed));
         bool tellsSound = (words.After(said, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (softer is null && !page.Stop.IsEmpty && words.Means(goingOn, text));
         return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, said, only)) && Choose(turn, question, only.Key);
     }

@@ -1,6 +1,7 @@
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph.Model;
+using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
@@ -13,8 +14,8 @@ internal sealed class RepairAnswer(CommandWords words) : Answer
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
-        if (key != Done || !turn.Library.Repairs.ContainsKey(new RepairId(question.Subject))) return false;
-        turn.Happen(new RepairDone(question.Subject));
+        if (key != Done || !turn.Library.Repairs.TryGetValue(new RepairId(question.Subject), out RepairPage? page)) return false;
+        turn.Happen(page.LeftToOthers ? new LeftToOthers() : new RepairDone(question.Subject));
         return true;
     }
 
