@@ -163,6 +163,7 @@ public static class PhraseIds
         "notice-second-fault",
         "notice-stale",
         "notice-started-over",
+        "notice-sure-of-danger",
         "notice-take-your-time",
         "notice-taken-back",
         "notice-taken-back-access",

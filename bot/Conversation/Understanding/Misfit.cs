@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 
@@ -7,12 +8,13 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Says that an answer does not fit; the second time in a row it says what may be answered.</summary>
 internal static class Misfit
 {
-    private static readonly ImmutableArray<string> Phrases = ["notice-choose", "notice-choose-again", "notice-choose-other"];
+    private static readonly ImmutableArray<string> Phrases = ["notice-choose", "notice-choose-again", "notice-choose-other", "notice-sure-of-danger"];
 
     public static void Say(TurnDraft turn)
     {
         OpenQuestion? open = turn.State.Question;
-        if (!IsAgain(turn)) turn.Say(SegmentKind.Notice, "notice-choose");
+        if (open is { Kind: QuestionKind.Check } && CheckQuestion.Page(turn, open.Subject) is { Stop.IsEmpty: false }) turn.Say(SegmentKind.Notice, "notice-sure-of-danger");
+        else if (!IsAgain(turn)) turn.Say(SegmentKind.Notice, "notice-choose");
         else if (open is { Fields.IsEmpty: true, Options.IsEmpty: false }) turn.Say(SegmentKind.Notice, "notice-choose-again", Slot.Said("answers", Numbered(open.Options)));
         else turn.Say(SegmentKind.Notice, "notice-choose-other");
     }

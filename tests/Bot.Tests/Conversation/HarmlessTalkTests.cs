@@ -44,16 +44,15 @@ public sealed class HarmlessTalkTests
     public void Aside_WithSomethingUnsafeBeside_IsNoHarmlessQuestion(string words) =>
         Assert.DoesNotContain(AtStep().Say(words).Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
 
-    [Theory]
-    [InlineData("at-once")]
-    [InlineData("at-start")]
-    public void Reset_AfterTheBreakerIsToStayOff_IsNotAllowedOnceMore(string trips)
+    [Fact]
+    public void Reset_AfterTheBreakerIsToStayOff_IsNotAllowedOnceMore()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "trips-breaker");
-        for (int turn = 0; turn < 10 && walker.Question is { Kind: QuestionKind.Check, Subject: not "breaker-when" }; turn++)
-            walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[0].Key);
-        Assert.Equal("breaker-when", walker.Question.Subject);
-        walker.Tap(trips);
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "unit-dead");
+        for (int turn = 0; turn < 10 && walker.Question is { Kind: QuestionKind.Check, Subject: not "breaker-once" }; turn++)
+            walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[^1].Key);
+        Assert.Equal("breaker-once", walker.Question.Subject);
+        Assert.Contains(walker.Say("can i reset the breaker").Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
+        walker.Tap("trips");
         foreach (string asked in new[] { "is it safe to flip the breaker back on", "can i reset the breaker" })
         {
             Reply reply = walker.Say(asked);

@@ -14,6 +14,7 @@ public sealed class SafetyTests
     [InlineData("can I just jumper out the float switch")]
     [InlineData("vent the refrigerant to the air")]
     [InlineData("can i knock the ice off with a screwdriver")]
+    [InlineData("i will poke the ice off the fan with a broom")]
     public void UnsafeRequest_AtAnyQuestion_IsRefusedAndTheQuestionStaysOpen(string request)
     {
         Walker walker = AtFirstSafetyStep();

@@ -50,6 +50,18 @@ public sealed class UsualAnswerTests
     }
 
     [Theory]
+    [InlineData("not really")]
+    [InlineData("no, just a little tingle")]
+    [InlineData("well a slight hiss yes")]
+    public void Danger_HalfAnswered_IsAskedForASureAnswer(string said)
+    {
+        Walker walker = AtDanger();
+        Reply reply = walker.Say(said);
+        Assert.DoesNotContain(walker.State.Results, result => result.Outcome == "none");
+        Assert.DoesNotContain(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose")));
+    }
+
+    [Theory]
     [InlineData("yeah i think so")]
     [InlineData("um yes i guess")]
     public void Danger_SaidToBeThere_IsNeverNone(string said)

@@ -82,10 +82,8 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
     private bool IsCured(TurnDraft turn, string text) => words.Means("words-cured", text)
         || (words.Means("words-cools-now", text) && IsOf(turn, "cooling")) || (words.Means("words-heats-now", text) && IsOf(turn, "heating"));
 
-    // All of the trouble shows in that mode, by what was told or by the pages of the symptoms.
-    private static bool IsOf(TurnDraft turn, string mode) => turn.State.Mode is { } told
-        ? told == mode
-        : !turn.State.Symptoms.IsEmpty && turn.State.Symptoms.All(symptom => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(symptom.Symptom))?.Mode == mode);
+    // All of the trouble is one of that mode by the pages of its symptoms: water that drips in cooling is none.
+    private static bool IsOf(TurnDraft turn, string mode) => !turn.State.Symptoms.IsEmpty && turn.State.Symptoms.All(symptom => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(symptom.Symptom))?.Mode == mode);
 
     // "Still the same", "still 0A"; "still works" and "still cooling 18" are other matters.
     private bool IsNotCured(string text) => words.Means(NotCured, text)
