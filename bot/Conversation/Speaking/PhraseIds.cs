@@ -491,6 +491,7 @@ public static class PhraseIds
         "words-mode-fan",
         "words-mode-heating",
         "words-no",
+        "words-no-fire",
         "words-none-of-it",
         "words-not",
         "words-not-cured",

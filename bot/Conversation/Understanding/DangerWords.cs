@@ -16,7 +16,7 @@ internal sealed class DangerWords
     private const int BetweenWet = 10;
 
     private readonly LanguagePage? _language;
-    private readonly ImmutableArray<string[]> _otherAlarms;
+    private readonly ImmutableArray<string[]> _otherAlarms, _noFire;
     private readonly ImmutableHashSet<string> _beforeAlarm, _wet;
     private readonly ImmutableArray<ImmutableArray<string>> _live;
     private readonly DangerSign? _wetSign;
@@ -29,7 +29,8 @@ internal sealed class DangerWords
         _language = library.Language is { IsMain: false } other ? other : null;
         _wet = [.. PhraseLists.Of(library.Phrases, "words-wet")];
         _live = [.. PhraseLists.Of(library.Phrases, "words-live").Select(PlainWords.Of)];
-        _otherAlarms = [.. PhraseLists.Of(library.Phrases, "words-other-alarm").Select(entry => entry.Split(' ')).OrderByDescending(run => run.Length)];
+        _otherAlarms = Runs(library, "words-other-alarm");
+        _noFire = Runs(library, "words-no-fire");
         _beforeAlarm = [.. PhraseLists.Of(library.Phrases, "words-before-alarm")];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
         _wordings = new UrgentWordings<DangerSign>(library,
@@ -48,7 +49,7 @@ internal sealed class DangerWords
     public ImmutableArray<DangerSign> FindAll(string text)
     {
         if (IsAnsweredNo(text)) return [];
-        DangerSign[] signs = [.. _clauses.Cut(text).Select(WithoutOtherAlarms).SelectMany(_wordings.FindAll)];
+        DangerSign[] signs = [.. _clauses.Cut(text).Select(WithoutHarmless).SelectMany(_wordings.FindAll)];
         return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct().OrderBy(sign => sign.Kind)];
     }
 
@@ -56,7 +57,7 @@ internal sealed class DangerWords
     public ImmutableArray<string> Beside(string text)
     {
         bool isWet = IsWet(text);
-        return [.. _clauses.Cut(text).Where(piece => _wordings.Find(WithoutOtherAlarms(piece)) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
+        return [.. _clauses.Cut(text).Where(piece => _wordings.Find(WithoutHarmless(piece)) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
     }
 
     // "Sparks? no"; but not "there is smoke coming out, is that normal? no".
@@ -66,16 +67,25 @@ internal sealed class DangerWords
         return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
     }
 
-    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may.
-    private string WithoutOtherAlarms(string clause)
+    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may. "Fire it up" starts the unit.
+    private string WithoutHarmless(string clause)
+    {
+        string calm = Without(_otherAlarms, clause, (said, at) => at == 0 || _beforeAlarm.Contains(said[at - 1]));
+        return Without(_noFire, calm, (_, _) => true);
+    }
+
+    private static string Without(ImmutableArray<string[]> runs, string clause, Func<ImmutableArray<string>, int, bool> mayStand)
     {
         ImmutableArray<string> said = PlainWords.Of(clause);
-        foreach (string[] run in _otherAlarms)
+        foreach (string[] run in runs)
             for (int at = 0; at + run.Length <= said.Length; at++)
-                if (said.AsSpan(at, run.Length).SequenceEqual(run) && (at == 0 || _beforeAlarm.Contains(said[at - 1])))
+                if (said.AsSpan(at, run.Length).SequenceEqual(run) && mayStand(said, at))
                     return string.Join(' ', said.RemoveRange(at, run.Length));
         return clause;
     }
+
+    private static ImmutableArray<string[]> Runs(Library library, string list) =>
+        [.. PhraseLists.Of(library.Phrases, list).Select(entry => entry.Split(' ')).OrderByDescending(run => run.Length)];
 
     // Whether a message tells of water, and of something live not far from it; what a clause denies tells of neither.
     private bool IsWet(string text)

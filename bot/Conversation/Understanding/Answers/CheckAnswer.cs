@@ -39,7 +39,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text) || HearMode(turn, question, page, text);
+        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text) || HearWarning(turn, question, page, text) || HearMode(turn, question, page, text);
         if (IsNumberOfAnswer(page, text)) return NumberAlone.AskForUnit(turn, text, MarketUnits.Of(page.Readings[0].Unit, turn.View.Series?.Market), page.Readings[0].Where.Place);
         if (IsOfGauges(page, text))
         {
@@ -136,6 +136,20 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         AnswerOption[] meant = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => WithoutTitle(turn, page, wording).SequenceEqual(said)))];
         return meant is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
     }
+
+    // "Yes, a bit at the kitchen tap" where an answer is needed: what warns counts in whatever words, unless something in them is denied.
+    private bool HearWarning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        ImmutableArray<string> said = PlainWords.Of(text);
+        if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return false;
+        AnswerOption? sound = SoundOf(turn, page);
+        if (sound is not null && OptionMatcher.Find(words.After("words-plain-yes", text) ?? text, question.Options, turn.Library.Language)?.Key == sound.Id.Value) return false;
+        AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome != sound && (TellsYes(outcome, text) || outcome.SaidAs.Any(wording => $" {string.Join(' ', said)} ".Contains($" {PlainWords.Joined(wording)} ", StringComparison.Ordinal))))];
+        return warnings is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
+    }
+
+    private bool TellsYes(AnswerOption outcome, string text) =>
+        words.Begins("words-plain-yes", outcome.Answer.Text) && words.After("words-plain-yes", text) is { Length: > 0 };
 
     // "In heating" where the mode is asked for.
     private bool HearMode(TurnDraft turn, OpenQuestion question, CheckPage page, string text) => page.TellsMode
