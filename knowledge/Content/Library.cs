@@ -14,6 +14,9 @@ public sealed record Library
     private const string LeftToOthers = "work left to somebody else";
     private const double UsualHandOver = 240;
 
+    /// <summary>The row of the table of prices that says what a part costs that did not cure.</summary>
+    internal const string PartForNothing = "part changed for nothing";
+
     /// <summary>The first 16 hexadecimal digits of the SHA-256 of all pages and pictures.</summary>
     public required string Version { get; init; }
 
@@ -65,6 +68,9 @@ public sealed record Library
 
     /// <summary>What the pages set for the course of a conversation.</summary>
     public WalkSettings Settings { get; init; } = WalkSettings.Usual;
+
+    /// <summary>What it costs to change a part that does not cure, minutes; 0 where the pages do not say.</summary>
+    public double PartInVainMinutes => Prices.GetValueOrDefault(PartForNothing);
 
     /// <summary>What it costs to leave a case to somebody else, minutes.</summary>
     public double HandOverMinutes => Prices.GetValueOrDefault(LeftToOthers, UsualHandOver);

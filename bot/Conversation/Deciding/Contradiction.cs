@@ -26,6 +26,17 @@ internal sealed class Contradiction : IDecision
                 turn.Option("keep", "option-keep-both")]);
     }
 
+    /// <summary>Says how ill the results go together, and how much better without each of those in question.</summary>
+    public static void SayWhy(TurnDraft turn)
+    {
+        Belief belief = turn.View.Belief;
+        if (!belief.Contradicted || !(belief.Fit > 0)) return;
+        turn.Say(SegmentKind.Why, "why-contradiction", Slot.Of("fault", turn.Library.Faults[belief.Ranked[0].Id].Title), TimesSlot.Of(1 / belief.Fit));
+        foreach (CheckPage page in belief.Conflicts.Where(check => !turn.State.Accepted.Contains(check.Value)).Select(check => turn.Library.Checks[check]))
+            if (FitWithout(turn, page) / belief.Fit is > 1 and var better)
+                turn.Say(SegmentKind.Why, "why-contradiction-without", Slot.Of("check", page.Title), TimesSlot.Of(better));
+    }
+
     // Where none stands out, the first to take again is the one that takes least time.
     private static CheckPage Quickest(TurnDraft turn, ImmutableArray<CheckPage> conflicts) =>
         conflicts.MinBy(page => turn.Library.Graph.Find(page.Id)!.Minutes)!;

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Graph;
 using DxAssistant.Graph.Model;
@@ -14,9 +13,6 @@ internal sealed class FaultLedger
     // Natural logarithm of the factor on the odds that is worth a line: one and a half. Common practice, no source.
     private const double Telling = 0.4;
 
-    // A larger factor is not worth more words.
-    private const double Most = 1000;
-
     private readonly TurnDraft turn;
     private readonly FaultPage page;
     private readonly ImmutableArray<(Evidence Evidence, double Weight)> lines;
@@ -29,9 +25,19 @@ internal sealed class FaultLedger
         lines = [.. turn.View.Belief.Ledger.Select(line => (line.Evidence, line.WeightFor(fault)))];
     }
 
-    /// <summary>The weights of all evidence.</summary>
+    /// <summary>How likely the fault was by the complaint alone, 0 to 1; null while nothing else is known.</summary>
+    public double? AtFirst() =>
+        turn.View.Belief.Ledger.FirstOrDefault(line => line.Evidence is not Evidence.SymptomReported)?.Before.GetValueOrDefault(page.Id);
+
+    /// <summary>Whether anything was found beside the complaint.</summary>
+    public bool HasResults => lines.Any(line => line.Evidence is not Evidence.SymptomReported);
+
+    /// <summary>The weights of all evidence, and the share from which they lead to that of now.</summary>
     public LedgerFigures Figures() => new(
-        page.Id.Value, Math.Round(turn.View.Belief.ProbabilityOf(page.Id), 3), [.. lines.Select(line => Figure(line.Evidence, line.Weight))]);
+        page.Id.Value, Share(turn.View.Belief.Ledger is [var first, ..] ? first.Before.GetValueOrDefault(page.Id) : 0), Share(turn.View.Belief.ProbabilityOf(page.Id)),
+        [.. lines.Select(line => Figure(line.Evidence, line.Weight))]);
+
+    private static double Share(double share) => Math.Round(share, 3);
 
     /// <summary>The results as bars; null when none of them tells much.</summary>
     public Picture? Drawn()
@@ -70,7 +76,7 @@ internal sealed class FaultLedger
         if (double.IsNegativeInfinity(weight))
             turn.Say(SegmentKind.Why, "ledger-rules-out", what);
         else
-            turn.Say(SegmentKind.Why, weight > 0 ? "ledger-for" : "ledger-against", what, Times(weight));
+            turn.Say(SegmentKind.Why, weight > 0 ? "ledger-for" : "ledger-against", what, TimesSlot.Of(Math.Exp(Math.Abs(weight))));
         return true;
     }
 
@@ -94,14 +100,6 @@ internal sealed class FaultLedger
     {
         Segment made = turn.Speaker.Say(SegmentKind.Why, phrase, Slot.Of("repair", turn.Library.Repairs[repair].Title));
         return new Slot("what", made.Text, made.From);
-    }
-
-    private static Slot Times(double weight)
-    {
-        double times = Math.Round(Math.Exp(Math.Abs(weight)), 9);
-        return times > Most
-            ? new Slot("times", string.Create(CultureInfo.InvariantCulture, $"> {Most:0}"), [])
-            : new Slot("times", times.ToString(times < 10 ? "0.0" : "0", CultureInfo.InvariantCulture), []);
     }
 
     private static LedgerFigure Figure(Evidence evidence, double weight)

@@ -29,9 +29,17 @@ internal static class WhyFaultSpeech
             SayShare(turn, page, Slot.Of("fault", page.Title)).SayAgainst();
     }
 
+    /// <summary>Says how likely the likeliest faults are, and what speaks for and against each.</summary>
+    public static void SayLikeliest(TurnDraft turn)
+    {
+        foreach (FaultPage page in EndOfWalk.SuspectsOf(turn).Take(turn.Library.Settings.Suspects))
+            SayShare(turn, page, Slot.Of("fault", page.Title)).Say();
+    }
+
     private static void SayWeighed(TurnDraft turn, FaultPage page, Slot fault)
     {
-        if (!SayShare(turn, page, fault).Say()) turn.Say(SegmentKind.Why, "fault-untested");
+        FaultLedger ledger = SayShare(turn, page, fault);
+        if (!ledger.Say()) turn.Say(SegmentKind.Why, ledger.HasResults ? "fault-little" : "fault-untested");
         if (page.Id != FaultId.NoneOfThese) turn.Say(SegmentKind.Why, "conclusion-proof", Slot.Of("proof", page.Proof));
     }
 
@@ -39,12 +47,18 @@ internal static class WhyFaultSpeech
     {
         var ledger = new FaultLedger(turn, page.Id);
         double probability = turn.View.Belief.ProbabilityOf(page.Id);
-        Segment share = Mended(turn, page, fault) is { } mended ? mended
-            : probability < RuledOut
-            ? turn.Speaker.Say(SegmentKind.Why, "fault-out", fault)
-            : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, Slot.Figure("percent", ConclusionSpeech.Percent(probability)));
+        Segment share = Mended(turn, page, fault) ?? Now(turn, fault, probability, ledger.AtFirst());
         turn.Say(share with { Ledger = ledger.Figures(), Pictures = ledger.Drawn() is { } drawn ? [drawn] : null });
         return ledger;
+    }
+
+    private static Segment Now(TurnDraft turn, Slot fault, double probability, double? atFirst)
+    {
+        if (probability < RuledOut) return turn.Speaker.Say(SegmentKind.Why, "fault-out", fault);
+        var percent = Slot.Figure("percent", ConclusionSpeech.Percent(probability));
+        return atFirst is { } first
+            ? turn.Speaker.Say(SegmentKind.Why, "fault-share-since", fault, percent, Slot.Figure("first", ConclusionSpeech.Percent(first)))
+            : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, percent);
     }
 
     // What was found and put right is no longer in question, and was no error for that.

@@ -10,7 +10,6 @@ namespace DxAssistant.Knowledge.Content.Building;
 internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReader> read, KeptParts parts)
 {
     // The row of the table of prices that says what a wrong part costs.
-    private const string PartForNothing = "part changed for nothing";
 
     private const string Nodes = "nodes";
 
@@ -75,7 +74,7 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
         return new Repair(new RepairId(page.Id), reader.Minutes("minutes"), reader.Minutes("verify-minutes"),
             States(reader), Who(reader), fixes)
         {
-            WrongMinutes = reader.List("parts").IsEmpty ? 0 : pages.Prices.GetValueOrDefault(PartForNothing),
+            WrongMinutes = reader.List("parts").IsEmpty ? 0 : pages.Prices.GetValueOrDefault(Library.PartForNothing),
         };
     }
 

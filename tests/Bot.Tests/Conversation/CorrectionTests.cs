@@ -61,6 +61,12 @@ public sealed class CorrectionTests
         Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
         Segment named = Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("contradiction-odd")));
         Assert.Contains(Library.Checks[room.Id].Title.Text, named.Text, StringComparison.Ordinal);
+
+        Reply why = walker.Order(CommandWord.Why);
+        Assert.Single(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-contradiction")));
+        Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-contradiction-without"))
+            && segment.Text.Contains(Library.Checks[room.Id].Title.Text, StringComparison.Ordinal));
+        Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
     }
 
     [Theory]
