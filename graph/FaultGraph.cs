@@ -122,10 +122,10 @@ public sealed class FaultGraph
 
     /// <summary>What the evidence says about each fault.</summary>
     /// <param name="applicable">The faults the unit can have; null means all.</param>
-    /// <param name="floor">The fit below which outcomes contradict each other, 0 to 1.</param>
+    /// <param name="floor">When outcomes contradict each other; null means <see cref="ContradictionFloor.Usual"/>.</param>
     /// <exception cref="ArgumentException">
     /// Evidence names a part that is not in the graph, or is out of its range.
     /// </exception>
-    public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null, double floor = Belief.Floor) =>
-        BeliefReckoning.Reckon(this, [.. evidence], applicable, floor);
+    public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null, ContradictionFloor? floor = null) =>
+        BeliefReckoning.Reckon(this, [.. evidence], applicable, floor ?? ContradictionFloor.Usual);
 }

@@ -20,7 +20,7 @@ namespace DxAssistant.Graph;
 /// single one is to blame, those that the best fault seldom shows. The one most out of place first, ties by id.
 /// </param>
 /// <param name="Contradicted">
-/// True when no fault explains the outcomes well: <paramref name="Fit"/> is below the floor that was asked for.
+/// True when no fault explains the outcomes: each is below the floor that was asked for.
 /// </param>
 /// <param name="Exhausted">True when repairs tried have excluded every candidate.</param>
 public sealed record Belief(
@@ -35,9 +35,6 @@ public sealed record Belief(
     /// P(symptom | fault) of a fault that explains another reported symptom but is not listed in this one.
     /// </summary>
     public const double Leak = 0.01;
-
-    /// <summary>The fit below which outcomes contradict each other, when nobody says otherwise.</summary>
-    public const double Floor = 0.001;
 
     /// <summary>
     /// The likelihood an impossible outcome is given when the outcomes exclude every fault: somebody slipped.

@@ -10,9 +10,9 @@ internal sealed class BeliefReckoning
     private readonly double[] priors;
     private readonly ImmutableArray<EvidenceColumn> columns;
 
-    private readonly double floor;
+    private readonly ContradictionFloor floor;
 
-    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, double floor)
+    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, ContradictionFloor floor)
     {
         this.floor = floor;
         ImmutableArray<Evidence> counted = EvidenceSieve.Counted(graph, evidence);
@@ -24,7 +24,7 @@ internal sealed class BeliefReckoning
     }
 
     public static Belief Reckon(
-        FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, double floor)
+        FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, ContradictionFloor floor)
     {
         BeliefReckoning reckoning = new(graph, evidence, applicable, floor);
         double[] weights = reckoning.Weights();
@@ -48,7 +48,7 @@ internal sealed class BeliefReckoning
     private Belief Told(double[] weights, bool exhausted)
     {
         OutcomeFit fit = new(columns, candidates.Length, floor);
-        return new Belief(Rank(weights), Ledger(), fit.Best, fit.Conflicts, fit.Best < floor, exhausted);
+        return new Belief(Rank(weights), Ledger(), fit.Best, fit.Conflicts, fit.Contradicted, exhausted);
     }
 
     // Rounded before ranking: the last bits are no reason to put one fault before another.

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace DxAssistant.Graph;
 
 /// <summary>P(one piece of evidence | fault) for each candidate.</summary>
@@ -5,12 +7,15 @@ namespace DxAssistant.Graph;
 /// <param name="relative">
 /// For an outcome: the likelihood against that of the fault's most likely outcome, 0 to 1; else null.
 /// </param>
-internal sealed class EvidenceColumn(Evidence evidence, string sortKey, double[] likelihoods, double[]? relative = null)
+/// <param name="rows">For an outcome: how likely each of the check's outcomes is under each candidate; else null.</param>
+internal sealed class EvidenceColumn(
+    Evidence evidence, string sortKey, double[] likelihoods, double[]? relative = null, ImmutableArray<double>[]? rows = null)
 {
     public Evidence Evidence { get; } = evidence;
     public string SortKey { get; } = sortKey;
     public double[] Likelihoods { get; } = likelihoods;
     public double[]? Relative { get; } = relative;
+    public ImmutableArray<double>[]? Rows { get; } = rows;
 
     /// <summary>
     /// Lets every candidate show this outcome, if only by a slip. A repair that failed stays certain.

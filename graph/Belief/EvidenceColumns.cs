@@ -58,9 +58,10 @@ internal sealed class EvidenceColumns(
         double all = seen.Weights.Sum();
         double[] likelihoods = new double[candidates.Length];
         double[] relative = new double[candidates.Length];
+        var rows = new ImmutableArray<double>[candidates.Length];
         for (int fault = 0; fault < candidates.Length; fault++)
         {
-            ImmutableArray<double> row = check.Row(candidates[fault]);
+            ImmutableArray<double> row = rows[fault] = check.Row(candidates[fault]);
             double likelihood = 0;
             for (int outcome = 0; outcome < row.Length; outcome++)
                 likelihood += seen.Weights[outcome] / all * row[outcome];
@@ -68,7 +69,7 @@ internal sealed class EvidenceColumns(
             relative[fault] = likelihood / row.Max();
         }
 
-        return new EvidenceColumn(seen, $"2 {seen.Check}", likelihoods, relative);
+        return new EvidenceColumn(seen, $"2 {seen.Check}", likelihoods, relative, rows);
     }
 
     private EvidenceColumn OfRepair(Evidence evidence, RepairId id, string sortKey, double ifCured, double ifOther)

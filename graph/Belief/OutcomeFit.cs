@@ -11,9 +11,9 @@ internal sealed class OutcomeFit
 
     private readonly ImmutableArray<EvidenceColumn> outcomes;
     private readonly int faults;
-    private readonly double floor;
+    private readonly ContradictionFloor floor;
 
-    public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults, double floor)
+    public OutcomeFit(ImmutableArray<EvidenceColumn> columns, int faults, ContradictionFloor floor)
     {
         // By id, so that the product does not depend on the order of telling.
         outcomes =
@@ -23,11 +23,15 @@ internal sealed class OutcomeFit
         ];
         (this.faults, this.floor) = (faults, floor);
         Best = Enumerable.Range(0, faults).Select(fault => FitOf(fault, except: null)).DefaultIfEmpty(1).Max();
-        Conflicts = Best < floor ? FindConflicts() : [];
+        Contradicted = Best < floor.Fit && !AnyExplains(except: null);
+        Conflicts = Contradicted ? FindConflicts() : [];
     }
 
     /// <summary>0 to 1; 1 when each check showed what the best fault shows most often.</summary>
     public double Best { get; }
+
+    /// <summary>True when no fault explains the outcomes.</summary>
+    public bool Contradicted { get; }
 
     public ImmutableArray<CheckId> Conflicts { get; }
 
@@ -35,10 +39,18 @@ internal sealed class OutcomeFit
     private ImmutableArray<CheckId> FindConflicts()
     {
         ImmutableArray<EvidenceColumn> alone =
-            [.. outcomes.Where(column => Without(column) >= floor).OrderByDescending(Without)];
+            [.. outcomes.Where(AnyExplains).OrderByDescending(Without)];
         if (alone.IsEmpty)
             alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom).OrderBy(column => column.Relative![BestFault()])];
         return [.. alone.Select(column => ((Evidence.OutcomeSeen)column.Evidence).Check)];
+    }
+
+    private bool AnyExplains(EvidenceColumn? except) => Enumerable.Range(0, faults).Any(fault => Explains(fault, except));
+
+    private bool Explains(int fault, EvidenceColumn? except)
+    {
+        double fit = FitOf(fault, except);
+        return fit >= floor.Fit || ChanceOfFit.AtMost(fit, outcomes.Where(column => column != except).Select(column => column.Rows![fault])) >= floor.Chance;
     }
 
     private double Without(EvidenceColumn column) => Enumerable.Range(0, faults).Max(fault => FitOf(fault, column));

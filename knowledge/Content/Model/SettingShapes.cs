@@ -18,6 +18,7 @@ internal static class SettingShapes
     public static SettingShape InEarnest { get; } = new("fault in earnest question", 0.02, 0, 0.5, Probability);
     public static SettingShape Foregone { get; } = new("answer all but known", 0.95, 0.5, 1, Probability);
     public static SettingShape Contradiction { get; } = new("results contradict", 0.001, 0, 0.1, Fit);
+    public static SettingShape Chance { get; } = new("results contradict by chance", 0.05, 0, 1, Probability);
     public static SettingShape OddOne { get; } = new("odd result named", 3, 1, 1000, Times);
     public static SettingShape LeftOut { get; } = new("checks left out before stopping is offered", 3, 1, 20, Number);
     public static SettingShape WorthAQuestion { get; } = new("doubt worth a question", 0.1, 0, 5, Bits);
@@ -32,7 +33,7 @@ internal static class SettingShapes
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
-        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, OddOne,
+        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, Chance, OddOne,
         LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows, Beside,
     ];
 }

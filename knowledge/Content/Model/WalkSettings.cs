@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using DxAssistant.Graph;
 using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Knowledge.Content.Model;
@@ -41,8 +42,8 @@ public sealed record WalkSettings(
     /// <summary>The probability from which an answer is all but known.</summary>
     public double Foregone => Of(SettingShapes.Foregone);
 
-    /// <summary>The fit below which results contradict each other.</summary>
-    public double Contradiction => Of(SettingShapes.Contradiction);
+    /// <summary>When results contradict each other.</summary>
+    public ContradictionFloor Contradiction => new(Of(SettingShapes.Contradiction), Of(SettingShapes.Chance));
 
     /// <summary>How many times better the rest must fit without one result than without the next for it to be named.</summary>
     public double OddOne => Of(SettingShapes.OddOne);

@@ -240,6 +240,20 @@ public sealed class BeliefTests
         Assert.Equal(2.0 / 3, belief.ProbabilityOf(new FaultId("a")), 1e-12);
     }
 
+    // Three odd results are no contradiction among twenty, as they are among three: each is seen once in twenty under the fault.
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(20, false)]
+    public void Believe_ThreeOddResults_ContradictAmongFewOnly(int number, bool contradicted)
+    {
+        Check[] checks = [.. Enumerable.Range(1, number).Select(n => Parts.Check($"c{n:00}", 1, 0.05, ("a", 0.05)))];
+        FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], checks);
+        Belief belief = graph.Believe(checks.Select((check, place) => Evidence.Seen(check, place < 3 ? Fail : Pass)));
+        Assert.True(belief.Fit < ContradictionFloor.Usual.Fit);
+        Assert.Equal(contradicted, belief.Contradicted);
+        Assert.Equal(contradicted, !belief.Conflicts.IsEmpty);
+    }
+
     [Fact]
     public void Believe_OutcomesThatFit_AreNoConflict()
     {
