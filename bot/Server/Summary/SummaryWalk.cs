@@ -24,6 +24,9 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     private readonly List<string> versions = [];
     private ImmutableArray<BeliefLine> believed = [];
 
+    // So many of the repairs were made in the part before, and stand there.
+    private int carried;
+
     public CaseState State { get; private set; } = CaseState.New;
 
     public ImmutableArray<string> Versions => [.. versions.Distinct()];
@@ -37,6 +40,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         if (turnsOver) believed = [];
         if (stored.Event is ResultsOutdated stale) Keep(stale);
         State = Fold.Apply(State, stored.Event);
+        if (turnsOver) carried = State.Repairs.Length;
         figures.Take(stored);
         Note(stored);
     }
@@ -104,7 +108,7 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
 
     private ImmutableArray<SummaryRepair> Repairs()
     {
-        var tried = State.Repairs.Select(r => new SummaryRepair(
+        var tried = State.Repairs.Skip(carried).Select(r => new SummaryRepair(
             TitleBook.Find(titles.Repairs, r.Repair), TitleBook.Find(titles.Faults, r.Fault),
             r.Beside is null ? r.Works : null, triedAt[r.Repair],
             r.Beside is { } beside ? TitleBook.Find(titles.Checks, beside) : null));

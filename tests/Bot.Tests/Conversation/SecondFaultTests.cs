@@ -56,6 +56,26 @@ public sealed class SecondFaultTests
     }
 
     [Fact]
+    public void GoOn_SeenBeside_SummaryHasTheRepairInItsOwnPartOnly()
+    {
+        Walker walker = AtLeftOver();
+        walker.Tap($"seen:{Beside}");
+        CaseSummary summary = Summaries.Of(walker.Log);
+        Assert.Single(summary.Parts[0].Repairs);
+        Assert.Empty(summary.Parts[1].Repairs);
+    }
+
+    // The filter was put right and is no longer in question; the wheel that was seen is what the search begins with.
+    [Fact]
+    public void GoOn_SeenBeside_TheFaultSeenLeadsAndIsAskedAbout()
+    {
+        Walker walker = AtLeftOver();
+        walker.Tap($"seen:{Beside}");
+        Assert.Equal("blower-wheel-dirty", walker.Reply.Belief[0].Fault);
+        Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "filter-blocked");
+    }
+
+    [Fact]
     public void GoOn_SeenBeside_TakenBack_AsksAgain()
     {
         Walker walker = AtLeftOver();

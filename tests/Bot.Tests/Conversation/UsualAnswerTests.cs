@@ -146,6 +146,7 @@ public sealed class UsualAnswerTests
         Assert.Equal(QuestionKind.Verify, walker.Question.Kind);
         walker.Say(said);
         Assert.Equal(cured, walker.State.Repairs is [{ Works: true }]);
+        if (!cured) Assert.Equal((QuestionKind.Verify, "correct-settings"), (walker.Question.Kind, walker.Question.Subject));
     }
 
     [Fact]

@@ -76,7 +76,15 @@ internal sealed class VerifyAnswer(CommandWords words) : Answer
         : words.Means("words-no", text) || words.Means("words-plain-no", text) || words.Means("words-soft-no", text) || IsNotCured(text) || BeginsWithNo(text) ? Choose(turn, question, "no")
         : words.Means("words-redo", text) ? Choose(turn, question, Redo)
         : words.Means(LeaksAgain, text) ? Choose(turn, question, MayNotHold(turn, question) ? Redo : "no")
-        : base.Hear(turn, question, text);
+        : IsOfOtherMode(turn, text) || base.Hear(turn, question, text);
+
+    // "It cools now" where it dripped is neither cured nor a new trouble.
+    private bool IsOfOtherMode(TurnDraft turn, string text)
+    {
+        if (!words.Means("words-cools-now", text) && !words.Means("words-heats-now", text)) return false;
+        Misfit.Say(turn);
+        return true;
+    }
 
     // "It cools now" cures what did not cool, and not what did not heat.
     private bool IsCured(TurnDraft turn, string text) => words.Means("words-cured", text)
