@@ -16,22 +16,28 @@ namespace DxAssistant.Conversation.Understanding.Answers;
 internal sealed class CheckAnswer(CommandWords words) : Answer
 {
     // How likely an outcome is at a unit without a fault for it to be what "looks sound" means; common practice, no source.
-    private const double Sound = 0.8;
+    private const double LooksSound = 0.8;
+
+    private const string SoftNo = "words-soft-no";
 
     private static readonly char[] Stops = [',', '.', ';', '!', '\n'];
 
     public override QuestionKind Kind => QuestionKind.Check;
 
-    public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
+    public override bool Choose(TurnDraft turn, OpenQuestion question, string key) => Choose(turn, question, key, isDoubted: false);
+
+    private static bool Choose(TurnDraft turn, OpenQuestion question, string key, bool isDoubted)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(key));
         if (place < 0) return false;
         AnswerOption outcome = page.Outcomes[place];
-        turn.Say(SegmentKind.Understood, "understood-answer",
+        Segment understood = turn.Speaker.Say(SegmentKind.Understood, isDoubted ? "understood-answer-doubted" : "understood-answer",
             Slot.Of("check", page.Title), Slot.Of("answer", outcome.Answer));
+        turn.Say(understood);
         turn.Happen(new OutcomeSeen(
-            page.Id.Value, key, Certain(place, page.Outcomes.Length), null, outcome.Answer.Text));
+            page.Id.Value, key, Weights(place, page.Outcomes.Length, isDoubted ? turn.Library.Settings.DoubtTrusted : 1), null,
+            isDoubted ? turn.Speaker.Text("answer-doubted", Slot.Of("answer", outcome.Answer)) : outcome.Answer.Text));
         if (page.TellsMode && ModeWords.IsMode(key)) turn.Happen(new ModeStated(key));
         return true;
     }
@@ -39,7 +45,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     public override bool Hear(TurnDraft turn, OpenQuestion question, string text)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
-        if (page.Readings.IsEmpty) return base.Hear(turn, question, text) || HearSound(turn, question, page, text) || HearYesOrNo(turn, question, page, text) || HearNone(turn, question, page, text) || HearWithoutTitle(turn, question, page, text) || HearSaidAs(turn, question, page, text) || HearWarning(turn, question, page, text) || HearMode(turn, question, page, text);
+        if (page.Readings.IsEmpty) return HearOutcome(turn, question, page, text);
         if (IsNumberOfAnswer(page, text)) return NumberAlone.AskForUnit(turn, text, MarketUnits.Of(page.Readings[0].Unit, turn.View.Series?.Market), page.Readings[0].Where.Place);
         if (IsOfGauges(page, text))
         {
@@ -51,6 +57,21 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
             ? Choose(turn, question, exact.Key)
             : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
     }
+
+    // "I think light comes through", "maybe home": an answer, but not a sure one. Where danger is asked for there is no half one.
+    private bool HearOutcome(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    {
+        bool mayDoubt = page.Stop.IsEmpty && !page.Needed;
+        string? bare = mayDoubt ? words.WithoutDoubt(text) : null;
+        return (Meant(turn, question, page, text) ?? (bare is null ? null : Meant(turn, question, page, bare))) is { } key
+            && Choose(turn, question, key, mayDoubt && (bare is not null || words.Means(SoftNo, text)));
+    }
+
+    // The outcome that words mean beyond doubt, whether of a check or of the words.
+    private string? Meant(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
+        OptionMatcher.Find(text, question.Options, turn.Library.Language)?.Key ?? Sound(turn, page, text) ?? YesOrNo(turn, question, page, text)
+        ?? None(turn, question, page, text) ?? WithoutTitle(turn, question, page, text) ?? SaidAs(turn, question, page, text) ?? Warning(turn, question, page, text)
+        ?? Mode(turn, question, page, text);
 
     public override bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields)
     {
@@ -73,19 +94,22 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     }
 
     // "Yeah", "nope", "yes all ok", "no nothing like that", where one answer begins with that yes or no and what follows says the same.
-    private bool HearYesOrNo(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
-        Begins(turn, question, page, text, "words-plain-yes", "words-sound") || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it")
-        || Begins(turn, question, page, text, "words-plain-no", "words-none-of-it", "words-soft-no");
+    private string? YesOrNo(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
+        Begun(turn, question, page, text, "words-plain-yes", "words-sound") ?? Begun(turn, question, page, text, "words-plain-no", "words-none-of-it")
+        ?? Begun(turn, question, page, text, SoftNo, "words-none-of-it");
 
-    // "Not really" is a no too, but danger is not waved away with a guess.
-    private bool Begins(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, string goingOn, string? softer = null)
+    private string? Begun(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, string goingOn)
     {
-        string said = softer ?? word;
-        if (question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is not [var only]) return false;
-        bool tells = words.Means(said, text) && (softer is null || (page.Stop.IsEmpty && !page.Needed));
-        bool tellsSound = (words.After(said, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (softer is null && !page.Stop.IsEmpty && words.Means(goingOn, text));
-        return (tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, said, only)) && Choose(turn, question, only.Key);
+        bool isSoft = word == SoftNo;
+        if (OnlyOne(question, isSoft ? "words-plain-no" : word) is not { } only) return null;
+        // "Not really" alone is a no too, but danger is not waved away with a guess.
+        bool tells = words.Means(word, text) && (!isSoft || (page.Stop.IsEmpty && !page.Needed));
+        bool tellsSound = (words.After(word, text) is { Length: > 0 } rest && words.Means(goingOn, rest)) || (!isSoft && !page.Stop.IsEmpty && words.Means(goingOn, text));
+        return tells || (tellsSound && only.Key == SoundOf(turn, page)?.Id.Value) || GoesOnAs(turn, question, page, text, word, only) ? only.Key : null;
     }
+
+    // The one answer that begins with a yes, or with a no.
+    private Option? OnlyOne(OpenQuestion question, string word) => question.Options.Where(option => words.Begins(word, option.Label)).ToArray() is [var only] ? only : null;
 
     // "Yes, it is all free": a yes or no, and the same answer in its words. Where the two do not agree, or more is told, it is asked again.
     private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only) => page.Stop.IsEmpty
@@ -93,14 +117,14 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in words of one sign each, so that
     // none beside them is.
-    private bool HearNone(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    private string? None(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
-        if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return false;
+        if (page.Stop.IsEmpty || NoneOf(question, page) is not { } none) return null;
         var signs = new SignWordings(page);
         string[] pieces = text.Split(Stops, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         bool isDenied = text.Split('?') is [var asked, var answer] ? words.Means("words-plain-no", answer) && signs.Name(PlainWords.Of(asked))
             : pieces.Length > 0 && pieces.All(piece => IsDenied(turn, PlainWords.Of(piece), signs));
-        return isDenied && Choose(turn, question, none.Key);
+        return isDenied ? none.Key : null;
     }
 
     private static Option? NoneOf(OpenQuestion question, CheckPage page) =>
@@ -121,41 +145,43 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private static bool IsDenial(TurnDraft turn, string word) => word is not ("cant" or "wont") && OptionMatcher.Denies(word, turn.Library.Language);
 
     // "Plug is home" names the thing that is asked about, which the answer "home and clean" does not.
-    private bool HearWithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    private string? WithoutTitle(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         ImmutableArray<string> title = PlainWords.Of(page.Title.Text), said = PlainWords.Of(text);
         string[] rest = [.. said.Where(word => !title.Contains(word))];
         return !text.Contains('?', StringComparison.Ordinal) && rest.Length < said.Length && rest.Any(word => Tells(turn, word))
-            && base.Hear(turn, question, string.Join(' ', rest));
+            ? OptionMatcher.Find(string.Join(' ', rest), question.Options, turn.Library.Language)?.Key : null;
     }
 
     // "It's clean" at the filters is what who has looked already tells as "filter clean".
-    private bool HearSaidAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    private static string? SaidAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
-        if (!page.Stop.IsEmpty || text.Contains('?', StringComparison.Ordinal) || WithoutTitle(turn, page, text) is not { Length: > 0 } said) return false;
-        AnswerOption[] meant = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => WithoutTitle(turn, page, wording).SequenceEqual(said)))];
-        return meant is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
+        if (!page.Stop.IsEmpty || text.Contains('?', StringComparison.Ordinal) || TellingWithoutTitle(turn, page, text) is not { Length: > 0 } said) return null;
+        AnswerOption[] meant = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => TellingWithoutTitle(turn, page, wording).SequenceEqual(said)))];
+        return meant is [var only] ? Offered(question, only) : null;
     }
 
+    private static string? Offered(OpenQuestion question, AnswerOption outcome) => question.Options.FirstOrDefault(option => option.Key == outcome.Id.Value)?.Key;
+
     // "Yes, a bit at the kitchen tap" where an answer is needed: what warns counts in whatever words, unless something in them is denied.
-    private bool HearWarning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    private string? Warning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         ImmutableArray<string> said = PlainWords.Of(text);
-        if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return false;
+        if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return null;
         AnswerOption? sound = SoundOf(turn, page);
-        if (sound is not null && OptionMatcher.Find(words.After("words-plain-yes", text) ?? text, question.Options, turn.Library.Language)?.Key == sound.Id.Value) return false;
+        if (sound is not null && OptionMatcher.Find(words.After("words-plain-yes", text) ?? text, question.Options, turn.Library.Language)?.Key == sound.Id.Value) return null;
         AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome != sound && (TellsYes(outcome, text) || outcome.SaidAs.Any(wording => $" {string.Join(' ', said)} ".Contains($" {PlainWords.Joined(wording)} ", StringComparison.Ordinal))))];
-        return warnings is [var only] && question.Options.Any(option => option.Key == only.Id.Value) && Choose(turn, question, only.Id.Value);
+        return warnings is [var only] ? Offered(question, only) : null;
     }
 
     private bool TellsYes(AnswerOption outcome, string text) =>
         words.Begins("words-plain-yes", outcome.Answer.Text) && words.After("words-plain-yes", text) is { Length: > 0 };
 
     // "In heating" where the mode is asked for.
-    private bool HearMode(TurnDraft turn, OpenQuestion question, CheckPage page, string text) => page.TellsMode
-        && ModeWords.Find(turn.Library.Phrases, text) is { } mode && question.Options.Any(option => option.Key == mode) && Choose(turn, question, mode);
+    private static string? Mode(TurnDraft turn, OpenQuestion question, CheckPage page, string text) => page.TellsMode
+        && ModeWords.Find(turn.Library.Phrases, text) is { } mode ? question.Options.FirstOrDefault(option => option.Key == mode)?.Key : null;
 
-    private static string[] WithoutTitle(TurnDraft turn, CheckPage page, string text)
+    private static string[] TellingWithoutTitle(TurnDraft turn, CheckPage page, string text)
     {
         ImmutableArray<string> title = PlainWords.Of(page.Title.Text);
         return [.. OptionMatcher.Telling(text, turn.Library.Language).Where(word => !title.Any(known => known == word || known + 's' == word || known == word + 's')).Order(StringComparer.Ordinal)];
@@ -166,11 +192,11 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         && !words.Means("words-plain-yes", word) && !words.Means("words-plain-no", word);
 
     // "Looks sound" and "none of it" are what a sound unit shows, where that is one answer. Danger is never waved away so.
-    private bool HearSound(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    private string? Sound(TurnDraft turn, CheckPage page, string text)
     {
         bool isSound = words.Means("words-sound", text);
-        if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text) && !words.Means("words-one-sense", text))) return false;
-        return SoundOf(turn, page) is { } sound && (isSound || OptionMatcher.BeginsDenied(sound.Answer.Text, turn.Library.Language)) && Choose(turn, question, sound.Id.Value);
+        if (!page.Stop.IsEmpty || (!isSound && !words.Means("words-none-of-it", text) && !words.Means("words-one-sense", text))) return null;
+        return SoundOf(turn, page) is { } sound && (isSound || OptionMatcher.BeginsDenied(sound.Answer.Text, turn.Library.Language)) ? sound.Id.Value : null;
     }
 
     // What a unit without a fault shows, where that is one answer.
@@ -178,9 +204,10 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     {
         ImmutableArray<double> atASoundUnit = turn.Library.Graph.Find(page.Id)!.Row(FaultId.NoneOfThese);
         int place = atASoundUnit.IndexOf(atASoundUnit.Max());
-        return atASoundUnit[place] >= Sound ? page.Outcomes[place] : null;
+        return atASoundUnit[place] >= LooksSound ? page.Outcomes[place] : null;
     }
 
-    private static ImmutableArray<double> Certain(int place, int count) =>
-        [.. Enumerable.Range(0, count).Select(index => index == place ? 1.0 : 0.0)];
+    // So far as it is trusted it is the outcome; for the rest it says nothing, as much for any outcome.
+    private static ImmutableArray<double> Weights(int place, int count, double trusted) =>
+        [.. Enumerable.Range(0, count).Select(index => (index == place ? trusted : 0) + (1 - trusted) / count)];
 }
