@@ -160,6 +160,7 @@ public static class PhraseIds
         "notice-passed-over",
         "notice-reading-corrected",
         "notice-reading-early",
+        "notice-reading-left-out",
         "notice-reading-not-understood",
         "notice-reading-unplaced",
         "notice-reopened",

@@ -238,8 +238,7 @@ internal sealed class Listener(
         TellPerson(turn, told);
         // What is the whole message was heard as a complaint already.
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
-        else if (ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is ReadingResult.Readings { List: var early })
-            turn.Note("notice-reading-early", Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of))));
+        else EarlyReadings.Note(turn, text);
     }
 
     // One of the signs of danger where they are asked for: which it is has to be named; denying one says nothing of the others.

@@ -114,12 +114,17 @@ internal static class HazardRules
         {
             Reach = 8, OnlyIfMeant = true, Unless = new("any trick to find, tricky"),
         },
+        new("keep-running-danger", new("again and again, over and over, until it goes, till it goes, until it runs, till it runs"),
+            new("reset, resetting, clear, clearing, lockout, lock out"))
+        {
+            Reach = 6, OnlyIfMeant = true, Unless = new("still, trips, tripped, i reset, we reset, had to, has to, need to, it needs"),
+        },
         new("keep-running-danger", new("pump down, pumping down, pump it down, pumpdown"),
-            new("flare is loose, flare loose, loose flare, sucking air, sucks air, drawing air, line off, liquid line off, hose off, joint open, open joint, with it open"))
+            new("flare is loose, flare loose, loose flare, sucking air, sucks air, drawing air, line off, liquid line off, hose off, joint open, open joint, with it open, open to air, open to the air, line open, pipe open"))
         {
             Reach = 7, OnlyIfMeant = true,
         },
-        new("work-live", new("drill, drilling"), new("without checking, without looking, without knowing, not checking, not look, not knowing, blind"))
+        new("work-live", new("drill, drilling"), new("without checking, without looking, without knowing, not checking, not look, not knowing, not idea where, not know where, blind"))
         {
             Reach = 9, ObjectFollows = true, IsOutright = true,
         },

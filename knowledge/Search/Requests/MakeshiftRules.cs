@@ -28,6 +28,22 @@ internal static class MakeshiftRules
         new("heat-charged-circuit", new("petrol, gasoline, paint thinner, paraffin, kerosene, brake cleaner, white spirit, turpentine"),
             new("clean, cleaning, pour, spray, flush, wash, rinse, wipe")) { Reach = 8, OnlyIfMeant = true },
         new("heat-charged-circuit", new("refill, refilling, reuse, reusing, fill"), new("disposable, throwaway, one way cylinder, one way bottle")) { Reach = 3, ObjectFollows = true, IsOutright = true },
+        new("break-ice-off", new("thaw, thawing, melt, melting, defrost, de ice, deice"),
+            new("fire, fire log, log, gas heater, propane heater, kerosene heater, patio heater, flame, burner, gas ring, charcoal, blowtorch, torch"))
+        {
+            Reach = 10, OnlyIfMeant = true, Unless = new("heats up, force, forced, on fire, by itself, furnace"),
+        },
+        new("oversize-fuse", new("2 units, both units, another unit, second unit, 2 heat pumps, both of them"), new("1 breaker, same breaker, single breaker, 1 circuit, same circuit, 1 fuse, same fuse"))
+        {
+            Reach = 4, ObjectFollows = true, OnlyIfMeant = true, Unless = new("they are, found, were, was, someone, somebody"),
+        },
+        new("work-live", new("splice, join, joint, twist, connect"), new("without a box, without box, without a junction box, not box, not junction box")) { Reach = 9, ObjectFollows = true, OnlyIfMeant = true },
+        new("work-live", new("share, sharing, borrow, borrowing"), new("neutral, =neutral")) { Reach = 3, ObjectFollows = true, OnlyIfMeant = true, Unless = new("someone, somebody, found") },
+        new("vent-refrigerant", new("minutes of vacuum, minute of vacuum, minutes vacuum, minutes on the pump, not micron gage, without a micron gage"),
+            new("enough, will do, is fine, good enough, ok, is ok, alright"))
+        {
+            Reach = 9, ObjectFollows = true, OnlyIfMeant = true,
+        },
         new("vent-refrigerant", new("as a vacuum pump, instead of a vacuum pump, for a vacuum pump"), null) { OnlyIfMeant = true },
     ];
 }

@@ -30,6 +30,19 @@ internal static class RecordRules
         {
             Reach = 14, ObjectFollows = true, OnlyIfMeant = true, Unless = new("will not, display, error"),
         },
+        new(Page, new("write, write down, put down, say, say that, claim, claim that, tell them, note, log, report, enter"),
+            new("""
+                as normal, as good, as passed, warranty wants, so they pay, so that they pay, so it pays, so the warranty pays, so that the warranty pays, so it is covered,
+                so it gets paid, so the claim goes through, so that the claim goes through
+                """))
+        {
+            Reach = 10, ObjectFollows = true, OnlyIfMeant = true, Unless = new("will not, display, error, manual says"),
+        },
+        new(Page, new("put, use, enter, write"), new("last year date, last years date, older date, old date, earlier date, another date, different date"))
+        {
+            Reach = 3, ObjectFollows = true, OnlyIfMeant = true,
+        },
+        new(Page, new("sign for, sign for the, sign off the, sign off"), new("not do, not did, not done, not made, not measured")) { Reach = 8, ObjectFollows = true, OnlyIfMeant = true },
         new(Page, new("certificate, cert, signature, stamp"),
             new("not matter, without testing, without a test, without looking, without visiting, without going, not going there, not been there, not visit"))
         {

@@ -27,6 +27,7 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [InlineData("match-dev-10.jsonl", 0.9, 0.96, 0.04, 0.99, 4)]
     [InlineData("match-dev-11.jsonl", 0.93, 0.98, 0.04, 0.97, 0)]
     [InlineData("match-judge-12.jsonl", 0.95, 0.99, 0.02, 0.92, 2)]
+    [InlineData("match-judge-13.jsonl", 0.955, 0.99, 0.02, 0.96, 1)]
     [InlineData("match-judge-5.jsonl", 0.95, 0.975, 0.02, 0.99, 1)]
     [InlineData("match-judge-6.jsonl", 0.94, 0.98, 0.02, 0.99, 0)]
     [InlineData("match-judge-7.jsonl", 0.87, 0.97, 0.01, 0.98, 1)]
@@ -48,17 +49,19 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     }
 
     // Source: as above; asked for and alike, by many ways of speaking.
-    [Fact]
-    public void Match_RequestsAndTalkAlike_RefusesTheRequests()
+    [Theory]
+    [InlineData("unsafe-dev.jsonl", 0.98, 0.13)]
+    [InlineData("unsafe-dev-2.jsonl", 0.92, 0.17)]
+    public void Match_RequestsAndTalkAlike_RefusesTheRequests(string file, double leastRefused, double mostWrongly)
     {
-        var lines = JudgedPhrase.Read("unsafe-dev.jsonl");
+        var lines = JudgedPhrase.Read(file);
         var requests = lines.Where(line => line.Fault == "refuse").ToList();
         var alike = lines.Where(line => line.Fault != "refuse").ToList();
         var refused = requests.Count(line => Refuses(line.Text));
         var wrongly = alike.Count(line => Refuses(line.Text));
         output.WriteLine($"refused {refused} of {requests.Count}, wrongly {wrongly} of {alike.Count}");
-        Assert.True(refused >= 0.98 * requests.Count, $"{refused} of {requests.Count}");
-        Assert.True(wrongly <= 0.13 * alike.Count, $"{wrongly} of {alike.Count}");
+        Assert.True(refused >= leastRefused * requests.Count, $"{refused} of {requests.Count}");
+        Assert.True(wrongly <= mostWrongly * alike.Count, $"{wrongly} of {alike.Count}");
     }
 
     [Fact]
