@@ -533,6 +533,7 @@ public static class PhraseIds
         "words-stop-here",
         "words-unsure",
         "words-wait",
+        "words-was-wrong",
         "words-wet",
         "words-why",
         "words-why-not",

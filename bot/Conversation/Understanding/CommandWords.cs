@@ -42,7 +42,7 @@ internal sealed class CommandWords(PhraseBook phrases)
     // What angry people say of a machine beside what it does.
     private const string Anger = "words-anger";
 
-    private const string AskingHelp = "words-asking-help", Doubt = "words-doubt";
+    private const string AskingHelp = "words-asking-help", Doubt = "words-doubt", WasWrong = "words-was-wrong";
 
     /// <summary>How a correction of the last answer begins: "no wait, it was free".</summary>
     private const string Correcting = "words-correcting";
@@ -58,7 +58,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-one-sense", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-one-sense", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);
@@ -95,6 +95,14 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>A message without the words that say that its teller is not sure; null when it has none, or nothing else.</summary>
     public string? WithoutDoubt(string text) => Without(Doubt, text) is { Length: > 0 } sure && sure != PlainWords.Joined(text) ? sure : null;
+
+    /// <summary>What a message says beside a title, and beside that it was wrong; null when the title does not stand in it.</summary>
+    public string? Beside(string title, string text)
+    {
+        string said = $" {PlainWords.Joined(text)} ", named = $" {PlainWords.Joined(title)} ";
+        int at = said.IndexOf(named, StringComparison.Ordinal);
+        return at < 0 ? null : Without(WasWrong, $"{said[..at]} {said[(at + named.Length)..]}");
+    }
 
     private string Without(string phrase, string text)
     {

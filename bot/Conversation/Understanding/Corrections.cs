@@ -20,7 +20,7 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
     public bool Hear(TurnDraft turn, string text, out string heard)
     {
         heard = text;
-        if (!danger.IsTold(text) && NamedReading.Correct(turn, words, text)) return true;
+        if (!danger.IsTold(text) && (NamedReading.Correct(turn, words, text) || CorrectsNamed(turn, text))) return true;
         if (commands.IsWrongUnit(text) || turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
         if (commands.Find(anew) is { } word)
         {
@@ -56,16 +56,36 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
             || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
 
+    // "Outdoor fan: it turns steadily" where it was said to stand: the check by its title, and another of its answers.
+    private bool CorrectsNamed(TurnDraft turn, string text)
+    {
+        if (turn.State is not { Question: { } open, Given.IsEmpty: true } || text.Contains('?', StringComparison.Ordinal)) return false;
+        foreach (SeenResult result in turn.View.Results.Reverse().Where(result => result.Check != open.Subject))
+        {
+            CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
+            if (page.Readings.IsEmpty && words.Beside(page.Title.Text, text) is { Length: > 0 } told && OtherAnswer(turn, page, result, told) is { } meant)
+                return AnswerNamed(turn, page, meant);
+        }
+
+        return false;
+    }
+
+    private static Option? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told) =>
+        OptionMatcher.Find(told, Options(page), turn.Library.Language) is { } meant && meant.Key != result.Outcome ? meant : null;
+
+    private bool AnswerNamed(TurnDraft turn, CheckPage page, Option meant) => answers[QuestionKind.Check].Choose(
+        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant.Key);
+
+    private static ImmutableArray<Option> Options(CheckPage page) => [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
+
     // No number: it is one of a list that is no longer in sight. Nor half-way through the readings of another check.
     private bool CorrectsEarlier(TurnDraft turn, string text)
     {
-        if (turn.State is not { Question: { } open, Given.IsEmpty: true } || !text.Any(char.IsLetter)) return false;
+        if (turn.State is not { Question: not null, Given.IsEmpty: true } || !text.Any(char.IsLetter)) return false;
         foreach (SeenResult result in turn.View.Results.Reverse())
         {
             CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
-            ImmutableArray<Option> options = [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
-            if (page.Readings.IsEmpty && OptionMatcher.Find(text, options, turn.Library.Language) is { } meant && meant.Key != result.Outcome)
-                return answers[QuestionKind.Check].Choose(turn, open with { Kind = QuestionKind.Check, Subject = result.Check, Options = options }, meant.Key);
+            if (page.Readings.IsEmpty && OtherAnswer(turn, page, result, text) is { } meant) return AnswerNamed(turn, page, meant);
         }
 
         return false;

@@ -37,6 +37,25 @@ public sealed class CorrectionTests
         Assert.DoesNotContain(walker.State.Results, result => result.Check == named[0]);
     }
 
+    // While something else is asked, and on the way to a safe state, whose step stands.
+    [Theory]
+    [InlineData("Air filter: full of dust")]
+    [InlineData("air filter was wrong, full of dust")]
+    [InlineData("sorry, the air filter is full of dust after all")]
+    public void EarlierResult_NamedWithAnotherAnswer_IsCorrected(string said)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
+        Assert.Equal("filter-look", walker.Question.Subject);
+        walker.Tap("clean");
+        while (walker.Question.Kind == QuestionKind.Check) walker.Tap(walker.Question.Options[0].Key);
+        Assert.Equal(QuestionKind.Access, walker.Question.Kind);
+        Assert.Equal("clean", walker.State.Results.Single(result => result.Check == "filter-look").Outcome);
+        string? access = walker.State.Access;
+        walker.Say(said);
+        Assert.Equal("blocked", walker.State.Results.Single(result => result.Check == "filter-look").Outcome);
+        Assert.Equal(access, walker.State.Access);
+    }
+
     [Fact]
     public void Results_ThatCannotAllBeRight_AreSpokenOfOnceWhenKept()
     {

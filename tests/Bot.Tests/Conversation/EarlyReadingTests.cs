@@ -17,6 +17,8 @@ public sealed class EarlyReadingTests
         Segment told = Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-reading-left-out")));
         Assert.Contains("Resistance of the room air sensor", told.Text, StringComparison.Ordinal);
         walker.Say("resistance of the room air sensor 2.1k at 24C");
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        walker.Tap(walker.Question.Options[0].Key);
         Assert.Contains(walker.State.Results, result => result.Check == "room-sensor-resistance");
     }
 
