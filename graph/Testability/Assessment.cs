@@ -63,7 +63,8 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         return new SymptomFigures(
             symptom.Id, weight, faults.Length,
             faults.Where(fault => seen.Contains(fault.Id)).Sum(fault => fault.Probability),
-            AmbiguityGroups.Of(graph, faults, checks), LookAlikes.Of(graph, faults, checks), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
+            AmbiguityGroups.Of(graph, faults, checks), LookAlikes.Of(graph, faults, checks),
+            LookAlikes.Worst(graph, faults, checks, SymptomFigures.MostMistaken), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
             plan?.LowerBound, plan?.Minutes, problem is null || walked is null || walks == 0 ? null : Compare(problem, walked, walks, seed));
     }
 

@@ -27,6 +27,23 @@ internal static class LookAlikes
             }),
     ];
 
+    /// <summary>The pairs that are most easily mistaken, the worst first, ties by id; pairs that one repair cures alike are left out.</summary>
+    /// <param name="faults">By id.</param>
+    /// <param name="checks">Those that may be done.</param>
+    /// <param name="most">How many pairs at most.</param>
+    public static ImmutableArray<MistakenPair> Worst(
+        FaultGraph graph, ImmutableArray<RankedFault> faults, IReadOnlyCollection<Check> checks, int most)
+    {
+        ImmutableArray<FaultId> ids = [.. faults.Select(fault => fault.Id)];
+        var alike = ids.SelectMany((one, place) => ids.Skip(place + 1).Select(other => (One: one, Other: other)))
+            .Where(pair => !HaveOneRepair(graph, pair.One, pair.Other) && Coefficient(pair.One, pair.Other, checks) > Least)
+            .Select(pair => new MistakenPair(pair.One, pair.Other, Math.Round(LeastError.Between(pair.One, pair.Other, checks), 4)));
+        return [.. alike.OrderByDescending(pair => pair.Error).ThenBy(pair => pair.One).ThenBy(pair => pair.Other).Take(most)];
+    }
+
+    private static bool HaveOneRepair(FaultGraph graph, FaultId one, FaultId other) =>
+        graph.RepairsOf(one).Intersect(graph.RepairsOf(other)).Any();
+
     /// <summary>1 when no check tells two faults apart, 0 when one does so for certain.</summary>
     public static double Coefficient(FaultId left, FaultId right, IEnumerable<Check> checks)
     {

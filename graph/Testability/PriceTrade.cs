@@ -20,11 +20,11 @@ public sealed class PriceTrade((SequencingProblem Problem, IPolicy Policy) own, 
     public PricePoint At(double factor, (SequencingProblem Problem, IPolicy Policy) priced)
     {
         ImmutableArray<SessionTally> played = factor == 1 ? atOwn.Value : Played(priced, parts, walks, seed);
-        Estimate Mean(Func<SessionTally, double> figure) => Estimate.MeanOf([.. played.Select(figure)]);
         Estimate Rise(Func<SessionTally, double> figure) =>
             Estimate.MeanOf([.. played.Zip(atOwn.Value, (now, before) => figure(now) - figure(before))]);
         return new PricePoint(
-            factor, Mean(walk => walk.Minutes), Mean(walk => walk.PartsInVain), Rise(walk => walk.Minutes), Rise(walk => -walk.PartsInVain));
+            factor, walks, Estimate.MeanOfAmounts([.. played.Select(walk => walk.Minutes)]),
+            Estimate.MeanOfCounts([.. played.Select(walk => (double)walk.PartsInVain)]), Rise(walk => walk.Minutes), Rise(walk => -walk.PartsInVain));
     }
 
     // A unit is its number: the same for every price.

@@ -11,6 +11,9 @@ namespace DxAssistant.Graph.Testability;
 /// <param name="LookAlikes">
 /// Of each fault the faults that may still be taken for it, in more than one of twenty cases, when all checks were done; itself included.
 /// </param>
+/// <param name="Mistaken">
+/// The pairs of faults that are most easily mistaken for one another, all checks done, the worst first; not those that one repair cures.
+/// </param>
 /// <param name="Walks">How the walks go; null when there was nothing to walk.</param>
 /// <param name="LeastMinutes">
 /// No policy takes fewer expected minutes, parts changed for nothing priced in; null when the policy cannot say.
@@ -19,10 +22,13 @@ namespace DxAssistant.Graph.Testability;
 /// <param name="Laid">What rules laid over the plan cost; null when none are.</param>
 public sealed record SymptomFigures(
     SymptomId Symptom, double Weight, int Faults, double Detected, ImmutableArray<AmbiguityGroup> Groups,
-    ImmutableArray<AmbiguityGroup> LookAlikes,
+    ImmutableArray<AmbiguityGroup> LookAlikes, ImmutableArray<MistakenPair> Mistaken,
     WalkFigures? Walks, double? LeastMinutes, double? PricedMinutes,
     LaidFigures? Laid)
 {
+    /// <summary>The most pairs that <see cref="Mistaken"/> names.</summary>
+    public const int MostMistaken = 3;
+
     /// <summary>
     /// Share of the faults, by probability, whose group at most so many repairs cure: what the checks could reach.
     /// </summary>

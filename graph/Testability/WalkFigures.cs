@@ -22,8 +22,9 @@ public sealed record WalkFigures(
 
     /// <param name="walks">At least one.</param>
     internal static WalkFigures Of(ImmutableArray<SessionTally> walks) => new(
-        IsExact: false, walks.Length, Mean(walks, walk => walk.Checks), Mean(walks, walk => walk.Minutes),
-        Mean(walks, walk => walk.RepairsInVain), Mean(walks, walk => walk.PartsInVain), Share(walks, walk => !walk.Mended),
+        IsExact: false, walks.Length, Often(walks, walk => walk.Checks),
+        Estimate.MeanOfAmounts([.. walks.Select(walk => walk.Minutes)]),
+        Often(walks, walk => walk.RepairsInVain), Often(walks, walk => walk.PartsInVain), Share(walks, walk => !walk.Mended),
         [
             .. Enumerable.Range(1, MostRepairs)
                 .Select(most => Share(walks, walk => walk.Mended && walk.Repairs <= most)),
@@ -33,17 +34,19 @@ public sealed record WalkFigures(
     /// <param name="parts">The weights sum to 1.</param>
     internal static WalkFigures Mixture(ImmutableArray<(double Weight, WalkFigures Walks)> parts) => new(
         parts.All(part => part.Walks.IsExact), parts.Sum(part => part.Walks.Count),
-        Mixed(parts, walks => walks.Checks), Mixed(parts, walks => walks.Minutes),
-        Mixed(parts, walks => walks.RepairsInVain), Mixed(parts, walks => walks.PartsInVain), Mixed(parts, walks => walks.HandedOver),
-        [.. Enumerable.Range(0, MostRepairs).Select(place => Mixed(parts, walks => walks.IsolatedTo[place]))]);
+        Estimate.MixtureOfCounts(Each(parts, walks => walks.Checks)),
+        Estimate.MixtureOfAmounts(parts.Select(part => (part.Weight, part.Walks.Minutes))),
+        Estimate.MixtureOfCounts(Each(parts, walks => walks.RepairsInVain)), Estimate.MixtureOfCounts(Each(parts, walks => walks.PartsInVain)),
+        Estimate.MixtureOfShares(Each(parts, walks => walks.HandedOver)),
+        [.. Enumerable.Range(0, MostRepairs).Select(place => Estimate.MixtureOfShares(Each(parts, walks => walks.IsolatedTo[place])))]);
 
-    private static Estimate Mean(ImmutableArray<SessionTally> walks, Func<SessionTally, double> value) =>
-        Estimate.MeanOf([.. walks.Select(value)]);
+    private static Estimate Often(ImmutableArray<SessionTally> walks, Func<SessionTally, int> times) =>
+        Estimate.MeanOfCounts([.. walks.Select(walk => (double)times(walk))]);
 
     private static Estimate Share(ImmutableArray<SessionTally> walks, Func<SessionTally, bool> counts) =>
         Estimate.ShareOf(walks.Count(counts), walks.Length);
 
-    private static Estimate Mixed(
+    private static ImmutableArray<(double Weight, Estimate Figure, double Draws)> Each(
         ImmutableArray<(double Weight, WalkFigures Walks)> parts, Func<WalkFigures, Estimate> figure) =>
-        Estimate.Mixture(parts.Select(part => (part.Weight, figure(part.Walks))));
+        [.. parts.Select(part => (part.Weight, figure(part.Walks), part.Walks.IsExact ? double.PositiveInfinity : part.Walks.Count))];
 }

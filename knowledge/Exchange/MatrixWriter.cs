@@ -24,11 +24,11 @@ public static class MatrixWriter
                 fault.Id, Number(fault.Weight), string.Join(' ', fault.Repairs),
                 .. matrix.Symptoms.Select(symptom =>
                     symptom.Causes.TryGetValue(fault.Id, out double probability) ? Number(probability) : ""),
-                .. matrix.Checks.SelectMany(check => check.Rows[fault.Id].Select(Number)),
+                .. matrix.Checks.SelectMany(check => RoundedShares.Of(check.Rows[fault.Id]).Select(Number)),
             ]));
         return text.ToString();
     }
 
-    // Nine digits are more than anybody knows, and hide the last bits of scaling.
+    // As many digits as rounded shares have.
     private static string Number(double value) => value.ToString("0.#########", CultureInfo.InvariantCulture);
 }

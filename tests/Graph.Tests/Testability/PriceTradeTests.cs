@@ -33,9 +33,9 @@ public sealed class PriceTradeTests
     [Fact]
     public void Mixture_TwoSymptoms_WeighsThem()
     {
-        PricePoint one = new(2, new(10, 3), new(0.5, 0), new(1, 0), new(0.2, 0)), other = new(2, new(20, 4), new(0.1, 0), new(3, 0), new(0, 0));
+        PricePoint one = new(2, 50, new(10, 3), new(0.5, 0), new(1, 0), new(0.2, 0)), other = new(2, 50, new(20, 4), new(0.1, 0), new(3, 0), new(0, 0));
         PricePoint mixed = PricePoint.Mixture([(0.5, one), (0.5, other)]);
-        Assert.Equal((2, new Estimate(15, 2.5), 0.3, 2, 0.1), (mixed.Factor, mixed.Minutes, mixed.PartsInVain.Value, mixed.MinutesMore.Value, mixed.PartsSaved.Value));
+        Assert.Equal((2, 100, new Estimate(15, 2.5), 0.3, 2, 0.1), (mixed.Factor, mixed.Walks, mixed.Minutes, mixed.PartsInVain.Value, mixed.MinutesMore.Value, mixed.PartsSaved.Value));
     }
 
     // The interval holds 19 of 20 times; half as much again nearly always.

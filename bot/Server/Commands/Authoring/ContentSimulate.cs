@@ -20,7 +20,7 @@ internal static class ContentSimulate
         var series = new Option<string?>("--series") { Description = "Only this series.", HelpName = "ID" };
         var role = new Option<string?>("--role") { Description = "Only this role.", HelpName = "ID" };
         var proven = new Option<double>("--proven") { Description = "Exit 1 under this share of faults proven, %.", DefaultValueFactory = _ => 97, HelpName = "P" };
-        var wrong = new Option<double>("--wrong") { Description = "Exit 1 from this many parts changed for nothing a 100 walks.", DefaultValueFactory = _ => 3, HelpName = "N" };
+        var wrong = new Option<double>("--wrong") { Description = "Exit 1 from this many parts changed for nothing a 100 walks, of all or of those not booked.", DefaultValueFactory = _ => 3, HelpName = "N" };
         var play = new Option<Play?>("--play") { Description = "Only this play: Plain, Doubts, WrongSign, VainRepair or SecondFault.", HelpName = "PLAY" };
         var each = new Option<bool>("--each") { Description = "Also a row for each symptom on each series by each role." };
         var command = new Command("simulate", "Play hidden faults through the conversation: how often is the true fault proven?")
@@ -50,7 +50,7 @@ internal static class ContentSimulate
         streams.Error.WriteLine();
         SimulationReport.Write(streams.Out, order, walks, each);
         WalkTally tally = WalkTally.Of(walks);
-        return tally.ProvenShare >= floor && tally.WrongPartsPerWalk < ceiling ? ExitCode.Done : ExitCode.Problems;
+        return tally.ProvenShare >= floor && tally.WrongPartsPerWalk < ceiling && tally.WrongPartsPerWalkWithin < ceiling ? ExitCode.Done : ExitCode.Problems;
     }
 
     private static string? Unknown(Library library, SimulationOrder order)

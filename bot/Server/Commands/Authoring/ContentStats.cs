@@ -25,12 +25,13 @@ internal sealed class ContentStats(Streams streams)
     private readonly Option<int> exact = Number("--exact", "Symptoms whose walks have at most so many positions are gone through whole; the others are drawn.", 300);
     private readonly Option<bool> trade = new("--trade")
         { Description = "Play it again with wrong parts at other prices: minutes against parts." };
+    private readonly Option<bool> each = new("--each") { Description = "With --trade: also for each symptom." };
     private readonly Option<bool> json = new("--json") { Description = "JSON instead of tables." };
 
     public Command Make()
     {
         var stats = new Command("stats", "Say how well each symptom can be walked to its fault: detected, isolated, minutes, wrong parts.")
-            { folder, series, who, walks, seed, work, exact, trade, json };
+            { folder, series, who, walks, seed, work, exact, trade, each, json };
         stats.SetAction(Run);
         return stats;
     }
@@ -47,14 +48,15 @@ internal sealed class ContentStats(Streams streams)
             .Where(page => call.GetValue(series) is not { } only || page.Id == only)];
         if (chosen.IsEmpty) return streams.Refuse($"there is no series {call.GetValue(series)}: write one of {string.Join(", ", library.Series.Keys)}");
         if (call.GetValue(walks) < 1 || call.GetValue(work) < 1) return streams.Refuse("--walks and --work are 1 or more");
+        if (call.GetValue(each) && !call.GetValue(trade)) return streams.Refuse("--each is for --trade: write both");
         if (call.GetValue(exact) < 0) return streams.Refuse("--exact is 0 or more");
         var table = call.GetValue(json) ? null : new StatsTable(library, streams.Out);
         table?.Begin(role, call.GetValue(work));
         ImmutableArray<SeriesStats> all = [.. chosen.Select(page => Assess(library, page, role, call, table))];
-        var prices = call.GetValue(trade) ? Traded(library, role, call).Of(all) : [];
+        TradeFigures? traded = call.GetValue(trade) ? Traded(library, role, call).Of(all) : null;
         streams.Error.WriteLine();
-        table?.Prices(prices);
-        if (table is null) streams.Out.WriteLine(StatsJson.Of(all, prices, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
+        if (table is not null && traded is not null) TradeTable.Write(traded, call.GetValue(each), streams.Out);
+        if (table is null) streams.Out.WriteLine(StatsJson.Of(all, traded, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
         return ExitCode.Done;
     }
 

@@ -23,26 +23,24 @@ internal static class RulesTable
         Row("all, as often as met", overall, report.Overall.LeastMinutes, output);
         output.Write(RulesHead);
         foreach (LaidRule rule in Enum.GetValues<LaidRule>())
-            Row(RuleShapes.NameOf(rule), library.Settings.LimitOf(rule), overall.Rules.FirstOrDefault(each => each.Rule == RuleShapes.NameOf(rule)), output);
+            output.Write($"| {RuleShapes.NameOf(rule)} | {Most(library.Settings.LimitOf(rule))} | {Cells(overall, RuleShapes.NameOf(rule))} |\n");
     }
 
     private static void Row(string name, LaidFigures? laid, double? least, TextWriter output)
     {
         if (laid is null) return;
         string over = least is > 0
-            ? StatsTable.Figure(new Estimate((laid.Priced.Value / least.Value - 1) * 100, laid.Priced.HalfWidth / least.Value * 100), "0", false) + " %"
+            ? StatsTable.Figure(laid.Priced.Times(100 / least.Value).Plus(-100), "0", false) + " %"
             : "–";
         output.Write($"| {name} | {StatsTable.Figure(laid.Priced, "0.0", false)} | {StatsTable.Figure(laid.Plain, "0.0", false)} | {StatsTable.Figure(laid.Cost, "0.0", false)}"
-            + $" | {(least is { } known ? StatsTable.Text(known, "0.0") : "–")} | {over} |\n");
+            + $" | {(least is { } known ? EstimateText.Of(known, "0.0") : "–")} | {over} |\n");
     }
 
-    private static void Row(string name, RuleLimit limit, RuleFigure? figure, TextWriter output)
-    {
-        string most = double.IsFinite(limit.Minutes)
-            ? $"{StatsTable.Text(limit.Minutes, "0.#")} min or {StatsTable.Text(limit.Share * 100, "0.#")} %"
-            : "any";
-        output.Write($"| {name} | {most} | {StatsTable.Figure(figure?.Times ?? Estimate.Exactly(0), "0.00", figure is null)}"
-            + $" | {StatsTable.Figure(figure?.Minutes ?? Estimate.Exactly(0), "0.0", figure is null)}"
-            + $" | {StatsTable.Figure(figure?.HeldBack ?? Estimate.Exactly(0), "0.00", figure is null)} |\n");
-    }
+    private static string Most(RuleLimit limit) => double.IsFinite(limit.Minutes)
+        ? $"{EstimateText.Of(limit.Minutes, "0.#")} min or {EstimateText.Of(limit.Share * 100, "0.#")} %"
+        : "any";
+
+    private static string Cells(LaidFigures laid, string rule) => laid.Rules.FirstOrDefault(each => each.Rule == rule) is { } figure
+        ? $"{EstimateText.Of(figure.Times, "0.00")} | {EstimateText.Of(figure.Minutes, "0.0")} | {EstimateText.Of(figure.HeldBack, "0.00")}"
+        : $"never in {laid.Walks} walks | – | –";
 }

@@ -12,19 +12,22 @@ namespace DxAssistant.Server.Commands.Authoring;
 /// <summary>The figures of the pages for programs.</summary>
 internal static class StatsJson
 {
-    public static JsonObject Of(ImmutableArray<SeriesStats> all, ImmutableArray<PricePoint> prices, Role role, Library library, int work) => new()
+    public static JsonObject Of(ImmutableArray<SeriesStats> all, TradeFigures? trade, Role role, Library library, int work) => new()
     {
         ["work"] = work,
         ["conversationWork"] = LivePlanner.UsualWork,
         ["ruleLimits"] = Limits(library),
         ["role"] = role.Id,
         ["series"] = new JsonArray([.. all.Select(Of)]),
-        ["trade"] = new JsonArray([.. prices.Select(price => new JsonObject
-        {
-            ["factor"] = price.Factor, ["minutes"] = Of(price.Minutes), ["partsInVain"] = Of(price.PartsInVain),
-            ["minutesMore"] = Of(price.MinutesMore), ["partsSaved"] = Of(price.PartsSaved),
-        })]),
+        ["trade"] = Of(trade?.All ?? []),
+        ["tradeOfEach"] = new JsonObject((trade?.Each ?? []).Select(each => KeyValuePair.Create(each.Symptom.Value, (JsonNode?)Of(each.Points)))),
     };
+
+    private static JsonArray Of(ImmutableArray<PricePoint> prices) => new([.. prices.Select(price => new JsonObject
+    {
+        ["factor"] = price.Factor, ["minutes"] = Of(price.Minutes), ["partsInVain"] = Of(price.PartsInVain),
+        ["minutesMore"] = Of(price.MinutesMore), ["partsSaved"] = Of(price.PartsSaved),
+    })]);
 
     private static JsonObject Of(SeriesStats series) => new()
     {
@@ -47,6 +50,10 @@ internal static class StatsJson
         ["surelyIsolatableTo"] = new JsonArray([.. Enumerable.Range(1, WalkFigures.MostRepairs)
             .Select(repairs => JsonValue.Create(symptom.SurelyIsolatableTo(repairs)))]),
         ["meanLookAlikes"] = symptom.MeanLookAlikes,
+        ["mistaken"] = new JsonArray([.. symptom.Mistaken.Select(pair => new JsonObject
+        {
+            ["faults"] = new JsonArray(pair.One.Value, pair.Other.Value), ["error"] = pair.Error,
+        })]),
         ["groups"] = new JsonArray([.. symptom.Groups.Where(group => group.Faults.Length > 1).Select(Names)]),
         ["walks"] = Of(symptom.Walks),
         ["laid"] = Of(symptom.Laid),
@@ -98,12 +105,16 @@ internal static class StatsJson
         })]),
     };
 
-    // An interval that a single walk cannot give is null.
+    // An end of an interval that a single walk cannot give is null.
     private static JsonNode Of(Estimate estimate) => new JsonObject
     {
         ["value"] = estimate.Value,
-        ["halfWidth"] = double.IsFinite(estimate.HalfWidth) ? estimate.HalfWidth : null,
+        ["low"] = Finite(estimate.Low),
+        ["high"] = Finite(estimate.High),
+        ["halfWidth"] = Finite(estimate.HalfWidth),
     };
+
+    private static double? Finite(double value) => double.IsFinite(value) ? value : null;
 
     private static JsonNode Names(AmbiguityGroup group) =>
         new JsonArray([.. group.Faults.Select(fault => JsonValue.Create(fault.Value))]);

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using DxAssistant.Graph.Model;
 using DxAssistant.Graph.Planning;
 using DxAssistant.Graph.Testability;
@@ -11,14 +10,14 @@ namespace DxAssistant.Server.Commands.Authoring;
 internal sealed class StatsTable(Library library, TextWriter output)
 {
     private const string Head =
-        "| symptom | faults | detected | could be isolated to 1 / 2 / 3 repairs | faults alike to every check | surely to 1 / 2 / 3 repairs | faults easily mistaken"
-        + " | mended by repair 1 / 2 / 3, % | checks | minutes | repairs in vain | of these with a part | handed over, % | priced minutes, least possible | how |\n"
+        "| symptom | faults | surely isolated to 1 / 2 / 3 repairs | faults easily mistaken | mended by repair 1 / 2 / 3, % | checks | minutes | repairs in vain"
+        + " | of these with a part | handed over, % | priced minutes, least possible | detected | could be isolated to 1 / 2 / 3 repairs | faults alike to every check | how |\n"
         + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
 
     /// <summary>Writes what holds for all.</summary>
     public void Begin(Role role, int work) => output.Write($"""
-        Person at the unit: {role.Id}. ± is half of a 95 % confidence interval of walks that were drawn: ± 0 where all were alike. Rows marked exact have none.
-        Isolated surely: where the best decision between two faults errs in at most one of twenty cases when all checks were done.
+        Person at the unit: {role.Id}. Of walks that were drawn ± is half of a 95 % confidence interval, or both its ends stand in brackets: Wilson's for shares; for minutes Student's t, not below 0; for how often something happens in a walk the wider of both, and 3 in so many walks at most where it never did (rule of three). *All alike*: all drawn were, which says nothing of the next. Over symptoms each is worth as many walks as the weights leave. Rows marked exact have none.
+        Surely isolated: where the best decision between two faults errs in at most one of twenty cases when all checks were done, as checks show now this, now that; judged by a bound on that error, so rather too few. Could be isolated: where some check gives rows that are not the same, however near.
         {WorkOf(work)}
 
         """);
@@ -29,14 +28,15 @@ internal sealed class StatsTable(Library library, TextWriter output)
         output.Write($"\n## {series.Series}\n\n{Head}");
         foreach (SymptomFigures symptom in series.Report.Symptoms)
             Row([
-                symptom.Symptom.Value, $"{symptom.Faults}", Percent(symptom.Detected), ToEach(symptom.IsolatableTo), Text(symptom.MeanGroup, "0.00"),
-                ToEach(symptom.SurelyIsolatableTo), Text(symptom.MeanLookAlikes, "0.00"),
-                .. Walked(symptom.Walks), Gap(symptom.PricedMinutes, symptom.LeastMinutes), How(symptom.Walks)]);
+                symptom.Symptom.Value, $"{symptom.Faults}", ToEach(symptom.SurelyIsolatableTo), Text(symptom.MeanLookAlikes, "0.00"),
+                .. Walked(symptom.Walks), Gap(symptom.PricedMinutes, symptom.LeastMinutes),
+                Percent(symptom.Detected), ToEach(symptom.IsolatableTo), Text(symptom.MeanGroup, "0.00"), How(symptom.Walks)]);
         OverallFigures overall = series.Report.Overall;
         Row([
-            "all, as often as met", "", Percent(overall.Detected), ToEach(repairs => overall.IsolatableTo[repairs - 1]), Text(overall.MeanGroup, "0.00"),
-            ToEach(repairs => overall.SurelyIsolatableTo[repairs - 1]), Text(overall.MeanLookAlikes, "0.00"),
-            .. Walked(overall.Walks), Gap(overall.PricedMinutes, overall.LeastMinutes), How(overall.Walks)]);
+            "all, as often as met", "", ToEach(repairs => overall.SurelyIsolatableTo[repairs - 1]), Text(overall.MeanLookAlikes, "0.00"),
+            .. Walked(overall.Walks), Gap(overall.PricedMinutes, overall.LeastMinutes),
+            Percent(overall.Detected), ToEach(repairs => overall.IsolatableTo[repairs - 1]), Text(overall.MeanGroup, "0.00"), How(overall.Walks)]);
+        Mistaken(series.Report);
         Alike(series.Report);
         RulesTable.Write(series.Report, library, output);
     }
@@ -59,6 +59,16 @@ internal sealed class StatsTable(Library library, TextWriter output)
     private static string Gap(double? priced, double? least) =>
         priced is null || least is null ? "–" : $"at most {Text(priced.Value, "0.0")}, at least {Text(least.Value, "0.0")}";
 
+    private void Mistaken(TestabilityReport report)
+    {
+        ImmutableArray<SymptomFigures> some = [.. report.Symptoms.Where(symptom => !symptom.Mistaken.IsEmpty)];
+        output.Write("\nFaults most easily mistaken for one another, and how often the best decision between the two errs when all checks were done; not those that one repair mends:");
+        output.Write(some.IsEmpty ? " none.\n" : "\n\n");
+        foreach (SymptomFigures symptom in some) output.Write($"- {symptom.Symptom}: {string.Join("; ", symptom.Mistaken.Select(Pair))}\n");
+    }
+
+    private string Pair(MistakenPair pair) => $"{library.Faults[pair.One].Title.Text} / {library.Faults[pair.Other].Title.Text} {Text(pair.Error * 100, "0")} %";
+
     private void Alike(TestabilityReport report)
     {
         output.Write("\nFaults that no check tells apart: ");
@@ -67,37 +77,17 @@ internal sealed class StatsTable(Library library, TextWriter output)
             output.Write($"- {string.Join("; ", group.Faults.Select(fault => library.Faults[fault].Title.Text))}\n");
     }
 
-    /// <summary>Writes what minutes and parts trade for; nothing without prices.</summary>
-    public void Prices(ImmutableArray<PricePoint> prices)
-    {
-        if (prices.IsEmpty) return;
-        output.Write("\n## Minutes against wrong parts\n\nThe same units at each price; differences are to the pages' own price.\n\n"
-            + "| price of a wrong part, times the pages' | minutes | parts changed for nothing, a walk | more minutes | fewer such parts | minutes for each part saved |\n"
-            + "|---|---|---|---|---|---|\n");
-        foreach (PricePoint price in prices)
-            Row([
-                Text(price.Factor, "0.#"), Figure(price.Minutes, "0.0", false), Figure(price.PartsInVain, "0.000", false),
-                Figure(price.MinutesMore, "0.0", price.Factor == 1), Figure(price.PartsSaved, "0.000", price.Factor == 1), Rate(price)]);
-    }
-
-    // Where the saving may be chance, its price is none.
-    private static string Rate(PricePoint price) => Math.Abs(price.PartsSaved.Value) > price.PartsSaved.HalfWidth
-        ? Text(price.MinutesMore.Value / price.PartsSaved.Value, "0")
-        : "–";
-
     private static string WorkOf(int work) => work == LivePlanner.UsualWork
         ? $"Each step is planned with the work that conversations use, {work}, and walked by the rules that they lay over the plan."
         : $"Each step is planned with the work {work}. Conversations use {LivePlanner.UsualWork}, so theirs may be other walks.";
 
     private static string Percent(double share) => Text(share * 100, "0") + " %";
 
-    private static string Percent(Estimate share, bool isExact) =>
-        Figure(new Estimate(share.Value * 100, share.HalfWidth * 100), "0", isExact);
+    private static string Percent(Estimate share, bool isExact) => Figure(share.Times(100), "0", isExact);
 
-    /// <summary>A figure with its interval; a single draw has none.</summary>
-    internal static string Figure(Estimate figure, string format, bool isExact) => isExact
-        ? Text(figure.Value, format)
-        : double.IsFinite(figure.HalfWidth) ? $"{Text(figure.Value, format)} ± {Text(figure.HalfWidth, format)}" : $"{Text(figure.Value, format)} ± ?";
+    /// <summary>A figure with its interval, which an exact one does not have.</summary>
+    internal static string Figure(Estimate figure, string format, bool isExact) =>
+        isExact ? Text(figure.Value, format) : EstimateText.Of(figure, format);
 
-    internal static string Text(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
+    private static string Text(double value, string format) => EstimateText.Of(value, format);
 }

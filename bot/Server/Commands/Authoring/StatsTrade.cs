@@ -23,25 +23,35 @@ internal sealed class StatsTrade(Library library, Role role, int walks, ulong se
     /// <summary>Told how many symptoms are done, and how many there are.</summary>
     public Action<int, int>? Progress { get; init; }
 
-    /// <summary>A point for each factor: the mean over the series, where each symptom weighs as often as it is met.</summary>
-    public ImmutableArray<PricePoint> Of(ImmutableArray<SeriesStats> all)
+    /// <summary>A point for each factor, of all and of each symptom.</summary>
+    public TradeFigures Of(ImmutableArray<SeriesStats> all)
     {
-        ImmutableArray<(double Weight, SeriesPage Page, SymptomId Symptom)> walked = [.. all.SelectMany(Walked)];
-        List<(double Weight, ImmutableArray<PricePoint> Points)> played = [];
+        ImmutableArray<(double Weight, SeriesPage Page, SymptomId Symptom)> walked = [.. all.SelectMany(series => Walked(series, all.Length))];
+        List<(double Weight, SymptomId Symptom, ImmutableArray<PricePoint> Points)> played = [];
         foreach ((double weight, SeriesPage page, SymptomId symptom) in walked)
         {
-            played.Add((weight, Points(page, symptom, seed + (ulong)played.Count)));
+            played.Add((weight, symptom, Points(page, symptom, seed + (ulong)played.Count)));
             Progress?.Invoke(played.Count, walked.Length);
         }
 
-        return [.. Factors.Select((_, place) => PricePoint.Mixture([.. played.Select(each => (each.Weight, each.Points[place]))]))];
+        return new TradeFigures(
+            Mixed([.. played.Select(each => (each.Weight, each.Points))]),
+            [.. played.GroupBy(each => each.Symptom).OrderBy(group => group.Key)
+                .Select(group => (group.Key, Mixed([.. group.Select(each => (each.Weight, each.Points))])))]);
+    }
 
-        IEnumerable<(double, SeriesPage, SymptomId)> Walked(SeriesStats series)
-        {
-            ImmutableArray<SymptomFigures> symptoms = [.. series.Report.Symptoms.Where(symptom => symptom.Walks is not null)];
-            double sum = symptoms.Sum(symptom => symptom.Weight) * all.Length;
-            return symptoms.Select(symptom => (symptom.Weight / sum, library.Series[series.Series], symptom.Symptom));
-        }
+    // As often as each symptom is met on its series; all series count alike.
+    private IEnumerable<(double Weight, SeriesPage Page, SymptomId Symptom)> Walked(SeriesStats series, int count)
+    {
+        ImmutableArray<SymptomFigures> symptoms = [.. series.Report.Symptoms.Where(symptom => symptom.Walks is not null)];
+        double sum = symptoms.Sum(symptom => symptom.Weight) * count;
+        return symptoms.Select(symptom => (symptom.Weight / sum, library.Series[series.Series], symptom.Symptom));
+    }
+
+    private static ImmutableArray<PricePoint> Mixed(ImmutableArray<(double Weight, ImmutableArray<PricePoint> Points)> played)
+    {
+        double sum = played.Sum(each => each.Weight);
+        return [.. Factors.Select((_, place) => PricePoint.Mixture([.. played.Select(each => (each.Weight / sum, each.Points[place]))]))];
     }
 
     private ImmutableArray<PricePoint> Points(SeriesPage page, SymptomId symptom, ulong units)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using DxAssistant.Graph.Testability;
+using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Server.Workbench.Comparing;
 
@@ -39,11 +40,9 @@ internal static class ComparisonReport
         output.Write($"| {string.Join(" | ", cells)} |\n");
     }
 
-    private static Estimate? Percent(WalkFigures? walks) => walks?.IsolatedTo[0] is { } share
-        ? share with { Value = share.Value * 100, HalfWidth = share.HalfWidth * 100 }
-        : null;
+    private static Estimate? Percent(WalkFigures? walks) => walks?.IsolatedTo[0].Times(100);
 
-    // Half of a 95 % interval stands behind what was played.
+    // A 95 % interval stands behind what was played.
     private static string Pair(Estimate? before, Estimate? after, string format)
     {
         string change = before is { } one && after is { } other
@@ -52,7 +51,7 @@ internal static class ComparisonReport
     }
 
     private static string Text(Estimate? figure, string format) => figure is not { } value ? "–"
-        : value.HalfWidth > 0 && double.IsFinite(value.HalfWidth) ? $"{Text(value.Value, format)} ± {Text(value.HalfWidth, format)}" : Text(value.Value, format);
+        : value.HalfWidth > 0 && double.IsFinite(value.HalfWidth) ? EstimateText.Of(value, format) : Text(value.Value, format);
 
     private static string Text(double? value, string format) => value?.ToString(format, CultureInfo.InvariantCulture) ?? "–";
 

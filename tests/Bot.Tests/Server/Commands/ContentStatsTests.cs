@@ -48,6 +48,44 @@ public sealed class ContentStatsTests
         Assert.Contains(run.Json[0].GetProperty("ruleLimits").EnumerateArray(), limit => limit.GetProperty("rule").GetString() == "proof before part");
     }
 
+    // What says most comes first; the pairs are named by the titles of their pages.
+    [Fact]
+    public async Task Stats_TinyPages_NamesWhatIsEasilyMistaken()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2");
+
+        Assert.Contains("| symptom | faults | surely isolated to 1 / 2 / 3 repairs |", run.Output, StringComparison.Ordinal);
+        Assert.Matches(@"\n- sensor-code: None of these / Room sensor failed \d+ %\n", run.Output);
+    }
+
+    // A share of all walks reaches to 100 % and no further, one of none begins at 0; what never happened may yet happen.
+    [Fact]
+    public async Task Stats_DrawnWalks_NoIntervalLeavesWhatIsPossible()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--json", "--walks", "20", "--exact", "0");
+
+        JsonElement walks = run.Json[0].GetProperty("series")[0].GetProperty("overall").GetProperty("walks");
+        JsonElement[] shares = [walks.GetProperty("handedOver"), .. walks.GetProperty("isolatedTo").EnumerateArray()];
+        Assert.All(shares, share => Assert.InRange(share.GetProperty("low").GetDouble(), 0, share.GetProperty("high").GetDouble()));
+        Assert.All(shares, share => Assert.InRange(share.GetProperty("high").GetDouble(), 0.01, 1));
+        Assert.InRange(walks.GetProperty("partsInVain").GetProperty("low").GetDouble(), 0, 1);
+        Assert.InRange(walks.GetProperty("partsInVain").GetProperty("high").GetDouble(), 0.01, 10);
+    }
+
+    [Fact]
+    public async Task Stats_TradeOfEach_HasAPointForEverySymptomAndPrice()
+    {
+        var run = await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--trade", "--each");
+
+        string table = run.Output[run.Output.IndexOf("### Of each symptom", StringComparison.Ordinal)..];
+        Assert.Equal(5, table.Split('\n').Count(line => line.StartsWith("| fan-not-turning |", StringComparison.Ordinal)));
+        Assert.Equal(5, table.Split('\n').Count(line => line.StartsWith("| sensor-code |", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task Stats_EachWithoutTrade_IsRefused() =>
+        Assert.Equal(2, (await Run.OfAsync("", "content", "stats", Tiny, "--each")).Code);
+
     [Fact]
     public async Task Stats_LessWork_SaysSo() =>
         Assert.Contains("so theirs may be other walks", (await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--work", "1000")).Output, StringComparison.Ordinal);

@@ -12,17 +12,32 @@ public sealed class SimulationTests(ITestOutputHelper output)
 {
     private const ulong Seed = 20261125;
 
-    // Under what was reached when the pages were last tuned; raised as they get better.
-    private const double ProvenFloor = 0.97;
-    private const double WrongPartCeiling = 0.08;
+    // What is asked for, and not what was reached; all seen under the same seed, so that chance does not decide a run.
+    private const double ProvenBar = 0.97;
+    private const double WrongPartBar = 0.03;
 
     [Fact]
     public void Play_WalksOfALicensedTechnician_ProveTheFault()
     {
         WalkTally tally = WalkTally.Of(Walks("refrigerant"));
-        Assert.True(tally.ProvenShare >= ProvenFloor, $"{tally.Proven} of {tally.Within} proven");
-        Assert.True(tally.WrongPartsPerWalk < WrongPartCeiling, $"{tally.WrongParts} parts for nothing in {tally.Walks} walks");
+        Assert.True(tally.ProvenShare >= ProvenBar, $"{tally.Proven} of {tally.Within} proven");
+        HoldsToTheBars(tally);
     }
+
+    [Fact]
+    public void Play_WalksOfATechnician_ProveTheFault() => HoldsToTheBars(WalkTally.Of(Walks("technician")));
+
+    // So few walks cannot show that a bar is met; they can show that it is not: then the interval of the share lies beyond it.
+    private static void HoldsToTheBars(WalkTally tally)
+    {
+        Assert.True(WalkTally.Wilson(tally.Proven, tally.Within).High >= ProvenBar, $"{tally.Proven} of {tally.Within} proven");
+        HoldsToTheBar(tally.WrongParts, tally.Walks);
+        HoldsToTheBar(tally.WrongPartsWithin, tally.Within);
+    }
+
+    // A second part in one walk counts like one in another.
+    private static void HoldsToTheBar(int wrongParts, int walks) => Assert.True(
+        WalkTally.Wilson(Math.Min(wrongParts, walks), walks).Low <= WrongPartBar, $"{wrongParts} parts for nothing in {walks} walks");
 
     [Fact]
     public void Play_WalksOfAnOwner_NeverEndInNothing()

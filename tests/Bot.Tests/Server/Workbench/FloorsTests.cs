@@ -44,7 +44,7 @@ public sealed class FloorsTests
 
     private static ChangedSymptom Changed(WalkFigures? before, WalkFigures? after) => new("one", "dead", Figures(before), Figures(after), []);
 
-    private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], [], walks, null, null, null);
+    private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], [], [], walks, null, null, null);
 
     private static WalkFigures Walks(double minutes, double first) => new(
         IsExact: true, 100, Estimate.Exactly(1), Estimate.Exactly(minutes), Estimate.Exactly(0), Estimate.Exactly(0), Estimate.Exactly(0),
