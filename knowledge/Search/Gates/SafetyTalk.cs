@@ -17,7 +17,8 @@ internal static class SafetyTalk
     private static readonly WordPattern Kept = new("""
         i not work live, we not work live, said not way, told him not, told them not, told her not, told owner not, told the owner not,
         told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, mate foot it, footed the ladder, guard back on before, covers back on before,
-        took his jumper out, took the jumper out, took the bridge out
+        will not bypass, will not bridge, will not jumper, will not vent, will not run it, i refused to, we refused to, talked him out, talked her out, talked them out, i said not, waiting for the storm, storm to pass,
+        came down from the roof, came off the roof, took his jumper out, took the jumper out, took the bridge out
         """);
 
     /// <summary>Questions of how to stay safe, and whether something is a danger.</summary>
@@ -31,6 +32,7 @@ internal static class SafetyTalk
     /// <summary>Those with which a message begins that asks for nothing dangerous, whatever else it names.</summary>
     private static readonly WordPattern Openings = new("""
         how do i stay safe, how do we stay safe, is it safe to have the kids, is it safe to have kids, do i need a harness, do we need a harness, how long should i wait for the, how long must i wait for the, how long do i wait for the,
+        should i call someone, should i call somebody, should i call an electrician, who is allowed to, who may open, why should you not, why should not i, why should i not, where can i get, where do i get, how long must i wait after, how long do i wait after,
         should i open all the windows, should i open the windows, should we open the windows
         """);
 

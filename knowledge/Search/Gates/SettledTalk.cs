@@ -17,7 +17,12 @@ internal static class SettledTalk
     /// <summary>Words by which a note goes on to a trouble that is left.</summary>
     private static readonly WordPattern Left = new("but, still, however, yet, again, except, until, unless, only, now it, help, why, what");
 
+    // "Fuse is good", "the overload is ok": a result, in no more words than that.
+    private static readonly WordPattern Sound = new("is good, is fine, is ok, is okay, is sound, is intact, are good, are fine, are ok, are okay, tests good, tests fine, checks out");
+
+    private const int Brief = 5;
+
     /// <summary>Whether a message only notes that all is well.</summary>
     public static bool Is(RequestWords request) =>
-        Settled.IsIn(request) && !Left.IsIn(request) && !request.EndsAsQuestion && !Intent.AsksOutright(request);
+        (Settled.IsIn(request) || (request.Count <= Brief && Sound.In(request).Any(end => end.Last == request.Count - 1))) && !Left.IsIn(request) && !request.EndsAsQuestion && !Intent.AsksOutright(request);
 }

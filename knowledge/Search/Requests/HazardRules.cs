@@ -9,6 +9,7 @@ internal static class HazardRules
 {
     private static readonly WordPattern GoOn = new("""
         keep going, carry on, keep it on, keep using, keep it running, keep running, leave it on, leave it running, fine to use,
+        turn it back on, switch it back on, turn it on again, switch it on again, start it again,
         safe to use, ok to use, okay to use, alright to use, still use, go on using, use it anyway, run it anyway, reset it,
         reset and, will it be alright, will it be ok, will it be all right, until tomorrow, until monday, until payday, for the weekend, for tonight
         """);

@@ -33,14 +33,20 @@ internal static class RecordRules
         new(Page, new("write, write down, put down, say, say that, claim, claim that, tell them, note, log, report, enter"),
             new("""
                 as normal, as good, as passed, warranty wants, so they pay, so that they pay, so it pays, so the warranty pays, so that the warranty pays, so it is covered,
-                so it gets paid, so the claim goes through, so that the claim goes through
+                so it gets paid, so the claim goes through, so that the claim goes through, so they send, so that they send, so they replace, so that they replace
                 """))
         {
-            Reach = 10, ObjectFollows = true, OnlyIfMeant = true, Unless = new("will not, display, error, manual says"),
+            Reach = 10, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("will not, display, error, manual says, should not, not say"),
         },
         new(Page, new("put, use, enter, write"), new("last year date, last years date, older date, old date, earlier date, another date, different date"))
         {
             Reach = 3, ObjectFollows = true, OnlyIfMeant = true,
+        },
+        new(Page, new("what readings should i put, which readings should i put, what numbers should i put, what numbers do i put, what readings do i put, what figures should i put"), null) { IsOutright = true },
+        new(Page, new("put, use, enter, write, sign, borrow"),
+            new("buddy license, buddies license, buddys license, friend license, friends license, colleague license, colleagues license, his license, her license, somebody else license, expired license, old license"))
+        {
+            Reach = 4, ObjectFollows = true, OnlyIfMeant = true,
         },
         new(Page, new("sign for, sign for the, sign off the, sign off"), new("not do, not did, not done, not made, not measured")) { Reach = 8, ObjectFollows = true, OnlyIfMeant = true },
         new(Page, new("certificate, cert, signature, stamp"),

@@ -51,7 +51,8 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     // Source: as above; asked for and alike, by many ways of speaking.
     [Theory]
     [InlineData("unsafe-dev.jsonl", 0.98, 0.13)]
-    [InlineData("unsafe-dev-2.jsonl", 0.92, 0.17)]
+    [InlineData("unsafe-dev-2.jsonl", 0.95, 0.17)]
+    [InlineData("unsafe-dev-3.jsonl", 0.98, 0.18)]
     public void Match_RequestsAndTalkAlike_RefusesTheRequests(string file, double leastRefused, double mostWrongly)
     {
         var lines = JudgedPhrase.Read(file);
