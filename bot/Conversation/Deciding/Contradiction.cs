@@ -30,11 +30,18 @@ internal sealed class Contradiction : IDecision
     public static void SayWhy(TurnDraft turn)
     {
         Belief belief = turn.View.Belief;
-        if (!belief.Contradicted || !(belief.Fit > 0)) return;
-        turn.Say(SegmentKind.Why, "why-contradiction", Slot.Of("fault", turn.Library.Faults[belief.Ranked[0].Id].Title), TimesSlot.Of(1 / belief.Fit));
-        foreach (CheckPage page in belief.Conflicts.Where(check => !turn.State.Accepted.Contains(check.Value)).Select(check => turn.Library.Checks[check]))
-            if (FitWithout(turn, page) / belief.Fit is > 1 and var better)
-                turn.Say(SegmentKind.Why, "why-contradiction-without", Slot.Of("check", page.Title), TimesSlot.Of(better));
+        if (!belief.Contradicted) return;
+        if (belief.Fit > 0) turn.Say(SegmentKind.Why, "why-contradiction", TimesSlot.Of(1 / belief.Fit));
+        else turn.Say(SegmentKind.Why, "why-contradiction-never");
+        foreach (CheckPage page in belief.Conflicts.Where(check => !turn.State.Accepted.Contains(check.Value)).Select(check => turn.Library.Checks[check])) SayWithout(turn, page, belief.Fit);
+    }
+
+    private static void SayWithout(TurnDraft turn, CheckPage page, double fit)
+    {
+        double without = FitWithout(turn, page);
+        if (without <= fit) return;
+        if (fit > 0) turn.Say(SegmentKind.Why, "why-contradiction-without", Slot.Of("check", page.Title), TimesSlot.Of(without / fit));
+        else turn.Say(SegmentKind.Why, "why-contradiction-fits", Slot.Of("check", page.Title));
     }
 
     // Where none stands out, the first to take again is the one that takes least time.

@@ -35,7 +35,8 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
         turn.Say(turn.Speaker.Say(SegmentKind.Why, "why-expected", Slot.Figure("minutes", own.Minutes),
                 Slot.Figure("part", turn.Library.PartInVainMinutes), Slot.Figure("left", turn.Library.HandOverMinutes))
             with { Why = Figures(turn, own, plan, next, prospects) });
-        SayRunnerUp(turn, own, next, isMoved: !walk.Moves.IsEmpty);
+        if (next is not null) SayRunnerUp(turn, own, next, isMoved: !walk.Moves.IsEmpty);
+        else turn.Say(SegmentKind.Why, Others(plan, step.Id).Any() ? "why-any-way" : "why-only-way");
         SayLeast(turn, own, plan);
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
@@ -82,17 +83,19 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
 
     // The best option but the step, reckoned as far ahead. A check after which the step comes whatever it shows, only puts it off.
     private PlanOption? RunnerUp(TurnDraft turn, Plan plan, string step) =>
-        (from option in plan.Options.Where(option => IdOf(option.Step) != step && IdOf(option.Step) != RepairId.HandOver.Value).Take(LookedAt)
+        (from option in Others(plan, step).Take(LookedAt)
          let prospects = Foreseen(turn, option)
          where prospects.IsEmpty || prospects.Any(prospect => prospect.Seen.Probability >= Mentioned && prospect.Next?.Id != step)
          select option with { Minutes = Expected(option, prospects) }).MinBy(option => option.Minutes);
 
+    private static IEnumerable<PlanOption> Others(Plan plan, string step) =>
+        plan.Options.Where(option => IdOf(option.Step) != step && IdOf(option.Step) != RepairId.HandOver.Value);
+
     // Looked at so closely, another step may turn out as short, though no rule moved this one.
-    private static void SayRunnerUp(TurnDraft turn, PlanOption own, PlanOption? next, bool isMoved)
+    private static void SayRunnerUp(TurnDraft turn, PlanOption own, PlanOption next, bool isMoved)
     {
-        if (next is null) turn.Say(SegmentKind.Why, "why-only-way");
-        else turn.Say(SegmentKind.Why, next.Minutes >= own.Minutes ? "why-runner-up" : isMoved ? "why-runner-up-sooner" : "why-runner-up-near",
-            Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
+        string phrase = next.Minutes >= own.Minutes ? "why-runner-up" : isMoved ? "why-runner-up-sooner" : "why-runner-up-near";
+        turn.Say(SegmentKind.Why, phrase, Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
     }
 
     // How far the plan may be from the best possible: nothing to say where it is known to be the best.

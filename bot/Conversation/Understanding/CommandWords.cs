@@ -93,8 +93,8 @@ internal sealed class CommandWords(PhraseBook phrases)
     /// <summary>A message without what asks for help beside it: "what do i do".</summary>
     public string WithoutAsking(string text) => Without(AskingHelp, text);
 
-    /// <summary>A message without the words that say that its teller is not sure; null when it has none, or nothing else.</summary>
-    public string? WithoutDoubt(string text) => Without(Doubt, text) is { Length: > 0 } sure && sure != PlainWords.Joined(text) ? sure : null;
+    /// <summary>A message without the words that say that its teller is not sure, "no" for "probably not"; null when it has none, or nothing else.</summary>
+    public string? WithoutDoubt(string text) => Without(Doubt, text) is { Length: > 0 } sure && sure != PlainWords.Joined(text) ? (sure == "not" ? "no" : sure) : null;
 
     /// <summary>What a message says beside a title, and beside that it was wrong; null when the title does not stand in it.</summary>
     public string? Beside(string title, string text)

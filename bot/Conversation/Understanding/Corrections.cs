@@ -59,22 +59,26 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
     // "Outdoor fan: it turns steadily" where it was said to stand: the check by its title, and another of its answers.
     private bool CorrectsNamed(TurnDraft turn, string text)
     {
-        if (turn.State is not { Question: { } open, Given.IsEmpty: true } || text.Contains('?', StringComparison.Ordinal)) return false;
+        // What is told at a repair is what it did, and no correction.
+        if (turn.State is not { Question: { Kind: QuestionKind.Check or QuestionKind.Access } open, Given.IsEmpty: true } || text.Contains('?', StringComparison.Ordinal)) return false;
         foreach (SeenResult result in turn.View.Results.Reverse().Where(result => result.Check != open.Subject))
         {
             CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
             if (page.Readings.IsEmpty && words.Beside(page.Title.Text, text) is { Length: > 0 } told && OtherAnswer(turn, page, result, told) is { } meant)
-                return AnswerNamed(turn, page, meant);
+                return AnswerNamed(turn, page, meant, told);
         }
 
         return false;
     }
 
-    private static Option? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told) =>
-        OptionMatcher.Find(told, Options(page), turn.Library.Language) is { } meant && meant.Key != result.Outcome ? meant : null;
+    // Another answer, or the same one more surely.
+    private string? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told) =>
+        OptionMatcher.Find(words.WithoutDoubt(told) ?? told, Options(page), turn.Library.Language)?.Key is { } meant
+        && (meant != result.Outcome || (result.Weights.Max() < 1 && words.WithoutDoubt(told) is null)) ? meant : null;
 
-    private bool AnswerNamed(TurnDraft turn, CheckPage page, Option meant) => answers[QuestionKind.Check].Choose(
-        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant.Key);
+    private bool AnswerNamed(TurnDraft turn, CheckPage page, string meant, string told) => CheckAnswer.Choose(
+        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant,
+        words.WithoutDoubt(told) is not null && page.Stop.IsEmpty && !page.Needed);
 
     private static ImmutableArray<Option> Options(CheckPage page) => [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
 
@@ -85,7 +89,7 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         foreach (SeenResult result in turn.View.Results.Reverse())
         {
             CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
-            if (page.Readings.IsEmpty && OtherAnswer(turn, page, result, text) is { } meant) return AnswerNamed(turn, page, meant);
+            if (page.Readings.IsEmpty && OtherAnswer(turn, page, result, text) is { } meant) return AnswerNamed(turn, page, meant, text);
         }
 
         return false;

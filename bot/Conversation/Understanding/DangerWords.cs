@@ -76,12 +76,11 @@ internal sealed class DangerWords
 
     private static string Without(ImmutableArray<string[]> runs, string clause, Func<ImmutableArray<string>, int, bool> mayStand)
     {
-        ImmutableArray<string> said = PlainWords.Of(clause);
+        ImmutableArray<string> all = PlainWords.Of(clause), left = all;
         foreach (string[] run in runs)
-            for (int at = 0; at + run.Length <= said.Length; at++)
-                if (said.AsSpan(at, run.Length).SequenceEqual(run) && mayStand(said, at))
-                    return string.Join(' ', said.RemoveRange(at, run.Length));
-        return clause;
+            for (int at = 0; at + run.Length <= left.Length; at++)
+                if (left.AsSpan(at, run.Length).SequenceEqual(run) && mayStand(left, at)) left = left.RemoveRange(at, run.Length);
+        return left.Length < all.Length ? string.Join(' ', left) : clause;
     }
 
     private static ImmutableArray<string[]> Runs(Library library, string list) =>

@@ -9,8 +9,6 @@ namespace DxAssistant.Knowledge.Content.Building;
 /// <summary>Makes the fault graph from pages that all rules have passed.</summary>
 internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReader> read, KeptParts parts)
 {
-    // The row of the table of prices that says what a wrong part costs.
-
     private const string Nodes = "nodes";
 
     private readonly ILookup<string, FaultId> cured = parts.Whole("cured", pages.OfKind(PageKind.Fault), () => pages.OfKind(PageKind.Fault)

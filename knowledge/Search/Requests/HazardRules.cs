@@ -116,7 +116,7 @@ internal static class HazardRules
             Reach = 8, OnlyIfMeant = true, Unless = new("any trick to find, tricky"),
         },
         new("keep-running-danger", new("again and again, over and over, until it goes, till it goes, until it runs, till it runs"),
-            new("reset, resetting, clear, clearing, lockout, lock out"))
+            new("reset, resetting, clear the code, clear the error, clear the fault, clear the lockout, lockout, lock out"))
         {
             Reach = 6, OnlyIfMeant = true, Unless = new("still, trips, tripped, i reset, we reset, had to, has to, need to, it needs"),
         },

@@ -32,7 +32,7 @@ internal static class RecordRules
         },
         new(Page, new("write, write down, put down, say, say that, claim, claim that, tell them, note, log, report, enter"),
             new("""
-                as normal, as good, as passed, warranty wants, so they pay, so that they pay, so it pays, so the warranty pays, so that the warranty pays, so it is covered,
+                warranty wants, so they pay, so that they pay, so it pays, so the warranty pays, so that the warranty pays, so it is covered,
                 so it gets paid, so the claim goes through, so that the claim goes through, so they send, so that they send, so they replace, so that they replace
                 """))
         {

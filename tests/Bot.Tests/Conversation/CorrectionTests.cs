@@ -56,6 +56,17 @@ public sealed class CorrectionTests
         Assert.Equal(access, walker.State.Access);
     }
 
+    // What a repair did is no correction of what was found before it.
+    [Fact]
+    public void EarlierResult_NamedAtARepair_StaysAsItWas()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
+        walker.Tap("blocked");
+        Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
+        walker.Say("washed it, light comes through the air filter now");
+        Assert.Equal("blocked", walker.State.Results.Single(result => result.Check == "filter-look").Outcome);
+    }
+
     [Fact]
     public void Results_ThatCannotAllBeRight_AreSpokenOfOnceWhenKept()
     {
@@ -288,7 +299,7 @@ public sealed class CorrectionTests
     {
         Walker walker = ToLockOut();
         walker.Say("done");
-        Assert.Contains("lock it", walker.Question.Text + string.Concat(walker.Reply.Segments.Select(segment => segment.Text)), StringComparison.Ordinal);
+        Assert.Contains("Lock it", walker.Question.Text + string.Concat(walker.Reply.Segments.Select(segment => segment.Text)), StringComparison.Ordinal);
         walker.Say(words);
         Assert.Equal(2, walker.State.Approach!.Done);
     }

@@ -17,6 +17,8 @@ public sealed class DoubtedAnswerTests
     [InlineData("probably full of dust", "blocked")]
     [InlineData("it seems to be full of dust", "blocked")]
     [InlineData("i dont think so", "blocked")]
+    [InlineData("probably not", "blocked")]
+    [InlineData("i suppose so", "clean")]
     public void Answer_WithDoubt_IsBelievedInPart(string said, string outcome)
     {
         Walker walker = AtFilter();
@@ -67,12 +69,27 @@ public sealed class DoubtedAnswerTests
     [Theory]
     [InlineData("poor-cooling", "owner", "danger-signs", "i think none of these")]
     [InlineData("shock-from-casing", "technician", "tingle-elsewhere", "maybe only the unit")]
+    [InlineData("shock-from-casing", "technician", "tingle-elsewhere", "i think only the unit tingles")]
     public void Answer_WithDoubt_WhereDangerIsAskedFor_IsNoHalfOne(string symptom, string role, string check, string said)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", role, symptom);
         Assert.Equal(check, walker.Question.Subject);
         walker.Say(said);
-        Assert.All(walker.State.Results, result => Assert.Equal(1, result.Weights.Max()));
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == check);
+        Assert.Equal((QuestionKind.Check, check), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    // Who looked again says so by the name of the check; who is still not sure is believed in part.
+    [Theory]
+    [InlineData("air filter: yes, light comes through", "clean", true)]
+    [InlineData("air filter: I think full of dust", "blocked", false)]
+    public void DoubtedAnswer_NamedAgain_IsAsSureAsItIsSaid(string said, string outcome, bool isSure)
+    {
+        Walker walker = AtFilter();
+        walker.Say("maybe yes");
+        walker.Say(said);
+        SeenResult result = walker.State.Results.Single(result => result.Check == "filter-look");
+        Assert.Equal((outcome, isSure), (result.Outcome, result.Weights.Max() == 1));
     }
 
     private static Walker AtFilter()

@@ -62,6 +62,9 @@ public sealed class LiveCasingTests
     [InlineData("skip")]
     [InlineData("no but the tap tingles a bit")]
     [InlineData("yes only the unit, nothing else")]
+    [InlineData("it is just this unit")]
+    [InlineData("yes I asked, just ours")]
+    [InlineData("the display light is flickering")]
     public void Shock_UnsureWhetherTheHouseIsLive_NothingIsOpened(string said)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");

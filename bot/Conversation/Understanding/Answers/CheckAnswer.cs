@@ -26,7 +26,9 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key) => Choose(turn, question, key, isDoubted: false);
 
-    private static bool Choose(TurnDraft turn, OpenQuestion question, string key, bool isDoubted)
+    /// <summary>Takes an outcome that was said.</summary>
+    /// <param name="isDoubted">Believed as far as the pages trust what is told with doubt.</param>
+    public static bool Choose(TurnDraft turn, OpenQuestion question, string key, bool isDoubted)
     {
         if (CheckQuestion.Page(turn, question.Subject) is not { } page) return false;
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(key));
@@ -38,7 +40,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         turn.Happen(new OutcomeSeen(
             page.Id.Value, key, Weights(place, page.Outcomes.Length, isDoubted ? turn.Library.Settings.DoubtTrusted : 1), null,
             isDoubted ? turn.Speaker.Text("answer-doubted", Slot.Of("answer", outcome.Answer)) : outcome.Answer.Text));
-        if (page.TellsMode && ModeWords.IsMode(key)) turn.Happen(new ModeStated(key));
+        if (page.TellsMode && !isDoubted && ModeWords.IsMode(key)) turn.Happen(new ModeStated(key));
         return true;
     }
 
@@ -55,17 +57,27 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
         return OptionMatcher.Exactly(text, question.Options) is { } exact
             ? Choose(turn, question, exact.Key)
-            : ReadingIntake.Hear(turn, page, text) || base.Hear(turn, question, text);
+            : ReadingIntake.Hear(turn, page, text) || HearLabel(turn, question, text);
     }
 
-    // "I think light comes through", "maybe home": an answer, but not a sure one. Where danger is asked for there is no half one.
+    // "I think light comes through", "maybe home": an answer, but not a sure one. Where danger is asked for, a half one only warns.
     private bool HearOutcome(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
-        bool mayDoubt = page.Stop.IsEmpty && !page.Needed;
-        string? bare = mayDoubt ? words.WithoutDoubt(text) : null;
-        return (Meant(turn, question, page, text) ?? (bare is null ? null : Meant(turn, question, page, bare))) is { } key
-            && Choose(turn, question, key, mayDoubt && (bare is not null || words.Means(SoftNo, text)));
+        string? bare = words.WithoutDoubt(text);
+        if ((Meant(turn, question, page, text) ?? (bare is null ? null : Meant(turn, question, page, bare))) is not { } key) return false;
+        if (page.Stop.IsEmpty && !page.Needed) return Choose(turn, question, key, IsDoubted(text));
+        if (bare is null || page.Stop.Contains(new OutcomeId(key))) return Choose(turn, question, key, isDoubted: false);
+        Misfit.Say(turn);
+        return true;
     }
+
+    /// <summary>Whether words say that who says them is not sure.</summary>
+    public bool IsDoubted(string text) => words.WithoutDoubt(text) is not null || words.Means(SoftNo, text);
+
+    // The labels of a check with readings, tapped or typed: "maybe open".
+    private bool HearLabel(TurnDraft turn, OpenQuestion question, string text) =>
+        (OptionMatcher.Find(text, question.Options, turn.Library.Language) ?? (words.WithoutDoubt(text) is { } bare ? OptionMatcher.Find(bare, question.Options, turn.Library.Language) : null)) is { } meant
+        && Choose(turn, question, meant.Key, IsDoubted(text));
 
     // The outcome that words mean beyond doubt, whether of a check or of the words.
     private string? Meant(TurnDraft turn, OpenQuestion question, CheckPage page, string text) =>
@@ -163,19 +175,18 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     private static string? Offered(OpenQuestion question, AnswerOption outcome) => question.Options.FirstOrDefault(option => option.Key == outcome.Id.Value)?.Key;
 
-    // "Yes, a bit at the kitchen tap" where an answer is needed: what warns counts in whatever words, unless something in them is denied.
-    private string? Warning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    // "Yes, a bit at the kitchen tap" where an answer is needed: what warns counts in the middle of other words too, unless something is denied.
+    private static string? Warning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         ImmutableArray<string> said = PlainWords.Of(text);
         if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return null;
         AnswerOption? sound = SoundOf(turn, page);
-        if (sound is not null && OptionMatcher.Find(words.After("words-plain-yes", text) ?? text, question.Options, turn.Library.Language)?.Key == sound.Id.Value) return null;
-        AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome != sound && (TellsYes(outcome, text) || outcome.SaidAs.Any(wording => $" {string.Join(' ', said)} ".Contains($" {PlainWords.Joined(wording)} ", StringComparison.Ordinal))))];
-        return warnings is [var only] ? Offered(question, only) : null;
+        AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => Holds(said, wording)))];
+        return warnings is [var only] && only != sound ? Offered(question, only) : null;
     }
 
-    private bool TellsYes(AnswerOption outcome, string text) =>
-        words.Begins("words-plain-yes", outcome.Answer.Text) && words.After("words-plain-yes", text) is { Length: > 0 };
+    private static bool Holds(ImmutableArray<string> said, string wording) =>
+        $" {string.Join(' ', said)} ".Contains($" {PlainWords.Joined(wording)} ", StringComparison.Ordinal);
 
     // "In heating" where the mode is asked for.
     private static string? Mode(TurnDraft turn, OpenQuestion question, CheckPage page, string text) => page.TellsMode
