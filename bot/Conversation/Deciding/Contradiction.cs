@@ -12,9 +12,7 @@ internal sealed class Contradiction : IDecision
     public void Decide(TurnDraft turn)
     {
         if (!turn.View.Belief.Contradicted) return;
-        ImmutableArray<CheckPage> conflicts = [.. turn.View.Belief.Conflicts
-            .Where(check => !turn.State.Accepted.Contains(check.Value))
-            .Select(check => turn.Library.Checks[check])];
+        ImmutableArray<CheckPage> conflicts = [.. Conflicts(turn)];
         if (conflicts.IsEmpty) return;
         if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title), Told(turn, alone));
         else turn.Say(SegmentKind.Notice, "contradiction", Results(turn, conflicts));
@@ -33,8 +31,12 @@ internal sealed class Contradiction : IDecision
         if (!belief.Contradicted) return;
         if (belief.Fit > 0) turn.Say(SegmentKind.Why, "why-contradiction", TimesSlot.Of(1 / belief.Fit));
         else turn.Say(SegmentKind.Why, "why-contradiction-never");
-        foreach (CheckPage page in belief.Conflicts.Where(check => !turn.State.Accepted.Contains(check.Value)).Select(check => turn.Library.Checks[check])) SayWithout(turn, page, belief.Fit);
+        foreach (CheckPage page in Conflicts(turn)) SayWithout(turn, page, belief.Fit);
     }
+
+    // Those that were not kept as they are.
+    private static IEnumerable<CheckPage> Conflicts(TurnDraft turn) => turn.View.Belief.Conflicts
+        .Where(check => !turn.State.Accepted.Contains(check.Value)).Select(check => turn.Library.Checks[check]);
 
     private static void SayWithout(TurnDraft turn, CheckPage page, double fit)
     {

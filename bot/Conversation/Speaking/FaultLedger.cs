@@ -29,9 +29,6 @@ internal sealed class FaultLedger
     public double? AtFirst() =>
         turn.View.Belief.Ledger.FirstOrDefault(line => line.Evidence is not Evidence.SymptomReported)?.Before.GetValueOrDefault(page.Id);
 
-    /// <summary>Whether anything was found beside the complaint.</summary>
-    public bool HasResults => lines.Any(line => line.Evidence is not Evidence.SymptomReported);
-
     /// <summary>The weights of all evidence, and the share from which they lead to that of now.</summary>
     public LedgerFigures Figures() => new(
         page.Id.Value, Share(turn.View.Belief.Ledger is [var first, ..] ? first.Before.GetValueOrDefault(page.Id) : 0), Share(turn.View.Belief.ProbabilityOf(page.Id)),

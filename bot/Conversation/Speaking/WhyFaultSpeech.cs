@@ -39,7 +39,7 @@ internal static class WhyFaultSpeech
     private static void SayWeighed(TurnDraft turn, FaultPage page, Slot fault)
     {
         FaultLedger ledger = SayShare(turn, page, fault);
-        if (!ledger.Say()) turn.Say(SegmentKind.Why, ledger.HasResults ? "fault-little" : "fault-untested");
+        if (!ledger.Say()) turn.Say(SegmentKind.Why, ledger.AtFirst() is null ? "fault-untested" : "fault-little");
         if (page.Id != FaultId.NoneOfThese) turn.Say(SegmentKind.Why, "conclusion-proof", Slot.Of("proof", page.Proof));
     }
 

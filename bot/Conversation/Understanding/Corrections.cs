@@ -56,7 +56,7 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
             || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
 
-    // "Outdoor fan: it turns steadily" where it was said to stand: the check by its title, and another of its answers.
+    // "Air filter: full of dust" where it was said to be clean: the check by its title, and another of its answers.
     private bool CorrectsNamed(TurnDraft turn, string text)
     {
         // What is told at a repair is what it did, and no correction.
@@ -71,14 +71,17 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         return false;
     }
 
-    // Another answer, or the same one more surely.
-    private string? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told) =>
-        OptionMatcher.Find(words.WithoutDoubt(told) ?? told, Options(page), turn.Library.Language)?.Key is { } meant
-        && (meant != result.Outcome || (result.Weights.Max() < 1 && words.WithoutDoubt(told) is null)) ? meant : null;
+    // Another answer, or the same one more surely; where danger is asked for, and where an answer is needed, a half one corrects nothing.
+    private string? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told)
+    {
+        string? bare = words.WithoutDoubt(told);
+        if (bare is not null && (!page.Stop.IsEmpty || page.Needed)) return null;
+        return OptionMatcher.Find(bare ?? told, Options(page), turn.Library.Language)?.Key is { } meant
+            && (meant != result.Outcome || (bare is null && result.Weights.Max() < 1)) ? meant : null;
+    }
 
     private bool AnswerNamed(TurnDraft turn, CheckPage page, string meant, string told) => CheckAnswer.Choose(
-        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant,
-        words.WithoutDoubt(told) is not null && page.Stop.IsEmpty && !page.Needed);
+        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant, words.WithoutDoubt(told) is not null);
 
     private static ImmutableArray<Option> Options(CheckPage page) => [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
 

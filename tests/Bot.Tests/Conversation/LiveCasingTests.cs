@@ -65,6 +65,8 @@ public sealed class LiveCasingTests
     [InlineData("it is just this unit")]
     [InlineData("yes I asked, just ours")]
     [InlineData("the display light is flickering")]
+    [InlineData("yes a bit at the kitchen tap")]
+    [InlineData("I touched where they say the shower tingles, it is fine")]
     public void Shock_UnsureWhetherTheHouseIsLive_NothingIsOpened(string said)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");
@@ -77,8 +79,8 @@ public sealed class LiveCasingTests
     // What warns counts in whatever words.
     [Theory]
     [InlineData("yes the lamps flicker and get brighter")]
-    [InlineData("yes a bit at the kitchen tap")]
     [InlineData("the lamps get brighter at times")]
+    [InlineData("the shower tingles a little")]
     public void Shock_HouseIsLiveToo_InWhateverWords_NothingIsOpened(string said)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "shock-from-casing");

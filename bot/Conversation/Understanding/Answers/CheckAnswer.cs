@@ -34,9 +34,8 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(key));
         if (place < 0) return false;
         AnswerOption outcome = page.Outcomes[place];
-        Segment understood = turn.Speaker.Say(SegmentKind.Understood, isDoubted ? "understood-answer-doubted" : "understood-answer",
+        turn.Say(SegmentKind.Understood, isDoubted ? "understood-answer-doubted" : "understood-answer",
             Slot.Of("check", page.Title), Slot.Of("answer", outcome.Answer));
-        turn.Say(understood);
         turn.Happen(new OutcomeSeen(
             page.Id.Value, key, Weights(place, page.Outcomes.Length, isDoubted ? turn.Library.Settings.DoubtTrusted : 1), null,
             isDoubted ? turn.Speaker.Text("answer-doubted", Slot.Of("answer", outcome.Answer)) : outcome.Answer.Text));
@@ -71,8 +70,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         return true;
     }
 
-    /// <summary>Whether words say that who says them is not sure.</summary>
-    public bool IsDoubted(string text) => words.WithoutDoubt(text) is not null || words.Means(SoftNo, text);
+    private bool IsDoubted(string text) => words.WithoutDoubt(text) is not null || words.Means(SoftNo, text);
 
     // The labels of a check with readings, tapped or typed: "maybe open".
     private bool HearLabel(TurnDraft turn, OpenQuestion question, string text) =>
@@ -175,11 +173,12 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     private static string? Offered(OpenQuestion question, AnswerOption outcome) => question.Options.FirstOrDefault(option => option.Key == outcome.Id.Value)?.Key;
 
-    // "Yes, a bit at the kitchen tap" where an answer is needed: what warns counts in the middle of other words too, unless something is denied.
-    private static string? Warning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
+    // "Yes, the lamps flicker and get brighter" where an answer is needed: what warns counts in the middle of other words too, unless
+    // something is denied or said to be fine.
+    private string? Warning(TurnDraft turn, OpenQuestion question, CheckPage page, string text)
     {
         ImmutableArray<string> said = PlainWords.Of(text);
-        if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return null;
+        if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || words.Holds("words-fine", text) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return null;
         AnswerOption? sound = SoundOf(turn, page);
         AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => Holds(said, wording)))];
         return warnings is [var only] && only != sound ? Offered(question, only) : null;
