@@ -80,8 +80,13 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
             && (meant != result.Outcome || (bare is null && result.Weights.Max() < 1)) ? meant : null;
     }
 
-    private bool AnswerNamed(TurnDraft turn, CheckPage page, string meant, string told) => CheckAnswer.Choose(
-        turn, turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) }, meant, words.WithoutDoubt(told) is not null);
+    // The step is chosen anew; but a way to an access state that is half gone is gone to its end.
+    private bool AnswerNamed(TurnDraft turn, CheckPage page, string meant, string told)
+    {
+        OpenQuestion named = turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) };
+        if (turn.State.Approach is null) turn.Happen(new CheckReopened(page.Id.Value));
+        return CheckAnswer.Choose(turn, named, meant, words.WithoutDoubt(told) is not null);
+    }
 
     private static ImmutableArray<Option> Options(CheckPage page) => [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
 

@@ -56,6 +56,17 @@ public sealed class CorrectionTests
         Assert.Equal(access, walker.State.Access);
     }
 
+    // What comes next is worked out again: the filter that is full of dust after all is washed before anything else is looked at.
+    [Fact]
+    public void EarlierResult_NamedWithAnotherAnswer_StepIsChosenAnew()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
+        walker.Tap("clean");
+        Assert.Equal(QuestionKind.Check, walker.Question.Kind);
+        walker.Say("air filter: full of dust");
+        Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
+    }
+
     // What a repair did is no correction of what was found before it.
     [Fact]
     public void EarlierResult_NamedAtARepair_StaysAsItWas()
