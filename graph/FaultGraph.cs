@@ -16,6 +16,7 @@ public sealed class FaultGraph
     private readonly Lazy<FaultIndex> index;
     private readonly Lazy<BidirectionalGraph<Node, Link>> graph;
     private readonly Lazy<ImmutableArray<Finding>> findings;
+    private readonly Lazy<double> everything;
     private readonly GraphParts parts;
     private readonly ImmutableArray<Finding> ofParts;
     private readonly ImmutableSortedDictionary<FaultId, Fault> faults;
@@ -30,6 +31,7 @@ public sealed class FaultGraph
         index = new(() => new FaultIndex(parts));
         graph = new(() => GraphBuilder.Join(parts));
         findings = new(() => ofParts.AddRange(LooseEnds.Of(parts, graph.Value)));
+        everything = new(SumOfEverything);
         (faults, symptoms, checks, repairs) = (parts.Faults, parts.Symptoms, parts.Checks, parts.Repairs);
         Faults = before?.faults == faults ? before.Faults : [.. faults.Values];
         Symptoms = before?.symptoms == symptoms ? before.Symptoms : [.. symptoms.Values];
@@ -109,12 +111,19 @@ public sealed class FaultGraph
             : [];
 
     /// <summary>The checks that can tell at least two of these faults apart.</summary>
-    public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among)
-    {
-        // A check without a row of its own for any of them shows the same under all.
-        HashSet<CheckId> listing = [.. among.SelectMany(index.Value.Checks).Select(check => check.Id)];
-        return Checks.Where(check => listing.Contains(check.Id) && check.Separates(among));
-    }
+    public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among) =>
+        ChecksOf(among).Where(check => check.Separates(among));
+
+    /// <summary>The checks of any of these faults; one without a row of its own for any shows the same under all.</summary>
+    public IEnumerable<Check> ChecksOf(IEnumerable<FaultId> among) =>
+        among.SelectMany(index.Value.Checks).DistinctBy(check => check.Id).OrderBy(check => check.Id);
+
+    /// <summary>The repairs that cure any of these faults.</summary>
+    internal IEnumerable<Repair> RepairsOf(IEnumerable<FaultId> among) =>
+        among.SelectMany(index.Value.Repairs).DistinctBy(repair => repair.Id).OrderBy(repair => repair.Id);
+
+    /// <summary>Minutes of every check and every repair once, each reached from farthest away, each part changed for nothing.</summary>
+    internal double Everything => everything.Value;
 
     /// <summary>The checks and repairs that may be done in an access state.</summary>
     public IEnumerable<Node> DoneIn(AccessId access) =>
@@ -127,5 +136,20 @@ public sealed class FaultGraph
     /// Evidence names a part that is not in the graph, or is out of its range.
     /// </exception>
     public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null, ContradictionFloor? floor = null) =>
-        BeliefReckoning.Reckon(this, [.. evidence], applicable, floor ?? ContradictionFloor.Usual);
+        BelieveWhere(applicable is null ? null : applicable.Contains, evidence, floor);
+
+    /// <summary>The same, asking of each fault whether the unit can have it.</summary>
+    /// <param name="applies">Asked only of the faults in question; null means that it can have all.</param>
+    /// <exception cref="ArgumentException">
+    /// Evidence names a part that is not in the graph, or is out of its range.
+    /// </exception>
+    public Belief BelieveWhere(Predicate<FaultId>? applies, IEnumerable<Evidence> evidence, ContradictionFloor? floor = null) =>
+        BeliefReckoning.Reckon(this, [.. evidence], applies, floor ?? ContradictionFloor.Usual);
+
+    private double SumOfEverything()
+    {
+        double way = Access.All.SelectMany(from => Access.All.Select(to => Access.Minutes(from.Id, to.Id))).Where(double.IsFinite).Max();
+        return Checks.Sum(check => check.Minutes + way)
+            + Repairs.Sum(repair => repair.Minutes + repair.VerifyMinutes + repair.WrongMinutes + 2 * way);
+    }
 }

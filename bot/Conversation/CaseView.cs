@@ -37,7 +37,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public Belief Belief => _belief ??= known?.Of(State, () => BeliefAfter(Evidence)) ?? BeliefAfter(Evidence);
 
     /// <summary>The belief after some of the evidence.</summary>
-    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.Believe(evidence, Applicable(), library.Settings.Contradiction);
+    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.BelieveWhere(Applies, evidence, library.Settings.Contradiction);
 
     /// <summary>Everything learnt, symptoms first, then results, repairs made and earlier work.</summary>
     public IEnumerable<Evidence> Evidence => Learn();
@@ -99,6 +99,5 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     private bool Fits(SeenResult result) =>
         library.Graph.Find(new CheckId(result.Check)) is { } check && check.Outcomes.Length == result.Weights.Length;
 
-    private ImmutableSortedSet<FaultId> Applicable() =>
-        [.. library.Faults.Values.Where(page => AppliesHere(page.Series)).Select(page => page.Id)];
+    private bool Applies(FaultId fault) => library.Faults.TryGetValue(fault, out FaultPage? page) && AppliesHere(page.Series);
 }

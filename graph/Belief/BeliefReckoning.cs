@@ -12,11 +12,11 @@ internal sealed class BeliefReckoning
 
     private readonly ContradictionFloor floor;
 
-    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, ContradictionFloor floor)
+    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, Predicate<FaultId>? applies, ContradictionFloor floor)
     {
         this.floor = floor;
         ImmutableArray<Evidence> counted = EvidenceSieve.Counted(graph, evidence);
-        candidates = [.. Candidates.Of(graph, counted, applicable)];
+        candidates = [.. Candidates.Of(graph, counted, applies)];
         priors = [.. candidates.Select(id => graph.Find(id)!.Weight)];
         Normalise(priors);
         EvidenceColumns reader = new(graph, candidates, priors, [.. counted.OfType<Evidence.SymptomReported>()]);
@@ -24,9 +24,9 @@ internal sealed class BeliefReckoning
     }
 
     public static Belief Reckon(
-        FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable, ContradictionFloor floor)
+        FaultGraph graph, ImmutableArray<Evidence> evidence, Predicate<FaultId>? applies, ContradictionFloor floor)
     {
-        BeliefReckoning reckoning = new(graph, evidence, applicable, floor);
+        BeliefReckoning reckoning = new(graph, evidence, applies, floor);
         double[] weights = reckoning.Weights();
         if (Normalise(weights)) return reckoning.Told(weights, exhausted: false);
 

@@ -11,16 +11,20 @@ internal static class Candidates
     /// while nothing is reported, or nothing without doubt: what may not have been meant excludes no fault. By id.
     /// </summary>
     public static IEnumerable<FaultId> Of(
-        FaultGraph graph, ImmutableArray<Evidence> evidence, IReadOnlySet<FaultId>? applicable)
+        FaultGraph graph, ImmutableArray<Evidence> evidence, Predicate<FaultId>? applies)
     {
         ImmutableArray<Evidence.SymptomReported> reports = [.. evidence.OfType<Evidence.SymptomReported>()];
         bool isOpen = reports.All(report => report.Confidence < 1);
-        return graph.Faults.Select(fault => fault.Id)
-            .Where(id => applicable is null || applicable.Contains(id))
-            .Where(id => isOpen || IsListed(graph, reports, id));
+        IEnumerable<FaultId> inQuestion = isOpen ? graph.Faults.Select(fault => fault.Id) : Listed(graph, reports);
+        return inQuestion.Where(id => applies?.Invoke(id) is not false);
     }
 
     /// <summary>Whether some reported symptom lists the fault, or it is "none of these".</summary>
     public static bool IsListed(FaultGraph graph, IEnumerable<Evidence.SymptomReported> reports, FaultId fault) =>
         fault == FaultId.NoneOfThese || reports.Any(report => graph.Find(report.Symptom)!.Causes.ContainsKey(fault));
+
+    // From the symptoms, not from all faults: a large library costs a case nothing.
+    private static IEnumerable<FaultId> Listed(FaultGraph graph, ImmutableArray<Evidence.SymptomReported> reports) =>
+        reports.SelectMany(report => graph.Find(report.Symptom)!.Causes.Keys).Append(FaultId.NoneOfThese).Distinct()
+            .Where(id => graph.Find(id) is not null).Order();
 }

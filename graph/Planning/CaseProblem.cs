@@ -31,7 +31,7 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
 
     /// <exception cref="ArgumentException">The situation names an access state that is not in the graph.</exception>
     public static CaseProblem From(FaultGraph graph, Belief belief, Situation situation) => From(
-        graph, belief.Ranked, [.. belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check)],
+        graph, belief.Ranked, belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check).ToHashSet().Contains,
         situation);
 
     /// <summary>The problem as it stands at a position of another one of the same graph.</summary>
@@ -42,10 +42,10 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         HashSet<CheckId> open = [.. problem.Checks.Select(check => check.Id).Where(check => !here.IsUsed(check))];
         return From(
             graph, [.. problem.Faults.Select((fault, place) => new RankedFault(fault.Id, here.WeightSpan[place] / mass))],
-            [.. graph.Checks.Select(check => check.Id).Where(check => !open.Contains(check))], situation with { Access = here.Access });
+            check => !open.Contains(check), situation with { Access = here.Access });
     }
 
-    private static CaseProblem From(FaultGraph graph, ImmutableArray<RankedFault> ranked, HashSet<CheckId> done, Situation situation)
+    private static CaseProblem From(FaultGraph graph, ImmutableArray<RankedFault> ranked, Predicate<CheckId> isDone, Situation situation)
     {
         ImmutableArray<Fault> faults =
         [
@@ -53,24 +53,15 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
                 .Select(fault => new Fault(fault.Id, fault.Probability)),
         ];
         if (faults.IsEmpty) return new CaseProblem(null, []);
-        CaseProblem made = Of(graph, faults, done, situation);
+        CaseProblem made = Of(graph, faults, isDone, situation);
         double leftOut = ranked.Where(fault => fault.Probability <= Negligible).Sum(fault => fault.Probability);
-        return made with { LeftOut = leftOut, MostLost = leftOut * (Everything(graph) + situation.HandOverMinutes) };
+        return made with { LeftOut = leftOut, MostLost = leftOut * (graph.Everything + situation.HandOverMinutes) };
     }
 
-    // Every check and every repair once, each reached from farthest away, each part changed for nothing.
-    private static double Everything(FaultGraph graph)
-    {
-        double way = graph.Access.All.SelectMany(from => graph.Access.All.Select(to => graph.Access.Minutes(from.Id, to.Id)))
-            .Where(double.IsFinite).Max();
-        return graph.Checks.Sum(check => check.Minutes + way)
-            + graph.Repairs.Sum(repair => repair.Minutes + repair.VerifyMinutes + repair.WrongMinutes + 2 * way);
-    }
-
-    private static CaseProblem Of(FaultGraph graph, ImmutableArray<Fault> faults, HashSet<CheckId> done, Situation situation)
+    private static CaseProblem Of(FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone, Situation situation)
     {
         AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
-        ImmutableArray<Check> checks = PlannableChecks(graph, faults, done, situation, access);
+        ImmutableArray<Check> checks = PlannableChecks(graph, faults, isDone, situation, access);
         if (situation.Objective == Objective.Isolate)
             return new CaseProblem(
                 new SequencingProblem(Objective.Isolate, faults, checks, [], access, graph.Likelihoods), []);
@@ -82,13 +73,13 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
 
     // A check that tells none of the faults apart never will: the walk only rules faults out.
     private static ImmutableArray<Check> PlannableChecks(
-        FaultGraph graph, ImmutableArray<Fault> faults, HashSet<CheckId> done, Situation situation, AccessStates access)
+        FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone, Situation situation, AccessStates access)
     {
         int[] places = [.. faults.Select(fault => graph.Likelihoods.PlaceOf(fault.Id))];
         return
         [
-            .. graph.Checks
-                .Where(check => situation.Who.May(check.Who) && !done.Contains(check.Id) && !situation.BarredChecks.Contains(check.Id)
+            .. graph.ChecksOf(faults.Select(fault => fault.Id))
+                .Where(check => situation.Who.May(check.Who) && !isDone(check.Id) && !situation.BarredChecks.Contains(check.Id)
                     && graph.Likelihoods.Separates(graph.Likelihoods.PlaceOf(check.Id), places))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
                 .Where(check => !check.Access.IsEmpty),

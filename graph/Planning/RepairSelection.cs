@@ -17,7 +17,7 @@ internal sealed class RepairSelection(FaultGraph graph, Situation situation, Acc
         ImmutableHashSet<FaultId> inQuestion = [.. faults.Select(fault => fault.Id)];
         List<Repair> repairs =
         [
-            .. graph.Repairs.Where(repair => Obstacle(repair, default) is null)
+            .. graph.RepairsOf(inQuestion).Where(repair => Obstacle(repair, default) is null)
                 .Select(repair => repair with
                 {
                     Access = [.. repair.Access.Where(access.Contains)],

@@ -99,8 +99,10 @@ internal sealed class StepChooser(Library library)
         HandOverMinutes = library.HandOverMinutes,
     };
 
+    // Of what could tell the faults in question apart: no other check is planned.
     private IEnumerable<CheckId> NotHere(CaseView view) =>
-        library.Checks.Values.Where(page => !view.IsFor(page)).Select(page => page.Id);
+        library.Graph.ChecksOf(view.Belief.Ranked.Where(ranked => ranked.Probability > CaseProblem.Negligible).Select(ranked => ranked.Id))
+            .Where(check => !view.IsFor(library.Checks[check.Id])).Select(check => check.Id);
 
     private ImmutableHashSet<AccessId> FirstIn(CaseView view) => SafeStateFirst.StillDemanded(
         library, FirstIn(library, view.State), view.Results.Select(result => new CheckId(result.Check)));

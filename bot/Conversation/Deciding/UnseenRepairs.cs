@@ -61,7 +61,7 @@ internal sealed class UnseenRepairs(Library library)
 
     private static ImmutableArray<Showing> Showings(Library library, Repair repair) =>
     [
-        .. from check in library.Graph.Checks
+        .. from check in library.Graph.ChecksOf(repair.Fixes.Append(FaultId.NoneOfThese))
            where check.Who.Rank == 0
            let times = repair.Fixes.Max(fault => Times(check, fault))
            where times >= library.Settings.Shows

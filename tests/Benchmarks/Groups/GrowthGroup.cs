@@ -9,7 +9,7 @@ namespace DxAssistant.Benchmarks.Groups;
 /// <remarks><c>DX_FAULTS</c> names the largest size: 10,000 without it.</remarks>
 internal sealed class GrowthGroup : IBenchmarkGroup
 {
-    private static readonly ImmutableArray<int> Sizes = [100, 1_000, 10_000, 100_000];
+    private static readonly ImmutableArray<int> Sizes = [1_000, 10_000, 100_000];
 
     public string Name => "growth";
 
