@@ -9,90 +9,13 @@ namespace DxAssistant.Browser.Tests;
 /// </summary>
 public sealed class ReachTests
 {
-    // 1.4.10 Reflow: 320 CSS pixels without scrolling sideways.
-    [ChromiumTheory]
-    [InlineData(320, 568)]
-    [InlineData(412, 839)]
-    [InlineData(768, 1024)]
-    [InlineData(1280, 800)]
-    [InlineData(3840, 2160)]
-    public async Task Width_NothingSticksOut(int width, int height)
-    {
-        await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync(width: width, height: height);
-        await WalkToReadingsAsync(visit, site);
-        await visit.PictureAsync($"width-{width}");
-
-        Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-    }
-
-    // 1.4.4 Resize text: the reader's own setting doubled.
-    [ChromiumFact]
-    public async Task Text_AtTwiceTheSize_NothingSticksOutAndEverythingCanBeReached()
-    {
-        await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync("Pixel 7");
-        await WalkToReadingsAsync(visit, site);
-        await visit.Page.AddStyleTagAsync(new() { Url = "/css/ink.css" });
-        await visit.Page.EvaluateAsync("document.documentElement.style.fontSize = '200%'");
-        await visit.PictureAsync("text-twice");
-        Assert.Equal(1, await visit.Page.EvaluateAsync<int>("getComputedStyle(document.querySelector('.row')).gridTemplateColumns.split(' ').length"));
-
-        Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
-        await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Cannot do that here" })
-            .ScrollIntoViewIfNeededAsync();
-        Assert.True(
-            await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Cannot do that here" }).IsVisibleAsync());
-    }
-
-    // Both of the above, on every page that a technician or the desk opens.
-    [ChromiumTheory]
-    [InlineData(320, "100%")]
-    [InlineData(360, "200%")]
-    public async Task Page_Narrow_NothingSticksOut(int width, string text)
-    {
-        await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync(width: width, height: 640);
-        await WalkToReadingsAsync(visit, site);
-        string sheet = new Uri(visit.Page.Url).AbsolutePath;
-        string[] pages = [sheet, $"{sheet}/job", $"{sheet}/sheet", $"{sheet}/call", "/cases", "/work", "/claims", "/device", "/join", "/sign-in"];
-        foreach (string path in pages)
-        {
-            await visit.OpenAsync(site.Address + path);
-            await visit.Page.EvaluateAsync("size => document.documentElement.style.fontSize = size", text);
-            await visit.PictureAsync($"narrow-{width}-{path.Split('/')[^1]}", whole: true);
-
-            int over = await visit.Page.EvaluateAsync<int>("document.documentElement.scrollWidth - innerWidth");
-            Assert.True(over <= 0, $"{path} sticks out by {over} pixels");
-        }
-    }
-
-    // On its side a phone is too low for question and sheet one above the other.
-    [ChromiumFact]
-    public async Task Phone_OnItsSide_QuestionAndAnswersStandBesideTheSheet()
-    {
-        await using var site = await Site.StartAsync();
-        await using var visit = await Visit.StartAsync(width: 640, height: 360);
-        await visit.OpenAsync(site.Address);
-        await visit.WriteAsync("compressor does not start");
-
-        var question = await BoxAsync(visit, "#slip-question");
-        var sheet = await BoxAsync(visit, ".sheet");
-        var answer = await BoxAsync(visit, "[data-key=done]");
-
-        await visit.LookAsync("sheet-on-its-side");
-        Assert.True(question.X >= sheet.X + sheet.Width, "the question stands beside the sheet");
-        Assert.InRange(question.Y, 0, 360 - question.Height);
-        Assert.InRange(answer.Y, 0, 360);
-    }
-
     // 2.5.8 asks for 24 pixels; gloves ask for 48 (common practice).
     [ChromiumFact]
     public async Task Thumb_EveryTargetIsLargeEnough()
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync("Pixel 7");
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
         await visit.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
 
         string[] small = await visit.Page.EvaluateAsync<string[]>("""
@@ -184,7 +107,7 @@ public sealed class ReachTests
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync("Pixel 7");
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
 
         string read = await visit.Page.Locator("body").AriaSnapshotAsync();
 
@@ -282,7 +205,7 @@ public sealed class ReachTests
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync();
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
 
         await visit.Page.FillAsync("#reading-0", "5");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Minus, U–V" }).ClickAsync();
@@ -298,7 +221,7 @@ public sealed class ReachTests
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync("Pixel 7");
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
         Assert.Equal("none", await visit.Page.GetAttributeAsync("#reading-0", "inputmode"));
 
         foreach (string key in new[] { "1", ".", "2", "5", "clear", "kΩ", "minus", "minus" }) await PadAsync(visit, key);
@@ -319,7 +242,7 @@ public sealed class ReachTests
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync("Pixel 7");
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
 
         var ring = await BoxAsync(visit, "#slip-question");
         var number = await BoxAsync(visit, ".slip-head .label");
@@ -361,7 +284,7 @@ public sealed class ReachTests
     {
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync("Pixel 7", shade);
-        await WalkToReadingsAsync(visit, site);
+        await visit.WalkToReadingsAsync(site);
         await visit.Page.FillAsync("#reading-0", "1.2");
         await visit.TapAsync("Write the readings down");
         await visit.Page.EvaluateAsync("document.querySelectorAll('details').forEach(d => d.open = true)");
@@ -376,14 +299,6 @@ public sealed class ReachTests
             string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
         Assert.Contains(
             "Calculation “winding-balance”", await visit.Page.InnerTextAsync("#rows"), StringComparison.Ordinal);
-    }
-
-    private static async Task WalkToReadingsAsync(Visit visit, Site site)
-    {
-        await visit.OpenAsync(site.Address);
-        await visit.WriteAsync("compressor does not start");
-        await visit.TapAsync("Done");
-        await visit.TapAsync("Done");
     }
 
     private static Task<string> FocusedAsync(Visit visit) =>

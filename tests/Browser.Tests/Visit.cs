@@ -54,6 +54,15 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Waits until the page has drawn itself.</summary>
     public Task ReadyAsync() => Page.WaitForSelectorAsync("body[data-ready]:not([data-ready=no])");
 
+    /// <summary>Opens the page and walks to the first question with fields.</summary>
+    public async Task WalkToReadingsAsync(Site site)
+    {
+        await OpenAsync(site.Address);
+        await WriteAsync("compressor does not start");
+        await TapAsync("Done");
+        await TapAsync("Done");
+    }
+
     public Task TapAsync(string label) =>
         AnswerAsync(() => Page.GetByRole(AriaRole.Button, new() { Name = label, Exact = true }).ClickAsync());
 

@@ -27,7 +27,8 @@ internal sealed class SimulatedWalker(Assistant assistant)
             state = Take(state, unit.Answer(question), clock);
         }
 
-        return new SimulatedWalk(simulated, EndOf(unit, simulated.Role, state), steps.ToImmutable(), clock.Minutes, clock.Checks, clock.WrongParts);
+        return new SimulatedWalk(simulated, EndOf(unit, simulated.Role, state), steps.ToImmutable(), clock.Minutes, clock.Checks, clock.WrongParts,
+            Names(state, unit.Fault));
     }
 
     private CaseState Take(CaseState state, MessageBody body, WalkClock clock)
@@ -35,6 +36,13 @@ internal sealed class SimulatedWalker(Assistant assistant)
         Turn turn = assistant.Take(state, new Message(state.Turns.ToString(CultureInfo.InvariantCulture), body));
         foreach (CaseEvent happened in turn.Events) clock.Count(happened);
         return Fold.Apply(state, turn.Events);
+    }
+
+    // A sentence names a fault when its title stands in it.
+    private bool Names(CaseState state, FaultId fault)
+    {
+        string page = assistant.Library.Faults[fault].Title.Place.Path;
+        return state.LastReply?.Segments.Any(segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path == page)) == true;
     }
 
     private WalkEnd EndOf(HiddenUnit unit, string role, CaseState state)

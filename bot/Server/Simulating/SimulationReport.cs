@@ -14,7 +14,7 @@ internal static class SimulationReport
     public static void Write(TextWriter output, SimulationOrder order, ImmutableArray<SimulatedWalk> walks, bool each = false)
     {
         output.Write(Line($"Seed {order.Seed}, {walks.Length} walks. In brackets: between these lies the true value with 95 %.") + "\n\n");
-        output.Write("| | walks | proven, % | missed, % | visits in vain, % | without an end | with a wrong part, % | the same of those not booked, % | booked | checks | minutes |\n|---|---|---|---|---|---|---|---|---|---|---|\n");
+        output.Write("| | walks | rightly ended, % | proven, % | missed, % | visits in vain, % | without an end | with a wrong part, % | the same of those not booked, % | booked | fault named there, % | checks | minutes |\n|---|---|---|---|---|---|---|---|---|---|---|---|---|\n");
         Row(output, "all", walks);
         Rows(output, walks, walk => walk.Case.Play.ToString());
         Rows(output, walks, walk => walk.Case.Role);
@@ -34,7 +34,7 @@ internal static class SimulationReport
     {
         WalkTally tally = WalkTally.Of([.. walks]);
         string minutes = double.IsNaN(tally.MinutesEither) ? Line($"{tally.Minutes:0}") : Line($"{tally.Minutes:0} ± {tally.MinutesEither:0}");
-        output.Write(Line($"| {name} | {tally.Walks} | {Share(tally.Proven, tally.Within)} | {Share(tally.Missed, tally.Walks)} | {Share(tally.VisitsInVain, tally.Walks)} | {tally.Stuck} | {Share(tally.WrongWalks, tally.Walks)} | {Share(tally.WrongWalksWithin, tally.Within)} | {tally.Booked} | {tally.Checks:0.0} | {minutes} |") + "\n");
+        output.Write(Line($"| {name} | {tally.Walks} | {Share(tally.Proven + tally.Booked, tally.Walks)} | {Share(tally.Proven, tally.Within)} | {Share(tally.Missed, tally.Walks)} | {Share(tally.VisitsInVain, tally.Walks)} | {tally.Stuck} | {Share(tally.WrongWalks, tally.Walks)} | {Share(tally.WrongWalksWithin, tally.Within)} | {tally.Booked} | {Share(tally.Named, tally.Booked)} | {tally.Checks:0.0} | {minutes} |") + "\n");
     }
 
     private static string Share(int hits, int of)

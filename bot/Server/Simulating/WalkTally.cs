@@ -6,6 +6,7 @@ namespace DxAssistant.Server.Simulating;
 /// <summary>The figures of several simulated walks.</summary>
 /// <param name="Proven">Walks that ended at the true fault, of those in which this person can.</param>
 /// <param name="Within">Walks of persons who can repair the true fault: those that were not booked.</param>
+/// <param name="Named">Booked walks whose last words name the true fault.</param>
 /// <param name="Missed">Walks that ended with advice, as nothing found or intermittent, although there was a fault.</param>
 /// <param name="VisitsInVain">Walks left to a person with another role although this one could have repaired it.</param>
 /// <param name="Stuck">Walks without an end.</param>
@@ -15,7 +16,7 @@ namespace DxAssistant.Server.Simulating;
 /// <param name="WrongWalksWithin">Walks that were not booked and in which a part was changed for nothing.</param>
 /// <param name="MinutesEither">Half the width of the 95 % interval about the mean minutes.</param>
 internal sealed record WalkTally(
-    int Walks, int Within, int Proven, int Booked, int Missed, int VisitsInVain, int Stuck, int WrongParts, int WrongWalks,
+    int Walks, int Within, int Proven, int Booked, int Named, int Missed, int VisitsInVain, int Stuck, int WrongParts, int WrongWalks,
     int WrongPartsWithin, int WrongWalksWithin, double Minutes, double MinutesEither, double Checks)
 {
     // The normal quantile of 97.5 %.
@@ -37,6 +38,7 @@ internal sealed record WalkTally(
             within.Length,
             walks.Count(walk => walk.End == WalkEnd.Proven),
             walks.Count(walk => walk.End == WalkEnd.Booked),
+            walks.Count(walk => walk is { End: WalkEnd.Booked, IsNamed: true }),
             walks.Count(walk => walk.End == WalkEnd.Missed),
             walks.Count(walk => walk.End == WalkEnd.BookedForNothing),
             walks.Count(walk => walk.End == WalkEnd.Stuck),

@@ -1,11 +1,9 @@
-using DxAssistant.Bot.Tests.Server;
 using DxAssistant.Conversation;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
 using DxAssistant.Graph.Model;
-using DxAssistant.Server.Summary;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
@@ -159,71 +157,6 @@ public sealed class DangerTests
         Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path.Contains("live-casing", StringComparison.Ordinal)));
     }
 
-    [Fact]
-    public void Gas_IsNeverToldToUseASwitch()
-    {
-        Walker walker = Opened();
-        walker.Say("gas smell");
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
-        walker.Tap("owner");
-        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
-    }
-
-    [Theory]
-    [InlineData("tarn duo shows 88 flashing")]
-    [InlineData("veldarn controller shows L0")]
-    public void LeakAlarmCode_Owner_IsToldAtOnceAndTheWalkEnds(string words)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-        walker.Tap("owner");
-        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
-    }
-
-    [Fact]
-    public void LeakAlarmCode_Technician_IsWarnedOnceAndTheAlarmCountsOnce()
-    {
-        Walker walker = Opened();
-        walker.Say("tarn duo shows 88 flashing");
-        Reply next = walker.Tap("technician");
-        Assert.DoesNotContain(next.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-        Assert.NotEqual(QuestionKind.Closed, walker.Question.Kind);
-        Assert.Equal(LeakAfter(walker.State with { Results = [] }), LeakAfter(walker.State), tolerance: 1e-9);
-    }
-
-    private static double LeakAfter(CaseState state) =>
-        new CaseView(ShippedContent.Library, state).Belief.ProbabilityOf(new FaultId("undercharge-leak"));
-
-    // A condensate pump sounds its own alarm, for water. Common practice, no source.
-    [Theory]
-    [InlineData("the condensate pump alarm is beeping")]
-    [InlineData("the float alarm is beeping")]
-    [InlineData("the little box next to the unit beeps")]
-    [InlineData("the pump is beeping")]
-    public void Alarm_OfThePump_IsNoGas(string words)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-        Assert.Empty(walker.State.Results);
-    }
-
-    [Theory]
-    [InlineData("the gas alarm is beeping")]
-    [InlineData("the heat pump alarm is going off")]
-    [InlineData("the pump alarm is going off")]
-    [InlineData("an alarm on the pump is beeping")]
-    [InlineData("the alarm is going off")]
-    [InlineData("the gas alarm on the pump is beeping")]
-    [InlineData("the condensate pump alarm is going off and the gas alarm is beeping")]
-    public void Alarm_OfGas_IsStillHeard(string words)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-    }
-
     [Theory]
     [InlineData("no smoke, but it does not cool")]
     [InlineData("the smoke detector in the hall is new, unit wont heat")]
@@ -310,32 +243,12 @@ public sealed class DangerTests
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
     }
 
-    [Fact]
-    public void Gas_BesideBurning_IsAnsweredWithoutASwitch()
-    {
-        Walker walker = Opened();
-        walker.Say("gas smell and a burning smell");
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
-    }
-
     // Who is at the unit was not asked anew in older logs.
     [Fact]
     public void StartedOver_InAnOlderLog_KeepsThePerson()
     {
         CaseState before = Opened().Begin("brenholt-ws", "technician", "poor-cooling").State;
         Assert.Equal("technician", Fold.Apply(before, new StartedOver()).Role);
-    }
-
-    // To switch off where gas may be is wrong, and so is to speak of brazing to who smells it.
-    [Theory]
-    [InlineData("i can smell gas")]
-    [InlineData("theres a smell of gas near the heat pump what do i do")]
-    public void Gas_SmeltByAnybody_IsAnsweredWithoutARefusal(string words)
-    {
-        Walker walker = Opened();
-        walker.Say(words);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
     }
 
     // "No smoke" answers one sign of danger, the hiss is another.

@@ -39,6 +39,13 @@ public sealed class WalkTallyTests
         Assert.StartsWith("100.0 ", all[Array.IndexOf(heads, "the same of those not booked, %")], StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Of_WalksLeftToOthers_CountsThoseThatNameTheFault()
+    {
+        WalkTally tally = WalkTally.Of([Walk(WalkEnd.Booked, 0), Walk(WalkEnd.Booked, 0) with { IsNamed = true }, Walk(WalkEnd.Proven, 0) with { IsNamed = true }]);
+        Assert.Equal(1, tally.Named);
+    }
+
     private static SimulatedWalk Walk(WalkEnd end, int wrongParts) =>
-        new(new SimulatedCase("a", "one", "technician", "f", 1), end, [], 10, 1, wrongParts);
+        new(new SimulatedCase("a", "one", "technician", "f", 1), end, [], 10, 1, wrongParts, IsNamed: false);
 }
