@@ -17,7 +17,7 @@ internal static class SafetyTalk
     private static readonly WordPattern Kept = new("""
         i not work live, we not work live, said not way, told him not, told them not, told her not, told owner not, told the owner not,
         told the customer not, told customer not, told the apprentice not, lock and tag, locked and tagged, tied off, mate foot it, footed the ladder, guard back on before, covers back on before,
-        will not bypass, will not bridge, will not jumper, will not vent, will not run it, i refused to, we refused to, talked him out, talked her out, talked them out, i said not, waiting for the storm, storm to pass,
+        will not bypass, will not bridge, will not jumper, will not vent, will not run it, i refused to, we refused to, talked him out, talked her out, talked them out, i said not, i told him, i told her, i told them, waiting for the storm, storm to pass,
         came down from the roof, came off the roof, i not bypass, i not bridge, i not jumper, i not vent, we not bypass, we not bridge, we not vent, i did not vent, we did not vent, i did not bypass,
         i did not bridge, i did not jumper, we did not bypass, we did not bridge, i not put in the, i not put in a, took his jumper out, took the jumper out, took the bridge out
         """);

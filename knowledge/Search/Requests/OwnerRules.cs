@@ -26,5 +26,24 @@ internal static class OwnerRules
         {
             Reach = 16, OnlyIfMeant = true, Unless = new("not fix itself, not change"),
         },
+        new(Page, new("""
+                owner, house owner, home owner, homeowner, landlord, landlady, tenant, tenants, customer, client, lady, old lady, mum, mom, mother, dad, grandma, grandpa, granny, wife, husband, kid, son, daughter,
+                guest, receptionist, caretaker, janitor, cleaner, apprentice alone, helper, neighbor, i live here, my house, flatmate, roommate
+                """),
+            new("""
+                take off, taking off, open, opening, unscrew, unscrewing, pop, remove, removing, push the relay, push the contactor, press the contactor, press the relay, jiggle, wiggle the wires, touch the wires, hold the probe, hold the probes,
+                measure, test the capacitor, change the capacitor, change the fuse, reach inside, poke, pull the plug off the board, climb, hook up gages, evacuate, add gas, charge it, add refrigerant, braze
+                """))
+        {
+            Reach = 9, ObjectFollows = true, IsOutright = true,
+            Also = new("""
+                cover, covers, lid, panel, electrical, electrical cover, terminal, terminals, relay, contactor, board, capacitor, wires, wiring, voltage, mains, control box, outdoor unit, roof, multimeter, lines, gages, refrigerant, screws, fuse
+                """),
+            And = new("""
+                i will, going, gonna, let, have her, have him, have them, get her, get him, get them, ask, tell her, tell him, tell the, tell them, talk my, talk the, talk her, talk him, talk them, walk my, walk the, walk her, walk him, can the, can my, can he, can she, can they, could the, could my, teach me,
+                guide, through, while i, while you, here, how do i, how can i, how to, from the phone, on the phone, over the phone, which screws, can hold, could hold, myself, himself, herself
+                """),
+            Unless = new("opened, not open, should not, not let, window, front panel filter, filter, filters, not take, remote, should the, must the, not touch, told her not, told him not, fell off, came off, keep away, valve open, opens, stay away, front panel"),
+        },
     ];
 }

@@ -33,10 +33,18 @@ internal static class RecordRules
         new(Page, new("write, write down, put down, say, say that, claim, claim that, tell them, note, log, report, enter"),
             new("""
                 warranty wants, so they pay, so that they pay, so it pays, so the warranty pays, so that the warranty pays, so it is covered,
+                so _ pays, so the _ pays, so that _ pays, so _ will pay, so _ covers, so the _ covers, so _ covers it, so both are covered, so its covered, so i get paid, so _ approves, so the _ approves,
                 so it gets paid, so the claim goes through, so that the claim goes through, so they send, so that they send, so they replace, so that they replace
                 """))
         {
             Reach = 10, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("will not, display, error, manual says, should not, not say"),
+        },
+        new(Page, new("swap, switch, exchange, change, alter, use, borrow, put, give, enter, another, different"),
+            new("serials, serial, serial numbers, serial number, serial nos, dates, install date, date of install, nameplates, plates, rating plates, stickers"))
+        {
+            Reach = 4, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true,
+            Also = new("so both, covered, claim, warranty, between the 2, between units, both, from the other, other unit, newer, so it is, so that it, falls in, in warranty, still in, get it through, goes through"),
+            Unless = new("typo, wrong, correct, mistake, mistyped, typed, misread, old one, replaced"),
         },
         new(Page, new("put, use, enter, write"), new("last year date, last years date, older date, old date, earlier date, another date, different date"))
         {

@@ -12,7 +12,7 @@ internal static class UnsafeRules
     // What is outright goes before all else: a milder rule must not hide it.
     private static ImmutableArray<UnsafeRule> Listed =>
         [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All, .. GuardRules.All, .. MakeshiftRules.All, .. RecordRules.All,
-            .. MovingPartRules.All, .. SupplyRules.All, .. SubstanceRules.All];
+            .. MovingPartRules.All, .. SupplyRules.All, .. SubstanceRules.All, .. BareUnitRules.All, .. StandInRules.All];
 
     /// <summary>The words of all rules: the spelling must not mend them into others.</summary>
     public static readonly FrozenSet<string> Words =
