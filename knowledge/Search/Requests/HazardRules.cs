@@ -79,7 +79,7 @@ internal static class HazardRules
             Reach = 8, OnlyIfMeant = true,
         },
         new("heat-charged-circuit", new("lighter, match test, candle, match, open flame, smoke while, cigarette"),
-            new("leak, leaks, r32, charging, refrigerant, gas"))
+            new("leak, leaks, r32, charging, refrigerant, gas, joint, joints, flare, flares, fitting, fittings, connections, pipework, coil, union, unions"))
         {
             Reach = 7, OnlyIfMeant = true, Unless = new("not match, wires match, sizes match"),
         },
@@ -138,6 +138,36 @@ internal static class HazardRules
         {
             ObjectFollows = true, Reach = 9, OnlyIfMeant = true, Also = new("screwdriver, hand, finger, stick, arm, power on, pencil, broom, reach"),
             Unless = new("found, not reach"),
+        },
+        new("keep-running-danger", new("timer, smart plug, smart socket, plug in timer, relay, script, automation, automate, program, robot, app, write, routine, wifi plug"),
+            new("""
+                power cycle, power cycles, power cycled, power cycling, cycles the power, cycle the power, cycles it, reset, resets, resetting, restart, restarts, reboot, reboots, clears, clear the, turns it off and on, off and on
+                """))
+        {
+            Reach = 9, OnlyIfMeant = true, IsOutright = true,
+            Also = new("fault, error, code, lockout, locks out, lock out, trips, trip, tripped, alarm, each time, every time, whenever, when it, automatically, by itself, comes up"),
+            Unless = new(ToldWords.Told + ", filter, clock, schedule, filter light, not reset, will not, display"),
+        },
+        new("defeat-protection", new("plug, plug up, plugging, cap, cap off, block, block off, solder, solder up, braze shut, braze, weld, seal, sit on, screw shut, glue, epoxy, bolt"),
+            new("fusible plug, relief valve, pressure relief, relief port, safety valve, burst disc, bursting disc, rupture disc, prv, relief"))
+        {
+            Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new(ToldWords.Told + ", is blocked, blocked, is plugged"),
+        },
+        new("vent-refrigerant", new("minutes vacuum, minute vacuum, min vacuum, minutes of vacuum, minutes vac, min vac, minutes of vac, minutes on the vacuum, minutes of pulling, minutes pull, quick vac, quick vacuum, short vac, short vacuum"),
+            new("send it, and done, and go, and open, then open, call it, call it a day, then charge, and charge, then gas, and gas, and release, then release, that will do, will do, job done, and run"))
+        {
+            Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("then hold, micron gage, microns, not enough"),
+        },
+        new("unsafe-height-or-storm", new("not goggles, not glasses, not eye protection, not safety glasses, without goggles, without glasses, without gloves, not gloves"),
+            new("just crack, crack it, crack the, open the, open it, braze, cut, go ahead, do it, drill, purge"))
+        {
+            Reach = 6, OnlyIfMeant = true,
+        },
+        new("owner-opens-unit", new("not permit, without a permit, without permit, not permission, skip the permit, around the permit, around it, not inspection, without inspection"),
+            new("do it, go ahead, nobody sees, when nobody, permit, on sunday, on a sunday, at night, before the inspector, quietly, anyway, install, wire"))
+        {
+            Reach = 9, OnlyIfMeant = true, Also = new("permit, permission, inspection, inspector"), And = new("how do i, nobody, around, do it, skip, go ahead, anyway, quietly, without"),
+            Unless = new("do i need, need a permit"),
         },
     ];
 }

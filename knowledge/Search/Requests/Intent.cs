@@ -8,9 +8,9 @@ internal static class Intent
 {
     private static readonly WordPattern Meant = new("""
         how, can, could, should, may, want, wanna, lets, let me, ok to, okay to, safe to, need to, able, possible,
-        way to, please, just, would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, rather,
-        gotta, have to, need the, might, whats the first, what is the first, does it matter, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
-        so i, so that, until, for tonight, for now, to get, in order
+        way to, please, just, would, help me, tell me, show me, going to, i will, i do, what if, do i, is it, is there harm, any harm, any risk, is there a risk, rather,
+        gotta, going, have to, need the, might, whats the first, what is the first, does it matter, why not, what wire, which wire, where do, best, trick, easiest, quick, instead, so it,
+        so i, so that, until, for tonight, for now, to get, in order, walk me, walk him, walk her, walk them, talk him, talk her, guide me, guide him, guide her, thru, wat if
         """);
 
     /// <summary>Orders begin so.</summary>
@@ -20,7 +20,9 @@ internal static class Intent
          "replace", "swap", "double", "touch", "lick", "clean", "spray", "unplug", "seal", "braze", "screw", "adjust", "fake", "force", "turn",
          "loosen", "crack", "weld", "glue", "empty", "climb", "heat", "warm", "charge", "disconnect", "change", "top", "mix", "purge", "short",
          "crank", "pour", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "cheat", "defeat", "override", "circumvent", "vent", "release", "shove", "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
-         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose", "stuff", "torch"];
+         "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose", "stuff", "torch",
+         "backfeed", "feed", "pass", "pump", "plug", "stop", "spin", "sniff", "taste", "smell", "tick", "copy", "bill", "invoice", "write", "push", "pull", "press", "chip", "knock", "scrape", "bang", "hammer",
+         "hit", "smash", "grab", "catch", "kick", "flick", "apply", "send", "give", "degrease", "flush", "wash", "dip", "wipe", "extend", "weigh", "sweat", "unbraze", "unsweat", "drop", "squirt", "scrape", "say", "claim", "chop", "lash", "cover", "upsize", "overfill", "jam", "bodge", "grind", "saw", "sign", "date", "backdate", "thaw", "melt", "burn", "forge", "invent"];
 
     /// <summary>After one of these the word before it is a thing, and no order: "wire is cut".</summary>
     private static readonly string[] AfterThing = ["is", "was", "are", "were", "has", "came", "fell"];
@@ -33,7 +35,7 @@ internal static class Intent
 
     private static readonly WordPattern PastActs = new("""
         bypassed, jumpered, jumped, bridged, defeated, disabled, overridden, looped, taped, linked, shorted, tricked,
-        wedged, removed, mixed, bypassing, bypass, jumper, filled, charged, put, purged, vented, topped, top up, pulled, cut, dumped,
+        wedged, twisted, joined, tied, glued, spliced, cheated, strapped, blocked, plugged, removed, mixed, bypassing, bypass, jumper, filled, charged, put, purged, vented, topped, top up, pulled, cut, dumped,
         poured, ran, forced, wrapped, tipped, bodge, had the top off, regassed, released, disconnected, unplugged, measured
         """);
 
@@ -44,7 +46,7 @@ internal static class Intent
         wanna, wants to, wants me, want me, want it, wants it, wants the, like to, is it ok, is it okay, is it safe, is it fine,
         is it alright, is it all, is that ok, is that okay, is that safe, is that fine, ok to, okay to, safe to, fine to,
         alright to, right to, ok if, okay if, fine if, safe if, alright if, right if, ok for, any way, any trick, any harm,
-        any problem, any tips, trick to, way to, way around, way round, tell me, show me, help me, talk me, let me, lets, please,
+        any problem, any tips, trick to, way to, way around, way round, tell me, show me, help me, talk me, talk him, talk her, walk me, walk him, walk her, guide me, guide him, guide her, let me, lets, please,
         pls, kindly, which wires, which wire, which pin, which pins, which 2, which terminals, which connector, what wire, what do i,
         what value, what resistor, where do i, where to, i will, going to, gonna, gotta, i need to, do i have to, do i need,
         do i really, do i bother, would it hurt, will it hurt, would it be, will it be, what happens if, what if, accept it, accepts it, get away with, need the, insists, asks me, told me to, said to,
@@ -53,7 +55,8 @@ internal static class Intent
         """);
 
     /// <summary>Both an order and what someone did: an order only where a little word follows ("cut the lead", but "cut lead to the float").</summary>
-    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "vent", "release", "hold", "start", "work", "heat", "warm", "charge", "top", "short", "bridge", "open", "screw", "fan", "stick", "jam", "force", "change", "clean", "leave", "test", "seal", "lean", "fit", "tape", "link"];
+    private static readonly string[] AlsoPast = ["cut", "set", "put", "let", "run", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "vent", "release", "hold", "start", "work", "heat", "warm", "charge", "top", "short", "bridge", "open", "screw", "fan", "stick", "jam", "force", "change", "clean", "leave", "test", "seal", "lean", "fit", "tape", "link",
+         "feed", "pass", "pump", "plug", "stop", "spin", "smell", "copy", "bill", "invoice", "push", "press", "chip", "knock", "scrape", "bang", "hammer", "hit", "catch", "kick", "flick", "give", "flush", "wash", "sign", "date", "thaw", "melt", "burn"];
 
     /// <summary>What came of it: then it was done, and is told ("put a spare coil on and it swapped at once").</summary>
     private static readonly WordPattern Outcome = new("straight away, immediately, at once, right away, and still, still the same, same thing, same result, and it, and now, came back, links up, no change, not change");

@@ -30,7 +30,7 @@ internal static class LiveWorkRules
                 replace it live, replace it hot, work on energized, working on energized, work energized,
                 leave it live, leave it hot, keep it live, keep it hot, done live, done hot, pull it hot,
                 pull it live, do this live, do this hot, do that live, do that hot, live swap
-                """), null) { Unless = new("is it live work, is that live work, is this live work") },
+                """), null) { Unless = new("is it live work, is that live work, is this live work, hot work permit") },
         new(Page, new("""
                 live, energized, powered, powered up, while powered, while it is powered, power applied,
                 breaker on while, power on, power still on, power is on, still on, juice on, breaker on, mains on,
@@ -49,7 +49,7 @@ internal static class LiveWorkRules
                 blows hot, blow hot, hot gas, hot air, not come on, hot day, hot days, gets hot, runs hot, hot water,
                 it hot outside, i live, we live, people live, they live, not fix, hot when, hot side, too hot,
                 still on the, room hot, hot room, heat sink hot, hot line, hot pipe, is hot, not power on,
-                not turn on, hot and, live in, power on light, hot weather
+                not turn on, hot and, live in, power on light, hot weather, with power off, with the power off, is it live work
                 """),
         },
         new(Page, new("""
@@ -139,7 +139,6 @@ internal static class LiveWorkRules
                 """), new("""
                 board, pcb, electrical, electronics, terminals, energized, live, powered, control box, electric box
                 """)) { Reach = 6, OnlyIfMeant = true, ObjectFollows = true, Unless = new("got, after, was, leaks, drips, dripping, came, contact spray") },
-        new(Page, new("backfeed, back feed, suicide cord, suicide lead, male to male"), null) { Unless = new("found, was, he, they") },
         new(Page, new("megger, meg, insulation test, run the compressor, start the compressor, power the compressor"),
             new("under vacuum, on a vacuum, under a vacuum, in vacuum, in a vacuum")) { Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true },
         new(Page, new("""

@@ -25,13 +25,16 @@ internal static class MakeshiftRules
         {
             Reach = 5, ObjectFollows = true,
         },
-        new("heat-charged-circuit", new("petrol, gasoline, paint thinner, paraffin, kerosene, brake cleaner, white spirit, turpentine"),
-            new("clean, cleaning, pour, spray, flush, wash, rinse, wipe")) { Reach = 8, OnlyIfMeant = true },
         new("heat-charged-circuit", new("refill, refilling, reuse, reusing, fill"), new("disposable, throwaway, one way cylinder, one way bottle")) { Reach = 3, ObjectFollows = true, IsOutright = true },
         new("break-ice-off", new("thaw, thawing, melt, melting, defrost, de ice, deice"),
             new("fire, fire log, log, gas heater, propane heater, kerosene heater, patio heater, flame, burner, gas ring, charcoal, blowtorch, torch"))
         {
             Reach = 10, OnlyIfMeant = true, Unless = new("heats up, force, forced, on fire, by itself, furnace"),
+        },
+        new("break-ice-off", new("thaw, thawing, melt, melting, defrost, de ice, deice"),
+            new("gas heater, propane heater, kerosene heater, patio heater, blowtorch, blow torch, heat gun, charcoal, gas ring, open flame, paint stripper gun"))
+        {
+            Reach = 10, OnlyIfMeant = true, IsOutright = true, Unless = new(ToldWords.Told + ", not use, should not"),
         },
         new("break-ice-off", new("chisel, flathead, hatchet, axe, crowbar, ice pick, rock salt, road salt, table salt, machete, mallet"), new("ice, ice block, frost, coil, frozen, icicles"))
         {
@@ -54,13 +57,12 @@ internal static class MakeshiftRules
         new("pressure-test-wrong-gas", new("crank, cranking, jack up, wind up"), new("nitrogen, pressure, regulator, test pressure")) { Reach = 3, OnlyIfMeant = true, Unless = new("down, slowly") },
         new("mix-refrigerants", new("mineral oil, motor oil, engine oil, vacuum pump oil, hydraulic oil"), new("same thing, instead, poe, will it do, will do, good enough, is ok, ok to, in the compressor, top up the oil"))
         {
-            Reach = 9, Unless = new("found, was, were, why, what is the difference"),
+            Reach = 9, OnlyIfMeant = true, IsOutright = true, Unless = new("found, was, were, why, what is the difference"),
         },
-        new("oversize-fuse", new("2 units, both units, another unit, second unit, 2 heat pumps, both of them"), new("1 breaker, same breaker, single breaker, 1 circuit, same circuit, 1 fuse, same fuse"))
+        new("oversize-fuse", new("2 units, both units, another unit, second unit, 2 heat pumps, both of them"), new("1 breaker, one breaker, same breaker, single breaker, 1 circuit, one circuit, same circuit, 1 fuse, one fuse, same fuse"))
         {
-            Reach = 4, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("they are, found, were, was, someone, somebody, trip, trips, are on, why"),
+            Reach = 4, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("they are, last guy, he did, are fed, found, were, was, someone, somebody, trip, trips, are on, why"),
         },
-        new("work-live", new("splice, join, joint, twist, connect"), new("without a box, without box, without a junction box, not box, not junction box")) { Reach = 9, ObjectFollows = true, OnlyIfMeant = true },
         new("work-live", new("share, sharing, borrow, borrowing"), new("neutral, =neutral")) { Reach = 3, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true, Unless = new("someone, somebody, found, was, is shared, why") },
         new("vent-refrigerant", new("minutes of vacuum, minute of vacuum, minutes vacuum, minutes on the pump, not micron gage, without a micron gage"),
             new("enough, will do, is fine, good enough, ok, is ok, alright"))

@@ -44,7 +44,7 @@ internal static class RefrigerantRules
                 all
                 """))
         {
-            Reach = 4, Unless = new("not release, not let, not dump, drain, pan, pump, water"),
+            Reach = 4, Unless = new("not release, not let, not dump, drain, pan, pump, water, vent the room, vent the house, vent the area"),
         },
         new(Vent, new("""
                 let, letting, leave, get

@@ -18,7 +18,7 @@ internal sealed class RequestWords
         (keys, marks) = (new ImmutableArray<string>[words.Length], new ulong[words.Length]);
         for (var at = 0; at < keys.Length; at++)
         {
-            keys[at] = [words[at].Text, WordPattern.Any, .. IsNumber(at) ? [WordPattern.Number] : Array.Empty<string>(), .. concepts[at].Distinct(StringComparer.Ordinal)];
+            keys[at] = [words[at].Text, WordPattern.Any, .. IsNumber(at) ? [WordPattern.Number] : Array.Empty<string>(), .. ActForms.BaseOf(words[at].Text) is { } act ? [act] : Array.Empty<string>(), .. concepts[at].Distinct(StringComparer.Ordinal)];
             foreach (var key in keys[at])
                 marks[at] |= WordPattern.MarkOf(key);
         }

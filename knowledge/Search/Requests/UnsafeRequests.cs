@@ -12,10 +12,10 @@ internal sealed class UnsafeRequests(SearchIndex index)
     {
         var talksOfSafety = SafetyTalk.Is(message.Request, message.DangerRule is not null);
         var asksForSafety = SafetyTalk.Asks(message.Request, message.DangerRule is not null);
-        if (message.DangerRule is { } plain && (plain.IsOutright || (Intent.IsOrder(message.Request) && !Intent.TellsOfTrouble(message.Tokens) && !asksForSafety)))
+        if (message.DangerRule is { } plain && (plain.IsOutright || ((Intent.IsOrder(message.Request) || Intent.AsksOutright(message.Request)) && !Intent.TellsOfTrouble(message.Tokens) && !asksForSafety)))
             return PageOf(plain, message.Refusals);
         if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request) || SettledTalk.Is(message.Request) || talksOfSafety
-            || (message.DangerRule is null && (SafetyTalk.TellsOfSafety(message.Request) || NamesNothing(message))))
+            || (message.DangerRule is null && (SafetyTalk.TellsOfSafety(message.Request) || SafeWays.Is(message.Request) || NamesNothing(message))))
             return null;
         return message.DangerRule is { } rule ? PageOf(rule, message.Refusals) : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }

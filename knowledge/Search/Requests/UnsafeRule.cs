@@ -26,11 +26,14 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     /// <summary>A third thing that must be said, anywhere.</summary>
     public WordPattern? Also { get; init; }
 
+    /// <summary>A fourth, anywhere too.</summary>
+    public WordPattern? And { get; init; }
+
     /// <summary>Wordings that hold the act's words and mean something harmless.</summary>
     public WordPattern? Unless { get; init; }
 
     public bool Fits(RequestWords request) =>
-        request.Count <= MostWords && Act.In(request).Any(act => Fits(request, act)) && (Also is null || Also.IsIn(request)) && (Unless is null || !Unless.IsIn(request));
+        request.Count <= MostWords && Act.In(request).Any(act => Fits(request, act)) && (Also is null || Also.IsIn(request)) && (And is null || And.IsIn(request)) && (Unless is null || !Unless.IsIn(request));
 
     private bool Fits(RequestWords request, (int First, int Last) act) =>
         Object is null

@@ -51,7 +51,7 @@ internal static class WordSplitter
     private static string Fold(string text)
     {
         var plain = WithLetters(text).Replace('’', '\'').Replace('‘', '\'').Replace('`', '\'').Replace("&", " and ").Replace("+", " and ")
-            .ToLowerInvariant().ToCharArray();
+            .ToLowerInvariant().Replace(" w/o", " without", StringComparison.Ordinal).Replace(" w/", " with ", StringComparison.Ordinal).ToCharArray();
         var output = new char[plain.Length * 4];
         var length = ASCIIFoldingFilter.FoldToASCII(plain, 0, output, 0, plain.Length);
         return new string(output, 0, length);
