@@ -19,6 +19,13 @@ internal sealed class DangerTrouble : IDecision
         }
     }
 
+    /// <summary>Warns of a trouble that is not confirmed yet: a caution waits for no question.</summary>
+    public static void Warn(TurnDraft turn, SymptomId symptom)
+    {
+        foreach (string phrase in SignsOf(turn, [symptom]).SelectMany(sign => sign.AtOnce).Where(phrase => !turn.Says(phrase)))
+            turn.Say(SegmentKind.Caution, phrase);
+    }
+
     /// <summary>Whether the trouble tells that gas may be in the air.</summary>
     public static bool IsGas(TurnDraft turn) => SignsOf(turn).Any(sign => sign.Kind == DangerKind.Gas);
 
@@ -29,9 +36,11 @@ internal sealed class DangerTrouble : IDecision
     private static bool IsAnswered(TurnDraft turn, DangerSign sign) => turn.State.Results.Any(result => result.Check == sign.Check.Id.Value
         && result.Outcome is { } seen && sign.Check.Stop.Contains(new OutcomeId(seen)) && sign.Check.DangerOf(new OutcomeId(seen)) <= sign.Kind);
 
-    private static IEnumerable<DangerSign> SignsOf(TurnDraft turn) =>
-        from reported in turn.State.Symptoms
-        let danger = turn.Library.Symptoms.GetValueOrDefault(new SymptomId(reported.Symptom))?.Danger
+    private static IEnumerable<DangerSign> SignsOf(TurnDraft turn) => SignsOf(turn, turn.State.Symptoms.Select(reported => new SymptomId(reported.Symptom)));
+
+    private static IEnumerable<DangerSign> SignsOf(TurnDraft turn, IEnumerable<SymptomId> symptoms) =>
+        from symptom in symptoms
+        let danger = turn.Library.Symptoms.GetValueOrDefault(symptom)?.Danger
         where danger is not null
         from page in turn.Library.Checks.Values
         from sign in page.Stop.Where(sign => page.DangerOf(sign) == danger).Take(1)

@@ -10,7 +10,7 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.View.Role.Rank > 0 || !turn.View.Results.Any(result => IsStop(turn, result))) return;
+        if (turn.View.Role.Rank > 0 || !IsSeen(turn)) return;
         turn.Say(SegmentKind.Caution, "closed-stop");
         Close(turn);
         closed.Decide(turn);
@@ -33,6 +33,9 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
 
     private static IEnumerable<DangerSign> Signs(TurnDraft turn) => turn.View.Results.Where(result => IsStop(turn, result))
         .Select(result => new DangerSign(turn.Library.Checks[new CheckId(result.Check)], new OutcomeId(result.Outcome!)));
+
+    /// <summary>Whether a sign of danger was seen.</summary>
+    public static bool IsSeen(TurnDraft turn) => turn.View.Results.Any(result => IsStop(turn, result));
 
     /// <summary>Whether a result is a sign of danger.</summary>
     public static bool IsStop(TurnDraft turn, State.SeenResult result) =>

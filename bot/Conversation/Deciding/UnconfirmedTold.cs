@@ -3,6 +3,7 @@ using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Told;
+using DxAssistant.Conversation.Understanding;
 using DxAssistant.Conversation.Understanding.Answers;
 using DxAssistant.Knowledge.Content.Model;
 
@@ -20,6 +21,7 @@ internal sealed class UnconfirmedTold : IDecision
                 .Where(entry => entry.Item3 is not null).Select(entry => (entry.place, entry.item, entry.Item3!)),
         ];
         if (items.IsEmpty) return;
+        if (turn.State.Code is { } code && series is not null && CodeLookUp.Only(series, code, turn.State.Look) is { } shown) DangerTrouble.Warn(turn, shown.Symptom);
         ImmutableArray<Segment> taken = [.. items.Where(entry => entry.Item.Taken).Select(entry => entry.Said)];
         if (!taken.IsEmpty) turn.Say(SegmentKind.Understood, "understood-whole", ToldSpeech.List("items", taken));
         foreach (string words in Undecided<ToldThing.Tried>(turn.State))

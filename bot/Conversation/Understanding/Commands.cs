@@ -76,9 +76,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             return;
         }
 
-        (string? access, bool halfWay) = (turn.State.Access, turn.State.Approach is not null);
+        (string? access, bool halfWay, bool wasDanger) = (turn.State.Access, turn.State.Approach is not null, StopSign.IsSeen(turn));
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
+        if (wasDanger && !StopSign.IsSeen(turn)) turn.Say(SegmentKind.Caution, "notice-taken-back-danger");
         if (halfWay || turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
     }
 

@@ -67,7 +67,7 @@ internal sealed class Listener(
         if (IsStale(turn, words.Question)) Open(turn, words.Question);
         else if (text.Length > Longest) turn.Say(SegmentKind.Notice, "notice-too-long", Slot.Figure("limit", Longest));
         else if (PlainWords.IsEmpty(text)) turn.Say(SegmentKind.Notice, "notice-empty");
-        else if (side.HearNext(turn, text)) return;
+        else if (side.HearNext(turn, text) || side.HearSheet(turn, text)) return;
         else if ((commands.Find(text) ?? FoundBehindFillers(turn, text)) is { } word) commands.Obey(turn, word);
         else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;

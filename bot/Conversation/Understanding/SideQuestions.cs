@@ -18,7 +18,7 @@ internal sealed class SideQuestions
 
     private readonly StepChooser _chooser;
     private readonly ImmutableArray<string> _what, _meaning, _how, _howLong, _cost, _danger, _normal;
-    private readonly FrozenSet<string> _beside, _next;
+    private readonly FrozenSet<string> _beside, _next, _sheet;
     private readonly FrozenDictionary<string, TermPage> _terms;
 
     public SideQuestions(Library library, StepChooser chooser)
@@ -33,6 +33,7 @@ internal sealed class SideQuestions
         _normal = PhraseLists.Beginnings(library.Phrases, "words-ask-normal");
         _beside = PhraseLists.WordsOf(library.Phrases, "words-ask-beside").ToFrozenSet(StringComparer.Ordinal);
         _next = PhraseLists.Of(library.Phrases, "words-ask-next").ToFrozenSet(StringComparer.Ordinal);
+        _sheet = PhraseLists.Of(library.Phrases, "words-ask-sheet").ToFrozenSet(StringComparer.Ordinal);
         _terms = library.Terms.Values.SelectMany(page => page.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), Page: page)))
             .DistinctBy(term => term.Words).ToFrozenDictionary(term => term.Words, term => term.Page, StringComparer.Ordinal);
     }
@@ -51,6 +52,14 @@ internal sealed class SideQuestions
         else if (PhraseLists.After(_meaning, said) is { Length: > 0 }) turn.GoesOn = true;
         else if (IsAtStep(turn) && (PhraseLists.After(_how, said) ?? PhraseLists.After(_normal, said)) is { } way && IsAll(way, text)) turn.GoesOn = true;
         else return false;
+        return true;
+    }
+
+    /// <summary>Where the sheet of a closed case is, and where its unit is noted.</summary>
+    public bool HearSheet(TurnDraft turn, string text)
+    {
+        if (turn.State.ClosedHow is null || !_sheet.Contains(PlainWords.Joined(text))) return false;
+        turn.Say(SegmentKind.Notice, "answer-sheet");
         return true;
     }
 

@@ -9,7 +9,7 @@ internal static class SafeWays
 {
     /// <summary>Questions with which a message begins that ask where or what something is, or what to do about a danger.</summary>
     private static readonly WordPattern Openings = new("""
-        where is, wheres, where are, where can i get, where do i get, where can i find, where do i find, where do i hand in, where do i renew, where do i write, what should i do if, what should we do if, what do i do if,
+        where is, wheres, where are, where can i get, where do i get, where can i find, where do i find, where do i hand in, where do i renew, where do i write, what should i do if, what should we do if,
         how do i tell if, how do i know if, how do i know whether, how can i tell, how do i test, how do i check, how do you test, how do you check, how to test, how to check, what refrigerant is, which refrigerant is, which refrigerant does, what gas is, which gas is,
         how much charge is, what charge is, how much charge does, is it true that, is the warranty, is warranty, does the warranty, is it cheaper, what does the, what is the difference, whats the difference,
         should i turn it off, should i switch it off, should i shut it off, should i shut it down, do i turn it off, is it dangerous to, is it dangerous if, is it risky to, why must i not, why must we not, do i need to recover, do i have to recover,

@@ -317,4 +317,31 @@ public sealed class DangerTests
         walker.Send(new MessageBody.Opening());
         return walker;
     }
+
+    [Theory]
+    [InlineData("there is a fire in the unit", true)]
+    [InlineData("fire in the unit", true)]
+    [InlineData("i fired up the unit", false)]
+    [InlineData("the fireplace is next to the unit", false)]
+    [InlineData("no fire in the unit", false)]
+    public void Fire_InTheUnit_IsDanger(string words, bool isDanger)
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say(words);
+        Assert.Equal(isDanger, walker.Reply.Segments.Any(segment => segment.Text.StartsWith(Fire, StringComparison.Ordinal)));
+    }
+
+    // What is told by mistake is taken back, but not without a word.
+    [Fact]
+    public void Danger_TakenBack_IsWarnedOfOnceMore()
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "water-dripping-indoor");
+        walker.Say("water drips onto the socket");
+        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
+        walker.Say("back");
+        Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
+        walker.Say("back");
+        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
+    }
 }

@@ -102,4 +102,16 @@ public sealed class GasDangerTests
         walker.Send(new MessageBody.Opening());
         return walker;
     }
+
+    // Which unit it is and who asks is confirmed after the caution, not before.
+    [Fact]
+    public void LeakAlarmCode_WithAUnitNotConfirmed_IsWarnedOfAtOnce()
+    {
+        var walker = new Walker(ShippedContent.Assistant);
+        walker.Send(new MessageBody.Opening());
+        walker.Say("im on the phone with a customer, tarn duo");
+        walker.Say("88 flashing on the wall");
+        Assert.Equal(QuestionKind.Told, walker.Question.Kind);
+        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
+    }
 }

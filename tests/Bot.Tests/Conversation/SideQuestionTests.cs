@@ -118,4 +118,17 @@ public sealed class SideQuestionTests
         while (walker.Question.Kind != QuestionKind.Check || walker.Question.Subject == "danger-signs") HiddenFault.Typical("filter-blocked").Answer(walker);
         return walker;
     }
+
+    [Theory]
+    [InlineData("summary")]
+    [InlineData("show me the warranty summary")]
+    [InlineData("serial number?")]
+    public void Sheet_OfAClosedCase_IsToldWhereItIs(string words)
+    {
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
+        walker.Order(CommandWord.StopHere);
+        Reply reply = walker.Say(words);
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-sheet")));
+        Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
+    }
 }

@@ -66,6 +66,18 @@ public sealed class TypedReadingTests
         Assert.Equal(check, walker.Question.Subject);
     }
 
+    // The list may be out of sight after words that did not fit: no reading comes of the number of a meaning.
+    [Fact]
+    public void Hear_LoneDigitWhereMeaningsAreListed_IsTheMeaning()
+    {
+        Walker walker = At("temperature-split", "tarn-duo");
+        walker.Say("27 20");
+        walker.Say("i see nothing");
+        Assert.Equal(QuestionKind.Meaning, walker.Question.Kind);
+        walker.Say("1");
+        Assert.Equal("Return air 27 °C, Supply air 20 °C", Assert.Single(walker.Log.OfType<OutcomeSeen>()).Words);
+    }
+
     [Theory]
     [InlineData("superheat", "24 K superheat")]
     [InlineData("superheat", "superheat 18K")]
