@@ -121,6 +121,30 @@ public sealed class EvidenceLimitsTests
         Assert.Equal(1, belief.ProbabilityOf(A));
     }
 
+    // A product of such numbers depends on its order in the last bit; the ranking does not depend on the order of telling.
+    [Fact]
+    public void Believe_WorkAndDoubtfulReportsInAnotherOrder_RankTheSameToTheLastBit()
+    {
+        Repair[] repairs = [.. Enumerable.Range(1, 8).Select(number => Parts.Repair($"r{number}", 1, "a", number % 2 == 0 ? "b" : "c"))];
+        Symptom[] symptoms = [.. Enumerable.Range(1, 4).Select(number => Parts.Symptom($"s{number}", ("a", 0.7 / number), ("b", 0.1 * number), ("c", 0.33)))];
+        FaultGraph graph = FaultGraph.Build([Parts.Fault("a", 0.7), Parts.Fault("b", 0.3), Parts.Fault("c")], symptoms, [], repairs, AccessStates.OnlyOne);
+        Evidence[] told =
+        [
+            .. repairs.Take(3).Select((repair, place) => new Evidence.RepairFailed(repair.Id, 0.1 + 0.07 * place)),
+            .. repairs.Skip(3).Take(3).Select((repair, place) => new Evidence.FaultMended(repair.Id, 0.3 + 0.11 * place)),
+            .. repairs.Skip(4).Select((repair, place) => new Evidence.RepairedEarlier(
+                repair.Id, ImmutableSortedDictionary<FaultId, double>.Empty.Add(A, 0.7 + 0.13 * place))),
+            .. symptoms.Select((symptom, place) => new Evidence.SymptomReported(symptom.Id, 0.9 - 0.17 * place)),
+        ];
+        Belief inOrder = graph.Believe(told);
+        for (int seed = 1; seed <= 50; seed++)
+        {
+            Evidence[] shuffled = [.. told];
+            new Random(seed).Shuffle(shuffled);
+            Assert.Equal(inOrder.Ranked.ToArray(), graph.Believe(shuffled).Ranked.ToArray());
+        }
+    }
+
     private static Evidence.RepairedEarlier Earlier(double odds) =>
         new(R, ImmutableSortedDictionary<FaultId, double>.Empty.Add(A, odds));
 
