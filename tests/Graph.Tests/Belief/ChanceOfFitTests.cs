@@ -49,4 +49,12 @@ public sealed class ChanceOfFitTests
                 1.0, (all, row) => all * row.Where(p => p > 0).Sum(p => Math.Pow(p, 1 - s) * Math.Pow(row.Max(), s))));
             Assert.Equal(Math.Min(1, least), ChanceOfFit.AtMost(fit, rows), 1e-9);
         });
+
+    // Three odd of nine, each odd once in twenty: of the four bounds the one at three fourths is the least.
+    [Fact]
+    public void AtMost_ThreeOddOfNine_IsTheBoundAtThreeFourths()
+    {
+        double fit = Math.Pow(0.05 / 0.95, 3), bound = Math.Pow(fit, 0.75) * Math.Pow(0.95 + Math.Pow(0.05, 0.25) * Math.Pow(0.95, 0.75), 9);
+        Assert.Equal(bound, ChanceOfFit.AtMost(fit, Enumerable.Repeat<ImmutableArray<double>>([0.05, 0.95], 9)), 1e-9);
+    }
 }
