@@ -31,6 +31,21 @@ public sealed class ContradictionTests
         Assert.Equal(["other", "one"], belief.Conflicts.Select(check => check.Value));
     }
 
+    // Four results speak for a, three against it, and without any one of them two are left: no single one is to blame. Then those
+    // count that a seldom shows, the rarest first; what it shows once in five is not seldom.
+    [Fact]
+    public void Believe_WithoutAnyOneNothingFits_BlamesWhatTheLikeliestFaultSeldomShows()
+    {
+        Check[] forA = [.. Enumerable.Range(1, 4).Select(n => Parts.Check($"a{n}", 1, 0.0005, ("a", 0.99)))];
+        Check[] against = [Parts.Check("b1", 1, 0.9, ("a", 0.002)), Parts.Check("b2", 1, 0.9, ("a", 0.001)), Parts.Check("b3", 1, 0.9, ("a", 0.003))];
+        Check mild = Parts.Check("mild", 1, 0.9, ("a", 0.2));
+        Check[] all = [.. forA, .. against, mild];
+        Belief belief = Graph(all).Believe(all.Select(check => Evidence.Seen(check, Fail)));
+        Assert.Equal("a", belief.Ranked[0].Id.Value);
+        Assert.True(belief.Contradicted);
+        Assert.Equal(["b2", "b1", "b3"], belief.Conflicts.Select(check => check.Value));
+    }
+
     private static FaultGraph Graph(params Check[] checks) =>
         FaultGraph.Build([Parts.Fault("a"), Parts.Fault("b")], [], checks, [], AccessStates.OnlyOne);
 }
