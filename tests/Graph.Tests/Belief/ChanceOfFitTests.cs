@@ -38,4 +38,23 @@ public sealed class ChanceOfFitTests
 
     [Fact]
     public void WhatIsSeenMost_IsAlwaysAChance() => Assert.Equal(1, ChanceOfFit.AtMost(1, [[0.9, 0.1]]));
+
+    // Chernoff 1952: fˢ ∏ Σ p¹⁻ˢ mˢ for any s; here with powers, over the four s that the summary names. What is never seen has no share.
+    [Fact]
+    public void AtMost_AnyRows_IsTheLeastOfChernoffsBoundsAtTheFourths() =>
+        Gen.Select(Gen.Double[0.01, 0.99].Array[1, 8], Gen.Double[1e-6, 1]).Sample((shares, fit) =>
+        {
+            ImmutableArray<double>[] rows = [.. shares.Select<double, ImmutableArray<double>>(share => [share, (1 - share) / 3, 2 * (1 - share) / 3, 0])];
+            double least = Enumerable.Range(1, 4).Select(fourths => fourths / 4.0).Min(s => Math.Pow(fit, s) * rows.Aggregate(
+                1.0, (all, row) => all * row.Where(p => p > 0).Sum(p => Math.Pow(p, 1 - s) * Math.Pow(row.Max(), s))));
+            Assert.Equal(Math.Min(1, least), ChanceOfFit.AtMost(fit, rows), 1e-9);
+        });
+
+    // Three odd of nine, each odd once in twenty: of the four bounds the one at three fourths is the least.
+    [Fact]
+    public void AtMost_ThreeOddOfNine_IsTheBoundAtThreeFourths()
+    {
+        double fit = Math.Pow(0.05 / 0.95, 3), bound = Math.Pow(fit, 0.75) * Math.Pow(0.95 + Math.Pow(0.05, 0.25) * Math.Pow(0.95, 0.75), 9);
+        Assert.Equal(bound, ChanceOfFit.AtMost(fit, Enumerable.Repeat<ImmutableArray<double>>([0.05, 0.95], 9)), 1e-9);
+    }
 }

@@ -23,4 +23,16 @@ public sealed class LikelihoodRatioTests
         Check never = Parts.Check("c", 1, 1, ("a", 0.5));
         Assert.Equal(double.PositiveInfinity, LikelihoodRatio.Of(never, new FaultId("a"), 0));
     }
+
+    [Fact]
+    public void Of_SeenNeitherWithNorWithoutAFault_IsZero()
+    {
+        Check always = Parts.Check("c", 1, 1, ("a", 1));
+        Assert.Equal(0, LikelihoodRatio.Of(always, new FaultId("a"), 0));
+    }
+
+    // By hand: 3 · 0.9 + 1 · 0.1 against 3 · 0.1 + 1 · 0.9.
+    [Fact]
+    public void Of_UnevenWeights_IsTheQuotientOfTheWeighedLikelihoods() =>
+        Assert.Equal(2.8 / 1.2, LikelihoodRatio.Of(Look, new FaultId("a"), [3, 1]), 1e-12);
 }

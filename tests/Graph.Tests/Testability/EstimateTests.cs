@@ -130,4 +130,27 @@ public sealed class EstimateTests
         Assert.Equal(15, mixed.Value, 1e-12);
         Assert.Equal(5, mixed.HalfWidth, 1e-12);
     }
+
+    // One value says nothing of how far others lie from it.
+    [Fact]
+    public void MeanOf_OneValue_HasNoEnds() => Assert.Equal(double.PositiveInfinity, Estimate.MeanOf([4]).HalfWidth);
+
+    [Fact]
+    public void HalfWidth_UnevenEnds_IsTheWiderSide()
+    {
+        Assert.Equal(3, new Estimate(10, 7, 12).HalfWidth);
+        Assert.Equal(5, new Estimate(10, 9, 15).HalfWidth);
+    }
+
+    // Hours from minutes, a fixed way added: the ends go along.
+    [Fact]
+    public void TimesAndPlus_Estimate_MoveItsEndsAlong()
+    {
+        Estimate minutes = new(30, 6), hours = minutes.Times(1.0 / 60);
+        Assert.Equal(0.5, hours.Value, 1e-12);
+        Assert.Equal(0.4, hours.Low, 1e-12);
+        Assert.Equal(0.6, hours.High, 1e-12);
+        Assert.Equal(0.1, hours.Spread, 1e-12);
+        Assert.Equal(new Estimate(40, 6), minutes.Plus(10));
+    }
 }
