@@ -59,6 +59,7 @@ internal sealed class UnseenRepairs(Library library)
     private bool IsFound(CaseView view, RepairId repair) => library.Graph.Find(repair) is { } node
         && CuredFaults.Of(view.Belief, node, library.Settings) is { All.IsEmpty: false } cured && cured.Share >= library.Settings.Found;
 
+    // Where a unit without a fault has a row of its own, a check shows faults that have none.
     private static ImmutableArray<Showing> Showings(Library library, Repair repair) =>
     [
         .. from check in library.Graph.ChecksOf(repair.Fixes.Append(FaultId.NoneOfThese))

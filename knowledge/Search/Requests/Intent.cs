@@ -22,7 +22,7 @@ internal static class Intent
          "crank", "pour", "block", "pin", "prop", "clip", "strap", "twist", "hook", "rig", "cheat", "defeat", "override", "circumvent", "vent", "release", "shove", "undo", "unscrew", "poke", "bridge", "loop", "jumper", "jump", "bypass", "hold", "tape", "wedge", "finish", "skip", "disable", "silence",
          "mute", "fit", "fool", "trick", "bleed", "dump", "solder", "pressurize", "carry", "ignore", "lean", "stand", "snip", "drill", "refill", "rip", "yank", "splice", "join", "rinse", "hose", "stuff", "torch",
          "backfeed", "feed", "pass", "pump", "plug", "stop", "spin", "sniff", "taste", "smell", "tick", "copy", "bill", "invoice", "write", "push", "pull", "press", "chip", "knock", "scrape", "bang", "hammer",
-         "hit", "smash", "grab", "catch", "kick", "flick", "apply", "send", "give", "degrease", "flush", "wash", "dip", "wipe", "extend", "weigh", "sweat", "unbraze", "unsweat", "drop", "squirt", "scrape", "say", "claim", "chop", "lash", "cover", "upsize", "overfill", "jam", "bodge", "grind", "saw", "sign", "date", "backdate", "thaw", "melt", "burn", "forge", "invent"];
+         "hit", "smash", "grab", "catch", "kick", "flick", "apply", "send", "give", "degrease", "flush", "wash", "dip", "wipe", "extend", "weigh", "sweat", "unbraze", "unsweat", "drop", "squirt", "say", "claim", "chop", "lash", "cover", "upsize", "overfill", "jam", "bodge", "grind", "saw", "sign", "date", "backdate", "thaw", "melt", "burn", "forge", "invent"];
 
     /// <summary>After one of these the word before it is a thing, and no order: "wire is cut".</summary>
     private static readonly string[] AfterThing = ["is", "was", "are", "were", "has", "came", "fell"];

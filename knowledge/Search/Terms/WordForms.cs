@@ -17,7 +17,7 @@ internal static class WordForms
         ["zero"] = "0", ["two"] = "2", ["three"] = "3", ["four"] = "4", ["five"] = "5", ["six"] = "6", ["seven"] = "7",
         ["eight"] = "8", ["nine"] = "9", ["ten"] = "10", ["twelve"] = "12", ["twenty"] = "20", ["thirty"] = "30",
         ["forty"] = "40", ["fifty"] = "50", ["hundred"] = "100", ["im"] = "i", ["ive"] = "i", ["thats"] = "that",
-        ["w/o"] = "without", ["wo"] = "without", ["ur"] = "your", ["u're"] = "your", ["gonna"] = "going", ["wanna"] = "want", ["wana"] = "want", ["gona"] = "going",
+        ["wo"] = "without", ["ur"] = "your", ["u're"] = "your", ["gonna"] = "going", ["wanna"] = "want", ["wana"] = "want", ["gona"] = "going",
         ["wat"] = "what", ["tonite"] = "tonight", ["mins"] = "minutes",
         ["no's"] = "no",
     }.ToFrozenDictionary(StringComparer.Ordinal);
