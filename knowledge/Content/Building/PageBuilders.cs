@@ -48,7 +48,11 @@ internal static class PageBuilders
 
     public static RefusalPage Refusal(PageReader page) => new(
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
-        page.Passages("Safe way")) { OwnersWay = page.Passages("Owner's way") };
+        page.Passages("Safe way"))
+    {
+        SoundsAlike = page.Passages("Sounds alike"),
+        OwnersWay = page.Passages("Owner's way"),
+    };
 
     public static TermPage Term(PageReader page) => new(page.Id, page.Title, page.Passages("Said as"), page.Passages("Meaning"));
 

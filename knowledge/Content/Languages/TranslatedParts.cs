@@ -19,7 +19,7 @@ internal static class TranslatedParts
         PageKind.Fault => [Words(TranslatedPart.SaidAs), Words("Seen"), Words("Measured"), Words("Proof"), List("Beware"), Words("Warranty")],
         PageKind.Check => [Words("Ask"), List("How"), Table("Readings", ["Reading"], ShownAs, "Where"), Table("Outcomes", ["Outcome"], "Answer", TranslatedPart.SaidAs), Words(TranslatedPart.SaidAs)],
         PageKind.Repair => [List("Steps"), Words("Verify"), Words(TranslatedPart.SaidAs)],
-        PageKind.Refusal => [Words(TranslatedPart.SaidAs), Words("Answer"), Words("Safe way"), Words("Owner's way")],
+        PageKind.Refusal => [Words(TranslatedPart.SaidAs), Words("Sounds alike"), Words("Answer"), Words("Safe way"), Words("Owner's way")],
         PageKind.Question => [Words("Ask"), Table("Answers", ["Answer"], "Shown")],
         PageKind.Term => [Words(TranslatedPart.SaidAs), Words("Meaning")],
         PageKind.Phrases or PageKind.Glossary => [],

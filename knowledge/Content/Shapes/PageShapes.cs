@@ -116,7 +116,10 @@ internal static class PageShapes
             [List("Steps"), List("Said as", false), new("Verify", SectionContent.Free, false), Cautions, Sources]),
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
-            [List("Said as"), Sentence("Answer"), Sentence("Safe way", false), Sentence("Owner's way", false)]),
+            [
+                List("Said as"), List("Sounds alike", false), Sentence("Answer"), Sentence("Safe way", false),
+                Sentence("Owner's way", false),
+            ]),
         new(PageKind.Coverage, "coverage",
             [
                 Kind, Id, new("start", FieldType.Choice, true, ["installation", "purchase"]),
