@@ -20,6 +20,10 @@ public sealed record Check(
     ImmutableSortedDictionary<FaultId, ImmutableArray<double>> Likelihoods,
     ImmutableArray<double> EveryOtherFault)
 {
+    /// <summary>The access state in which the unit stands once it is done; null when that is where it was done.</summary>
+    /// <remarks><see cref="Minutes"/> hold the way there, so they are no less than it takes.</remarks>
+    public AccessId? Leaves { get; init; }
+
     /// <summary>How far from 1 a row may sum: room for numbers written with few digits.</summary>
     public const double RowTolerance = 1e-6;
 
