@@ -37,6 +37,10 @@ public sealed record Check(
     /// <summary>The place of an outcome in <see cref="Outcomes"/>, or −1.</summary>
     public int IndexOf(OutcomeId outcome) => Outcomes.IndexOf(outcome);
 
+    /// <summary>Whether an outcome is more likely under one fault than under another.</summary>
+    public bool Tells(OutcomeId outcome) => IndexOf(outcome) is >= 0 and int place
+        && Likelihoods.Values.Any(row => Math.Abs(row[place] - EveryOtherFault[place]) > SameLikelihood);
+
     /// <summary>True when some outcome is more likely under one of these faults than under another.</summary>
     public bool Separates(IReadOnlyCollection<FaultId> among)
     {
