@@ -70,6 +70,7 @@ internal sealed class PartsInspection(AccessStates access)
 
     private Check? Usable(Check check, Node node)
     {
+        check = WithKnownEnd(check, node);
         ImmutableArray<AccessId> usableAccess = UsableAccess(check.Access, node);
         bool timed = InRange(node, check.Minutes, IsDuration(check.Minutes));
         if (check.Outcomes.Length < 2 || check.Outcomes.Distinct().Count() < check.Outcomes.Length)
@@ -78,7 +79,7 @@ internal sealed class PartsInspection(AccessStates access)
             return null;
         }
 
-        if (usableAccess.IsEmpty || !timed || !UsableRow(check, null, check.EveryOtherFault)) return null;
+        if (usableAccess.IsEmpty || !timed || !HoldsItsWay(check, usableAccess, node) || !UsableRow(check, null, check.EveryOtherFault)) return null;
         FaultId[] wrong = [.. check.Likelihoods.Where(row => !Known(row.Key, node) || !UsableRow(check, row.Key, row.Value)).Select(row => row.Key)];
         return wrong.Length == 0 && usableAccess.Length == check.Access.Length
             ? check
@@ -97,6 +98,17 @@ internal sealed class PartsInspection(AccessStates access)
             Fixes = [.. repair.Fixes.Distinct().Order().Where(fault => Known(fault, node))],
         };
     }
+
+    private Check WithKnownEnd(Check check, Node node)
+    {
+        if (check.Leaves is not { } left || access.Contains(left)) return check;
+        findings.Add(new Finding.UnknownReference(node, new Node.OfAccess(left)));
+        return check with { Leaves = null };
+    }
+
+    // Where a check leaves the unit it has brought it itself: no plan may save a way by a check.
+    private bool HoldsItsWay(Check check, ImmutableArray<AccessId> states, Node node) => InRange(
+        node, check.Minutes, check.Leaves is not { } left || states.All(state => access.Minutes(state, left) <= check.Minutes));
 
     private ImmutableArray<AccessId> UsableAccess(ImmutableArray<AccessId> wanted, Node node)
     {

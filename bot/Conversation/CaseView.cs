@@ -75,9 +75,18 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
         && page.IsOfMode(State.Mode)
-        && !Results.Any(result => result.Outcome is not null && page.SameAs.Contains(new CheckId(result.Check)))
+        && !Results.Any(result => StandsFor(result, page.Id))
         && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)))
         && (page.OnlyAt.IsEmpty || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
+
+    // A result that is as likely under any fault leaves the other look to be done.
+    private bool StandsFor(SeenResult result, CheckId check) => result.Check != check.Value && result.Outcome is { } seen
+        && library.Checks[new CheckId(result.Check)].SameAs.Contains(check)
+        && library.Graph.Find(new CheckId(result.Check)) is { } done && done.Tells(new OutcomeId(seen));
+
+    // What finds the same in two ways counts once: as it was found last.
+    private bool IsFoundAnew(SeenResult result) => State.Results.SkipWhile(known => known.Check != result.Check).Skip(1)
+        .Any(later => Fits(later) && StandsFor(later, new CheckId(result.Check)));
 
     private BeliefLine Line(RankedFault ranked) =>
         new(ranked.Id.Value, library.Faults[ranked.Id].Title.Text, Math.Round(ranked.Probability, 3));
@@ -87,7 +96,7 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
         foreach (ReportedSymptom reported in State.Symptoms)
             if (library.Graph.Find(new SymptomId(reported.Symptom)) is not null)
                 yield return new Graph.Evidence.SymptomReported(new SymptomId(reported.Symptom), reported.Confidence);
-        foreach (SeenResult result in Results)
+        foreach (SeenResult result in Results.Where(result => !IsFoundAnew(result)))
             yield return new Graph.Evidence.OutcomeSeen(new CheckId(result.Check), result.Weights);
         foreach (Evidence made in DoneWork.Says(library, State)) yield return made;
         foreach (EarlierEffect effect in EarlierEffect.Of(library, State))

@@ -20,6 +20,10 @@ public sealed record Check(
     ImmutableSortedDictionary<FaultId, ImmutableArray<double>> Likelihoods,
     ImmutableArray<double> EveryOtherFault)
 {
+    /// <summary>The access state in which the unit stands once it is done; null when that is where it was done.</summary>
+    /// <remarks><see cref="Minutes"/> hold the way there, so they are no less than it takes.</remarks>
+    public AccessId? Leaves { get; init; }
+
     /// <summary>How far from 1 a row may sum: room for numbers written with few digits.</summary>
     public const double RowTolerance = 1e-6;
 
@@ -32,6 +36,10 @@ public sealed record Check(
 
     /// <summary>The place of an outcome in <see cref="Outcomes"/>, or −1.</summary>
     public int IndexOf(OutcomeId outcome) => Outcomes.IndexOf(outcome);
+
+    /// <summary>Whether an outcome is more likely under one fault than under another.</summary>
+    public bool Tells(OutcomeId outcome) => IndexOf(outcome) is >= 0 and int place
+        && Likelihoods.Values.Any(row => Math.Abs(row[place] - EveryOtherFault[place]) > SameLikelihood);
 
     /// <summary>True when some outcome is more likely under one of these faults than under another.</summary>
     public bool Separates(IReadOnlyCollection<FaultId> among)

@@ -82,7 +82,7 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
                 .Where(check => situation.Who.May(check.Who) && !isDone(check.Id) && !situation.BarredChecks.Contains(check.Id)
                     && graph.Likelihoods.Separates(graph.Likelihoods.PlaceOf(check.Id), places))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
-                .Where(check => !check.Access.IsEmpty),
+                .Where(check => !check.Access.IsEmpty && (check.Leaves is not { } left || access.Contains(left))),
         ];
     }
 }

@@ -11,6 +11,7 @@ internal sealed class CheckTable
     private readonly double[] columns;
     private readonly int[] firstAccess;
     private readonly int[] access;
+    private readonly int[] left;
     private readonly double[] prices;
     private readonly int[] cheapestAccess;
 
@@ -24,6 +25,8 @@ internal sealed class CheckTable
         columns = new double[firstColumn[Count] * faults];
         firstAccess = Offsets(problem.Checks.Select(check => check.Access.Length));
         access = [.. problem.Checks.SelectMany(check => check.Access).Select(problem.Access.IndexOf)];
+        left = [.. problem.Checks.Select(check => check.Leaves is { } state ? problem.Access.IndexOf(state) : -1)];
+        MinutesBesideWays = [.. Minutes.Select((minutes, check) => minutes - LongestWayMade(problem, check))];
         prices = new double[problem.StateCount * Count];
         cheapestAccess = new int[problem.StateCount * Count];
         if (known is null) EnterColumns(problem);
@@ -38,6 +41,12 @@ internal sealed class CheckTable
     /// <summary>Of the check itself, without getting there.</summary>
     public double[] Minutes { get; }
 
+    /// <summary>
+    /// Of the check itself, less the way to the state in which it leaves the unit: so no plan saves a way by a check, and what
+    /// a plan at least takes can be reckoned from ways and checks.
+    /// </summary>
+    public double[] MinutesBesideWays { get; }
+
     public int MostOutcomes { get; }
 
     public int Outcomes(int check) => firstColumn[check + 1] - firstColumn[check];
@@ -48,6 +57,9 @@ internal sealed class CheckTable
 
     /// <summary>The states in which the check may be done, in the order listed.</summary>
     public ReadOnlySpan<int> Access(int check) => access.AsSpan(firstAccess[check]..firstAccess[check + 1]);
+
+    /// <summary>Where the unit stands after the check was done in a state.</summary>
+    public int StateAfter(int check, int done) => left[check] < 0 ? done : left[check];
 
     /// <summary>Minutes of the check from a state, getting to its cheapest access state included.</summary>
     public double Price(int state, int check) => prices[state * Count + check];
@@ -131,6 +143,13 @@ internal sealed class CheckTable
     {
         for (int outcome = 0; outcome < row.Length; outcome++)
             columns[(firstColumn[check] + outcome) * faults + fault] = row[outcome];
+    }
+
+    private double LongestWayMade(SequencingProblem problem, int check)
+    {
+        double longest = 0;
+        foreach (int done in Access(check)) longest = Math.Max(longest, problem.Travel[done * problem.StateCount + StateAfter(check, done)]);
+        return longest;
     }
 
     private void EnterPrice(SequencingProblem problem, int state, int check)

@@ -112,7 +112,7 @@ public sealed class Position
         for (int fault = 0; fault < after.Length; fault++) after[fault] = weights[fault] * column[fault];
         bool[] usedAfter = [.. used];
         usedAfter[check] = true;
-        return new Position(problem, after, usedAfter, state);
+        return new Position(problem, after, usedAfter, problem.CheckTable.StateAfter(check, state));
     }
 
     internal Position Failed(int repair, int access)

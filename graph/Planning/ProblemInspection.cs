@@ -35,6 +35,10 @@ internal static class ProblemInspection
     {
         InspectAccess(check.Access, $"check {check.Id}", problem);
         InspectMinutes(check.Minutes, $"check {check.Id}");
+        if (check.Leaves is not { } left) return;
+        InspectAccess([left], $"check {check.Id}", problem);
+        if (check.Access.Any(state => problem.Access.Minutes(state, left) is var way && double.IsFinite(way) && way > check.Minutes))
+            throw new ArgumentException($"check {check.Id}: its minutes must hold the way to {left}");
     }
 
     private static void InspectRows(Check check, HashSet<FaultId> faults)

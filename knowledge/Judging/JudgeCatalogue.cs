@@ -10,7 +10,7 @@ public static class JudgeCatalogue
     {
         new BandJudge(), new CapacitorJudge(), new ContinuityJudge(), new DcBusJudge(), new InsulationJudge(),
         new InsulationCorrectedJudge(),
-        new ModuleDiodesJudge(),
+        new ModuleDiodesJudge(), new PolarBandJudge(),
         new SignalSwingJudge(), new SplitSupplyJudge(), new SupplyLimitsJudge(), new TemperatureSplitJudge(),
         new ThermistorCurveJudge(),
         new VoltageUnbalanceJudge(), new WindingBalanceJudge(),

@@ -28,6 +28,7 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
             Need.Refrigerant,
             Need.Number("low", QuantityKind.TemperatureDifference, "least value"),
             Need.Number("high", QuantityKind.TemperatureDifference, "largest value"),
+            Need.Number("most", QuantityKind.TemperatureDifference, "what no unit goes past: beyond it one of the two was misread", required: false),
             Need.Altitude, Need.Gauge, Need.Thermometer,
         ],
         [VerdictKind.Within, VerdictKind.Low, VerdictKind.High]) => _figure = figure;
@@ -45,11 +46,21 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
         ? facts[0] + AtmosphereOf(facts) > 0
         : facts[1] is > -100 and < 250;
 
+    protected override Contradiction? ContradictionIn(Facts facts) =>
+        facts.Has("most") && facts.IsNumber(0) && facts.IsNumber(1)
+            && _figure.SaturationSign * (PointOf(facts, RefrigerantOf(facts)).Celsius - facts[1]) > facts.Si("most")
+            ? new Contradiction("too-far-apart") : null;
+
+    private static Refrigerant RefrigerantOf(Facts facts) => Refrigerant.FindCurved(facts.Word("refrigerant"))
+        ?? throw new ArgumentException($"no saturation curve is held for {facts.Word("refrigerant")}", nameof(facts));
+
+    private SaturationPoint PointOf(Facts facts, Refrigerant refrigerant) =>
+        SaturationPoint.At(refrigerant, _figure.Curve, facts[0], AtmosphereOf(facts));
+
     protected override Finding Find(Facts facts)
     {
-        var refrigerant = Refrigerant.FindCurved(facts.Word("refrigerant"))
-            ?? throw new ArgumentException($"no saturation curve is held for {facts.Word("refrigerant")}", nameof(facts));
-        var point = SaturationPoint.At(refrigerant, _figure.Curve, facts[0], AtmosphereOf(facts));
+        var refrigerant = RefrigerantOf(facts);
+        var point = PointOf(facts, refrigerant);
         var figure = Measure(facts, refrigerant, point);
         var (low, high) = (facts.Si("low"), facts.Si("high"));
         var gauge = point.KelvinsPerPascal * facts.OfLimit("gauge");

@@ -28,9 +28,9 @@ internal sealed class ProofBeforePart(Library library) : IStepRule
             : demanded.Select(id => scene.Open(id)).OfType<Check>().Select(check => new PlannedStep.DoCheck(check.Id, scene.Nearest(check)));
     }
 
-    // What is to be proven before the repair; null when it takes no part.
+    // What is to be proven before the repair; null when it takes no part and its page does not ask for the proof.
     private FaultId? OfAPart(WalkScene scene, RepairId repair) =>
-        library.Repairs.TryGetValue(repair, out var page) && !page.Parts.IsEmpty ? scene.Likeliest(repair) : null;
+        library.Repairs.TryGetValue(repair, out var page) && page.DemandsProof ? scene.Likeliest(repair) : null;
 
     // The fault that counts as found; null when none does.
     private FaultId? Found(WalkScene scene) => scene.Shares

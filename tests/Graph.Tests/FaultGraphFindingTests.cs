@@ -66,6 +66,28 @@ public sealed class FaultGraphFindingTests
         Assert.Equal([Parts.Any, open], access.Way(Parts.Any, open).ToArray());
     }
 
+    [Fact]
+    public void Check_ShorterThanTheWayToWhereItLeavesTheUnit_IsFound()
+    {
+        AccessId on = new("on");
+        AccessStates access = new([new(Parts.Any, Role.Anyone), new(on, Role.Anyone)], [new(Parts.Any, on, 4), new(on, Parts.Any, 9)], Parts.Any);
+        Check check = Parts.Check("c", 3, 0, ("a", 1)) with { Leaves = on };
+        Assert.Contains(new Finding.NumberOutOfRange(new Node.OfCheck(check.Id), 3), FindingsOf(check));
+        Assert.DoesNotContain(new Finding.NumberOutOfRange(new Node.OfCheck(check.Id), 4), FindingsOf(check with { Minutes = 4 }));
+
+        ImmutableArray<Finding> FindingsOf(Check made) => FaultGraph.Build(
+            [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], [made], Repairs, access).Findings;
+    }
+
+    [Fact]
+    public void Check_ThatLeavesTheUnitInAnUnknownState_IsFound()
+    {
+        Check check = Parts.Check("c", 3, 0, ("a", 1)) with { Leaves = new AccessId("nowhere") };
+        FaultGraph built = Built(check);
+        Assert.Contains(new Finding.UnknownReference(new Node.OfCheck(check.Id), new Node.OfAccess(new AccessId("nowhere"))), built.Findings);
+        Assert.Null(built.Find(check.Id)!.Leaves);
+    }
+
     private static Repair[] Repairs => [Parts.Repair("ra", 1, "a"), Parts.Repair("rb", 1, "b")];
 
     private static FaultGraph Built(Check check) => FaultGraph.Build(

@@ -13,7 +13,7 @@ internal sealed class ProofDemand(Library library)
     /// </summary>
     public ImmutableArray<CheckId> NotDone(CaseView view, RepairId repair)
     {
-        if (library.Repairs[repair].Parts.IsEmpty || Likeliest(view, repair) is not { } fault) return [];
+        if (!library.Repairs[repair].DemandsProof || Likeliest(view, repair) is not { } fault) return [];
         ImmutableArray<FaultId> candidates = [.. view.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
         return
         [

@@ -78,7 +78,7 @@ internal sealed class StepChooser(Library library)
         ImmutableArray<double> weights = Evidence.Seen(library.Graph.Find(step.Check)!, seen.Outcome).Weights;
         CaseState then = Fold.Apply(
             view.State,
-            [new AccessReached(step.Access.Value), new OutcomeSeen(step.Check.Value, seen.Outcome.Value, weights, null, "")]);
+            [new AccessReached(step.Access.Value), new OutcomeSeen(step.Check.Value, seen.Outcome.Value, weights, null, "") { Leaves = library.Checks[step.Check].Leaves?.Value }]);
         LaidStep? next = Walk(new CaseView(library, then with { Step = null }));
         return new Prospect(seen, Chosen(next), next?.Plan.Options.FirstOrDefault()?.Minutes);
     }

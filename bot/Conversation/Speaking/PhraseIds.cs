@@ -224,6 +224,7 @@ public static class PhraseIds
         "pattern-phase-lost",
         "pattern-resistances-do-not-close",
         "pattern-same-leg-twice",
+        "pattern-too-far-apart",
         "pattern-voltages-do-not-close",
         "picture-bars",
         "picture-bars-band",

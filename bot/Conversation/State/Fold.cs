@@ -56,7 +56,7 @@ public static class Fold
         ToldSwitched switched => state with { Unconfirmed = Switch(state.Unconfirmed, switched.Place) },
         // A way to an access state that is half gone is gone to its end; else the new evidence may change the next step.
         ToldSettled => state with { Unconfirmed = [], Step = state.Approach is null ? null : state.Step },
-        CheckPassedOver passed => state with
+        CheckPassedOver passed => Leave(state, passed.Leaves) with
         {
             PassedOver = state.PassedOver.SetItem(passed.Check, passed.Reason), Step = null, Given = [],
         },
@@ -171,7 +171,7 @@ public static class Fold
     private static bool IsOneOf(ToldItem item, ToldItem other) => item.Words == other.Words
         && (item.Thing, other.Thing) is (ToldThing.Tried, ToldThing.Tried) or (ToldThing.Symptom, ToldThing.Symptom);
 
-    private static CaseState See(CaseState state, OutcomeSeen seen) => state with
+    private static CaseState See(CaseState state, OutcomeSeen seen) => Leave(state, seen.Leaves) with
     {
         Step = state.Step?.Id == seen.Check ? null : state.Step,
         Given = [],
@@ -179,6 +179,10 @@ public static class Fold
         Results = [.. state.Results.Where(known => known.Check != seen.Check),
             new SeenResult(seen.Check, seen.Outcome, seen.Weights, seen.Verdict, seen.Words, state.Given)],
     };
+
+    // What was told on the way to the state before is told again on the next.
+    private static CaseState Leave(CaseState state, string? access) =>
+        access is null ? state : state with { Access = access, Approach = null, Told = Sorted.Set };
 
     private static CaseState Reopen(CaseState state)
     {

@@ -176,9 +176,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 
     private static void PassOverCheck(TurnDraft turn, string check, CommandWord reason)
     {
-        if (CheckQuestion.Page(turn, check) is { } page)
+        CheckPage? page = CheckQuestion.Page(turn, check);
+        if (page is not null)
             turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
-        turn.Happen(new CheckPassedOver(check, reason));
+        turn.Happen(new CheckPassedOver(check, reason) { Leaves = reason == CommandWord.Unsure && page is not null ? StateLeft.By(turn, page) : null });
         if (turn.State.PassedOver.Count % turn.Library.Settings.LeftOut == 0) turn.Say(SegmentKind.Notice, "notice-may-stop-here");
     }
 

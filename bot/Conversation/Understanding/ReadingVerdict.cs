@@ -66,7 +66,10 @@ internal static class ReadingVerdict
         AnswerOption? outcome = page.Outcomes.FirstOrDefault(option => option.Verdicts.Contains(judgement.Verdict));
         turn.Happen(new OutcomeSeen(
             page.Id.Value, outcome?.Id.Value, Weigh(page, judgement, turn.Library.Settings.Misread), VerdictWord.Of(judgement.Verdict),
-            string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}"))));
+            string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}")))
+        {
+            Leaves = StateLeft.By(turn, page),
+        });
         return true;
     }
 

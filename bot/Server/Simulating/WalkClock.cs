@@ -20,16 +20,19 @@ internal sealed class WalkClock(Library library)
         switch (happened)
         {
             case AccessReached reached: Move(new AccessId(reached.Access)); break;
-            case OutcomeSeen seen: Look(library.Graph.Find(new CheckId(seen.Check))!); break;
+            case OutcomeSeen seen: Look(seen); break;
+            case CheckPassedOver { Leaves: { } state }: _access = new AccessId(state); break;
             case RepairDone done: Minutes += library.Graph.Find(new RepairId(done.Repair))!.Minutes; break;
             case RepairVerified verified: Try(verified); break;
         }
     }
 
-    private void Look(Check check)
+    // The way to where a check leaves the unit is part of the check.
+    private void Look(OutcomeSeen seen)
     {
-        Minutes += check.Minutes;
+        Minutes += library.Graph.Find(new CheckId(seen.Check))!.Minutes;
         Checks++;
+        if (seen.Leaves is { } state) _access = new AccessId(state);
     }
 
     private void Try(RepairVerified verified)

@@ -53,7 +53,7 @@ internal sealed class CheckWorth(SequencingProblem problem)
         for (int place = 0; place < count; place++)
         {
             int number = order[row + place];
-            sum += Math.Max(0, price * bits[number * faults + fault] - checks.Minutes[offered[number]]);
+            sum += Math.Max(0, price * bits[number * faults + fault] - checks.MinutesBesideWays[offered[number]]);
             best = Math.Max(best, sum - detours[row + place]);
         }
 

@@ -32,7 +32,7 @@ internal sealed class EvenSplits(SequencingProblem problem)
         double minutes = checks.Price(state, best);
         for (int outcome = 0; outcome < checks.Outcomes(best); outcome++)
             if (checks.Update(best, outcome, weights, next) is > 0 and double probability)
-                minutes += probability * Split(next, rest, checks.CheapestAccess(state, best));
+                minutes += probability * Split(next, rest, checks.StateAfter(best, checks.CheapestAccess(state, best)));
         return minutes;
     }
 
@@ -69,7 +69,7 @@ internal sealed class EvenSplits(SequencingProblem problem)
         {
             if (!unused.Has(check)) continue;
             minutes += checks.Price(state, check);
-            state = checks.CheapestAccess(state, check);
+            state = checks.StateAfter(check, checks.CheapestAccess(state, check));
         }
 
         return minutes;

@@ -67,7 +67,7 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
             if (checks.Update(check, outcome, weights, after) is not (> 0 and double probability) || IsFinished(after)) continue;
             FindUseful(check);
             for (int place = 0; place < states.Length; place++)
-                Branches.Items[first + place * outcomes + possible] = new Branch(probability, Arrive(states[place]));
+                Branches.Items[first + place * outcomes + possible] = new Branch(probability, Arrive(checks.StateAfter(check, states[place])));
             possible++;
         }
 

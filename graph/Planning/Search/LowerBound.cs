@@ -34,7 +34,7 @@ internal sealed class LowerBound(SequencingProblem problem)
     {
         double least = double.PositiveInfinity;
         for (int check = 0; check < checks.Count; check++)
-            if (useful.Has(check)) least = Math.Min(least, checks.Minutes[check]);
+            if (useful.Has(check)) least = Math.Min(least, checks.MinutesBesideWays[check]);
         return least;
     }
 

@@ -63,7 +63,7 @@ internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostLis
     private double Through(int check, ReadOnlySpan<double> weights, int state, double enough)
     {
         double minutes = checks.Price(state, check);
-        int access = checks.CheapestAccess(state, check);
+        int access = checks.StateAfter(check, checks.CheapestAccess(state, check));
         for (int outcome = 0; outcome < checks.Outcomes(check) && minutes < enough; outcome++)
             if (Lanes.Multiply(weights, checks.Column(check, outcome), after) is > 0 and double probability)
                 minutes += repairsOnly.From(after, probability, access, enough + Margin - minutes);

@@ -33,6 +33,7 @@ internal static class CheckBuilder
             page.Cautions,
             page.Sources)
         {
+            Leaves = page.Field("leaves") is { } state ? new AccessId(state) : null,
             StopWet = [.. page.List("stop-wet").Select(id => new OutcomeId(id))],
             StopShock = [.. page.List("stop-shock").Select(id => new OutcomeId(id))],
             StopGas = [.. page.List("stop-gas").Select(id => new OutcomeId(id))],

@@ -55,7 +55,10 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
         return new Check(new CheckId(page.Id), reader.Minutes("minutes"), States(reader), Who(reader), outcomes,
             table.Rows.Where(row => !row.IsEveryOther)
                 .ToImmutableSortedDictionary(row => new FaultId(row.Fault!.Id), InOrder),
-            InOrder(table.EveryOther!));
+            InOrder(table.EveryOther!))
+        {
+            Leaves = reader.Field("leaves") is { } state ? new AccessId(state) : null,
+        };
     }
 
     // Which faults it cures is said on their pages.

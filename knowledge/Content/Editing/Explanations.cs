@@ -33,6 +33,7 @@ internal sealed class Explanations(Pages pages)
             "changes" => "Checks whose results from before no longer count when this repair did not cure: they are asked for anew.",
             "may-not-hold" => "Whether it may be the right work and still not cure, such as a second leak. Then its faults are not ruled out, only unlikely.",
             "verify-in" => "The access state for the trial run, where its question asks for what is read there, such as pressures.",
+            "leaves" => "The access state in which the unit stands once this has a result, where its steps switch it on. The way to the next step begins there.",
             "before-trial" => "Checks without whose sound results the unit is not switched on after this repair. Another result is a second fault.",
             "verify-minutes" => "Minutes to see whether the repair worked. They are part of every repair, also of one that does not help.",
             "proof-always" => "Whether the proof of the fault comes before this repair, however long it takes: the dearest parts.",

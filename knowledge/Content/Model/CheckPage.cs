@@ -31,6 +31,9 @@ public sealed record CheckPage(
     ImmutableArray<CautionPage> Cautions,
     ImmutableArray<Source> Sources)
 {
+    /// <summary>The access state in which the unit stands once the check has a result; null when that is where it was done.</summary>
+    public AccessId? Leaves { get; init; }
+
     /// <summary>Those of <see cref="Stop"/> at which gas may be in the air: no switch is touched, no flame lit.</summary>
     public ImmutableSortedSet<OutcomeId> StopGas { get; init; } = [];
 

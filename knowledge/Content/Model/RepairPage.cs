@@ -24,6 +24,9 @@ public sealed record RepairPage(
     /// <summary>Whether its part is too dear to be changed before the proof of its fault, however long that takes.</summary>
     public bool ProofAlways { get; init; }
 
+    /// <summary>Whether the proof of the fault comes before it at all: where it takes a part, or its page says so.</summary>
+    public bool DemandsProof => ProofAlways || !Parts.IsEmpty;
+
     /// <summary>The checks without whose sound results the unit is not switched on after the work; empty for most.</summary>
     public ImmutableArray<CheckId> BeforeTrial { get; init; } = [];
 

@@ -92,7 +92,7 @@ internal static class PageShapes
             ], NeedsSummary: true),
         new(PageKind.Check, "checks",
             [
-                Kind, Id, Minutes, Access, Who, SeriesFilter, new("calculation", FieldType.Words, false),
+                Kind, Id, Minutes, Access, new("leaves", FieldType.Ids, false, RefersTo: PageKind.Access), Who, SeriesFilter, new("calculation", FieldType.Words, false),
                 new("stop", FieldType.List, false), new("stop-gas", FieldType.List, false), new("stop-wet", FieldType.List, false),
                 new("stop-shock", FieldType.List, false), new("leave-off", FieldType.List, false), new("owners-only", FieldType.YesNo, false),
                 new("after", FieldType.Ids, false, RefersTo: PageKind.Check),

@@ -23,7 +23,7 @@ internal static class BruteForce
             foreach (AccessId access in check.Access)
                 least = Math.Min(least, mass * (problem.Access.Minutes(here, access) + check.Minutes)
                     + check.Outcomes.Sum(outcome => Least(
-                        problem, After(weights, check, outcome), [.. unused.Where(other => other != check)], access)));
+                        problem, After(weights, check, outcome), [.. unused.Where(other => other != check)], check.Leaves ?? access)));
         if (problem.Objective == Objective.Isolate) return least;
         foreach (Repair repair in problem.Repairs.Where(repair => repair.Fixes.Any(weights.ContainsKey)))
             foreach (AccessId access in repair.Access)

@@ -21,6 +21,25 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
             AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4).WithWrongMinutes(wrong)), iter: 150);
 
     [Fact]
+    public void ExactPlanner_ChecksThatLeaveTheUnitElsewhere_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[1, 2], Gen.Int[2, 4])
+        .Sample((seed, faults, checks, states) =>
+        {
+            RandomProblems random = new(seed);
+            AssertBruteForce(random.Leaving(random.Repairing(faults, checks, states, perfect: 0.4)));
+        }, iter: 300);
+
+    [Fact]
+    public void LivePlanner_ChecksThatLeaveTheUnitElsewhere_BoundsHoldTheOptimum() => Gen.Select(Seeds, Gen.Int[1, 200_000])
+        .Sample((seed, work) =>
+        {
+            RandomProblems random = new(seed);
+            SequencingProblem problem = random.Leaving(random.Repairing(5, 5, 3, perfect: 0.3));
+            double optimum = new ExactPlanner().Plan(problem, problem.Begin()).Minutes;
+            Plan plan = new LivePlanner(work).Plan(problem, problem.Begin());
+            Assert.InRange(optimum, plan.LowerBound - 1e-9, plan.Minutes + 1e-9);
+        }, iter: 60);
+
+    [Fact]
     public void ExactPlanner_TinyIsolateProblem_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2])
         .Sample((seed, faults, checks) => AssertBruteForce(new RandomProblems(seed).Isolating(faults, checks)), iter: 100);
 

@@ -19,6 +19,15 @@ internal sealed class RandomProblems(int seed)
             Repairs(drawn, access), access);
     }
 
+    /// <summary>The same problem with half of its checks leaving the unit in some state, wherever they were done.</summary>
+    public SequencingProblem Leaving(SequencingProblem problem) => new(
+        problem.Objective, problem.Faults,
+        [.. problem.Checks.Select(check => random.Next(2) == 0 ? check : Leaving(check, problem.Access, problem.Access.All[random.Next(problem.Access.All.Length)].Id))],
+        problem.Repairs, problem.Access);
+
+    private static Check Leaving(Check check, AccessStates access, AccessId left) =>
+        check with { Leaves = left, Minutes = Math.Max(check.Minutes, check.Access.Max(state => access.Minutes(state, left))) };
+
     /// <summary>
     /// Pass-or-fail checks without error, and one dear check for each fault so that every fault can be isolated.
     /// </summary>

@@ -241,6 +241,20 @@ public sealed class JudgeVerdictTests
         Assert.Equal(expected, Ask.Judge(
             "saturation-split", "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K", readings).Verdict);
 
+    // Source: R-32, 4200 kPa gauge is about 65 °C (Tillner-Roth & Yokozeki 1997, from memory); at 4 °C outdoors no unit runs so.
+    [Theory]
+    [InlineData(VerdictKind.Impossible, "42 bar", "4 °C")]
+    [InlineData(VerdictKind.Impossible, "42 bar", "40 °F")]
+    [InlineData(VerdictKind.High, "42 bar", "40 °C")]
+    [InlineData(VerdictKind.Low, "12 bar", "20 °C")]
+    public void SaturationSplit_FurtherThanAnyUnitGoes_IsAskedBack(VerdictKind expected, params string[] readings)
+    {
+        var judgement = Ask.Judge("saturation-split",
+            "refrigerant = R32; low = 5 K; high = 18 K; most = 55 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K", readings);
+        Assert.Equal(expected, judgement.Verdict);
+        Assert.Equal(expected == VerdictKind.Impossible ? "too-far-apart" : null, judgement.PatternKey);
+    }
+
     // Source: R-410A at 118 psig is 4.36 °C dew at sea level and 3.76 °C at 1,500 m (ISO 2533 and Lemmon 2003).
     [Fact]
     public void Superheat_Altitude_MovesTheFigure()
@@ -305,6 +319,19 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Impossible, "46 V")]
     public void Band_OneResistance_GivesTheVerdict(VerdictKind expected, string reading) =>
         Assert.Equal(expected, Ask.Judge("band", "low = 41 Ω; high = 51 Ω; meter = 1 % + 3 × 0.1 Ω", reading).Verdict);
+
+    // A meter on direct volts shows a minus sign where its leads stand the other way round: common practice, no source.
+    [Theory]
+    [InlineData(VerdictKind.Within, "12.1 V")]
+    [InlineData(VerdictKind.Low, "0 V")]
+    [InlineData(VerdictKind.Low, "-0.4 V")]
+    [InlineData(VerdictKind.Low, "6 V")]
+    [InlineData(VerdictKind.High, "19 V")]
+    [InlineData(VerdictKind.Reversed, "-12 V")]
+    [InlineData(VerdictKind.Reversed, "-24 V")]
+    [InlineData(VerdictKind.Impossible, "12 Ω")]
+    public void PolarBand_OneDirectVoltage_GivesTheVerdict(VerdictKind expected, string reading) =>
+        Assert.Equal(expected, Ask.Judge("polar-band", "low = 10.5 V; high = 13.5 V; meter = 0.5 % + 2 × 0.01 V", reading).Verdict);
 
     [Fact]
     public void Band_Temperature_TakesItsMeterAsADifference()

@@ -38,7 +38,10 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
             Slot.Of("check", page.Title), Slot.Of("answer", outcome.Answer));
         turn.Happen(new OutcomeSeen(
             page.Id.Value, key, Weights(place, page.Outcomes.Length, isDoubted ? turn.Library.Settings.DoubtTrusted : 1), null,
-            isDoubted ? turn.Speaker.Text("answer-doubted", Slot.Of("answer", outcome.Answer)) : outcome.Answer.Text));
+            isDoubted ? turn.Speaker.Text("answer-doubted", Slot.Of("answer", outcome.Answer)) : outcome.Answer.Text)
+        {
+            Leaves = StateLeft.By(turn, page),
+        });
         if (page.TellsMode && !isDoubted && ModeWords.IsMode(key)) turn.Happen(new ModeStated(key));
         return true;
     }

@@ -58,7 +58,10 @@ internal static class ToldSettling
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(outcome.Seen));
         turn.Happen(new OutcomeSeen(outcome.Check, outcome.Doubtful ? null : outcome.Seen,
             Doubts.Weigh(place, page.Outcomes.Length, Doubts.ConfidenceOf(outcome.Doubtful, turn.Library.Settings)), null,
-            outcome.Doubtful ? words : page.Outcomes[place].Answer.Text));
+            outcome.Doubtful ? words : page.Outcomes[place].Answer.Text)
+        {
+            Leaves = StateLeft.By(turn, page),
+        });
     }
 
     private static void EnterReadings(TurnDraft turn, ToldThing.Measured measured)
