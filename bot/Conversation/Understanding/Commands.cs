@@ -80,7 +80,16 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
         if (wasDanger && !StopSign.IsSeen(turn)) turn.Say(SegmentKind.Caution, "notice-taken-back-danger");
-        if (halfWay || turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        bool stands = !halfWay && turn.State.Access == access;
+        if (!stands) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        ShowListAgain(turn, stands);
+    }
+
+    // A list that was chosen from stands again; a reading is taken again only where the unit stands as it did.
+    private static void ShowListAgain(TurnDraft turn, bool stands)
+    {
+        if (turn.State.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Meaning } list
+            && (stands || list.Kind is not QuestionKind.Meaning)) turn.AskAgain(list);
     }
 
     // Signs of danger are answered first, a repair that was made is tried first.
