@@ -171,6 +171,7 @@ public static class PhraseIds
         "notice-sure-of-danger",
         "notice-take-your-time",
         "notice-taken-back",
+        "notice-suspect",
         "notice-taken-back-access",
         "notice-taken-back-danger",
         "notice-tap-what-is-wrong",
