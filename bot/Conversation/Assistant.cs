@@ -117,7 +117,7 @@ public sealed class Assistant
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
             commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole), new HarmlessQuestions(library.Phrases), person,
-            new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger));
+            new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger, whole));
     }
 
     private static LateMatcher LateMatcherOf(Library library) =>

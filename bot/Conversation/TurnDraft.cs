@@ -68,6 +68,9 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
         _segments.Insert(place, note);
     }
 
+    /// <summary>Whether the readings of this message are told with doubt.</summary>
+    public bool IsDoubted { get; set; }
+
     /// <summary>Whether this turn says a phrase already.</summary>
     public bool Says(string phrase) => _segments.Any(segment => segment.From.Contains(new Provenance.Phrase(phrase)));
 

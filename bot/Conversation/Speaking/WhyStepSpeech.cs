@@ -20,8 +20,16 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
     // So many options are looked at for one that is no mere delay of the step.
     private const int LookedAt = 4;
 
+    private readonly WhyPlainSpeech plain = new(chooser);
+
     public void Say(TurnDraft turn)
     {
+        if (turn.View.Role.Rank == 0)
+        {
+            plain.Say(turn);
+            return;
+        }
+
         if (turn.State.Step is not { } step || chooser.Walk(turn.View) is not { Plan: var plan } walk) return;
         SayRules(turn, walk, step.Id);
         PlanOption? own = plan.Options.FirstOrDefault(option => IdOf(option.Step) == step.Id);

@@ -12,14 +12,19 @@ internal static class BareTemperature
 {
     private static readonly Regex SaidScale = new(@"\d\s*[CFcf]\b|°\s*[CFcf]|\b(deg(rees?)?\s*)?[CFcf]\b|celsius|centigrade|fahrenheit|kelvin", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
 
+    private static readonly Regex SaidMetric = new(@"\b(k|m)?pa\b|(?<![a-z])bars?\b|\d(bar|kpa|mpa)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
+    private static readonly Regex SaidPsi = new(@"psi[ga]?\b|\b(pounds|lbs)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant);
+
     public static ReadingResult Settle(CheckPage page, ReadingResult result)
     {
-        if (result is not ReadingResult.Readings { List: var list } || list.Any(SaysScale)) return result;
+        if (result is not ReadingResult.Readings { List: var list } read || list.Any(SaysScale)) return result;
+        if (Beside(page, list) is { IsDefault: false } settled) return read with { List = settled };
         ImmutableArray<Reading> other = list;
         for (int place = 0; place < list.Length; place++)
         {
             if (!IsTemperature(list[place])) continue;
-            if (OnOtherScale(page, list[place]) is not { } turned) return result;
+            if (OnOtherScale(page, list, place) is not { } turned) return result;
             other = other.SetItem(place, turned);
         }
 
@@ -30,14 +35,40 @@ internal static class BareTemperature
 
     private static bool SaysScale(Reading reading) => IsTemperature(reading) && SaidScale.IsMatch(reading.Said);
 
-    // The same number on the other scale, where that is possible too.
-    private static Reading? OnOtherScale(CheckPage page, Reading reading)
+    // Who reads a gauge in bar or kPa reads Celsius, who reads it in psi Fahrenheit; common practice, no source. None where a number cannot be that.
+    private static ImmutableArray<Reading> Beside(CheckPage page, ImmutableArray<Reading> list)
     {
-        double number = reading.Unit.FromSi(reading.Value);
-        if (!Unit.TryParse(reading.Unit.Symbol == "°F" ? "°C" : "°F", QuantityKind.Temperature, out Unit? unit)) return null;
-        Reading other = reading with { Value = unit.ToSi(number), Unit = unit };
-        return page.Readings.Any(field => field.Unit.Kind == QuantityKind.Temperature
-            && (reading.Label is null || !page.Readings.Any(line => line.Label == reading.Label) || field.Label == reading.Label)
-            && other.Value >= field.Lowest && other.Value <= field.Highest) ? other : null;
+        if (list.Select(ScaleOfGauge).OfType<string>().Distinct().ToArray() is not [var scale]) return default;
+        ImmutableArray<Reading> settled = list;
+        for (int place = 0; place < list.Length; place++)
+        {
+            if (!IsTemperature(list[place])) continue;
+            if (On(scale, page, list, place) is not { } read) return default;
+            settled = settled.SetItem(place, read);
+        }
+
+        return settled;
+    }
+
+    private static string? ScaleOfGauge(Reading reading) => SaidPsi.IsMatch(reading.Said) ? "°F" : SaidMetric.IsMatch(reading.Said) ? "°C" : null;
+
+    // The same number on the other scale, where that is possible too.
+    private static Reading? OnOtherScale(CheckPage page, ImmutableArray<Reading> list, int place) =>
+        On(list[place].Unit.Symbol == "°F" ? "°C" : "°F", page, list, place);
+
+    private static Reading? On(string scale, CheckPage page, ImmutableArray<Reading> list, int place)
+    {
+        double number = list[place].Unit.FromSi(list[place].Value);
+        if (!Unit.TryParse(scale, QuantityKind.Temperature, out Unit? unit)) return null;
+        Reading other = list[place] with { Value = unit.ToSi(number), Unit = unit };
+        return Lines(page, list, place).Any(line => other.Value >= line.Lowest && other.Value <= line.Highest) ? other : null;
+    }
+
+    // The lines that a temperature may stand in: that of its label, or of its place where all of them were given.
+    private static ReadingField[] Lines(CheckPage page, ImmutableArray<Reading> list, int place)
+    {
+        ReadingField[] lines = [.. page.Readings.Where(line => line.Unit.Kind == QuantityKind.Temperature)];
+        if (list[place].Label is { } label && lines.Where(line => line.Label == label).ToArray() is { Length: > 0 } named) return named;
+        return list.Length == page.Readings.Length && list.All(reading => reading.Label is null) && page.Readings[place].Unit.Kind == QuantityKind.Temperature ? [page.Readings[place]] : lines;
     }
 }

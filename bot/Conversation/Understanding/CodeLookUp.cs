@@ -67,7 +67,7 @@ internal static class CodeLookUp
             ? turn.Speaker.Say(SegmentKind.Understood, "understood-lamp", look, meaning)
             : turn.Speaker.Say(SegmentKind.Understood, "understood-code", Slot.Said("code", code.Display), look, meaning);
         turn.Say(understood with { Pictures = [Drawn(turn, code)] });
-        Symptoms.Report(turn, code.Symptom.Value, $"{code.Display} {code.Look}");
+        Symptoms.ReportCode(turn, code);
     }
 
     private static Picture Drawn(TurnDraft turn, DisplayCode code) => SpokenPictures.Shown(

@@ -50,6 +50,9 @@ internal sealed class CommandWords(PhraseBook phrases)
     /// <summary>Says that the case is about another unit than it is walked as.</summary>
     public const string WrongUnit = "words-wrong-unit";
 
+    /// <summary>How it is asked what to do about something: "what do i do if it leaks".</summary>
+    public const string WhatIf = "words-what-if";
+
     // What may stand between a beginning and what follows it.
     private static readonly char[] Pauses = [' ', ',', '.', ';', ':', '!', '-', '–', '—'];
 
@@ -58,7 +61,7 @@ internal sealed class CommandWords(PhraseBook phrases)
 
     /// <summary>The phrases that are lists of words.</summary>
     public static ImmutableArray<string> Lists { get; } =
-        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-one-sense", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
+        [.. Commands.Select(command => command.Phrase), "words-yes", "words-no", "words-done", "words-reading", "words-gone", "words-gone-at-last", "words-fine", "words-sound", "words-none-of-it", "words-one-sense", "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now", "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired", "words-of-gauges", "words-misread", "words-instead-of", "words-at-rest", "words-on-the-move", "words-less-than", "words-or-more", WhatIf, Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) => FindPlain(text) ?? (After(Asking, text) is { Length: > 0 } asked ? FindAsked(asked) : null) ?? (Books(text) ? CommandWord.StopHere : null);
@@ -104,7 +107,8 @@ internal sealed class CommandWords(PhraseBook phrases)
         return at < 0 ? null : Without(WasWrong, $"{said[..at]} {said[(at + named.Length)..]}");
     }
 
-    private string Without(string phrase, string text)
+    /// <summary>A message without what stands in a list, longest first.</summary>
+    public string Without(string phrase, string text)
     {
         string calm = $" {PlainWords.Joined(text)} ";
         foreach (string angry in _lists[phrase].OrderByDescending(words => words.Length).ThenBy(words => words, StringComparer.Ordinal))
@@ -221,6 +225,9 @@ internal sealed class CommandWords(PhraseBook phrases)
 
         return null;
     }
+
+    /// <summary>The first entry of a list.</summary>
+    public string First(string phrase) => PhraseLists.Of(phrases, phrase).First();
 
     /// <summary>Whether the whole message stands in a list.</summary>
     public bool Means(string phrase, string text) => _lists[phrase].Contains(PlainWords.Joined(text));

@@ -36,6 +36,12 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>Whether a message begins like one that tells nothing but not knowing: "no idea what unit it is".</summary>
     public bool BeginsUnsure(string text) => words.After("words-unsure", text) is not null;
 
+    /// <summary>What a message asks what to do about: "what should i do if it smells burnt"; null when it asks nothing of the kind.</summary>
+    public string? WhatIf(string text) => words.After(CommandWords.WhatIf, text);
+
+    /// <summary>A message that asks what to do about something, in the first of the wordings for it; any other as it is.</summary>
+    public string AskedAlike(string text) => WhatIf(text) is { Length: > 0 } about ? $"{words.First(CommandWords.WhatIf)} {about}" : text;
+
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);
 
@@ -80,7 +86,16 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
         if (wasDanger && !StopSign.IsSeen(turn)) turn.Say(SegmentKind.Caution, "notice-taken-back-danger");
-        if (halfWay || turn.State.Access != access) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        bool stands = !halfWay && turn.State.Access == access;
+        if (!stands) turn.Say(SegmentKind.Caution, "notice-taken-back-access");
+        ShowListAgain(turn, stands);
+    }
+
+    // A list that was chosen from stands again; a reading is taken again only where the unit stands as it did.
+    private static void ShowListAgain(TurnDraft turn, bool stands)
+    {
+        if (turn.State.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Meaning } list
+            && (stands || list.Kind is not QuestionKind.Meaning)) turn.AskAgain(list);
     }
 
     // Signs of danger are answered first, a repair that was made is tried first.

@@ -18,11 +18,14 @@ internal static class Complaints
     // Below this share of the best fit a symptom is not worth a line.
     private const double WorthListing = 0.5;
 
+    private const string NewSymptom = "ask-new-symptom";
+
     public static void Hear(TurnDraft turn, string text, MatchResult match, (bool Doubtful, bool ComesAndGoes) manner)
     {
         manner = WithEarlier(turn, manner);
         bool asked = turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Closed };
-        if (IsMisplaced(turn, text, match)) Misfit.Say(turn);
+        if (!asked && SuspectIn(turn, match) is { } suspect) turn.Say(SegmentKind.Notice, "notice-suspect", Slot.Of("fault", suspect.Title));
+        else if (IsMisplaced(turn, text, match)) Misfit.Say(turn);
         else if (Offering.CertainSymptom(match) is { } symptom) Take(turn, turn.Library.Symptoms[new SymptomId(symptom)], text, asked, manner);
         else if (asked && Offering.Symptoms(turn.Library, match) is { IsEmpty: false } offered) Offer(turn, match, offered, text, manner);
         else if (asked && match.IsVague && Offering.General(turn.Library) is { } general) Clarifying.AskGenerally(turn, general);
@@ -42,13 +45,23 @@ internal static class Complaints
     private static void Take(
         TurnDraft turn, SymptomPage symptom, string text, bool asked, (bool Doubtful, bool ComesAndGoes) manner)
     {
-        if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver }) Report(turn, symptom, text, manner);
+        if (Pending(turn, symptom) is { } pending) turn.Happen(new WholeTold([Telling.Item(turn, pending.Id.Value, pending.Title.Text, _ => (false, false)), Telling.Item(turn, symptom.Id.Value, text.Trim(), _ => manner)]));
+        else if (asked || turn.State.Symptoms.IsEmpty || turn.State.Question is { Kind: QuestionKind.LeftOver or QuestionKind.Series or QuestionKind.Role }) Report(turn, symptom, text, manner);
         else
         {
             Keep(turn, manner);
             AskNew(turn, symptom);
         }
     }
+
+    // The fault that words at a step speak of: that somebody suspects it is no evidence.
+    private static FaultPage? SuspectIn(TurnDraft turn, MatchResult match) => turn.State is { Symptoms.IsEmpty: false, Question.Kind: QuestionKind.Check } && !turn.Changed
+        && match is { Decision: MatchDecision.Fault, Candidates: [var best, ..] } && best.Id != FaultId.NoneOfThese.Value
+        ? turn.Library.Faults.GetValueOrDefault(new FaultId(best.Id)) : null;
+
+    // The trouble that was just asked about whether it is new, where another is told instead of an answer: neither is lost.
+    private static SymptomPage? Pending(TurnDraft turn, SymptomPage told) => turn.State.Question is { Kind: QuestionKind.Symptom, Options: [var only, { Key: SymptomAnswer.None }] } open
+        && open.From.Contains(new Provenance.Phrase(NewSymptom)) && only.Key != told.Id.Value ? turn.Library.Symptoms.GetValueOrDefault(new SymptomId(only.Key)) : null;
 
     /// <summary>Asks whether one of the symptoms that something told beside a refusal means is a new trouble, in the middle of a walk that knows none of them.</summary>
     public static void AskWhetherNew(TurnDraft turn, ImmutableArray<SymptomPage> symptoms)
@@ -57,7 +70,7 @@ internal static class Complaints
         if (isWalking && !symptoms.Any(symptom => turn.State.Symptoms.Any(known => known.Symptom == symptom.Id.Value))) AskNew(turn, [.. symptoms]);
     }
 
-    private static void AskNew(TurnDraft turn, params SymptomPage[] symptoms) => turn.Ask(QuestionKind.Symptom, "", "ask-new-symptom",
+    private static void AskNew(TurnDraft turn, params SymptomPage[] symptoms) => turn.Ask(QuestionKind.Symptom, "", NewSymptom,
         [.. symptoms.Select(symptom => new Option(symptom.Id.Value, symptom.Title.Text)), turn.Option(SymptomAnswer.None, "option-answer-to-question")]);
 
     // A lone word at a step is far more likely an answer that does not fit: "off" at the isolator is no dead unit, "snow" no greeting.

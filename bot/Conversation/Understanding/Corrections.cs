@@ -5,6 +5,8 @@ using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
 using DxAssistant.Conversation.Understanding.Answers;
+using DxAssistant.Conversation.Told;
+using DxAssistant.Conversation.Understanding.Whole;
 using DxAssistant.Graph.Model;
 using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Readings;
@@ -12,15 +14,19 @@ using DxAssistant.Knowledge.Readings;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Corrections of what was answered: "I measured wrong, it is 10.5k", "no wait, it was free", "I was wrong, it was thin frost".</summary>
-internal sealed class Corrections(Commands commands, CommandWords words, FrozenDictionary<QuestionKind, Answer> answers, Danger danger)
+internal sealed class Corrections(Commands commands, CommandWords words, FrozenDictionary<QuestionKind, Answer> answers, Danger danger, WholeReader whole)
 {
+    private const string InsteadOf = "words-instead-of";
+
+    private static readonly char[] Stops = [',', ';', '.', '!'];
+
     /// <summary>Corrects the last answer where the message fits its question, else the latest check with such an answer.</summary>
     /// <param name="heard">What is left to understand: the message, or what follows a beginning that tells nothing.</param>
     /// <returns>False when nothing was corrected.</returns>
     public bool Hear(TurnDraft turn, string text, out string heard)
     {
         heard = text;
-        if (!danger.IsTold(text) && (NamedReading.Correct(turn, words, text) || CorrectsNamed(turn, text))) return true;
+        if (!danger.IsTold(text) && (NamedReading.Correct(turn, words, text) || CorrectsNamed(turn, text) || CorrectsTold(turn, text))) return true;
         if (commands.IsWrongUnit(text) || turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
         if (commands.Find(anew) is { } word)
         {
@@ -69,6 +75,24 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         }
 
         return false;
+    }
+
+    // "Filter was dirty, not clean": what was found, in the words of its page, and what it was not.
+    private bool CorrectsTold(TurnDraft turn, string text)
+    {
+        if (turn.State is not { Question.Kind: QuestionKind.Check or QuestionKind.Access, Given.IsEmpty: true, Unconfirmed.IsEmpty: true }
+            || text.Contains('?', StringComparison.Ordinal) || WithoutDenied(text) is not { } told || whole.Read(turn, told) is not { Items: [{ Thing: ToldThing.Outcome { Doubtful: false } seen }], Rest.IsEmpty: true, Unclear.IsEmpty: true }
+            || turn.State.Question.Subject == seen.Check || turn.View.Results.FirstOrDefault(result => result.Check == seen.Check) is not { } known || known.Outcome == seen.Seen) return false;
+        CheckPage page = turn.Library.Checks[new CheckId(seen.Check)];
+        return page.Readings.IsEmpty && AnswerNamed(turn, page, seen.Seen, told);
+    }
+
+    // What stands before and behind what is denied, which goes on to the next stop; null when nothing is denied.
+    private string? WithoutDenied(string text)
+    {
+        if (words.Find(InsteadOf, text) is not var (from, to)) return null;
+        int stop = text.AsSpan(to).IndexOfAny(Stops);
+        return $"{text[..from].TrimEnd().TrimEnd(Stops)} {(stop < 0 ? "" : text[(to + stop + 1)..])}".Trim();
     }
 
     // Another answer, or the same one more surely; where danger is asked for, and where an answer is needed, a half one corrects nothing.

@@ -25,6 +25,15 @@ internal sealed class Danger(DangerWords words, IMatcher matcher, BesideDanger b
     /// <summary>Whether a sign of gas makes a refusal wrong: one that tells to switch off, or one that no rule demands.</summary>
     public bool Outranks(string text, MatchResult match) => (match.IsByLikeness || match.RefusalId == KeepRunning) && words.Find(text) is { Kind: DangerKind.Gas };
 
+    /// <summary>Says what to do at a danger that is only asked about; nothing of it is evidence.</summary>
+    /// <returns>False when what is asked about is no danger.</returns>
+    public bool Advise(TurnDraft turn, string about)
+    {
+        if (words.Find(about) is null) return false;
+        turn.Say(SegmentKind.Notice, "answer-if-danger");
+        return true;
+    }
+
     /// <summary>Says what to do at once, and keeps the sign as evidence.</summary>
     /// <returns>False when no danger is told, or when it is the answer to what was asked.</returns>
     public bool Hear(TurnDraft turn, string text)

@@ -71,8 +71,11 @@ internal sealed class Listener(
         else if ((commands.Find(text) ?? FoundBehindFillers(turn, text)) is { } word) commands.Obey(turn, word);
         else if (help.Hear(turn, text) is not { Length: > 0 } rest) return;
         else if (corrections.Hear(turn, rest, out string heard) || faults.Hear(turn, heard)) return;
-        else Understand(turn, heard, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(heard)), turn.State.Series));
+        else UnderstandAlike(turn, commands.AskedAlike(heard));
     }
+
+    private void UnderstandAlike(TurnDraft turn, string text) =>
+        Understand(turn, text, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(text)), turn.State.Series));
 
     // "Well, how would I know": but where "so" may begin an answer, the answer comes first.
     private CommandWord? FoundBehindFillers(TurnDraft turn, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
@@ -80,6 +83,7 @@ internal sealed class Listener(
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
+        if (commands.WhatIf(text) is { } about && danger.Advise(turn, about)) return;
         if (!TellsDanger(text))
         {
             if (turn.State.Question is { Kind: QuestionKind.Role } && person.Knows(text) && Answers(turn, text)) return;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
@@ -13,6 +14,8 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>From typed readings to readings in the log; what is not clear is asked, never guessed.</summary>
 internal static class ReadingIntake
 {
+    private static readonly Regex BareNumber = new(@"^\s*[-−]?\d+([.,]\d+)?\s*$", RegexOptions.CultureInvariant);
+
     /// <summary>Takes the readings of a message.</summary>
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
@@ -38,7 +41,7 @@ internal static class ReadingIntake
     // A bare number is the one reading that is still asked for: "20k", then "68".
     private static ReadingResult.Readings? OfTheLast(TurnDraft turn, CheckPage page, string text)
     {
-        if (turn.State.Given.IsEmpty || PlainWords.Of(text) is not [var word] || !word.All(char.IsAsciiDigit)) return null;
+        if (turn.State.Given.IsEmpty || !BareNumber.IsMatch(text)) return null;
         ReadingField[] open = [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))];
         return open is [var only] && ReadingParser.Parse(turn.Heard(text), Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null } read
             ? read with { List = [reading with { Label = only.Label }] } : null;

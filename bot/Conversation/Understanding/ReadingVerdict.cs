@@ -63,9 +63,12 @@ internal static class ReadingVerdict
             return false;
         }
 
+        double trusted = turn.IsDoubted ? turn.Library.Settings.DoubtTrusted : 1;
+        if (turn.IsDoubted) turn.Say(SegmentKind.Notice, "notice-reading-doubted");
         AnswerOption? outcome = page.Outcomes.FirstOrDefault(option => option.Verdicts.Contains(judgement.Verdict));
         turn.Happen(new OutcomeSeen(
-            page.Id.Value, outcome?.Id.Value, Weigh(page, judgement, turn.Library.Settings.Misread), VerdictWord.Of(judgement.Verdict),
+            page.Id.Value, outcome?.Id.Value, Trusted(Weigh(page, judgement, turn.Library.Settings.Misread), trusted),
+            VerdictWord.Of(judgement.Verdict),
             string.Join(", ", readings.Select(reading => $"{reading.Label} {ShownValue.Of(reading)}")))
         {
             Leaves = StateLeft.By(turn, page),
@@ -83,6 +86,10 @@ internal static class ReadingVerdict
         return new Reading(given.Label, ReadingStates.Of(given.State), given.Value,
             Unit.TryParse(given.Unit, out Unit? unit) ? unit : field.Unit, given.Words);
     }
+
+    // For the rest it says nothing, as much for any outcome.
+    private static ImmutableArray<double> Trusted(ImmutableArray<double> weights, double trusted) =>
+        trusted >= 1 ? weights : [.. weights.Select(weight => trusted * weight + (1 - trusted) / weights.Length)];
 
     // Each outcome weighs what the verdicts that mean it are likely; no one reading is beyond doubt.
     private static ImmutableArray<double> Weigh(CheckPage page, Judgement judgement, double misread) =>

@@ -59,7 +59,8 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
         return OptionMatcher.Exactly(text, question.Options) is { } exact
             ? Choose(turn, question, exact.Key)
-            : ReadingIntake.Hear(turn, page, text) || HearLabel(turn, question, text);
+            : Comparison.Find(words, page, question, text) is { } compared ? Choose(turn, question, compared.Key)
+            : HearReading(turn, page, text) || HearLabel(turn, question, text);
     }
 
     // "I think light comes through", "maybe home": an answer, but not a sure one. Where danger is asked for, a half one only warns.
@@ -74,6 +75,13 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     }
 
     private bool IsDoubted(string text) => words.WithoutDoubt(text) is not null || words.Means(SoftNo, text);
+
+    // "About 12 ohm, I think": it counts as far as what is told with doubt is trusted.
+    private bool HearReading(TurnDraft turn, CheckPage page, string text)
+    {
+        turn.IsDoubted = words.WithoutDoubt(text) is not null;
+        return ReadingIntake.Hear(turn, page, text);
+    }
 
     // The labels of a check with readings, tapped or typed: "maybe open".
     private bool HearLabel(TurnDraft turn, OpenQuestion question, string text) =>
@@ -126,7 +134,8 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
 
     // "Yes, it is all free": a yes or no, and the same answer in its words. Where the two do not agree, or more is told, it is asked again.
     private bool GoesOnAs(TurnDraft turn, OpenQuestion question, CheckPage page, string text, string word, Option only) => page.Stop.IsEmpty
-        && words.After(word, text) is { Length: > 0 } rest && OptionMatcher.Find(rest, question.Options, turn.Library.Language) == only;
+        && words.After(word, text) is { Length: > 0 } rest
+        && (OptionMatcher.Find(rest, question.Options, turn.Library.Language) == only || Agreeing.GoesOn(words, turn.Library.Language, $"{page.Title.Text} {question.Text}", text, rest, isYes: word == "words-plain-yes"));
 
     // "No smoke, no smell, nothing burning", "sparks? no": signs of danger of which each is denied, in words of one sign each, so that
     // none beside them is.
@@ -184,8 +193,14 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
         if (!page.Needed || text.Contains('?', StringComparison.Ordinal) || words.Holds("words-fine", text) || said.Any(word => OptionMatcher.Denies(word, turn.Library.Language))) return null;
         AnswerOption? sound = SoundOf(turn, page);
         AnswerOption[] warnings = [.. page.Outcomes.Where(outcome => outcome.SaidAs.Any(wording => Holds(said, wording)))];
-        return warnings is [var only] && only != sound ? Offered(question, only) : null;
+        if (warnings is [var only]) return only != sound ? Offered(question, only) : null;
+        return warnings.Length == 0 && TellsWhere(question, page, text) is { } where && where.Key != sound?.Id.Value ? where.Key : null;
     }
+
+    // "Yes, a bit at the kitchen tap": a yes, and where, in a word with which its wordings begin.
+    private Option? TellsWhere(OpenQuestion question, CheckPage page, string text) =>
+        OnlyOne(question, "words-plain-yes") is { } yes && words.After("words-plain-yes", text) is { Length: > 0 } rest
+        && page.Outcomes.FirstOrDefault(outcome => outcome.Id.Value == yes.Key)?.SaidAs.Select(PlainWords.Telling).Where(said => said.Length > 0).Any(said => PlainWords.Of(rest).Contains(said[0])) == true ? yes : null;
 
     private static bool Holds(ImmutableArray<string> said, string wording) =>
         $" {string.Join(' ', said)} ".Contains($" {PlainWords.Joined(wording)} ", StringComparison.Ordinal);

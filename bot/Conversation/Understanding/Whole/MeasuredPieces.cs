@@ -9,6 +9,10 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// <summary>Readings that were taken before: the pieces of a message that name what was measured and give all of it.</summary>
 internal static class MeasuredPieces
 {
+    private static readonly ImmutableHashSet<string> PressureUnits = ["bar", "bars", "psi", "psig", "kpa", "mpa", "pound", "lb"];
+
+    private static readonly char[] Digits = [.. "0123456789"];
+
     /// <summary>Takes the readings that begin with a piece.</summary>
     /// <param name="used">The places of later pieces that were taken with earlier ones.</param>
     /// <returns>How many pieces they fill; 0 when they are none.</returns>
@@ -56,7 +60,10 @@ internal static class MeasuredPieces
     private static string WithoutName(CheckPage page, string text, WordLists lists, Wordings wordings)
     {
         int figure = text.AsSpan().IndexOfAnyInRange('0', '9');
-        return figure > 0 && wordings.FindMeasured(lists.Read(text[..figure]).AsSpan()).Contains(page.Id) ? text[figure..] : text;
+        if (figure <= 0) return text;
+        ImmutableArray<string> name = lists.Read(text[..figure]);
+        bool isName = wordings.FindMeasured(name.AsSpan()).Contains(page.Id) || wordings.FindMeasured(name.Add("pressure").AsSpan()).Contains(page.Id);
+        return isName ? text[figure..] : text;
     }
 
     private static ToldThing.Measured? Complete(TurnDraft turn, CheckPage page, SeriesPage? series, string text) =>
@@ -68,8 +75,18 @@ internal static class MeasuredPieces
             ? new ToldThing.Measured(page.Id.Value, given)
             : null;
 
+    // By its words; "head 42 bar" by those of a head pressure.
+    private static ImmutableArray<CheckId> Named(ImmutableArray<string> words, Wordings wordings) =>
+        Longest(words, wordings) is { IsEmpty: false } named ? named : Longest(WithPressure(words), wordings);
+
+    // Figures left out, and a unit of pressure read as the word it stands for.
+    private static ImmutableArray<string> WithPressure(ImmutableArray<string> words) =>
+    [
+        .. words.Select(word => word.TrimStart(Digits)).Where(word => word.Length > 0).Select(word => PressureUnits.Contains(word) ? "pressure" : word),
+    ];
+
     // The longest name in the words; none when two different things are named.
-    private static ImmutableArray<CheckId> Named(ImmutableArray<string> words, Wordings wordings)
+    private static ImmutableArray<CheckId> Longest(ImmutableArray<string> words, Wordings wordings)
     {
         for (int length = Math.Min(wordings.Longest, words.Length); length > 0; length--)
         {

@@ -48,7 +48,7 @@ internal static class ToldSettling
     private static void EnterCode(TurnDraft turn, ToldThing.Code code)
     {
         if (turn.View.Series is { } series && CodeLookUp.Only(series, code.Shown, code.Look) is { } known)
-            Symptoms.Report(turn, known.Symptom.Value, $"{known.Display} {known.Look}");
+            Symptoms.ReportCode(turn, known);
         else turn.Happen(new CodeReported(code.Shown, code.Look));
     }
 
