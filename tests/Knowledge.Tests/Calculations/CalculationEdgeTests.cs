@@ -127,6 +127,19 @@ public sealed class CalculationEdgeTests
         Assert.Equal(celsius, Number("pt1000-t-01", $"R0=100; R={resistance.ToString("R", CultureInfo.InvariantCulture)}", "T"), 1e-6);
     }
 
+    // Source: SI brochure: a difference of temperatures has the degree of the temperatures: kelvins of kelvins and of degrees Celsius,
+    // degrees Fahrenheit of degrees Fahrenheit. 25 to 14 °C is 11 K, 19.8 °F.
+    [Theory]
+    [InlineData("T_return=25 degC", "K", 11)]
+    [InlineData("T_return=298.15 K", "K", 11)]
+    [InlineData("T_return=77 degF", "F_diff", 19.8)]
+    public void Split_OfTemperatures_HasTheirDegree(string changes, string unit, double expected)
+    {
+        var split = Assert.IsType<CalculationValue.Number>(ChangedCase.Output("air-split-01", changes, "split"));
+        Assert.Equal(unit, split.Quantity.Unit.Code);
+        Assert.Equal(expected, split.Quantity.Value, 1e-9);
+    }
+
     private static double Number(string id, string changes, string output) =>
         Assert.IsType<CalculationValue.Number>(ChangedCase.Output(id, changes, output)).Quantity.Value;
 }
