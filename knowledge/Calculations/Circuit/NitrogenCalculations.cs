@@ -10,7 +10,8 @@ internal static class NitrogenCalculations
 
     private static readonly ImmutableArray<CalculationInput> Inputs =
     [
-        CalculationInput.Gauge("p1_gauge").Within(-110, 20_000), CalculationInput.Temperature("T1").Within(-73, 226),
+        // With the highest air pressure no more than the 20 MPa absolute that the equation of state covers.
+        CalculationInput.Gauge("p1_gauge").Within(-110, 19_880), CalculationInput.Temperature("T1").Within(-73, 226),
         CalculationInput.Temperature("T2").Within(-73, 226), CalculationInput.Atmosphere("p_atm"),
     ];
 

@@ -23,7 +23,9 @@ public static class PlatinumSensor
     public static Temperature? TemperatureAt(Resistance atIcePoint, Resistance resistance)
     {
         var ratio = resistance.Ohms / atIcePoint.Ohms;
-        if (!(ratio >= Ratio(-200) && ratio <= Ratio(850)))
+        // The ends are covered, whatever the last bit of the quotient.
+        const double slack = 1e-12;
+        if (!(ratio >= Ratio(-200) - slack && ratio <= Ratio(850) + slack))
             return null;
         var (low, high) = (-200.0, 850.0);
         for (var i = 0; i < 60; i++)

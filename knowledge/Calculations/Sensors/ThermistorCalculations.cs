@@ -7,7 +7,7 @@ namespace DxAssistant.Knowledge.Calculations.Sensors;
 internal static class ThermistorCalculations
 {
     private static readonly CalculationInput Room = CalculationInput.Positive("R25", Units.Ohm).Within(1e-3, 1e9);
-    private static readonly CalculationInput Beta = CalculationInput.Positive("B", Units.Kelvin).Within(100, 20_000);
+    private static readonly CalculationInput Beta = CalculationInput.Positive("B", Units.Kelvin).Within(100, 10_000);
     private static readonly CalculationInput Measured = CalculationInput.Positive("R", Units.Ohm).Within(1e-6, 1e12);
     private static readonly CalculationInput Warmth = CalculationInput.Temperature("T").Within(-150, 500);
     private static readonly Citation DataBook = new("Thermistor maker's data book, standardized R/T characteristics",

@@ -49,6 +49,9 @@ public sealed class FailedRepairTests
         Walker walker = AtVerification();
         walker.Tap("no");
         var once = (Graph.Evidence.RepairFailed)new CaseView(ShippedContent.Library, walker.State).Evidence.Single(evidence => evidence is Graph.Evidence.RepairFailed);
+        // The setting may be from 0 to 0.5; at 0 or 1 the square would be the same.
+        Assert.InRange(once.NotHeld, 0.001, 0.5);
+        Assert.Equal(ShippedContent.Library.Settings.NotHeld, once.NotHeld, 12);
         CaseState twice = Fold.Apply(walker.State, new RepairVerified(Repair, Fault, false));
         Assert.Equal(once.NotHeld * once.NotHeld, FailedWork.Says(ShippedContent.Library, twice, new RepairId(Repair)).NotHeld, 12);
     }

@@ -50,6 +50,8 @@ public sealed class GasDangerTests
     // A condensate pump sounds its own alarm, for water. Common practice, no source.
     [Theory]
     [InlineData("the condensate pump alarm is beeping")]
+    [InlineData("condensate pump alarm is beeping")]
+    [InlineData("pump alarm beeping")]
     [InlineData("the float alarm is beeping")]
     [InlineData("the little box next to the unit beeps")]
     [InlineData("the pump is beeping")]

@@ -43,6 +43,23 @@ public sealed class CalculationRobustnessTests
             }
     }
 
+    // What a calculation says it covers, it takes: the ends of each input, alone and with all others at an end.
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Run_EndsOfWhatIsCovered_NeverThrowNorGiveNoNumber(string name)
+    {
+        var item = CasesOf(name).First();
+        var ends = CalculationCatalogue.All[name].Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: not null })
+            .SelectMany(input => new[] { input.Covered.Least, input.Covered.Most }.Where(double.IsFinite)
+                .Select(end => (input.Name, Value: (CalculationValue)new CalculationValue.Number(new Quantity(end, input.Unit!)))))
+            .ToArray();
+        foreach (var (input, value) in ends)
+            AssertSound(name, item.AsInputs().SetItem(input, value));
+        for (var first = 0; first < 2; first++)
+            AssertSound(name, item.AsInputs().SetItems(ends.GroupBy(end => end.Name)
+                .Select(pair => KeyValuePair.Create(pair.Key, (first == 0 ? pair.First() : pair.Last()).Value))));
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void Run_InputMissing_IsInvalid(string name)
