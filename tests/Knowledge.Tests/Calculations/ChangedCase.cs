@@ -31,17 +31,19 @@ internal static class ChangedCase
     private static CalculationValue Value(CalculationValue? before, string text)
     {
         if (text.StartsWith('['))
-            return List(before, text[1..^1].Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+        {
+            string[] items = text[1..^1].Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+            return before is CalculationValue.Numbers list
+                ? list with { Values = [.. items.Select(item => double.Parse(item, CultureInfo.InvariantCulture))] }
+                : new CalculationValue.Texts([.. items]);
+        }
+
         string[] parts = text.Split(' ', 2);
         if (before is CalculationValue.Text || !double.TryParse(parts[0], CultureInfo.InvariantCulture, out double number))
             return new CalculationValue.Text(text);
         Unit? unit = parts.Length == 2 ? Known(parts[1]) : (before as CalculationValue.Number)?.Quantity.Unit;
         return new CalculationValue.Number(new Quantity(number, unit ?? Units.One));
     }
-
-    private static CalculationValue List(CalculationValue? before, string[] parts) => before is CalculationValue.Numbers list
-        ? list with { Values = [.. parts.Select(part => double.Parse(part, CultureInfo.InvariantCulture))] }
-        : new CalculationValue.Texts([.. parts]);
 
     private static Unit Known(string code) =>
         Unit.TryParse(code == "1" ? "" : code, out Unit? unit) ? unit : throw new FormatException(code);

@@ -14,7 +14,7 @@ public sealed class NumberTextTests
     [InlineData(1e-6, "0.000001")]
     [InlineData(1e-7, "1e-7")]
     [InlineData(-1.5e-7, "-1.5e-7")]
-    [InlineData(99_999_999_999_000, "99999999999000")]
+    [InlineData(123_456_000_000, "123456000000")]
     [InlineData(1e15, "1e15")]
     [InlineData(-2.5e15, "-2.5e15")]
     public void Of_Number_IsShortAndPlain(double value, string text) => Assert.Equal(text, NumberText.Of(value));
