@@ -49,8 +49,10 @@ public sealed class FaultGraph
         IEnumerable<Repair> repairs, AccessStates access) =>
         GraphBuilder.Build(faults, symptoms, checks, repairs, access);
 
-    /// <summary>The graph with some parts in place of those that have their ids, or added; what is wrong with them is in its
-    /// <see cref="Findings"/>.</summary>
+    /// <summary>
+    /// The graph with some parts in place of those that have their ids, or added; what is wrong with them is in its
+    /// <see cref="Findings"/>.
+    /// </summary>
     /// <remarks>Where nothing was wrong before and nothing is now, only these parts are inspected.</remarks>
     public FaultGraph With(GraphEdit edit) => GraphBuilder.Edit(this, parts, ofParts, edit);
 
@@ -107,14 +109,17 @@ public sealed class FaultGraph
     /// <summary>The faults to which a check gives a row of their own that differs from another fault's.</summary>
     public IEnumerable<Fault> FaultsSeenBy(CheckId check) =>
         Find(check) is { } known
-            ? known.Likelihoods.Keys.Where(fault => FaultIndex.SetsApart(known, fault, faults.Count)).Select(fault => faults[fault])
+            ? known.Likelihoods.Keys.Where(fault => FaultIndex.SetsApart(known, fault, faults.Count))
+                .Select(fault => faults[fault])
             : [];
 
     /// <summary>The checks that can tell at least two of these faults apart.</summary>
     public IEnumerable<Check> ChecksSeparating(IReadOnlyCollection<FaultId> among) =>
         ChecksOf(among).Where(check => check.Separates(among));
 
-    /// <summary>The checks of any of these faults; one without a row of its own for any shows the same under all.</summary>
+    /// <summary>
+    /// The checks of any of these faults; one without a row of its own for any shows the same under all.
+    /// </summary>
     public IEnumerable<Check> ChecksOf(IEnumerable<FaultId> among) =>
         among.SelectMany(index.Value.Checks).DistinctBy(check => check.Id).OrderBy(check => check.Id);
 
@@ -122,7 +127,9 @@ public sealed class FaultGraph
     internal IEnumerable<Repair> RepairsOf(IEnumerable<FaultId> among) =>
         among.SelectMany(index.Value.Repairs).DistinctBy(repair => repair.Id).OrderBy(repair => repair.Id);
 
-    /// <summary>Minutes of every check and every repair once, each reached from farthest away, each part changed for nothing.</summary>
+    /// <summary>
+    /// Minutes of every check and every repair once, each reached from farthest away, each part changed for nothing.
+    /// </summary>
     internal double Everything => everything.Value;
 
     /// <summary>The checks and repairs that may be done in an access state.</summary>
@@ -131,11 +138,14 @@ public sealed class FaultGraph
 
     /// <summary>What the evidence says about each fault.</summary>
     /// <param name="applicable">The faults the unit can have; null means all.</param>
-    /// <param name="floor">When outcomes contradict each other; null means <see cref="ContradictionFloor.Usual"/>.</param>
+    /// <param name="floor">
+    /// When outcomes contradict each other; null means <see cref="ContradictionFloor.Usual"/>.
+    /// </param>
     /// <exception cref="ArgumentException">
     /// Evidence names a part that is not in the graph, or is out of its range.
     /// </exception>
-    public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null, ContradictionFloor? floor = null) =>
+    public Belief Believe(IEnumerable<Evidence> evidence, IReadOnlySet<FaultId>? applicable = null,
+        ContradictionFloor? floor = null) =>
         BelieveWhere(applicable is null ? null : applicable.Contains, evidence, floor);
 
     /// <summary>The same, asking of each fault whether the unit can have it.</summary>
@@ -143,12 +153,14 @@ public sealed class FaultGraph
     /// <exception cref="ArgumentException">
     /// Evidence names a part that is not in the graph, or is out of its range.
     /// </exception>
-    public Belief BelieveWhere(Predicate<FaultId>? applies, IEnumerable<Evidence> evidence, ContradictionFloor? floor = null) =>
+    public Belief BelieveWhere(Predicate<FaultId>? applies, IEnumerable<Evidence> evidence,
+        ContradictionFloor? floor = null) =>
         BeliefReckoning.Reckon(this, [.. evidence], applies, floor ?? ContradictionFloor.Usual);
 
     private double SumOfEverything()
     {
-        double way = Access.All.SelectMany(from => Access.All.Select(to => Access.Minutes(from.Id, to.Id))).Where(double.IsFinite).Max();
+        double way = Access.All.SelectMany(from => Access.All.Select(to => Access.Minutes(from.Id, to.Id)))
+            .Where(double.IsFinite).Max();
         return Checks.Sum(check => check.Minutes + way)
             + Repairs.Sum(repair => repair.Minutes + repair.VerifyMinutes + repair.WrongMinutes + 2 * way);
     }

@@ -29,7 +29,9 @@ internal sealed class FaultIndex
     public IReadOnlyList<Repair> Repairs(FaultId fault) => repairs.TryGetValue(fault, out var found) ? found : [];
 
     /// <summary>True when the row of a fault that the check lists differs from that of another fault.</summary>
-    /// <param name="faults">How many faults there are: when some have no row of their own, they have that of every other.</param>
+    /// <param name="faults">
+    /// How many faults there are: when some have no row of their own, they have that of every other.
+    /// </param>
     public static bool SetsApart(Check check, FaultId fault, int faults) =>
         check.Likelihoods[fault] is var row
         && ((check.Likelihoods.Count < faults && Check.RowsDiffer(row, check.EveryOtherFault))

@@ -26,7 +26,8 @@ internal static class GraphBuilder
         // A part that cannot be used takes others with it.
         return Build(
             Over(before.Faults, edit.Faults, part => part.Id), Over(before.Symptoms, edit.Symptoms, part => part.Id),
-            Over(before.Checks, edit.Checks, part => part.Id), Over(before.Repairs, edit.Repairs, part => part.Id), parts.Access);
+            Over(before.Checks, edit.Checks, part => part.Id), Over(before.Repairs, edit.Repairs, part => part.Id),
+            parts.Access);
     }
 
     private static IEnumerable<T> Over<T, TId>(ImmutableArray<T> before, ImmutableArray<T> edited, Func<T, TId> id) =>
@@ -58,7 +59,8 @@ internal static class GraphBuilder
         foreach (Check check in parts.Checks.Values)
         {
             foreach (FaultId fault in check.Likelihoods.Keys)
-                if (FaultIndex.SetsApart(check, fault, parts.Faults.Count)) yield return new Link.Separates(check.Id, fault);
+                if (FaultIndex.SetsApart(check, fault, parts.Faults.Count))
+                    yield return new Link.Separates(check.Id, fault);
             foreach (AccessId access in check.Access) yield return new Link.CheckDoneIn(check.Id, access);
         }
 

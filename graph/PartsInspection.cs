@@ -30,13 +30,17 @@ internal sealed class PartsInspection(AccessStates access)
     /// inspected.</summary>
     public GraphParts Inspect(GraphEdit edit, GraphParts before)
     {
-        faults = before.Faults.SetItems(Keep(edit.Faults, fault => fault.Id, fault => new Node.OfFault(fault.Id), Usable));
+        faults =
+            before.Faults.SetItems(Keep(edit.Faults, fault => fault.Id, fault => new Node.OfFault(fault.Id), Usable));
         return before with
         {
             Faults = faults,
-            Symptoms = before.Symptoms.SetItems(Keep(edit.Symptoms, symptom => symptom.Id, symptom => new Node.OfSymptom(symptom.Id), Usable)),
-            Checks = before.Checks.SetItems(Keep(edit.Checks, check => check.Id, check => new Node.OfCheck(check.Id), Usable)),
-            Repairs = before.Repairs.SetItems(Keep(edit.Repairs, repair => repair.Id, repair => new Node.OfRepair(repair.Id), Usable)),
+            Symptoms = before.Symptoms.SetItems(
+                Keep(edit.Symptoms, symptom => symptom.Id, symptom => new Node.OfSymptom(symptom.Id), Usable)),
+            Checks = before.Checks.SetItems(
+                Keep(edit.Checks, check => check.Id, check => new Node.OfCheck(check.Id), Usable)),
+            Repairs = before.Repairs.SetItems(
+                Keep(edit.Repairs, repair => repair.Id, repair => new Node.OfRepair(repair.Id), Usable)),
         };
     }
 
@@ -64,7 +68,8 @@ internal sealed class PartsInspection(AccessStates access)
 
     private Symptom? Usable(Symptom symptom, Node node)
     {
-        FaultId[] wrong = [.. symptom.Causes.Where(cause => !Known(cause.Key, node) || !InRange(node, cause.Value, cause.Value is > 0 and <= 1)).Select(cause => cause.Key)];
+        FaultId[] wrong = [.. symptom.Causes.Where(cause => !Known(cause.Key, node)
+            || !InRange(node, cause.Value, cause.Value is > 0 and <= 1)).Select(cause => cause.Key)];
         return wrong.Length == 0 ? symptom : symptom with { Causes = symptom.Causes.RemoveRange(wrong) };
     }
 
@@ -79,8 +84,11 @@ internal sealed class PartsInspection(AccessStates access)
             return null;
         }
 
-        if (usableAccess.IsEmpty || !timed || !HoldsItsWay(check, usableAccess, node) || !UsableRow(check, null, check.EveryOtherFault)) return null;
-        FaultId[] wrong = [.. check.Likelihoods.Where(row => !Known(row.Key, node) || !UsableRow(check, row.Key, row.Value)).Select(row => row.Key)];
+        if (usableAccess.IsEmpty || !timed || !HoldsItsWay(check, usableAccess, node)
+            || !UsableRow(check, null, check.EveryOtherFault))
+            return null;
+        FaultId[] wrong = [.. check.Likelihoods.Where(row => !Known(row.Key, node)
+            || !UsableRow(check, row.Key, row.Value)).Select(row => row.Key)];
         return wrong.Length == 0 && usableAccess.Length == check.Access.Length
             ? check
             : check with { Access = usableAccess, Likelihoods = check.Likelihoods.RemoveRange(wrong) };
@@ -108,7 +116,8 @@ internal sealed class PartsInspection(AccessStates access)
 
     // Where a check leaves the unit it has brought it itself: no plan may save a way by a check.
     private bool HoldsItsWay(Check check, ImmutableArray<AccessId> states, Node node) => InRange(
-        node, check.Minutes, check.Leaves is not { } left || states.All(state => access.Minutes(state, left) <= check.Minutes));
+        node, check.Minutes, check.Leaves is not { } left
+            || states.All(state => access.Minutes(state, left) <= check.Minutes));
 
     private ImmutableArray<AccessId> UsableAccess(ImmutableArray<AccessId> wanted, Node node)
     {

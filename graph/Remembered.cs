@@ -1,8 +1,12 @@
 namespace DxAssistant.Graph;
 
-/// <summary>What was worked out, the last things kept in mind: cases begin alike, and much of them is the same.</summary>
-/// <remarks>For what depends on its key and on nothing else: a thing in mind is the thing that would be worked out again, to the last bit.
-/// Safe to use from many threads.</remarks>
+/// <summary>
+/// What was worked out, the last things kept in mind: cases begin alike, and much of them is the same.
+/// </summary>
+/// <remarks>
+/// For what depends on its key and on nothing else: a thing in mind is the thing that would be worked out again, to the
+/// last bit. Safe to use from many threads.
+/// </remarks>
 /// <param name="most">How many are kept in mind; 1 or more.</param>
 public sealed class Remembered<TKey, T>(int most)
     where TKey : notnull

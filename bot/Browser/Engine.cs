@@ -27,8 +27,10 @@ public static partial class Engine
         return library.Version;
     }
 
-    /// <summary>Makes a small part of the understanding of free words, so that the first of them are answered at once and
-    /// nothing else waits long for it.</summary>
+    /// <summary>
+    /// Makes a small part of the understanding of free words, so that the first of them are answered at once and
+    /// nothing else waits long for it.
+    /// </summary>
     /// <returns>Whether there is more to make.</returns>
     [JSExport]
     internal static bool Warm()
@@ -42,7 +44,8 @@ public static partial class Engine
     /// <param name="log">All its events, as JSON; an empty list for a new case.</param>
     [JSExport]
     internal static void Begin(string log) =>
-        open = new AwayCase(Loaded(), titles, JsonSerializer.Deserialize(log, ConversationJson.Default.ImmutableArrayCaseEvent));
+        open = new AwayCase(Loaded(), titles,
+            JsonSerializer.Deserialize(log, ConversationJson.Default.ImmutableArrayCaseEvent));
 
     /// <summary>Takes one turn of that case, in the form in which the page would send it to the server.</summary>
     /// <returns>The turn with its events, as JSON.</returns>

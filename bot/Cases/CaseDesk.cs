@@ -35,7 +35,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     /// <summary>Takes one message of an open case.</summary>
     /// <param name="only">The last sequence number the message is meant for; null for whatever is there.</param>
     /// <exception cref="ArgumentException">The turn bears the opening's name.</exception>
-    public Task<DeskAnswer> TakeAsync(string caseId, Message message, long? only = null, CancellationToken cancel = default) =>
+    public Task<DeskAnswer> TakeAsync(string caseId, Message message, long? only = null,
+        CancellationToken cancel = default) =>
         message.TurnId == OpeningTurn
             ? throw new ArgumentException($"a message may not have the turn id {OpeningTurn}", nameof(message))
             : TurnAsync(caseId, message, mayOpen: false, only, cancel);
@@ -44,7 +45,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
     public Task<ImmutableArray<StoredEvent>> ReadAsync(string caseId, CancellationToken cancel = default) =>
         store.ReadAsync(caseId, cancel);
 
-    private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, long? only, CancellationToken cancel)
+    private async Task<DeskAnswer> TurnAsync(string caseId, Message message, bool mayOpen, long? only,
+        CancellationToken cancel)
     {
         using var whole = Signals.Stage("turn");
         try
@@ -58,7 +60,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
         }
     }
 
-    private async Task<DeskAnswer> RaceAsync(string caseId, Message message, bool mayOpen, long? only, CancellationToken cancel)
+    private async Task<DeskAnswer> RaceAsync(string caseId, Message message, bool mayOpen, long? only,
+        CancellationToken cancel)
     {
         for (int race = 0; race < MostRaces; race++)
         {
@@ -73,7 +76,8 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
             var turn = WorkOut(core, place, message);
             switch (await SaveAsync(caseId, place.Mark.Last, message.TurnId, turn, cancel))
             {
-                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false) with { Done = Remember(caseId, place, turn, appended.Events) };
+                case AppendResult.Appended appended: return Answer(caseId, appended.Events, repeated: false)
+                    with { Done = Remember(caseId, place, turn, appended.Events) };
                 case AppendResult.DuplicateTurn duplicate: return Answer(caseId, duplicate.Events, repeated: true);
             }
 
@@ -99,7 +103,9 @@ public sealed class CaseDesk(ICaseStore store, Func<IResponder> current)
         var mark = await store.MarkAsync(caseId, cancel);
         var log = await store.ReadAsync(caseId, cancel);
         var read = mark with { Last = log.Length, Hash = log.IsEmpty ? "" : log[^1].Hash };
-        return new Known(read, log, core is IStandingResponder ? Fold.Apply(CaseState.New, log.Select(e => e.Event)) : null);
+        return new Known(read, log, core is IStandingResponder
+            ? Fold.Apply(CaseState.New, log.Select(e => e.Event))
+            : null);
     }
 
     private static Turn WorkOut(IResponder core, Known place, Message message)

@@ -16,6 +16,7 @@ public static class CaseFile
         if (!File.Exists(file)) return false;
         byte[] head = new byte[15];
         using var read = File.OpenRead(file);
-        return read.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length && head.AsSpan().SequenceEqual("SQLite format 3"u8);
+        return read.ReadAtLeast(head, head.Length, throwOnEndOfStream: false) == head.Length
+            && head.AsSpan().SequenceEqual("SQLite format 3"u8);
     }
 }

@@ -1,6 +1,8 @@
 namespace DxAssistant.Cases;
 
-/// <summary>What shows whether a case is still as it was read: two marks that are equal are of the same log with the same words.</summary>
+/// <summary>
+/// What shows whether a case is still as it was read: two marks that are equal are of the same log with the same words.
+/// </summary>
 /// <param name="Last">The last sequence number; 0 when there is no such case.</param>
 /// <param name="Hash">The hash of the last entry; empty when there is none.</param>
 /// <param name="Blanked">Changes when people's words were removed; 0 while they never were.</param>

@@ -3,8 +3,10 @@ using System.Collections.Immutable;
 namespace DxAssistant.Cases;
 
 /// <summary>A page of the list of cases.</summary>
-/// <param name="Next">Where the next page begins; null when this is the last one. A case that is added to meanwhile moves to
-/// the front and is missed by later pages, never shown twice.</param>
+/// <param name="Next">
+/// Where the next page begins; null when this is the last one. A case that is added to meanwhile moves to
+/// the front and is missed by later pages, never shown twice.
+/// </param>
 public sealed record CasePage(ImmutableArray<CaseLine> Cases, long? Next)
 {
     /// <summary>Cuts what was read, one line more than wanted, to a page.</summary>

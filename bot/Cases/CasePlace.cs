@@ -20,9 +20,11 @@ public abstract record CasePlace
 
         public override DeskBooks OpenBooks() => DeskBooks.Open(File);
 
-        public override AccountBook OpenAccounts(TimeProvider clock) => SqliteAccounts.Open(SqliteAccounts.BesideCases(File), clock);
+        public override AccountBook OpenAccounts(TimeProvider clock) =>
+            SqliteAccounts.Open(SqliteAccounts.BesideCases(File), clock);
 
-        public override string? Missing => System.IO.File.Exists(File) ? null : $"there is no file {File}: name the file of the cases with --data";
+        public override string? Missing =>
+            System.IO.File.Exists(File) ? null : $"there is no file {File}: name the file of the cases with --data";
     }
 
     /// <summary>A PostgreSQL database.</summary>
@@ -39,7 +41,8 @@ public abstract record CasePlace
         public override async Task<ICaseStore> OpenAsync(TimeProvider clock, CancellationToken cancel = default) =>
             await PostgresCaseStore.OpenAsync(Connection, clock, cancel);
 
-        public override DeskBooks OpenBooks() => DeskBooks.Open(() => new NpgsqlConnection(PostgresPlace.Bounded(Connection)));
+        public override DeskBooks OpenBooks() =>
+            DeskBooks.Open(() => new NpgsqlConnection(PostgresPlace.Bounded(Connection)));
 
         public override AccountBook OpenAccounts(TimeProvider clock) => PostgresAccounts.Open(Connection, clock);
     }

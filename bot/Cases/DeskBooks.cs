@@ -7,7 +7,8 @@ using DxAssistant.Cases.Requests;
 namespace DxAssistant.Cases;
 
 /// <summary>What is kept beside the logs of the cases, in the same place as they are.</summary>
-public sealed record DeskBooks(IClaimStore Claims, ICallBook Calls, CodeBook Codes, RequestBook Requests) : IAsyncDisposable
+public sealed record DeskBooks(IClaimStore Claims, ICallBook Calls, CodeBook Codes, RequestBook Requests)
+    : IAsyncDisposable
 {
     /// <summary>Last as long as the program.</summary>
     public static DeskBooks InMemory() =>
@@ -21,7 +22,8 @@ public sealed record DeskBooks(IClaimStore Claims, ICallBook Calls, CodeBook Cod
     /// <param name="connect">Makes a connection that is not open yet.</param>
     /// <exception cref="CaseFileException">The database cannot be used.</exception>
     public static DeskBooks Open(Func<DbConnection> connect) =>
-        new(SqlClaimStore.Open(connect()), SqlCallBook.Open(connect()), CodeBook.Open(connect()), RequestBook.Open(connect()));
+        new(SqlClaimStore.Open(connect()), SqlCallBook.Open(connect()), CodeBook.Open(connect()),
+            RequestBook.Open(connect()));
 
     public async ValueTask DisposeAsync()
     {

@@ -47,7 +47,9 @@ public interface ICaseStore : IWorkList, IAsyncDisposable
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<long> LastAsync(string caseId, CancellationToken cancel = default);
 
-    /// <summary>The names of all cases, in ordinal order; also of those whose entries somebody took away behind the program.</summary>
+    /// <summary>
+    /// The names of all cases, in ordinal order; also of those whose entries somebody took away behind the program.
+    /// </summary>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<string>> NamesAsync(CancellationToken cancel = default);
 
@@ -74,13 +76,17 @@ public interface ICaseStore : IWorkList, IAsyncDisposable
     /// <exception cref="CaseFileException">They could not be removed.</exception>
     Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default);
 
-    /// <summary>Cases that nothing was added to since a time, and whose words were not removed since; longest ago first.</summary>
+    /// <summary>
+    /// Cases that nothing was added to since a time, and whose words were not removed since; longest ago first.
+    /// </summary>
     /// <param name="limit">How many at most; 1 or more.</param>
     /// <exception cref="CaseFileException">The cases cannot be read.</exception>
     Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default);
 
-    /// <summary>Removes people's own words from a case for good: what they said, typed and were called; and the bytes of
-    /// all photos. Readings, results and the chain of hashes stay.</summary>
+    /// <summary>
+    /// Removes people's own words from a case for good: what they said, typed and were called; and the bytes of
+    /// all photos. Readings, results and the chain of hashes stay.
+    /// </summary>
     /// <returns>How many entries lost words; 0 also when there is no such case.</returns>
     /// <exception cref="CaseFileException">The words could not be removed.</exception>
     Task<int> BlankAsync(string caseId, CancellationToken cancel = default);

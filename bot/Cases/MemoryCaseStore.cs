@@ -43,7 +43,8 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         }
     }
 
-    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit,
+        CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         lock (gate)
@@ -61,8 +62,10 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         lock (gate)
         {
             var read = cases.Where(c => c.Value.Title is not null && c.Value.Order < (query.Before ?? long.MaxValue))
-                .Where(c => query.Among?.Contains(c.Key) != false).OrderByDescending(c => c.Value.Order).Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1)
-                .Select(c => (new CaseLine(c.Key, c.Value.Title!, c.Value.Rows[0].At, c.Value.Rows[^1].At), c.Value.Order));
+                .Where(c => query.Among?.Contains(c.Key) != false).OrderByDescending(c => c.Value.Order)
+                .Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1)
+                .Select(
+                    c => (new CaseLine(c.Key, c.Value.Title!, c.Value.Rows[0].At, c.Value.Rows[^1].At), c.Value.Order));
             return Task.FromResult(CasePage.Of([.. read], query.Limit));
         }
     }
@@ -78,7 +81,9 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         lock (gate)
         {
             var rows = Find(caseId).Rows;
-            return Task.FromResult(rows.IsEmpty ? CaseMark.None : new CaseMark(rows.Length, rows[^1].Hash, blankedAt.GetValueOrDefault(caseId)));
+            return Task.FromResult(rows.IsEmpty
+                ? CaseMark.None
+                : new CaseMark(rows.Length, rows[^1].Hash, blankedAt.GetValueOrDefault(caseId)));
         }
     }
 
@@ -108,7 +113,8 @@ public sealed class MemoryCaseStore(TimeProvider clock) : ICaseStore
         string bare = SerialPattern.Bare(serial);
         lock (gate)
         {
-            return Task.FromResult(cases.Where(c => Serials.In(Chain.Open(c.Key, c.Value.Rows).Select(e => e.Event)).Contains(bare))
+            return Task.FromResult(
+                cases.Where(c => Serials.In(Chain.Open(c.Key, c.Value.Rows).Select(e => e.Event)).Contains(bare))
                 .Select(c => c.Key).Order(StringComparer.Ordinal).ToImmutableArray());
         }
     }

@@ -10,7 +10,8 @@ internal static class Serials
     /// <summary>Those that events write down, bare, each once.</summary>
     public static ImmutableArray<string> In(IEnumerable<CaseEvent> events) =>
     [
-        .. events.OfType<UnitNoted>().Select(unit => SerialPattern.Bare(unit.Serial ?? "")).Where(bare => bare.Length > 0)
+        .. events.OfType<UnitNoted>().Select(unit => SerialPattern.Bare(unit.Serial ?? ""))
+            .Where(bare => bare.Length > 0)
             .Distinct(StringComparer.Ordinal),
     ];
 }

@@ -41,7 +41,10 @@ internal sealed class SharedConnection : IAsyncDisposable
 
     /// <summary>Beside the cases of a SQLite file, as safe on disk as they are.</summary>
     public static SharedConnection ToFile(string file, string tables, string what) => new(
-        new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = file, Pooling = false, DefaultTimeout = 10 }.ToString()),
+        new SqliteConnection(new SqliteConnectionStringBuilder
+        {
+            DataSource = file, Pooling = false, DefaultTimeout = 10,
+        }.ToString()),
         "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA secure_delete = ON;" + tables, what);
 
     /// <summary>Lasts as long as the program.</summary>
@@ -50,19 +53,21 @@ internal sealed class SharedConnection : IAsyncDisposable
 
     /// <summary>Does several things, or none of them when false is returned or something is thrown.</summary>
     /// <param name="work">Given what runs a statement with its values and says how many rows it changed.</param>
-    public Task<bool> WholeAsync(Func<Func<string, object[], Task<int>>, Task<bool>> work, CancellationToken cancel) => InTurnAsync(async () =>
-    {
-        await using var whole = await connection.BeginTransactionAsync(cancel);
-        if (!await work((sql, values) => RunAsync(whole, sql, values))) return false;
-        await whole.CommitAsync(cancel);
-        return true;
-    }, cancel);
+    public Task<bool> WholeAsync(Func<Func<string, object[], Task<int>>, Task<bool>> work, CancellationToken cancel) =>
+        InTurnAsync(async () =>
+        {
+            await using var whole = await connection.BeginTransactionAsync(cancel);
+            if (!await work((sql, values) => RunAsync(whole, sql, values))) return false;
+            await whole.CommitAsync(cancel);
+            return true;
+        }, cancel);
 
     public Task<int> RunAsync(string sql, CancellationToken cancel, params object[] values) =>
         InTurnAsync(() => RunAsync(null, sql, values), cancel);
 
     public Task<ImmutableArray<T>> RowsAsync<T>(
-        string sql, Func<DbDataReader, T> read, CancellationToken cancel, params object[] values) => InTurnAsync(async () =>
+        string sql, Func<DbDataReader, T> read, CancellationToken cancel, params object[] values) =>
+            InTurnAsync(async () =>
     {
         await using var command = Command(null, sql, values);
         await using var rows = await command.ExecuteReaderAsync(cancel);
@@ -73,7 +78,9 @@ internal sealed class SharedConnection : IAsyncDisposable
 
     /// <summary>What was removed is not to linger in the journal of a file.</summary>
     public Task TidyAsync(CancellationToken cancel) =>
-        connection is SqliteConnection ? RowsAsync("PRAGMA wal_checkpoint(TRUNCATE)", _ => 0, cancel) : Task.CompletedTask;
+        connection is SqliteConnection
+            ? RowsAsync("PRAGMA wal_checkpoint(TRUNCATE)", _ => 0, cancel)
+            : Task.CompletedTask;
 
     public async ValueTask DisposeAsync()
     {
@@ -104,7 +111,8 @@ internal sealed class SharedConnection : IAsyncDisposable
 
     private async Task<T> InTurnAsync<T>(Func<Task<T>> work, CancellationToken cancel)
     {
-        if (!await turn.WaitAsync(Patience, cancel)) throw new CaseFileException($"the {what} cannot be used (it is held up): {StoreTrouble.Remedy}");
+        if (!await turn.WaitAsync(Patience, cancel))
+            throw new CaseFileException($"the {what} cannot be used (it is held up): {StoreTrouble.Remedy}");
         try
         {
             if (connection.State != ConnectionState.Open) await connection.OpenAsync(cancel);

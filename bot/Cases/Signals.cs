@@ -3,7 +3,9 @@ using System.Diagnostics.Metrics;
 
 namespace DxAssistant.Cases;
 
-/// <summary>What a running program tells of its work: one trace a turn with a span a stage, and figures of turns.</summary>
+/// <summary>
+/// What a running program tells of its work: one trace a turn with a span a stage, and figures of turns.
+/// </summary>
 /// <remarks>Nothing of what people said goes in, no case id either: only stages, counts and times.</remarks>
 public static class Signals
 {

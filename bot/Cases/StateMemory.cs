@@ -3,9 +3,13 @@ using DxAssistant.Conversation.State;
 
 namespace DxAssistant.Cases;
 
-/// <summary>Where the cases stand that were talked at last, so that their logs need not be read and folded for each message.</summary>
-/// <remarks>Nothing is lost with it: it is asked with the mark that the store gives now, and whatever happened to the case since,
-/// here or elsewhere, makes another mark.</remarks>
+/// <summary>
+/// Where the cases stand that were talked at last, so that their logs need not be read and folded for each message.
+/// </summary>
+/// <remarks>
+/// Nothing is lost with it: it is asked with the mark that the store gives now, and whatever happened to the case
+/// since, here or elsewhere, makes another mark.
+/// </remarks>
 /// <param name="most">How many cases are kept in mind; 1 or more.</param>
 internal sealed class StateMemory(int most)
 {

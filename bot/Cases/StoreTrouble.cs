@@ -9,7 +9,8 @@ internal static class StoreTrouble
 {
     /// <summary>What whoever keeps the program can do about a database that does not answer.</summary>
     public const string Remedy =
-        "see that the database runs and that the network to it stands, then send it again; nothing that was answered is lost";
+        "see that the database runs and that the network to it stands, then send it again; nothing that was answered "
+            + "is lost";
 
     /// <summary>Whether an error is of the database or of the way to it.</summary>
     /// <param name="cancel">What the caller may give up by: then it is no trouble.</param>

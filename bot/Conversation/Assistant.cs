@@ -18,7 +18,9 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Conversation;
 
-/// <summary>The heart: a case and a message in, events and a reply out. Pure, and safe to use from many threads.</summary>
+/// <summary>
+/// The heart: a case and a message in, events and a reply out. Pure, and safe to use from many threads.
+/// </summary>
 public sealed class Assistant
 {
     private readonly Voices _voices;
@@ -27,8 +29,12 @@ public sealed class Assistant
     private readonly LateMatcher? _matcher;
 
     /// <param name="library">The content.</param>
-    /// <param name="late">Whether other languages and the understanding of free words are made when they are first needed: quick to begin.</param>
-    /// <exception cref="ArgumentException">The phrase file lacks phrases that the conversation needs; all are named.</exception>
+    /// <param name="late">
+    /// Whether other languages and the understanding of free words are made when they are first needed: quick to begin.
+    /// </param>
+    /// <exception cref="ArgumentException">
+    /// The phrase file lacks phrases that the conversation needs; all are named.
+    /// </exception>
     public Assistant(Library library, bool late = false)
     {
         Library = library;
@@ -37,7 +43,8 @@ public sealed class Assistant
         _matcher = late ? LateMatcherOf(library) : null;
         _voices = new Voices(
             Speaking(library, library, chooser, beliefs, _matcher),
-            tag => Speaking(library.Translations[tag], library, chooser, beliefs, late ? LateMatcherOf(library.Translations[tag]) : null));
+            tag => Speaking(library.Translations[tag], library, chooser, beliefs,
+                late ? LateMatcherOf(library.Translations[tag]) : null));
         if (!late) _voices.Make();
         _decisions = Deciding(chooser);
     }
@@ -48,7 +55,9 @@ public sealed class Assistant
     /// <summary>Makes what was put off until it is needed, so that nobody waits for it.</summary>
     public void GetReady() => _voices.GetReady();
 
-    /// <summary>Does a small part of the understanding of free words in the main language, so that other work can come between.</summary>
+    /// <summary>
+    /// Does a small part of the understanding of free words in the main language, so that other work can come between.
+    /// </summary>
     /// <returns>Whether there is more to do.</returns>
     public bool GetReadier() => _matcher?.GoOn() ?? false;
 
@@ -93,10 +102,12 @@ public sealed class Assistant
         turn.Say(SegmentKind.Notice, "notice-content-changed");
     }
 
-    private static Voice Speaking(Library library, Library main, StepChooser chooser, KnownBeliefs beliefs, LateMatcher? late)
+    private static Voice Speaking(Library library, Library main, StepChooser chooser, KnownBeliefs beliefs,
+        LateMatcher? late)
     {
         RequirePhrases(library);
-        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language), Listening(library, chooser, late), beliefs);
+        return new Voice(library, new Speaker(library.Phrases, library.Language, main.Language),
+            Listening(library, chooser, late), beliefs);
     }
 
     private static Listener Listening(Library library, StepChooser chooser, LateMatcher? late)
@@ -108,15 +119,19 @@ public sealed class Assistant
         var person = new RoleAnswer(whole, new RoleWords(library.Phrases));
         Answer[] answers =
         [
-            new SeriesAnswer(), person, new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(), new CodeAnswer(words), new AccessAnswer(words),
+            new SeriesAnswer(), person, new SymptomAnswer(words), new ToldAnswer(words), new FirstAnswer(),
+            new CodeAnswer(words), new AccessAnswer(words),
             new CheckAnswer(words), new MeaningAnswer(words), new ContradictionAnswer(), new RepairAnswer(words),
-            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(), new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
+            new VerifyAnswer(words), new LeftOverAnswer(words), new ClosedAnswer(), new ProofAnswer(),
+            new LeftOutAnswer(words), new DoubtAnswer(words), new GoneAnswer(words),
         ];
         var commands = new Commands(words, new WhySpeech(chooser));
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
         var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
         return new Listener(
-            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher), new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole), new HarmlessQuestions(library.Phrases), person,
+            commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher),
+            new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole),
+            new HarmlessQuestions(library.Phrases), person,
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger, whole));
     }
 
@@ -142,8 +157,10 @@ public sealed class Assistant
         var complaint = new MissingComplaint();
         return
         [
-            closed, new LeftCase(end), new GoneCase(end), new DangerTrouble(), new DangerRole(role), stop, complaint, new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
-            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(), new UnverifiedRepair(end), new LeftOver(),
+            closed, new LeftCase(end), new GoneCase(end), new DangerTrouble(), new DangerRole(role), stop, complaint,
+            new MissingSeries(), new UnconfirmedTold(), new PendingCode(), complaint,
+            new NoCommonCause(), role, stop, new DangerFirst(), new LeftOff(end), new ToldMode(),
+            new UnverifiedRepair(end), new LeftOver(),
             new Contradiction(), new NextStep(chooser, end),
         ];
     }

@@ -37,7 +37,8 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public Belief Belief => _belief ??= known?.Of(State, () => BeliefAfter(Evidence)) ?? BeliefAfter(Evidence);
 
     /// <summary>The belief after some of the evidence.</summary>
-    public Belief BeliefAfter(IEnumerable<Evidence> evidence) => library.Graph.BelieveWhere(Applies, evidence, library.Settings.Contradiction);
+    public Belief BeliefAfter(IEnumerable<Evidence> evidence) =>
+        library.Graph.BelieveWhere(Applies, evidence, library.Settings.Contradiction);
 
     /// <summary>Everything learnt, symptoms first, then results, repairs made and earlier work.</summary>
     public IEnumerable<Evidence> Evidence => Learn();
@@ -70,17 +71,22 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     public bool AppliesHere(ImmutableSortedSet<string> series) =>
         series.IsEmpty || (State.Series is { } here && series.Contains(here));
 
-    /// <summary>Whether a check is for this series, this person, this mode and these symptoms, and not found in another way; what the person may do is another matter.</summary>
+    /// <summary>
+    /// Whether a check is for this series, this person, this mode and these symptoms, and not found in another way;
+    /// what the person may do is another matter.
+    /// </summary>
     public bool IsFor(CheckPage page) =>
         AppliesHere(page.Series)
         && !(page.OwnersOnly && Role.Rank > 0)
         && page.IsOfMode(State.Mode)
         && !Results.Any(result => StandsFor(result, page.Id))
         && !State.Symptoms.Any(reported => page.NotAt.Contains(new SymptomId(reported.Symptom)))
-        && (page.OnlyAt.IsEmpty || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
+        && (page.OnlyAt.IsEmpty
+            || State.Symptoms.Any(reported => page.OnlyAt.Contains(new SymptomId(reported.Symptom))));
 
     // A result that is as likely under any fault leaves the other look to be done.
-    private bool StandsFor(SeenResult result, CheckId check) => result.Check != check.Value && result.Outcome is { } seen
+    private bool StandsFor(SeenResult result, CheckId check) =>
+        result.Check != check.Value && result.Outcome is { } seen
         && library.Checks[new CheckId(result.Check)].SameAs.Contains(check)
         && library.Graph.Find(new CheckId(result.Check)) is { } done && done.Tells(new OutcomeId(seen));
 
@@ -108,5 +114,6 @@ internal sealed class CaseView(Library library, CaseState state, KnownBeliefs? k
     private bool Fits(SeenResult result) =>
         library.Graph.Find(new CheckId(result.Check)) is { } check && check.Outcomes.Length == result.Weights.Length;
 
-    private bool Applies(FaultId fault) => library.Faults.TryGetValue(fault, out FaultPage? page) && AppliesHere(page.Series);
+    private bool Applies(FaultId fault) =>
+        library.Faults.TryGetValue(fault, out FaultPage? page) && AppliesHere(page.Series);
 }

@@ -8,7 +8,10 @@ namespace DxAssistant.Conversation;
 /// <summary>What the repairs of a case say about the fault that is left.</summary>
 public static class DoneWork
 {
-    /// <summary>In the order they were made; one after which the unit worked says nothing of what is left, nor does one that the content no longer holds.</summary>
+    /// <summary>
+    /// In the order they were made; one after which the unit worked says nothing of what is left, nor does one that the
+    /// content no longer holds.
+    /// </summary>
     public static IEnumerable<Evidence> Says(Library library, CaseState state) =>
         from tried in state.Repairs
         let repair = new RepairId(tried.Repair)

@@ -10,7 +10,8 @@ namespace DxAssistant.Conversation;
 /// <param name="Row">The row of the pages that counts.</param>
 /// <param name="Same">The faults that the repair cures.</param>
 /// <param name="Left">The faults that such work may leave behind.</param>
-internal sealed record EarlierEffect(EarlierWork Work, EarlierOdds Row, ImmutableArray<FaultId> Same, ImmutableArray<FaultId> Left)
+internal sealed record EarlierEffect(EarlierWork Work, EarlierOdds Row, ImmutableArray<FaultId> Same,
+    ImmutableArray<FaultId> Left)
 {
     /// <summary>The effects of all earlier work; of a repair made twice the later one counts.</summary>
     public static ImmutableArray<EarlierEffect> Of(Library library, CaseState state) =>
@@ -18,8 +19,11 @@ internal sealed record EarlierEffect(EarlierWork Work, EarlierOdds Row, Immutabl
         .. state.Earlier.DistinctBy(work => work.Repair).Select(work => Of(library, work)).OfType<EarlierEffect>(),
     ];
 
-    /// <summary>Times the odds of each fault; a fault of both kinds is one that the work may have left behind.</summary>
-    public ImmutableSortedDictionary<FaultId, double> Odds => Same.Except(Left).Select(fault => KeyValuePair.Create(fault, Row.SamePart))
+    /// <summary>
+    /// Times the odds of each fault; a fault of both kinds is one that the work may have left behind.
+    /// </summary>
+    public ImmutableSortedDictionary<FaultId, double> Odds =>
+        Same.Except(Left).Select(fault => KeyValuePair.Create(fault, Row.SamePart))
         .Concat(Left.Select(fault => KeyValuePair.Create(fault, Row.LeftByWork))).ToImmutableSortedDictionary();
 
     private static EarlierEffect? Of(Library library, EarlierWork work)

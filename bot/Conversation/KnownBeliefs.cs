@@ -18,6 +18,7 @@ internal sealed class KnownBeliefs
 
     // Arrays are equal when they are one and the same: states share them until something is learnt.
     private readonly record struct Evidence(
-        ImmutableArray<ReportedSymptom> Symptoms, ImmutableArray<SeenResult> Results, ImmutableArray<TriedRepair> Repairs,
+        ImmutableArray<ReportedSymptom> Symptoms, ImmutableArray<SeenResult> Results,
+        ImmutableArray<TriedRepair> Repairs,
         ImmutableArray<EarlierWork> Earlier, string? Series);
 }

@@ -5,7 +5,9 @@ using DxAssistant.Graph;
 namespace DxAssistant.Conversation;
 
 /// <summary>Turns kept in mind: people with the same complaint say and tap the same at first.</summary>
-/// <remarks>A turn leads to one state that all cases share which took it, so that the next turn is known by it too.</remarks>
+/// <remarks>
+/// A turn leads to one state that all cases share which took it, so that the next turn is known by it too.
+/// </remarks>
 internal sealed class KnownTurns
 {
     // Some ten kilobytes each.

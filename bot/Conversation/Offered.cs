@@ -11,7 +11,8 @@ internal static class Offered
 
     /// <summary>Beside a check: it may be left out for three different reasons.</summary>
     public static ImmutableArray<CommandWord> AtCheck { get; } =
-        [CommandWord.Back, CommandWord.Why, CommandWord.Skip, CommandWord.Unsure, CommandWord.Cannot, CommandWord.StartOver];
+        [CommandWord.Back, CommandWord.Why, CommandWord.Skip, CommandWord.Unsure, CommandWord.Cannot,
+            CommandWord.StartOver];
 
     /// <summary>Beside a safety step or a repair: it can be impossible here, but it cannot be skipped.</summary>
     public static ImmutableArray<CommandWord> AtStep { get; } =

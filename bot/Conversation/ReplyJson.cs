@@ -4,7 +4,10 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Conversation;
 
-/// <summary>Replies as JSON text, each written once as long as it lives: it goes to the log and to the screen, and many cases share one.</summary>
+/// <summary>
+/// Replies as JSON text, each written once as long as it lives: it goes to the log and to the screen, and many cases
+/// share one.
+/// </summary>
 public static class ReplyJson
 {
     private static readonly ConditionalWeakTable<Reply, string> Written = [];

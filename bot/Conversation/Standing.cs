@@ -14,7 +14,10 @@ public static class Standing
         ? 0
         : new CaseView(library, state).Belief.Ranked.FirstOrDefault(ranked => ranked.Id == fault)?.Probability ?? 0;
 
-    /// <summary>The faults that are likely enough to be named, likeliest first, "none of these" among them; at least the likeliest.</summary>
+    /// <summary>
+    /// The faults that are likely enough to be named, likeliest first, "none of these" among them; at least the
+    /// likeliest.
+    /// </summary>
     public static ImmutableArray<RankedFault> Possible(Library library, CaseState state)
     {
         if (state.Symptoms.IsEmpty) return [];

@@ -10,7 +10,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation;
 
-/// <summary>A turn while it is being made: what happened so far, what is said so far, where the case stands after it.</summary>
+/// <summary>
+/// A turn while it is being made: what happened so far, what is said so far, where the case stands after it.
+/// </summary>
 internal sealed class TurnDraft(Voice voice, CaseState state)
 {
     private readonly ImmutableArray<CaseEvent>.Builder _events = ImmutableArray.CreateBuilder<CaseEvent>();
@@ -27,7 +29,8 @@ internal sealed class TurnDraft(Voice voice, CaseState state)
     public CaseState State { get; private set; } = state;
 
     /// <summary>The same, seen through the pages.</summary>
-    public CaseView View => ReferenceEquals(_view?.State, State) ? _view! : _view = new CaseView(Library, State, Voice.Beliefs);
+    public CaseView View =>
+        ReferenceEquals(_view?.State, State) ? _view! : _view = new CaseView(Library, State, Voice.Beliefs);
 
     /// <summary>Whether anything happened beyond the message coming in.</summary>
     public bool Changed => _events.Any(happened => happened is not (Opened or Said));

@@ -6,7 +6,9 @@ using DxAssistant.Conversation.State;
 namespace DxAssistant.Conversation;
 
 /// <summary>All that a turn depends on besides the pages: where the case stands, and what was said.</summary>
-/// <param name="State">Told from others by being the same object: comparing all that is in it would take longer than most turns.</param>
+/// <param name="State">
+/// Told from others by being the same object: comparing all that is in it would take longer than most turns.
+/// </param>
 /// <param name="Said">In a form that no other message has.</param>
 internal readonly record struct TurnKey(CaseState State, string Said)
 {
@@ -17,9 +19,11 @@ internal readonly record struct TurnKey(CaseState State, string Said)
     public static TurnKey? Of(CaseState state, MessageBody body) =>
         Write(body) is { Length: <= Longest } said ? new TurnKey(state, said) : null;
 
-    public bool Equals(TurnKey other) => ReferenceEquals(State, other.State) && string.Equals(Said, other.Said, StringComparison.Ordinal);
+    public bool Equals(TurnKey other) =>
+        ReferenceEquals(State, other.State) && string.Equals(Said, other.Said, StringComparison.Ordinal);
 
-    public override int GetHashCode() => HashCode.Combine(RuntimeHelpers.GetHashCode(State), StringComparer.Ordinal.GetHashCode(Said));
+    public override int GetHashCode() =>
+        HashCode.Combine(RuntimeHelpers.GetHashCode(State), StringComparer.Ordinal.GetHashCode(Said));
 
     private static string? Write(MessageBody body) => body switch
     {
@@ -27,7 +31,9 @@ internal readonly record struct TurnKey(CaseState State, string Said)
         MessageBody.Choice choice => Listed("c", [choice.Question, choice.Key]),
         MessageBody.Command command => Listed("d", [command.Word.ToString()]),
         MessageBody.Words words => Listed("w", [words.Question, words.Text]),
-        MessageBody.Readings readings => Listed("r", readings.Fields.SelectMany(field => new[] { field.Label, field.Words }).Prepend(readings.Question)),
+        MessageBody.Readings readings =>
+            Listed("r", readings.Fields.SelectMany(field => new[] { field.Label, field.Words })
+                .Prepend(readings.Question)),
         _ => null,
     };
 

@@ -12,7 +12,8 @@ internal sealed class BeliefReckoning
 
     private readonly ContradictionFloor floor;
 
-    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, Predicate<FaultId>? applies, ContradictionFloor floor)
+    private BeliefReckoning(FaultGraph graph, ImmutableArray<Evidence> evidence, Predicate<FaultId>? applies,
+        ContradictionFloor floor)
     {
         this.floor = floor;
         ImmutableArray<Evidence> counted = EvidenceSieve.Counted(graph, evidence);
@@ -67,7 +68,8 @@ internal sealed class BeliefReckoning
             var before = Named(belief);
             double expected = 0;
             for (int fault = 0; fault < belief.Length; fault++) expected += belief[fault] *= column.Likelihoods[fault];
-            lines.Add(new LedgerLine(column.Evidence, Math.Min(1, expected), Named(column.Likelihoods.Select(likelihood => Math.Log(likelihood))), before));
+            lines.Add(new LedgerLine(column.Evidence, Math.Min(1, expected),
+                Named(column.Likelihoods.Select(likelihood => Math.Log(likelihood))), before));
             Normalise(belief);
         }
 

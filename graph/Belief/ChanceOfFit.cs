@@ -5,9 +5,9 @@ namespace DxAssistant.Graph;
 /// <summary>How often a fault itself shows outcomes that fit it as badly.</summary>
 /// <remarks>
 /// The fit is a product over independent checks, so that P(fit ≤ f) ≤ fˢ ∏ Σ p¹⁻ˢ mˢ for any s from 0 to 1, with p the
-/// likelihoods of a check's outcomes and m the largest of them. Source: Chernoff, A Measure of Asymptotic Efficiency for
-/// Tests of a Hypothesis Based on the Sum of Observations, 1952. The least of four is taken, and all four are made of square
-/// roots: these are the same to the last bit on every system, as powers are not.
+/// likelihoods of a check's outcomes and m the largest of them. Source: Chernoff, A Measure of Asymptotic Efficiency
+/// for Tests of a Hypothesis Based on the Sum of Observations, 1952. The least of four is taken, and all four are made
+/// of square roots: these are the same to the last bit on every system, as powers are not.
 /// </remarks>
 internal static class ChanceOfFit
 {

@@ -5,7 +5,8 @@ namespace DxAssistant.Graph;
 /// P(seen | fault) / P(most likely outcomes | fault), 0 to 1: below it, what was seen is far from what the fault shows.
 /// </param>
 /// <param name="Chance">
-/// How often a unit with the fault shows outcomes as far from its usual ones, 0 to 1: of many checks a few turn out odd.
+/// How often a unit with the fault shows outcomes as far from its usual ones, 0 to 1: of many checks a few turn out
+/// odd.
 /// </param>
 public readonly record struct ContradictionFloor(double Fit, double Chance)
 {

@@ -21,12 +21,21 @@ public abstract record Evidence
     /// </param>
     public sealed record OutcomeSeen(CheckId Check, ImmutableArray<double> Weights) : Evidence;
 
-    /// <summary>A repair was done and the unit still does not work: what it cures is not the fault, if the work held.</summary>
-    /// <param name="NotHeld">How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is ruled out.</param>
+    /// <summary>
+    /// A repair was done and the unit still does not work: what it cures is not the fault, if the work held.
+    /// </summary>
+    /// <param name="NotHeld">
+    /// How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is ruled out.
+    /// </param>
     public sealed record RepairFailed(RepairId Repair, double NotHeld = 0) : Evidence;
 
-    /// <summary>A repair put its fault right, and another fault shows beside it: what is left is none that it cures, if the work held.</summary>
-    /// <param name="NotHeld">How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is out of the question.</param>
+    /// <summary>
+    /// A repair put its fault right, and another fault shows beside it: what is left is none that it cures, if the work
+    /// held.
+    /// </summary>
+    /// <param name="NotHeld">
+    /// How likely such work does not cure the fault that it is for, 0 to 1; at 0 what it cures is out of the question.
+    /// </param>
     public sealed record FaultMended(RepairId Repair, double NotHeld = 0) : Evidence;
 
     /// <summary>A repair was done and the unit works: the fault is one of those it cures.</summary>

@@ -7,9 +7,12 @@ namespace DxAssistant.Graph;
 /// <param name="relative">
 /// For an outcome: the likelihood against that of the fault's most likely outcome, 0 to 1; else null.
 /// </param>
-/// <param name="rows">For an outcome: how likely each of the check's outcomes is under each candidate; else null.</param>
+/// <param name="rows">
+/// For an outcome: how likely each of the check's outcomes is under each candidate; else null.
+/// </param>
 internal sealed class EvidenceColumn(
-    Evidence evidence, string sortKey, double[] likelihoods, double[]? relative = null, ImmutableArray<double>[]? rows = null)
+    Evidence evidence, string sortKey, double[] likelihoods, double[]? relative = null,
+    ImmutableArray<double>[]? rows = null)
 {
     public Evidence Evidence { get; } = evidence;
     public string SortKey { get; } = sortKey;

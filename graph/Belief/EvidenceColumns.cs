@@ -50,7 +50,8 @@ internal sealed class EvidenceColumns(
         return all > 0 ? shown / all : 0;
     }
 
-    private double ShownBy(Symptom symptom, int fault) => symptom.Causes.GetValueOrDefault(candidates[fault], Belief.Leak);
+    private double ShownBy(Symptom symptom, int fault) =>
+        symptom.Causes.GetValueOrDefault(candidates[fault], Belief.Leak);
 
     private EvidenceColumn OfOutcome(Evidence.OutcomeSeen seen)
     {
@@ -75,6 +76,7 @@ internal sealed class EvidenceColumns(
     private EvidenceColumn OfRepair(Evidence evidence, RepairId id, string sortKey, double ifCured, double ifOther)
     {
         Repair repair = graph.Find(id)!;
-        return new EvidenceColumn(evidence, sortKey, [.. candidates.Select(fault => repair.Fixes.Contains(fault) ? ifCured : ifOther)]);
+        return new EvidenceColumn(evidence, sortKey,
+            [.. candidates.Select(fault => repair.Fixes.Contains(fault) ? ifCured : ifOther)]);
     }
 }

@@ -6,7 +6,9 @@ namespace DxAssistant.Graph;
 /// <summary>How many times better what a check shows fits a fault than a unit without one.</summary>
 public static class LikelihoodRatio
 {
-    /// <param name="weights">How likely each outcome is the true one, in the check's order; one for each outcome, 0 or more.</param>
+    /// <param name="weights">
+    /// How likely each outcome is the true one, in the check's order; one for each outcome, 0 or more.
+    /// </param>
     /// <returns>0 or more; infinity for what is never seen without a fault, 0 where neither shows it.</returns>
     public static double Of(Check check, FaultId fault, ImmutableArray<double> weights)
     {

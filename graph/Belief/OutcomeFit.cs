@@ -41,16 +41,20 @@ internal sealed class OutcomeFit
         ImmutableArray<EvidenceColumn> alone =
             [.. outcomes.Where(AnyExplains).OrderByDescending(Without)];
         if (alone.IsEmpty)
-            alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom).OrderBy(column => column.Relative![BestFault()])];
+            alone = [.. outcomes.Where(column => column.Relative![BestFault()] < Seldom)
+                .OrderBy(column => column.Relative![BestFault()])];
         return [.. alone.Select(column => ((Evidence.OutcomeSeen)column.Evidence).Check)];
     }
 
-    private bool AnyExplains(EvidenceColumn? except) => Enumerable.Range(0, faults).Any(fault => Explains(fault, except));
+    private bool AnyExplains(EvidenceColumn? except) =>
+        Enumerable.Range(0, faults).Any(fault => Explains(fault, except));
 
     private bool Explains(int fault, EvidenceColumn? except)
     {
         double fit = FitOf(fault, except);
-        return fit >= floor.Fit || ChanceOfFit.AtMost(fit, outcomes.Where(column => column != except).Select(column => column.Rows![fault])) >= floor.Chance;
+        return fit >= floor.Fit
+            || ChanceOfFit.AtMost(fit, outcomes.Where(column => column != except)
+                .Select(column => column.Rows![fault])) >= floor.Chance;
     }
 
     private double Without(EvidenceColumn column) => Enumerable.Range(0, faults).Max(fault => FitOf(fault, column));

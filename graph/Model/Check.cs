@@ -20,7 +20,9 @@ public sealed record Check(
     ImmutableSortedDictionary<FaultId, ImmutableArray<double>> Likelihoods,
     ImmutableArray<double> EveryOtherFault)
 {
-    /// <summary>The access state in which the unit stands once it is done; null when that is where it was done.</summary>
+    /// <summary>
+    /// The access state in which the unit stands once it is done; null when that is where it was done.
+    /// </summary>
     /// <remarks><see cref="Minutes"/> hold the way there, so they are no less than it takes.</remarks>
     public AccessId? Leaves { get; init; }
 

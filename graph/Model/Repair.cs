@@ -16,6 +16,8 @@ public sealed record Repair(
     Role Who,
     ImmutableArray<FaultId> Fixes)
 {
-    /// <summary>What a repair costs on top when it does not cure, in minutes: the part that was changed for nothing; 0 or more.</summary>
+    /// <summary>
+    /// What a repair costs on top when it does not cure, in minutes: the part that was changed for nothing; 0 or more.
+    /// </summary>
     public double WrongMinutes { get; init; }
 }

@@ -13,15 +13,17 @@ namespace DxAssistant.Graph.Planning;
 /// <param name="OutOfReach">Why faults cannot be mended here; by fault, then repair.</param>
 public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutOfReach> OutOfReach)
 {
-    /// <summary>Faults less likely than this are left out of planning; each step plans anew, so one that grows comes back.</summary>
+    /// <summary>
+    /// Faults less likely than this are left out of planning; each step plans anew, so one that grows comes back.
+    /// </summary>
     public const double Negligible = 1e-6;
 
     /// <summary>How likely it is that a fault which was left out is the one, 0 to 1.</summary>
     public double LeftOut { get; init; }
 
     /// <summary>
-    /// The most expected minutes that leaving faults out can cost: under one of them a plan at worst does all that is left
-    /// to do, each from farthest away, and is left to somebody else at the end.
+    /// The most expected minutes that leaving faults out can cost: under one of them a plan at worst does all that is
+    /// left to do, each from farthest away, and is left to somebody else at the end.
     /// </summary>
     /// <remarks>
     /// A plan for the faults that stay in is the best for them, whatever comes under the others; those are met with
@@ -31,7 +33,8 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
 
     /// <exception cref="ArgumentException">The situation names an access state that is not in the graph.</exception>
     public static CaseProblem From(FaultGraph graph, Belief belief, Situation situation) => From(
-        graph, belief.Ranked, belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check).ToHashSet().Contains,
+        graph, belief.Ranked, belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>()
+            .Select(seen => seen.Check).ToHashSet().Contains,
         situation);
 
     /// <summary>The problem as it stands at a position of another one of the same graph.</summary>
@@ -41,11 +44,13 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         double mass = here.WeightSpan.Mass();
         HashSet<CheckId> open = [.. problem.Checks.Select(check => check.Id).Where(check => !here.IsUsed(check))];
         return From(
-            graph, [.. problem.Faults.Select((fault, place) => new RankedFault(fault.Id, here.WeightSpan[place] / mass))],
+            graph,
+            [.. problem.Faults.Select((fault, place) => new RankedFault(fault.Id, here.WeightSpan[place] / mass))],
             check => !open.Contains(check), situation with { Access = here.Access });
     }
 
-    private static CaseProblem From(FaultGraph graph, ImmutableArray<RankedFault> ranked, Predicate<CheckId> isDone, Situation situation)
+    private static CaseProblem From(FaultGraph graph, ImmutableArray<RankedFault> ranked, Predicate<CheckId> isDone,
+        Situation situation)
     {
         ImmutableArray<Fault> faults =
         [
@@ -58,7 +63,8 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
         return made with { LeftOut = leftOut, MostLost = leftOut * (graph.Everything + situation.HandOverMinutes) };
     }
 
-    private static CaseProblem Of(FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone, Situation situation)
+    private static CaseProblem Of(FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone,
+        Situation situation)
     {
         AccessStates access = graph.Access.OpenTo(situation.Who, situation.Access, situation.RefusedAccess);
         ImmutableArray<Check> checks = PlannableChecks(graph, faults, isDone, situation, access);
@@ -73,13 +79,15 @@ public sealed record CaseProblem(SequencingProblem? Problem, ImmutableArray<OutO
 
     // A check that tells none of the faults apart never will: the walk only rules faults out.
     private static ImmutableArray<Check> PlannableChecks(
-        FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone, Situation situation, AccessStates access)
+        FaultGraph graph, ImmutableArray<Fault> faults, Predicate<CheckId> isDone, Situation situation,
+        AccessStates access)
     {
         int[] places = [.. faults.Select(fault => graph.Likelihoods.PlaceOf(fault.Id))];
         return
         [
             .. graph.ChecksOf(faults.Select(fault => fault.Id))
-                .Where(check => situation.Who.May(check.Who) && !isDone(check.Id) && !situation.BarredChecks.Contains(check.Id)
+                .Where(check => situation.Who.May(check.Who) && !isDone(check.Id)
+                    && !situation.BarredChecks.Contains(check.Id)
                     && graph.Likelihoods.Separates(graph.Likelihoods.PlaceOf(check.Id), places))
                 .Select(check => check with { Access = [.. check.Access.Where(access.Contains)] })
                 .Where(check => !check.Access.IsEmpty && (check.Leaves is not { } left || access.Contains(left))),

@@ -26,5 +26,7 @@ internal sealed class CheckRows
 
     /// <summary>P(outcome | fault) for all outcomes.</summary>
     public ReadOnlySpan<double> Of(int fault) =>
-        Array.BinarySearch(faults, fault) is >= 0 and int line ? own.AsSpan(line * everyOther.Length, everyOther.Length) : everyOther.AsSpan();
+        Array.BinarySearch(faults, fault) is >= 0 and int line
+            ? own.AsSpan(line * everyOther.Length, everyOther.Length)
+            : everyOther.AsSpan();
 }

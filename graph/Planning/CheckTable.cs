@@ -42,8 +42,8 @@ internal sealed class CheckTable
     public double[] Minutes { get; }
 
     /// <summary>
-    /// Of the check itself, less the way to the state in which it leaves the unit: so no plan saves a way by a check, and what
-    /// a plan at least takes can be reckoned from ways and checks.
+    /// Of the check itself, less the way to the state in which it leaves the unit: so no plan saves a way by a check,
+    /// and what a plan at least takes can be reckoned from ways and checks.
     /// </summary>
     public double[] MinutesBesideWays { get; }
 
@@ -148,7 +148,8 @@ internal sealed class CheckTable
     private double LongestWayMade(SequencingProblem problem, int check)
     {
         double longest = 0;
-        foreach (int done in Access(check)) longest = Math.Max(longest, problem.Travel[done * problem.StateCount + StateAfter(check, done)]);
+        foreach (int done in Access(check))
+            longest = Math.Max(longest, problem.Travel[done * problem.StateCount + StateAfter(check, done)]);
         return longest;
     }
 

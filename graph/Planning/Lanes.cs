@@ -63,13 +63,18 @@ internal static class Lanes
         return (sum, squares);
     }
 
-    /// <summary>The sum, over all items, of the less of <c>price × weight of the item</c> and <c>weight × price of the item</c>.</summary>
-    public static double LesserCross(double price, double weight, ReadOnlySpan<double> prices, ReadOnlySpan<double> weights)
+    /// <summary>
+    /// The sum, over all items, of the less of <c>price × weight of the item</c> and <c>weight × price of the item</c>.
+    /// </summary>
+    public static double LesserCross(double price, double weight, ReadOnlySpan<double> prices,
+        ReadOnlySpan<double> weights)
     {
         (int whole, Vector256<double> lanes) = (Whole(prices, weights), default);
-        (Vector256<double> priceLanes, Vector256<double> weightLanes) = (Vector256.Create(price), Vector256.Create(weight));
+        (Vector256<double> priceLanes, Vector256<double> weightLanes) =
+            (Vector256.Create(price), Vector256.Create(weight));
         ref double priced = ref MemoryMarshal.GetReference(prices), weighed = ref MemoryMarshal.GetReference(weights);
-        // The native minimum differs from the other only for what is no number and for zeros of both signs; neither comes here.
+        // The native minimum differs from the other only for what is no number and for zeros of both signs; neither
+        // comes here.
         for (int item = 0; item < whole; item += Width)
             lanes += Vector256.MinNative(priceLanes * Four(ref weighed, item), weightLanes * Four(ref priced, item));
         double sum = Sum(lanes);
@@ -97,5 +102,7 @@ internal static class Lanes
 
     // How many items fill whole vectors. Nothing is read past the shorter of the two.
     private static int Whole(ReadOnlySpan<double> items, ReadOnlySpan<double> others) =>
-        others.Length >= items.Length ? items.Length & ~(Width - 1) : throw new ArgumentException("fewer items on one side than on the other");
+        others.Length >= items.Length
+            ? items.Length & ~(Width - 1)
+            : throw new ArgumentException("fewer items on one side than on the other");
 }

@@ -4,8 +4,8 @@ using DxAssistant.Graph.Model;
 namespace DxAssistant.Graph.Planning;
 
 /// <summary>
-/// P(outcome | fault) of every check of a graph, found by places instead of ids: made once, when the content is compiled,
-/// and cut to a case by plain loops. Only rows of their own take room, so that it grows as the pages do.
+/// P(outcome | fault) of every check of a graph, found by places instead of ids: made once, when the content is
+/// compiled, and cut to a case by plain loops. Only rows of their own take room, so that it grows as the pages do.
 /// </summary>
 internal sealed class LikelihoodTable
 {
@@ -26,10 +26,14 @@ internal sealed class LikelihoodTable
     private LikelihoodTable(LikelihoodTable before, ImmutableArray<Check> checks, ImmutableArray<Fault> known)
     {
         (this.checks, this.known, faultPlaces, checkPlaces) = (checks, known, before.faultPlaces, before.checkPlaces);
-        rows = [.. checks.Select((check, place) => ReferenceEquals(check, before.checks[place]) ? before.rows[place] : new CheckRows(check, faultPlaces))];
+        rows = [.. checks.Select((check, place) => ReferenceEquals(check, before.checks[place])
+            ? before.rows[place]
+            : new CheckRows(check, faultPlaces))];
     }
 
-    /// <summary>The rows of these checks, those of the same check kept; null when other checks or faults are known.</summary>
+    /// <summary>
+    /// The rows of these checks, those of the same check kept; null when other checks or faults are known.
+    /// </summary>
     public LikelihoodTable? Again(ImmutableArray<Check> now, ImmutableArray<Fault> faults)
     {
         if (now == checks && faults == known) return this;

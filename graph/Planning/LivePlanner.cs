@@ -37,7 +37,9 @@ public sealed class LivePlanner(int work = LivePlanner.UsualWork) : IPlanner
         return plan;
     }
 
-    /// <summary>What can be done, the best first: the options of the plan, without the work for the bound that it gives.</summary>
+    /// <summary>
+    /// What can be done, the best first: the options of the plan, without the work for the bound that it gives.
+    /// </summary>
     public ImmutableArray<PlanOption> Rank(SequencingProblem problem, Position position)
     {
         BoundedSearch search = Searched(problem, position);

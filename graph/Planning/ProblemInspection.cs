@@ -37,7 +37,8 @@ internal static class ProblemInspection
         InspectMinutes(check.Minutes, $"check {check.Id}");
         if (check.Leaves is not { } left) return;
         InspectAccess([left], $"check {check.Id}", problem);
-        if (check.Access.Any(state => problem.Access.Minutes(state, left) is var way && double.IsFinite(way) && way > check.Minutes))
+        if (check.Access.Any(state => problem.Access.Minutes(state, left) is var way && double.IsFinite(way)
+            && way > check.Minutes))
             throw new ArgumentException($"check {check.Id}: its minutes must hold the way to {left}");
     }
 

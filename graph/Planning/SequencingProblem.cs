@@ -32,7 +32,9 @@ public sealed class SequencingProblem
     {
     }
 
-    /// <param name="known">The rows of the graph that the faults and checks are taken from; null when they have no graph.</param>
+    /// <param name="known">
+    /// The rows of the graph that the faults and checks are taken from; null when they have no graph.
+    /// </param>
     internal SequencingProblem(
         Objective objective, ImmutableArray<Fault> faults, ImmutableArray<Check> checks, ImmutableArray<Repair> repairs,
         AccessStates access, LikelihoodTable? known)

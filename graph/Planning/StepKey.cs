@@ -36,7 +36,8 @@ public readonly record struct StepKey(UInt128 First, UInt128 Second)
         }
 
         writer.Write("");
-        Write(writer, belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>().Select(seen => seen.Check.Value));
+        Write(writer, belief.Ledger.Select(line => line.Evidence).OfType<Evidence.OutcomeSeen>()
+            .Select(seen => seen.Check.Value));
     }
 
     private static void Write(BinaryWriter writer, Situation situation)
@@ -51,7 +52,8 @@ public readonly record struct StepKey(UInt128 First, UInt128 Second)
         Write(writer, situation.RefusedAccess.Select(access => access.Value));
     }
 
-    // What was done in which order makes no difference to what is left to do. Each list ends with an id that nothing has.
+    // What was done in which order makes no difference to what is left to do. Each list ends with an id that nothing
+    // has.
     private static void Write(BinaryWriter writer, IEnumerable<string> ids)
     {
         foreach (string id in ids.Order(StringComparer.Ordinal)) writer.Write(id);

@@ -5,10 +5,14 @@ namespace DxAssistant.Graph.Planning;
 /// <summary>What to ask somebody who can mend nothing more, so that whoever comes next brings the right part.</summary>
 public static class Triage
 {
-    /// <summary>Fewer bits of doubt taken away than this are not worth a question; common practice, no source.</summary>
+    /// <summary>
+    /// Fewer bits of doubt taken away than this are not worth a question; common practice, no source.
+    /// </summary>
     public const double LeastGain = 0.1;
 
-    /// <summary>Fewer bits a minute than this are not worth the time on the telephone; common practice, no source.</summary>
+    /// <summary>
+    /// Fewer bits a minute than this are not worth the time on the telephone; common practice, no source.
+    /// </summary>
     public const double LeastGainPerMinute = 0.035;
 
     /// <summary>The check that takes most doubt away for its price; null when none is worth asking.</summary>

@@ -28,7 +28,8 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         ArgumentOutOfRangeException.ThrowIfNegative(walks);
         ImmutableArray<RankedFault> all = [.. graph.Believe([], applicable).Ranked.OrderBy(fault => fault.Id)];
         ImmutableArray<(Symptom Symptom, int Number)> shown =
-            [.. graph.Symptoms.Select((symptom, number) => (symptom, number)).Where(each => IsShown(each.symptom, applicable))];
+            [.. graph.Symptoms.Select((symptom, number) => (symptom, number))
+                .Where(each => IsShown(each.symptom, applicable))];
         ImmutableArray<SymptomFigures>.Builder figures = ImmutableArray.CreateBuilder<SymptomFigures>(shown.Length);
         foreach ((Symptom symptom, int number) in shown)
         {
@@ -37,14 +38,16 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
         }
 
         return new TestabilityReport(
-            seed, figures.MoveToImmutable(), [.. AmbiguityGroups.Of(graph, all, Permitted()).Where(group => group.Faults.Length > 1)]);
+            seed, figures.MoveToImmutable(),
+            [.. AmbiguityGroups.Of(graph, all, Permitted()).Where(group => group.Faults.Length > 1)]);
     }
 
     // Each symptom draws from a seed of its own, so that one more symptom does not change the figures before it.
     private static ulong SeedOf(ulong seed, int number) => seed + (ulong)number * 0xD1B5_4A32_D192_ED03;
 
     private static bool IsShown(Symptom symptom, IReadOnlySet<FaultId>? applicable) =>
-        symptom.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese && (applicable is null || applicable.Contains(fault)));
+        symptom.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese
+            && (applicable is null || applicable.Contains(fault)));
 
     private SymptomFigures Assess(Symptom symptom, int walks, ulong seed, IReadOnlySet<FaultId>? applicable)
     {
@@ -64,22 +67,29 @@ public sealed class Assessment(FaultGraph graph, Situation situation, IPolicy po
             symptom.Id, weight, faults.Length,
             faults.Where(fault => seen.Contains(fault.Id)).Sum(fault => fault.Probability),
             AmbiguityGroups.Of(graph, faults, checks), LookAlikes.Of(graph, faults, checks),
-            LookAlikes.Worst(graph, faults, checks, SymptomFigures.MostMistaken), problem is null ? null : Walk(problem, walked?.Laid ?? policy, walks, seed),
-            plan?.LowerBound, plan?.Minutes, problem is null || walked is null || walks == 0 ? null : Compare(problem, walked, walks, seed));
+            LookAlikes.Worst(graph, faults, checks, SymptomFigures.MostMistaken), problem is null
+                ? null
+                : Walk(problem, walked?.Laid ?? policy, walks, seed),
+            plan?.LowerBound, plan?.Minutes, problem is null || walked is null || walks == 0
+                ? null
+                : Compare(problem, walked, walks, seed));
     }
 
     private static LaidFigures Compare(SequencingProblem problem, WalkedBy walked, int walks, ulong seed)
     {
         Draws units = new(seed);
         double leftUnfound = walked.Situation.HandOverMinutes;
-        SessionSimulation laid = new(problem, walked.Laid, units, leftUnfound), plain = new(problem, walked.Plain, units, leftUnfound);
-        return LaidFigures.Of([.. Enumerable.Range(0, walks).Select(_ => units.Next()).Select(unit => (laid.Play(unit), plain.Play(unit)))]);
+        SessionSimulation laid = new(problem, walked.Laid, units, leftUnfound), plain =
+            new(problem, walked.Plain, units, leftUnfound);
+        return LaidFigures.Of([.. Enumerable.Range(0, walks).Select(_ => units.Next())
+            .Select(unit => (laid.Play(unit), plain.Play(unit)))]);
     }
 
     private WalkFigures? Walk(SequencingProblem problem, IPolicy walking, int walks, ulong seed)
     {
         RememberedPolicy remembered = new(problem, walking);
-        if (MostPositions > 0 && new ExactWalks(problem, remembered, MostPositions).Figures() is { } exact) return exact;
+        if (MostPositions > 0 && new ExactWalks(problem, remembered, MostPositions).Figures() is { } exact)
+            return exact;
         if (walks == 0) return null;
         SessionSimulation simulation = new(problem, remembered, new Draws(seed));
         return WalkFigures.Of([.. Enumerable.Range(0, walks).Select(_ => simulation.Play())]);

@@ -22,7 +22,8 @@ internal sealed class ExactWalks(SequencingProblem problem, IPolicy policy, int 
             ? null
             : new WalkFigures(
                 IsExact: true, known.Count, Estimate.Exactly(all.Checks), Estimate.Exactly(all.Minutes),
-                Estimate.Exactly(all.RepairsInVain), Estimate.Exactly(all.PartsInVain), Estimate.Exactly(all.HandedOver),
+                Estimate.Exactly(all.RepairsInVain), Estimate.Exactly(all.PartsInVain),
+                Estimate.Exactly(all.HandedOver),
                 [Estimate.Exactly(all.MendedBy1), Estimate.Exactly(all.MendedBy2), Estimate.Exactly(all.MendedBy3)]);
     }
 

@@ -8,7 +8,8 @@ internal readonly record struct Outlook(
 {
     public static Outlook operator +(Outlook left, Outlook right) => new(
         left.Checks + right.Checks, left.Minutes + right.Minutes, left.RepairsInVain + right.RepairsInVain,
-        left.PartsInVain + right.PartsInVain, left.HandedOver + right.HandedOver, left.MendedBy1 + right.MendedBy1, left.MendedBy2 + right.MendedBy2,
+        left.PartsInVain + right.PartsInVain, left.HandedOver + right.HandedOver, left.MendedBy1
+            + right.MendedBy1, left.MendedBy2 + right.MendedBy2,
         left.MendedBy3 + right.MendedBy3);
 
     public static Outlook operator *(double share, Outlook outlook) => new(

@@ -33,7 +33,8 @@ public sealed record OverallFigures(
 
     private static ImmutableArray<double> ToEach(
         ImmutableArray<SymptomFigures> symptoms, double all, Func<SymptomFigures, int, double> share) =>
-        [.. Enumerable.Range(1, WalkFigures.MostRepairs).Select(repairs => Mean(symptoms, all, symptom => share(symptom, repairs)) ?? 0)];
+        [.. Enumerable.Range(1, WalkFigures.MostRepairs)
+            .Select(repairs => Mean(symptoms, all, symptom => share(symptom, repairs)) ?? 0)];
 
     private static double? Mean(
         ImmutableArray<SymptomFigures> symptoms, double all, Func<SymptomFigures, double?> figure) =>

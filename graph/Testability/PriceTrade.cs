@@ -4,7 +4,9 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Testability;
 
-/// <summary>What minutes and parts trade for: the same units walked with parts changed for nothing at several prices.</summary>
+/// <summary>
+/// What minutes and parts trade for: the same units walked with parts changed for nothing at several prices.
+/// </summary>
 /// <param name="own">The problem at the graph's own price, and what walks it.</param>
 /// <param name="walks">1 or more.</param>
 public sealed class PriceTrade((SequencingProblem Problem, IPolicy Policy) own, int walks, ulong seed)
@@ -24,7 +26,8 @@ public sealed class PriceTrade((SequencingProblem Problem, IPolicy Policy) own, 
             Estimate.MeanOf([.. played.Zip(atOwn.Value, (now, before) => figure(now) - figure(before))]);
         return new PricePoint(
             factor, walks, Estimate.MeanOfAmounts([.. played.Select(walk => walk.Minutes)]),
-            Estimate.MeanOfCounts([.. played.Select(walk => (double)walk.PartsInVain)]), Rise(walk => walk.Minutes), Rise(walk => -walk.PartsInVain));
+            Estimate.MeanOfCounts([.. played.Select(walk => (double)walk.PartsInVain)]), Rise(walk => walk.Minutes),
+            Rise(walk => -walk.PartsInVain));
     }
 
     // A unit is its number: the same for every price.

@@ -3,7 +3,9 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Testability;
 
-/// <summary>Plays sessions of a problem: a unit is drawn, its fault and what each check shows, then the policy walks.</summary>
+/// <summary>
+/// Plays sessions of a problem: a unit is drawn, its fault and what each check shows, then the policy walks.
+/// </summary>
 /// <remarks>
 /// What a check shows depends on the unit alone and not on when it is asked, so that two policies can be played on the
 /// same units and their difference is not drowned by the luck of the draw.
@@ -16,7 +18,9 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     // The checks of a unit draw from numbers that lie this far apart, the golden ratio as in Draws.
     private const ulong Apart = 0x9E37_79B9_7F4A_7C15;
 
-    /// <summary>The repairs that change a part; null means those that have a price when they are done for nothing.</summary>
+    /// <summary>
+    /// The repairs that change a part; null means those that have a price when they are done for nothing.
+    /// </summary>
     public IReadOnlySet<RepairId>? Parts { get; init; }
 
     private readonly RememberedPolicy remembered = new(problem, policy);
@@ -32,7 +36,9 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         Play(new Draws(unit).NextPlace(problem.Priors), check => unit + (ulong)(check + 1) * Apart);
 
     /// <summary>Plays one session on a unit that has a fault.</summary>
-    /// <remarks>Each check draws from a number of its own name, so that problems with other checks meet the same unit.</remarks>
+    /// <remarks>
+    /// Each check draws from a number of its own name, so that problems with other checks meet the same unit.
+    /// </remarks>
     /// <param name="fault">One of the problem's.</param>
     /// <exception cref="InvalidOperationException">The policy stops before the unit is repaired.</exception>
     internal SessionTally Play(FaultId fault, ulong unit) =>
@@ -45,12 +51,15 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
         while (true)
         {
             RuledStep chosen = remembered.Choose(problem, here);
-            tally = tally with { Losses = [.. tally.Losses, .. chosen.Losses], HeldBack = [.. tally.HeldBack, .. chosen.HeldBack] };
+            tally = tally
+                with { Losses = [.. tally.Losses, .. chosen.Losses],
+                    HeldBack = [.. tally.HeldBack, .. chosen.HeldBack] };
             switch (chosen.Step)
             {
                 case PlannedStep.DoCheck step:
                     tally = Check(tally, here, step);
-                    here = here.Saw(problem.PlaceOf(step.Check), Shown(drawsOf, fault, step), problem.Access.IndexOf(step.Access));
+                    here = here.Saw(problem.PlaceOf(step.Check), Shown(drawsOf, fault, step),
+                        problem.Access.IndexOf(step.Access));
                     break;
                 case PlannedStep.DoRepair step:
                     tally = Repair(tally, here, step, fault);
@@ -73,7 +82,8 @@ public sealed class SessionSimulation(SequencingProblem problem, IPolicy policy,
     {
         double minutes = problem.Travel[here.State * problem.StateCount + problem.Access.IndexOf(step.Access)]
             + problem.CheckTable.Minutes[problem.PlaceOf(step.Check)];
-        return tally with { Checks = tally.Checks + 1, Minutes = tally.Minutes + minutes, Priced = tally.Priced + minutes };
+        return tally
+            with { Checks = tally.Checks + 1, Minutes = tally.Minutes + minutes, Priced = tally.Priced + minutes };
     }
 
     private int Shown(Func<int, ulong> drawsOf, int fault, PlannedStep.DoCheck step)

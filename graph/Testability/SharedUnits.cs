@@ -5,8 +5,8 @@ namespace DxAssistant.Graph.Testability;
 
 /// <summary>Draws units for two problems, with one fault in both as often as their priors allow.</summary>
 /// <remarks>
-/// The largest coupling of two distributions: what they share is drawn once, the rest of each by itself. Each side is drawn as
-/// if it stood alone.
+/// The largest coupling of two distributions: what they share is drawn once, the rest of each by itself. Each side is
+/// drawn as if it stood alone.
 /// </remarks>
 internal sealed class SharedUnits
 {
@@ -28,7 +28,8 @@ internal sealed class SharedUnits
     /// <summary>The fault of the next unit, as either side has it.</summary>
     public (FaultId Before, FaultId After) Next(Draws draws)
     {
-        if (draws.NextShare() >= shared) return (faults[draws.NextPlace(onlyBefore)], faults[draws.NextPlace(onlyAfter)]);
+        if (draws.NextShare() >= shared)
+            return (faults[draws.NextPlace(onlyBefore)], faults[draws.NextPlace(onlyAfter)]);
         FaultId fault = faults[draws.NextPlace(both)];
         return (fault, fault);
     }
@@ -36,7 +37,8 @@ internal sealed class SharedUnits
     private double[] Shares(SequencingProblem problem)
     {
         double all = problem.Faults.Sum(fault => fault.Weight);
-        Dictionary<FaultId, double> shares = problem.Faults.ToDictionary(fault => fault.Id, fault => fault.Weight / all);
+        Dictionary<FaultId, double> shares =
+            problem.Faults.ToDictionary(fault => fault.Id, fault => fault.Weight / all);
         return [.. faults.Select(fault => shares.GetValueOrDefault(fault))];
     }
 

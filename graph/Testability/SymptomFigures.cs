@@ -9,10 +9,12 @@ namespace DxAssistant.Graph.Testability;
 /// <param name="Detected">Share of the faults, by probability, to which some check gives a row of its own.</param>
 /// <param name="Groups">What no check tells apart, groups of one fault included; by their first fault.</param>
 /// <param name="LookAlikes">
-/// Of each fault the faults that may still be taken for it, in more than one of twenty cases, when all checks were done; itself included.
+/// Of each fault the faults that may still be taken for it, in more than one of twenty cases, when all checks were
+/// done; itself included.
 /// </param>
 /// <param name="Mistaken">
-/// The pairs of faults that are most easily mistaken for one another, all checks done, the worst first; not those that one repair cures.
+/// The pairs of faults that are most easily mistaken for one another, all checks done, the worst first; not those that
+/// one repair cures.
 /// </param>
 /// <param name="Walks">How the walks go; null when there was nothing to walk.</param>
 /// <param name="LeastMinutes">
@@ -43,8 +45,10 @@ public sealed record SymptomFigures(
     /// <summary>How many faults may be taken for the one present, itself included, on average.</summary>
     public double MeanLookAlikes => MeanSize(LookAlikes);
 
-    private static double MeanSize(ImmutableArray<AmbiguityGroup> groups) => groups.Sum(group => group.Probability * group.Faults.Length);
+    private static double MeanSize(ImmutableArray<AmbiguityGroup> groups) =>
+        groups.Sum(group => group.Probability * group.Faults.Length);
 
     private static double ShareCuredBy(int repairs, ImmutableArray<AmbiguityGroup> groups) =>
-        groups.Where(group => !group.Repairs.IsEmpty && group.Repairs.Length <= repairs).Sum(group => group.Probability);
+        groups.Where(group => !group.Repairs.IsEmpty && group.Repairs.Length <= repairs)
+            .Sum(group => group.Probability);
 }

@@ -14,7 +14,8 @@ namespace DxAssistant.Graph.Testability;
 /// from memory).
 /// </param>
 public sealed record WalkFigures(
-    bool IsExact, int Count, Estimate Checks, Estimate Minutes, Estimate RepairsInVain, Estimate PartsInVain, Estimate HandedOver,
+    bool IsExact, int Count, Estimate Checks, Estimate Minutes, Estimate RepairsInVain, Estimate PartsInVain,
+    Estimate HandedOver,
     ImmutableArray<Estimate> IsolatedTo)
 {
     /// <summary>The most repairs that <see cref="IsolatedTo"/> counts to.</summary>
@@ -24,7 +25,8 @@ public sealed record WalkFigures(
     internal static WalkFigures Of(ImmutableArray<SessionTally> walks) => new(
         IsExact: false, walks.Length, Often(walks, walk => walk.Checks),
         Estimate.MeanOfAmounts([.. walks.Select(walk => walk.Minutes)]),
-        Often(walks, walk => walk.RepairsInVain), Often(walks, walk => walk.PartsInVain), Share(walks, walk => !walk.Mended),
+        Often(walks, walk => walk.RepairsInVain), Often(walks, walk => walk.PartsInVain),
+        Share(walks, walk => !walk.Mended),
         [
             .. Enumerable.Range(1, MostRepairs)
                 .Select(most => Share(walks, walk => walk.Mended && walk.Repairs <= most)),
@@ -36,9 +38,11 @@ public sealed record WalkFigures(
         parts.All(part => part.Walks.IsExact), parts.Sum(part => part.Walks.Count),
         Estimate.MixtureOfCounts(Each(parts, walks => walks.Checks)),
         Estimate.MixtureOfAmounts(parts.Select(part => (part.Weight, part.Walks.Minutes))),
-        Estimate.MixtureOfCounts(Each(parts, walks => walks.RepairsInVain)), Estimate.MixtureOfCounts(Each(parts, walks => walks.PartsInVain)),
+        Estimate.MixtureOfCounts(Each(parts, walks => walks.RepairsInVain)),
+        Estimate.MixtureOfCounts(Each(parts, walks => walks.PartsInVain)),
         Estimate.MixtureOfShares(Each(parts, walks => walks.HandedOver)),
-        [.. Enumerable.Range(0, MostRepairs).Select(place => Estimate.MixtureOfShares(Each(parts, walks => walks.IsolatedTo[place])))]);
+        [.. Enumerable.Range(0, MostRepairs)
+            .Select(place => Estimate.MixtureOfShares(Each(parts, walks => walks.IsolatedTo[place])))]);
 
     private static Estimate Often(ImmutableArray<SessionTally> walks, Func<SessionTally, int> times) =>
         Estimate.MeanOfCounts([.. walks.Select(walk => (double)times(walk))]);
@@ -48,5 +52,6 @@ public sealed record WalkFigures(
 
     private static ImmutableArray<(double Weight, Estimate Figure, double Draws)> Each(
         ImmutableArray<(double Weight, WalkFigures Walks)> parts, Func<WalkFigures, Estimate> figure) =>
-        [.. parts.Select(part => (part.Weight, figure(part.Walks), part.Walks.IsExact ? double.PositiveInfinity : part.Walks.Count))];
+        [.. parts.Select(part => (part.Weight, figure(part.Walks),
+            part.Walks.IsExact ? double.PositiveInfinity : part.Walks.Count))];
 }

@@ -8,7 +8,8 @@ public static class CalculationTable
     /// <summary>The table; the same bytes on every system, lines end in a line feed.</summary>
     public static string Text()
     {
-        var text = new StringBuilder("| calculation | what | formula | in | out | source |\n|---|---|---|---|---|---|\n");
+        var text =
+            new StringBuilder("| calculation | what | formula | in | out | source |\n|---|---|---|---|---|---|\n");
         foreach (var calculation in CalculationCatalogue.All.Values)
             text.Append("| ").AppendJoin(" | ", Cells(calculation).Select(Escape)).Append(" |\n");
         return text.ToString();
@@ -16,7 +17,8 @@ public static class CalculationTable
 
     private static IEnumerable<string> Cells(Calculation calculation) =>
     [
-        $"`{calculation.Name}`", calculation.Title, calculation.Formula, string.Join(", ", calculation.Inputs.Select(In)),
+        $"`{calculation.Name}`", calculation.Title, calculation.Formula,
+        string.Join(", ", calculation.Inputs.Select(In)),
         string.Join(", ", calculation.Outputs.Select(Out)), calculation.Source.ToString(),
     ];
 

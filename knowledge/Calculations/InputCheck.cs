@@ -91,7 +91,9 @@ internal static class InputCheck
 
     // As programs write them, with the sign people know where it differs.
     private static IEnumerable<string> Accepted(Unit wanted) => Unit.All.Where(unit => unit.Kind == wanted.Kind)
-        .Select(unit => unit.Code.Length == 0 ? "1" : unit.Code == unit.Symbol ? unit.Code : $"{unit.Code} ({unit.Symbol})")
+        .Select(unit => unit.Code.Length == 0 ? "1" : unit.Code == unit.Symbol
+            ? unit.Code
+            : $"{unit.Code} ({unit.Symbol})")
         .Distinct(StringComparer.Ordinal);
 
     private static string Name(Unit unit) => unit.Symbol.Length == 0 ? "plain form" : unit.Symbol;

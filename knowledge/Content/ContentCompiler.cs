@@ -17,8 +17,10 @@ public static class ContentCompiler
         return new CompileResult(isClean ? LibraryBuilder.Build(folder, pages) : null, found);
     }
 
-    /// <summary>Makes a library of pages that were checked before, without checking them again. Pages in other languages are
-    /// not even read before one of those is spoken.</summary>
+    /// <summary>
+    /// Makes a library of pages that were checked before, without checking them again. Pages in other languages are
+    /// not even read before one of those is spoken.
+    /// </summary>
     /// <exception cref="InvalidOperationException">They were not clean after all.</exception>
     public static Library Rebuild(ContentFolder folder)
     {
@@ -28,7 +30,8 @@ public static class ContentCompiler
             Pages main = Pages.Parse(ContentFolder.Of(files[true]));
             return LibraryBuilder.BuildLate(folder, main, tag => main.With(files[false]).In(tag));
         }
-        catch (Exception error) when (error is KeyNotFoundException or ArgumentException or NullReferenceException or FormatException)
+        catch (Exception error) when (error is KeyNotFoundException or ArgumentException or NullReferenceException
+            or FormatException)
         {
             throw new InvalidOperationException("these pages were never checked", error);
         }

@@ -25,7 +25,9 @@ public sealed class ContentFolder
     /// <summary>The file at a path, or null.</summary>
     public ContentFile? File(string path) => Place(path) is >= 0 and int place ? Files[place] : null;
 
-    /// <summary>The folder with one file put in, in place of the one at its path; this one when that says the same.</summary>
+    /// <summary>
+    /// The folder with one file put in, in place of the one at its path; this one when that says the same.
+    /// </summary>
     public ContentFolder With(ContentFile file)
     {
         ContentFile put = Normalized(file);
@@ -35,7 +37,8 @@ public sealed class ContentFolder
     }
 
     /// <summary>The folder without the file at a path, if there is one.</summary>
-    public ContentFolder Without(string path) => Place(path) is >= 0 and int place ? new ContentFolder(Files.RemoveAt(place)) : this;
+    public ContentFolder Without(string path) =>
+        Place(path) is >= 0 and int place ? new ContentFolder(Files.RemoveAt(place)) : this;
 
     // The place of a path, or the complement of the place where it would stand.
     private int Place(string path)

@@ -33,7 +33,8 @@ public static class ContentPack
         using var reader = new BinaryReader(new MemoryStream(pack), Encoding.UTF8);
         try
         {
-            if (!reader.ReadBytes(Mark.Length).AsSpan().SequenceEqual(Mark)) throw new InvalidDataException("not a pack of pages");
+            if (!reader.ReadBytes(Mark.Length).AsSpan().SequenceEqual(Mark))
+                throw new InvalidDataException("not a pack of pages");
             int files = reader.ReadInt32();
             return ContentFolder.Of(Enumerable.Range(0, Math.Max(files, 0))
                 .Select(_ => new ContentFile(reader.ReadString(), reader.ReadString())));

@@ -63,7 +63,9 @@ public sealed record Library
     /// <summary>What is priced in minutes although it takes none.</summary>
     public required ImmutableSortedDictionary<string, double> Prices { get; init; }
 
-    /// <summary>How earlier work on a unit changes the odds, the shortest time first; empty when the pages do not say.</summary>
+    /// <summary>
+    /// How earlier work on a unit changes the odds, the shortest time first; empty when the pages do not say.
+    /// </summary>
     public ImmutableArray<EarlierOdds> EarlierOdds { get; init; } = [];
 
     /// <summary>What the pages set for the course of a conversation.</summary>
@@ -81,7 +83,8 @@ public sealed record Library
         JudgeInputs.For(check, series, this);
 
     /// <summary>What words of the trade mean, by id.</summary>
-    public ImmutableSortedDictionary<string, TermPage> Terms { get; init; } = ImmutableSortedDictionary.Create<string, TermPage>(StringComparer.Ordinal);
+    public ImmutableSortedDictionary<string, TermPage> Terms { get; init; } =
+        ImmutableSortedDictionary.Create<string, TermPage>(StringComparer.Ordinal);
 
     /// <summary>The clarifying questions, by id.</summary>
     public ImmutableSortedDictionary<string, QuestionPage> Questions { get; init; } =
@@ -94,6 +97,8 @@ public sealed record Library
     /// <summary>The language that the texts are in; null when no page says so.</summary>
     public LanguagePage? Language { get; init; }
 
-    /// <summary>The same library in each other language that is spoken, by tag; what has no text there is as here.</summary>
+    /// <summary>
+    /// The same library in each other language that is spoken, by tag; what has no text there is as here.
+    /// </summary>
     public Translations Translations { get; init; } = Translations.None;
 }

@@ -16,8 +16,10 @@ internal sealed class Pages
     private readonly Dictionary<PageKind, HashSet<string>> ids = [];
     private readonly Dictionary<string, HashSet<string>> anchors = [];
     private readonly ImmutableArray<PictureFile> pictures = [];
-    private readonly ImmutableSortedDictionary<string, double> likelihoods = ImmutableSortedDictionary<string, double>.Empty;
-    private readonly ImmutableSortedDictionary<string, double> frequencies = ImmutableSortedDictionary<string, double>.Empty;
+    private readonly ImmutableSortedDictionary<string, double> likelihoods =
+        ImmutableSortedDictionary<string, double>.Empty;
+    private readonly ImmutableSortedDictionary<string, double> frequencies =
+        ImmutableSortedDictionary<string, double>.Empty;
     private readonly Pages? whole;
     private readonly PageNeeds? needs;
 
@@ -54,8 +56,12 @@ internal sealed class Pages
         byId = new(before.byId);
         foreach (Page page in edited.Where(page => page.Language is null)) Put(page, before);
         bool sameWords = edited.All(page => page.Kind != PageKind.Words);
-        likelihoods = sameWords ? before.likelihoods : WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
-        frequencies = sameWords ? before.frequencies : WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
+        likelihoods = sameWords
+            ? before.likelihoods
+            : WordTable.Read(Single(PageKind.Words)?.Section("Likelihoods")?.Table);
+        frequencies = sameWords
+            ? before.frequencies
+            : WordTable.Read(Single(PageKind.Words)?.Section("Frequencies")?.Table);
         Prices = sameWords ? before.Prices : WordTable.Read(Single(PageKind.Words)?.Section("Prices")?.Table);
     }
 
@@ -88,7 +94,8 @@ internal sealed class Pages
     }
 
     /// <summary>These pages and those of other languages.</summary>
-    public Pages With(IEnumerable<ContentFile> translations) => new(All, [.. translations.Select(PageParser.Parse)], Pictures);
+    public Pages With(IEnumerable<ContentFile> translations) =>
+        new(All, [.. translations.Select(PageParser.Parse)], Pictures);
 
     /// <summary>The pages and pictures of a folder that were parsed already, sorted by path.</summary>
     public static Pages Of(IEnumerable<Page> parsed, ImmutableArray<PictureFile> pictures)
@@ -97,7 +104,9 @@ internal sealed class Pages
         return new Pages([.. byLanguage[true]], [.. byLanguage[false]], pictures);
     }
 
-    /// <summary>These pages with some in place of those that stood at their paths, each of the same kind and id as that.</summary>
+    /// <summary>
+    /// These pages with some in place of those that stood at their paths, each of the same kind and id as that.
+    /// </summary>
     public Pages Edited(IReadOnlyList<Page> edited) => edited.Count == 0 ? this : new Pages(this, edited);
 
     private void Put(Page page, Pages before)
@@ -180,7 +189,8 @@ internal sealed class Pages
 
     /// <summary>True when a page of the kind could not be read or lacks a part, so that nobody knows all its kind
     /// says.</summary>
-    public bool Lacks(PageKind kind, Func<Page, bool> hasPart) => UnreadIds(kind).Any() || !EveryOfKind(kind).All(hasPart);
+    public bool Lacks(PageKind kind, Func<Page, bool> hasPart) =>
+        UnreadIds(kind).Any() || !EveryOfKind(kind).All(hasPart);
 
     /// <summary>The page that a broken link was probably meant for, or null.</summary>
     public Page? Meant(Page from, PageLink link)
@@ -208,8 +218,10 @@ internal sealed class Pages
         return named == 1 || (named == 0 && NearestWord.Sure(path, byPath.Keys) == meant.Path);
     }
 
-    /// <summary>The paths that the broken links of a page were probably meant for: what stands there is not blamed for being
-    /// mentioned nowhere.</summary>
+    /// <summary>
+    /// The paths that the broken links of a page were probably meant for: what stands there is not blamed for being
+    /// mentioned nowhere.
+    /// </summary>
     public IEnumerable<string> MeantOn(Page page)
     {
         for (int i = 0; i < page.Links.Length; i++)
@@ -269,11 +281,13 @@ internal sealed class Pages
             : [];
 
     private IEnumerable<string> UnreadIds(PageKind kind) => PageShapes.Of(kind).Folder is { } folder
-        ? (whole ?? this).All.Where(page => page.Kind is null && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
+        ? (whole ?? this).All.Where(page => page.Kind is null
+            && page.Path.StartsWith(folder + "/", StringComparison.Ordinal))
             .Select(page => page.FileId)
         : [];
 
-    private static bool IsInPlace(Page page) => page.Kind is { } kind && PageShapes.Of(kind).IsPathOf(page.Path, page.Id);
+    private static bool IsInPlace(Page page) =>
+        page.Kind is { } kind && PageShapes.Of(kind).IsPathOf(page.Path, page.Id);
 
     private static T Look<T>(Action note, T found)
     {

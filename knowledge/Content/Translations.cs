@@ -11,7 +11,8 @@ public sealed class Translations
 
     /// <param name="make">Makes that of a language; never called twice at a time.</param>
     internal Translations(IEnumerable<string> languages, Func<string, Library> make) =>
-        made = languages.ToImmutableSortedDictionary(tag => tag, tag => new Lazy<Library>(() => Make(make, tag)), StringComparer.Ordinal);
+        made = languages.ToImmutableSortedDictionary(tag => tag, tag => new Lazy<Library>(() => Make(make, tag)),
+            StringComparer.Ordinal);
 
     /// <summary>No other language.</summary>
     public static Translations None { get; } = new([], tag => throw new KeyNotFoundException(tag));

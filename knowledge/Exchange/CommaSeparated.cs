@@ -3,7 +3,9 @@ using System.Text;
 
 namespace DxAssistant.Knowledge.Exchange;
 
-/// <summary>Comma-separated values as RFC 4180 has them: CRLF after each row, quotes where a field needs them.</summary>
+/// <summary>
+/// Comma-separated values as RFC 4180 has them: CRLF after each row, quotes where a field needs them.
+/// </summary>
 internal static class CommaSeparated
 {
     // What may part fields; the first is taken when none is met.
@@ -11,8 +13,10 @@ internal static class CommaSeparated
 
     public static string Row(IEnumerable<string> fields) => string.Join(',', fields.Select(Quoted)) + "\r\n";
 
-    /// <summary>The rows. LF or CR alone ends a row, too; rows without a word in any field are passed over; where the heads
-    /// hold semicolons or tabs and no commas, those part the fields.</summary>
+    /// <summary>
+    /// The rows. LF or CR alone ends a row, too; rows without a word in any field are passed over; where the heads
+    /// hold semicolons or tabs and no commas, those part the fields.
+    /// </summary>
     /// <remarks>A quote that does not begin its field stands for itself.</remarks>
     /// <exception cref="FormatException">A quote is not closed.</exception>
     public static IEnumerable<ImmutableArray<string>> Rows(string text)
@@ -67,5 +71,7 @@ internal static class CommaSeparated
     }
 
     private static string Quoted(string field) =>
-        field.AsSpan().IndexOfAny("\",\r\n") < 0 ? field : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+        field.AsSpan().IndexOfAny("\",\r\n") < 0
+            ? field
+            : $"\"{field.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

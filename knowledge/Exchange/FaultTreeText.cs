@@ -25,7 +25,8 @@ public static class FaultTreeText
                 library.Graph.Faults.Select(fault => BasicEvent(
                     $"fault-{fault.Id}", library.Faults[fault.Id].Title.Text, fault.Weight / all)),
                 library.Graph.Symptoms.SelectMany(symptom => symptom.Causes.Select(cause => BasicEvent(
-                    Showing(symptom.Id, cause.Key), $"{library.Faults[cause.Key].Title.Text} shows: {library.Symptoms[symptom.Id].Title.Text}",
+                    Showing(symptom.Id, cause.Key),
+                    $"{library.Faults[cause.Key].Title.Text} shows: {library.Symptoms[symptom.Id].Title.Text}",
                     cause.Value))))));
     }
 
@@ -37,7 +38,8 @@ public static class FaultTreeText
             Either(symptom.Causes.Keys.Select(fault => Reference("gate", Cause(symptom.Id, fault))))),
         symptom.Causes.Keys.Select(fault => new XElement(
             "define-gate", new XAttribute("name", Cause(symptom.Id, fault)),
-            new XElement("and", Reference("basic-event", $"fault-{fault}"), Reference("basic-event", Showing(symptom.Id, fault))))));
+            new XElement("and", Reference("basic-event", $"fault-{fault}"),
+                Reference("basic-event", Showing(symptom.Id, fault))))));
 
     // A gate of one input is the input itself: "or" asks for two.
     private static XElement Either(IEnumerable<XElement> inputs)
@@ -48,7 +50,8 @@ public static class FaultTreeText
 
     private static XElement BasicEvent(string name, string label, double probability) => new(
         "define-basic-event", new XAttribute("name", name), new XElement("label", label),
-        new XElement("float", new XAttribute("value", probability.ToString("0.#########", CultureInfo.InvariantCulture))));
+        new XElement("float",
+            new XAttribute("value", probability.ToString("0.#########", CultureInfo.InvariantCulture))));
 
     private static XElement Reference(string kind, string name) => new(kind, new XAttribute("name", name));
 

@@ -5,7 +5,9 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Knowledge.Exchange;
 
-/// <summary>The fault graph as GraphML (graphml.graphdrawing.org, version 1.1; held to its schema in tests/Reference).</summary>
+/// <summary>
+/// The fault graph as GraphML (graphml.graphdrawing.org, version 1.1; held to its schema in tests/Reference).
+/// </summary>
 public static class GraphMlText
 {
     private static readonly XNamespace Ml = "http://graphml.graphdrawing.org/xmlns";

@@ -18,11 +18,13 @@ public static class GraphVizText
         {
             text.Append(CultureInfo.InvariantCulture, $"  node [shape={shape}];\n");
             foreach (Node node in library.Graph.Nodes.Where(node => NodeNames.Kind(node) == kind))
-                text.Append(CultureInfo.InvariantCulture, $"  {Id(node)} [label={Quoted(NodeNames.Title(node, library))}];\n");
+                text.Append(CultureInfo.InvariantCulture,
+                    $"  {Id(node)} [label={Quoted(NodeNames.Title(node, library))}];\n");
         }
 
         foreach (Link link in library.Graph.Links)
-            text.Append(CultureInfo.InvariantCulture, $"  {Id(link.Source)} -> {Id(link.Target)} [label={Quoted(Label(link))}];\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"  {Id(link.Source)} -> {Id(link.Target)} [label={Quoted(Label(link))}];\n");
         return text.Append("}\n").ToString();
     }
 

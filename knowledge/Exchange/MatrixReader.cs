@@ -19,8 +19,11 @@ public sealed class MatrixReader
 
     private MatrixReader(MatrixText table) => (this.table, head, rows) = (table, table.Head, table.Rows);
 
-    /// <exception cref="FormatException">It is not such a table; the message says where and what, a line for each slip.</exception>
-    public static DependencyMatrix Read(string text) => new MatrixReader(MatrixText.Read(text, "column", "fault")).ToMatrix();
+    /// <exception cref="FormatException">
+    /// It is not such a table; the message says where and what, a line for each slip.
+    /// </exception>
+    public static DependencyMatrix Read(string text) =>
+        new MatrixReader(MatrixText.Read(text, "column", "fault")).ToMatrix();
 
     // Names first: nothing can be looked up by one that is there twice.
     private DependencyMatrix ToMatrix()
@@ -38,7 +41,9 @@ public sealed class MatrixReader
         if (weighs <= 0) table.Note($"row {number + 2}: the weight must be above 0");
         return new MatrixFault(
             row[0], weighs,
-            repairs < 0 ? [] : [.. row[repairs].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
+            repairs < 0
+                ? []
+                : [.. row[repairs].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]);
     }
 
     private IEnumerable<MatrixSymptom> ToSymptoms() =>
@@ -57,7 +62,9 @@ public sealed class MatrixReader
     private MatrixCheck ToCheck(string id, ImmutableArray<int> columns)
     {
         bool plain = CheckOf(head[columns[0]]).Outcome is null;
-        ImmutableArray<string> outcomes = plain ? PassFail : [.. columns.Select(column => CheckOf(head[column]).Outcome!)];
+        ImmutableArray<string> outcomes = plain
+            ? PassFail
+            : [.. columns.Select(column => CheckOf(head[column]).Outcome!)];
         if (outcomes.Length < 2) table.Note($"check {id} has one outcome only");
         return new MatrixCheck(id, outcomes, Enumerable.Range(0, rows.Length).ToImmutableSortedDictionary(
             row => rows[row][0], row => plain ? Failing(Cell(row, columns[0])) : Shares(id, row, columns),
@@ -67,7 +74,8 @@ public sealed class MatrixReader
     private ImmutableArray<double> Shares(string id, int row, ImmutableArray<int> columns)
     {
         ImmutableArray<double> shares = [.. columns.Select(column => Cell(row, column))];
-        if (Math.Abs(shares.Sum() - 1) > RowTolerance) table.Note($"row {row + 2}: the outcomes of check {id} do not sum to 1");
+        if (Math.Abs(shares.Sum() - 1) > RowTolerance)
+            table.Note($"row {row + 2}: the outcomes of check {id} do not sum to 1");
         return shares;
     }
 

@@ -3,14 +3,19 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Exchange;
 
-/// <summary>A table of values as a spreadsheet saves it: heads, rows of the same length, names without stray blanks.</summary>
-/// <remarks>Rows are counted from 1 as a spreadsheet counts them, the heads included, a row with a line break in a field once.</remarks>
+/// <summary>
+/// A table of values as a spreadsheet saves it: heads, rows of the same length, names without stray blanks.
+/// </summary>
+/// <remarks>
+/// Rows are counted from 1 as a spreadsheet counts them, the heads included, a row with a line break in a field once.
+/// </remarks>
 internal sealed class MatrixText
 {
     private readonly bool hasDecimalCommas;
     private readonly List<string> slips = [];
 
-    private MatrixText(ImmutableArray<string> head, ImmutableArray<ImmutableArray<string>> rows, bool hasDecimalCommas) =>
+    private MatrixText(ImmutableArray<string> head, ImmutableArray<ImmutableArray<string>> rows,
+        bool hasDecimalCommas) =>
         (Head, Rows, this.hasDecimalCommas) = (head, rows, hasDecimalCommas);
 
     public ImmutableArray<string> Head { get; }
@@ -18,12 +23,15 @@ internal sealed class MatrixText
     public ImmutableArray<ImmutableArray<string>> Rows { get; }
 
     /// <summary>The table, with the slips in its names kept for <see cref="ThrowIfSlips"/>.</summary>
-    /// <exception cref="FormatException">It is no table; the message says where, a line for each row of another length.</exception>
+    /// <exception cref="FormatException">
+    /// It is no table; the message says where, a line for each row of another length.
+    /// </exception>
     public static MatrixText Read(string text, string columns, string rows)
     {
         if (text.Contains('\uFFFD')) throw new FormatException("not all of it is UTF-8: save it as CSV in UTF-8");
         string plain = text.TrimStart('\uFEFF');
-        ImmutableArray<ImmutableArray<string>> all = [.. CommaSeparated.Rows(plain).Select(row => row.Select(Trimmed).ToImmutableArray())];
+        ImmutableArray<ImmutableArray<string>> all =
+            [.. CommaSeparated.Rows(plain).Select(row => row.Select(Trimmed).ToImmutableArray())];
         if (all.Length < 2) throw new FormatException("needs a row of heads and a row for each " + rows);
         string[] ragged = [.. Enumerable.Range(1, all.Length - 1).Where(row => all[row].Length != all[0].Length)
             .Select(row => $"row {row + 1} has {all[row].Length} fields, the heads are {all[0].Length}")];
@@ -43,7 +51,9 @@ internal sealed class MatrixText
         if (slips.Count > 0) throw new FormatException(string.Join('\n', slips));
     }
 
-    /// <summary>The number in a cell, 0 when it is empty; a decimal comma where commas do not part the fields.</summary>
+    /// <summary>
+    /// The number in a cell, 0 when it is empty; a decimal comma where commas do not part the fields.
+    /// </summary>
     /// <param name="row">From 0, without the heads.</param>
     /// <param name="words">Words that stand for numbers; null where none may.</param>
     /// <returns>NaN, and a slip noted, when there is no number from 0 to <paramref name="most"/>.</returns>
@@ -54,7 +64,8 @@ internal sealed class MatrixText
         if (words is not null && words.TryGetValue(cell.ToLowerInvariant(), out double meant)) return meant;
         bool isShare = words is not null && cell.EndsWith('%');
         string digits = (hasDecimalCommas ? cell.Replace(',', '.') : cell).TrimEnd('%', ' ');
-        if (double.TryParse(isShare || !cell.EndsWith('%') ? digits : "", NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
+        if (double.TryParse(isShare
+            || !cell.EndsWith('%') ? digits : "", NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             && (isShare ? value / 100 : value) is var number && number >= 0 && number <= most) return number;
         Note(string.Create(CultureInfo.InvariantCulture,
             $"row {row + 2}, column {Head[column]}: {cell} is not a number from 0 to {most}{(words is null ? "" : ", nor " + string.Join(", ", words.Keys))}"));
@@ -62,7 +73,8 @@ internal sealed class MatrixText
     }
 
     // A line break in a name is one blank.
-    private static string Trimmed(string field) => string.Join(' ', field.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string Trimmed(string field) =>
+        string.Join(' ', field.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private void NoteTwice(IEnumerable<string> names, string kind)
     {

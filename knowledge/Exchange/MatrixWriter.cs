@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Exchange;
 /// </summary>
 public static class MatrixWriter
 {
-    public const string Fault = "fault", Weight = "weight", Repairs = "repairs", Symptom = "symptom ", Check = "check ", Outcome = " outcome ";
+    public const string Fault = "fault", Weight = "weight", Repairs = "repairs", Symptom = "symptom ", Check =
+        "check ", Outcome = " outcome ";
 
     public static string Write(DependencyMatrix matrix)
     {
@@ -16,7 +17,8 @@ public static class MatrixWriter
         [
             Fault, Weight, Repairs,
             .. matrix.Symptoms.Select(symptom => Symptom + symptom.Id),
-            .. matrix.Checks.SelectMany(check => check.Outcomes.Select(outcome => Check + check.Id + Outcome + outcome)),
+            .. matrix.Checks.SelectMany(check =>
+                check.Outcomes.Select(outcome => Check + check.Id + Outcome + outcome)),
         ]));
         foreach (MatrixFault fault in matrix.Faults)
             text.Append(CommaSeparated.Row(

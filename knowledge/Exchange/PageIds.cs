@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Languages;
 
 namespace DxAssistant.Knowledge.Exchange;
 
-/// <summary>Ids for pages from names of any kind: small letters, digits and hyphens, no two names the same id.</summary>
+/// <summary>
+/// Ids for pages from names of any kind: small letters, digits and hyphens, no two names the same id.
+/// </summary>
 internal sealed class PageIds
 {
     private readonly Dictionary<string, string> ids = new(StringComparer.Ordinal);

@@ -4,7 +4,9 @@ using System.Text.RegularExpressions;
 
 namespace DxAssistant.Knowledge.Exchange;
 
-/// <summary>Pages that hold what a matrix says; what it does not say is marked <see cref="ToDo"/> on the page.</summary>
+/// <summary>
+/// Pages that hold what a matrix says; what it does not say is marked <see cref="ToDo"/> on the page.
+/// </summary>
 public sealed partial class PageSkeleton
 {
     /// <summary>Stands wherever a person must write something.</summary>
@@ -28,22 +30,28 @@ public sealed partial class PageSkeleton
     }
 
     /// <summary>The pages by path, and what is left to do, page by page.</summary>
-    public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Of(DependencyMatrix matrix)
+    public static (ImmutableSortedDictionary<string, string> Pages,
+        ImmutableArray<string> ToDos) Of(DependencyMatrix matrix)
     {
         var pages = Of(matrix, frequency: null);
         return (pages, ToDosOn(pages));
     }
 
     /// <param name="frequency">The word for a weight; null for words made from the weights.</param>
-    internal static ImmutableSortedDictionary<string, string> Of(DependencyMatrix matrix, Func<double, string>? frequency) =>
+    internal static ImmutableSortedDictionary<string, string> Of(DependencyMatrix matrix,
+        Func<double, string>? frequency) =>
         new PageSkeleton(Completed(matrix), frequency).Pages();
 
     /// <summary>The lines of pages that a person must write, each behind the path of its page.</summary>
     internal static ImmutableArray<string> ToDosOn(IEnumerable<KeyValuePair<string, string>> pages) =>
         [.. pages.SelectMany(page => page.Value.Split('\n')
-            .Where(line => line.Contains(ToDo, StringComparison.Ordinal)).Select(line => $"{page.Key}: {line.Trim()}"))];
+            .Where(line => line.Contains(ToDo, StringComparison.Ordinal))
+            .Select(line => $"{page.Key}: {line.Trim()}"))];
 
-    /// <summary>A folder that knows no fault yet: what every folder needs, with all words and one series, and what is left to do.</summary>
+    /// <summary>
+    /// A folder that knows no fault yet: what every folder needs, with all words and one series, and what is left to
+    /// do.
+    /// </summary>
     public static (ImmutableSortedDictionary<string, string> Pages, ImmutableArray<string> ToDos) Empty()
     {
         var none = new MatrixFault(NoneOfThese, 2, [Watch]);
@@ -51,7 +59,8 @@ public sealed partial class PageSkeleton
         return (pages.SetItem("words.md", FixedPages.AllWords)
             .SetItem("series/any-unit.md", FixedPages.AnySeries).SetItem("coverage/any-unit.md", FixedPages.AnyCoverage)
             .SetItem("index.md", pages["index.md"] + "- [Any unit](series/any-unit.md)\n")
-            .SetItem($"faults/{NoneOfThese}.md", pages[$"faults/{NoneOfThese}.md"].Replace("weight-1", "occasional", StringComparison.Ordinal)), toDos);
+            .SetItem($"faults/{NoneOfThese}.md",
+                pages[$"faults/{NoneOfThese}.md"].Replace("weight-1", "occasional", StringComparison.Ordinal)), toDos);
     }
 
     // Pages need a symptom to begin with, and the fault that stands for none of those known.
@@ -68,7 +77,8 @@ public sealed partial class PageSkeleton
         return matrix with
         {
             Faults = matrix.Faults.Add(new MatrixFault(NoneOfThese, matrix.Faults.Min(fault => fault.Weight), [Watch])),
-            Symptoms = [.. matrix.Symptoms.Select(symptom => symptom with { Causes = symptom.Causes.SetItem(NoneOfThese, 0.1) })],
+            Symptoms = [.. matrix.Symptoms.Select(symptom => symptom
+                with { Causes = symptom.Causes.SetItem(NoneOfThese, 0.1) })],
             Checks = [.. matrix.Checks.Select(check => check with
             {
                 Rows = check.Rows.SetItem(NoneOfThese, [.. check.Outcomes.Select(_ => 1.0 / check.Outcomes.Length)]),
@@ -83,7 +93,8 @@ public sealed partial class PageSkeleton
         pages["words.md"] = FixedPages.Words + string.Concat(weights.Select((weight, place) =>
             $"| weight-{place + 1} | {Number(weight)} | {FixedPages.Source("")} |\n"));
         foreach (MatrixFault fault in matrix.Faults) pages[$"faults/{ids.Of(fault.Id)}.md"] = Page(fault);
-        foreach (string repair in matrix.Faults.SelectMany(RepairsOf).Distinct()) pages[$"repairs/{ids.Of(repair)}.md"] = Repair(repair);
+        foreach (string repair in matrix.Faults.SelectMany(RepairsOf).Distinct())
+            pages[$"repairs/{ids.Of(repair)}.md"] = Repair(repair);
         foreach (MatrixSymptom symptom in matrix.Symptoms) pages[$"symptoms/{ids.Of(symptom.Id)}.md"] = Page(symptom);
         foreach (MatrixCheck check in matrix.Checks) pages[$"checks/{ids.Of(check.Id)}.md"] = Page(check);
         pages["index.md"] = FixedPages.Index + string.Concat(
@@ -92,7 +103,8 @@ public sealed partial class PageSkeleton
         return pages.ToImmutable();
     }
 
-    private IEnumerable<string> RepairsOf(MatrixFault fault) => fault.Repairs.IsEmpty ? [$"mend-{ids.Of(fault.Id)}"] : fault.Repairs;
+    private IEnumerable<string> RepairsOf(MatrixFault fault) =>
+        fault.Repairs.IsEmpty ? [$"mend-{ids.Of(fault.Id)}"] : fault.Repairs;
 
     private string Page(MatrixFault fault) =>
         $"""

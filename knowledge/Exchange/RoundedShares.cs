@@ -4,8 +4,8 @@ namespace DxAssistant.Knowledge.Exchange;
 
 /// <summary>Shares that sum to 1, to nine digits, so that the digits sum to 1 too.</summary>
 /// <remarks>
-/// Each is rounded down, and what is left over goes to those that lost most (the method of largest remainders, from memory). So a page
-/// that holds them has nothing to scale, and they are written again as they were read.
+/// Each is rounded down, and what is left over goes to those that lost most (the method of largest remainders, from
+/// memory). So a page that holds them has nothing to scale, and they are written again as they were read.
 /// </remarks>
 internal static class RoundedShares
 {
@@ -19,7 +19,9 @@ internal static class RoundedShares
         ImmutableArray<double> exact = [.. shares.Select(share => share / sum * Steps)];
         double[] whole = [.. exact.Select(Math.Floor)];
         int left = (int)Math.Round(Steps - whole.Sum());
-        foreach (int place in Enumerable.Range(0, whole.Length).OrderByDescending(place => exact[place] - whole[place]).Take(left)) whole[place]++;
+        foreach (int place in Enumerable.Range(0, whole.Length).OrderByDescending(place => exact[place] - whole[place])
+            .Take(left))
+            whole[place]++;
         return [.. whole.Select(steps => steps / Steps)];
     }
 }

@@ -16,8 +16,11 @@ public static class GlyphReader
     /// throws.</summary>
     public static GlyphReading Read(string text) => Heard(text, guess: true) ?? new GlyphReading("", []);
 
-    /// <summary>Reads a message that may be about something else: what is plainly a code, spelled in any way, and no guesses.</summary>
-    public static bool TryRead(string text, [NotNullWhen(true)] out GlyphReading? reading) => (reading = Heard(text, guess: false)) is not null;
+    /// <summary>
+    /// Reads a message that may be about something else: what is plainly a code, spelled in any way, and no guesses.
+    /// </summary>
+    public static bool TryRead(string text, [NotNullWhen(true)] out GlyphReading? reading) =>
+        (reading = Heard(text, guess: false)) is not null;
 
     /// <summary>Reads a message that is nothing but one code, spelled in any way.</summary>
     public static bool TrySpell(string written, [NotNullWhen(true)] out GlyphReading? reading)
@@ -35,7 +38,8 @@ public static class GlyphReader
         string text = LatinCodes.In(written);
         string described = DescribedShapes.Resolve(text);
         // What was resolved already needs no turning.
-        return described != text || !TurnedCode.IsMeant(text) || Upright(text, guess) is not { Canonical.Length: > 1 } seen ? Upright(described, guess)
+        return described != text || !TurnedCode.IsMeant(text)
+            || Upright(text, guess) is not { Canonical.Length: > 1 } seen ? Upright(described, guess)
             : Of(TurnedCode.Turn(seen.Canonical), seen.Flashing, null);
     }
 
@@ -46,8 +50,10 @@ public static class GlyphReader
         if (LampsTogether.In(tokens) is { } flashing) return Of("", flashing, null);
         SpelledRun? spelled = Speller.Read(text, out bool covered);
         bool number = spelled?.Text.All(char.IsAsciiDigit) != false;
-        if (number && LampForms.TellsACount(text) && BlinkFinder.In(tokens, null) is { } counted) return Of("", null, counted);
-        if (covered && spelled is not null && (guess || IsPlain(spelled)) && !(number && BlinkFinder.In(tokens, null) is not null) && !FullDisplay.Says(text))
+        if (number && LampForms.TellsACount(text) && BlinkFinder.In(tokens, null) is { } counted)
+            return Of("", null, counted);
+        if (covered && spelled is not null && (guess || IsPlain(spelled))
+            && !(number && BlinkFinder.In(tokens, null) is not null) && !FullDisplay.Says(text))
             return Of(spelled.Text, Steadiness.In(tokens), null);
         string mended = guess ? SpokenForms.Mend(text) : text;
         if (TryFind(mended, out GlyphReading? found) || TryFind(text, out found)) return found;
@@ -62,7 +68,9 @@ public static class GlyphReader
         if (FullDisplay.Says(text)) return Of("88", Steadiness.In(tokens), null);
         if (spelled is not null && IsPlain(spelled)) return Of(spelled.Text, Steadiness.In(tokens), null);
         string plain = GlyphShapes.Plain(mended);
-        return plain.Length is > 0 and <= LongestCode && mended.Length <= 2 * LongestCode && plain.All(c => c < 128) ? Of(plain, null, null) : null;
+        return plain.Length is > 0 and <= LongestCode && mended.Length <= 2 * LongestCode && plain.All(c => c < 128)
+            ? Of(plain, null, null)
+            : null;
     }
 
     /// <summary>Finds a code or a blink pattern in a sentence.</summary>

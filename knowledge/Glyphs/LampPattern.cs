@@ -5,7 +5,9 @@ using DxAssistant.Knowledge.Glyphs.Finding;
 
 namespace DxAssistant.Knowledge.Glyphs;
 
-/// <summary>How lamps blink before they pause: one lamp some number of times, or several lamps each its own number.</summary>
+/// <summary>
+/// How lamps blink before they pause: one lamp some number of times, or several lamps each its own number.
+/// </summary>
 /// <remarks>A lone lamp that nobody named has the name "".</remarks>
 public sealed class LampPattern
 {
@@ -18,7 +20,9 @@ public sealed class LampPattern
     /// <summary>One or more, by name, each name once.</summary>
     public ImmutableArray<LampCount> Lamps { get; }
 
-    /// <summary>Reads a pattern as pages and cases write it: <c>3 blinks</c>, <c>red 3 blinks</c>, <c>green 3, red 1</c>.</summary>
+    /// <summary>
+    /// Reads a pattern as pages and cases write it: <c>3 blinks</c>, <c>red 3 blinks</c>, <c>green 3, red 1</c>.
+    /// </summary>
     public static bool TryRead(string? look, [NotNullWhen(true)] out LampPattern? pattern)
     {
         LampCount?[] lamps = [.. (look ?? "").Split(Between).Select(Part)];
@@ -60,7 +64,8 @@ public sealed class LampPattern
 
     private static string Written(IEnumerable<LampCount> lamps) => lamps.ToList() is [var only]
         ? string.Create(CultureInfo.InvariantCulture, $"{only.Lamp} {only.Blinks} blinks").TrimStart()
-        : string.Join(Between, lamps.Select(lamp => string.Create(CultureInfo.InvariantCulture, $"{lamp.Lamp} {lamp.Blinks}")));
+        : string.Join(Between,
+            lamps.Select(lamp => string.Create(CultureInfo.InvariantCulture, $"{lamp.Lamp} {lamp.Blinks}")));
 
     private static LampCount? Part(string text)
     {
@@ -68,7 +73,8 @@ public sealed class LampPattern
         if (words.Length > 1 && words[^1] is "blink" or "blinks") words = words[..^1];
         else if (words.Length == 1) return null;
         return (words is [_] || (words is [var name, _] && BlinkFinder.Lamps.Concat(BlinkFinder.Order).Contains(name)))
-            && int.TryParse(words[^1], NumberStyles.None, CultureInfo.InvariantCulture, out int blinks) && blinks is >= 1 and <= MostBlinks
+            && int.TryParse(words[^1], NumberStyles.None, CultureInfo.InvariantCulture, out int blinks)
+            && blinks is >= 1 and <= MostBlinks
             ? new LampCount(words.Length == 1 ? "" : words[0], blinks) : null;
     }
 

@@ -4,10 +4,12 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Judging;
 
-/// <summary>The difference between two temperatures of which one should be the warmer, such as air before and after a coil.</summary>
+/// <summary>
+/// The difference between two temperatures of which one should be the warmer, such as air before and after a coil.
+/// </summary>
 /// <remarks>
-/// Temperatures that differ the wrong way by more than the input <c>reversed</c> are a verdict of their own: heat flows the other way.
-/// By less they are low, so that two thermometers that show the same do not come near to being reversed.
+/// Temperatures that differ the wrong way by more than the input <c>reversed</c> are a verdict of their own: heat flows
+/// the other way. By less they are low, so that two thermometers that show the same do not come near to being reversed.
 /// </remarks>
 /// <param name="falls">True when the second should be the colder one.</param>
 internal sealed class DirectedSplitJudge(string name, bool falls) : ReadingJudge(
@@ -16,13 +18,15 @@ internal sealed class DirectedSplitJudge(string name, bool falls) : ReadingJudge
     [
         Need.Number("low", QuantityKind.TemperatureDifference, "least difference"),
         Need.Number("high", QuantityKind.TemperatureDifference, "largest difference"),
-        Need.Number("reversed", QuantityKind.TemperatureDifference, "difference the wrong way at which heat flows the other way"),
+        Need.Number("reversed", QuantityKind.TemperatureDifference,
+            "difference the wrong way at which heat flows the other way"),
         Need.Thermometer,
     ],
     [VerdictKind.Within, VerdictKind.Low, VerdictKind.High, VerdictKind.Reversed])
 {
     /// <summary>Both of them.</summary>
-    public static ImmutableArray<DirectedSplitJudge> All { get; } = [new("temperature-drop", true), new("temperature-rise", false)];
+    public static ImmutableArray<DirectedSplitJudge> All { get; } =
+        [new("temperature-drop", true), new("temperature-rise", false)];
 
     protected override Citation Source => Citation.Textbook("difference of two temperatures");
 
@@ -40,6 +44,7 @@ internal sealed class DirectedSplitJudge(string name, bool falls) : ReadingJudge
     }
 
     private static ImmutableSortedDictionary<VerdictKind, double> Weigh(Facts facts, Figure figure) =>
-        Zone.Weigh(figure.Value, figure.Uncertainty, new Zone(VerdictKind.Reversed, -Math.Abs(facts.Si("reversed")), EndIncluded: false),
+        Zone.Weigh(figure.Value, figure.Uncertainty,
+            new Zone(VerdictKind.Reversed, -Math.Abs(facts.Si("reversed")), EndIncluded: false),
             Zone.LowBelow(facts.Si("low")), Zone.WithinUpTo(facts.Si("high")), Zone.Above(VerdictKind.High));
 }

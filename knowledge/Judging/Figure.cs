@@ -18,7 +18,8 @@ internal sealed record Figure(string Name, double Value, double Uncertainty, Uni
     /// <summary>Makes a figure from parts of uncertainty that are independent.</summary>
     public static Figure Of(string name, double value, Unit unit, Derivation how,
         params ImmutableArray<(string Name, double Uncertainty)> parts) =>
-        new(name, value, Calculations.Doubt.Uncertainty.Combined([.. parts.Select(part => (1.0, part.Uncertainty))]), unit,
+        new(name, value, Calculations.Doubt.Uncertainty.Combined([.. parts.Select(part => (1.0, part.Uncertainty))]),
+            unit,
             how) { Parts = parts };
 
     /// <summary>Holds it against limits, ends included.</summary>
@@ -46,7 +47,8 @@ internal sealed record Figure(string Name, double Value, double Uncertainty, Uni
 
     private Derivation Combined()
     {
-        var sum = Derivation.Of("u = sqrt(sum u_i^2), u_i = limit of error / sqrt(3)", Calculations.Doubt.Uncertainty.Guide);
+        var sum =
+            Derivation.Of("u = sqrt(sum u_i^2), u_i = limit of error / sqrt(3)", Calculations.Doubt.Uncertainty.Guide);
         foreach (var (part, uncertainty) in Parts)
             sum = sum.With(part, uncertainty, Kinds.Difference(Unit));
         return sum.Gives("u", Uncertainty, Kinds.Difference(Unit));

@@ -32,7 +32,10 @@ public interface IJudge
     /// </exception>
     Judgement Judge(JudgeRequest request);
 
-    /// <summary>What one reading says whatever the others are: an open sensor is open at any temperature. Null when the others matter.</summary>
+    /// <summary>
+    /// What one reading says whatever the others are: an open sensor is open at any temperature. Null when the others
+    /// matter.
+    /// </summary>
     /// <param name="index">Its place among the readings.</param>
     /// <exception cref="ArgumentException">The inputs have a problem, or there is no such place.</exception>
     Judgement? JudgeAlone(int index, Reading reading, ImmutableSortedDictionary<string, JudgeInput> inputs);

@@ -4,7 +4,10 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A direct voltage against a band, with its sign: the leads stand on named terminals.</summary>
-/// <remarks>What lies further the other way than half of the band's lower end is reversed: the two cores are crossed, or the leads.</remarks>
+/// <remarks>
+/// What lies further the other way than half of the band's lower end is reversed: the two cores are crossed, or the
+/// leads.
+/// </remarks>
 internal sealed class PolarBandJudge() : ReadingJudge(
     "polar-band",
     [new("reading", QuantityKind.Voltage)],
@@ -26,7 +29,8 @@ internal sealed class PolarBandJudge() : ReadingJudge(
             Derivation.Of("low to high, ends included; reversed below -low / 2", Source), ("meter", facts.OfMeter(0)));
         return figure.Against(low, high, ToSettle.BetterRange, Source) with
         {
-            Weights = Zone.Weigh(figure.Value, figure.Uncertainty, new Zone(VerdictKind.Reversed, -low / 2, EndIncluded: false),
+            Weights = Zone.Weigh(figure.Value, figure.Uncertainty,
+                new Zone(VerdictKind.Reversed, -low / 2, EndIncluded: false),
                 Zone.LowBelow(low), Zone.WithinUpTo(high), Zone.Above(VerdictKind.High)),
         };
     }

@@ -35,7 +35,8 @@ internal abstract class ReadingJudge(
         if (ProblemWith(request.Inputs) is { } problem)
             throw new ArgumentException(problem, nameof(request));
         if (!Counts.Contains(request.Readings.Length))
-            throw new ArgumentException($"{Name} takes {string.Join(" or ", Counts)} readings, not {request.Readings.Length}", nameof(request));
+            throw new ArgumentException(
+                $"{Name} takes {string.Join(" or ", Counts)} readings, not {request.Readings.Length}", nameof(request));
         var facts = new Facts(this, request);
         return Refuse(facts) ?? DecisionRule.Take(this, Find(facts));
     }
@@ -43,13 +44,17 @@ internal abstract class ReadingJudge(
     public Judgement? JudgeAlone(int index, Reading reading, ImmutableSortedDictionary<string, JudgeInput> inputs)
     {
         if (ProblemWith(inputs) is { } problem) throw new ArgumentException(problem, nameof(inputs));
-        if (index < 0 || index >= Readings.Length) throw new ArgumentException($"{Name} has no reading {index}", nameof(index));
+        if (index < 0 || index >= Readings.Length)
+            throw new ArgumentException($"{Name} has no reading {index}", nameof(index));
         var facts = new Facts(this, new JudgeRequest([reading], inputs));
-        return FindAlone(index, facts) is { } finding && DecisionRule.Take(this, finding) is { Verdict: not VerdictKind.TooCloseToCall } judgement
+        return FindAlone(index, facts) is { } finding
+            && DecisionRule.Take(this, finding) is { Verdict: not VerdictKind.TooCloseToCall } judgement
             ? judgement : null;
     }
 
-    /// <summary>Weighs the one reading of <paramref name="facts"/> where the others do not matter; null where they do.</summary>
+    /// <summary>
+    /// Weighs the one reading of <paramref name="facts"/> where the others do not matter; null where they do.
+    /// </summary>
     protected virtual Finding? FindAlone(int index, Facts facts) => null;
 
     /// <summary>Weighs readings that are of the right kind and possible.</summary>
@@ -67,7 +72,8 @@ internal abstract class ReadingJudge(
     protected virtual Contradiction? ContradictionIn(Facts facts) => null;
 
     protected Judgement Impossible(string settle, string? which = null, string? pattern = null) =>
-        DecisionRule.Impossible(settle, Derivation.Of("no verdict", Source), which, Source) with { PatternKey = pattern };
+        DecisionRule.Impossible(settle, Derivation.Of("no verdict", Source), which, Source)
+            with { PatternKey = pattern };
 
     private Judgement? Refuse(Facts facts)
     {

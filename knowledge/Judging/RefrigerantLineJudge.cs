@@ -28,7 +28,8 @@ internal sealed class RefrigerantLineJudge : ReadingJudge
             Need.Refrigerant,
             Need.Number("low", QuantityKind.TemperatureDifference, "least value"),
             Need.Number("high", QuantityKind.TemperatureDifference, "largest value"),
-            Need.Number("most", QuantityKind.TemperatureDifference, "what no unit goes past: beyond it one of the two was misread", required: false),
+            Need.Number("most", QuantityKind.TemperatureDifference,
+                "what no unit goes past: beyond it one of the two was misread", required: false),
             Need.Altitude, Need.Gauge, Need.Thermometer,
         ],
         [VerdictKind.Within, VerdictKind.Low, VerdictKind.High]) => _figure = figure;

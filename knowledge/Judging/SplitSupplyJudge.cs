@@ -8,8 +8,8 @@ namespace DxAssistant.Knowledge.Judging;
 
 /// <summary>A split supply: leg to leg at its nominal value, each leg to ground at half of it.</summary>
 /// <remarks>
-/// Absent when all three are below a tenth of what they should be. Unequal when one leg is inside its limits and the other is not, or one is low and the other high. What such sets
-/// mean is <see cref="SplitPattern"/>'s.
+/// Absent when all three are below a tenth of what they should be. Unequal when one leg is inside its limits and the
+/// other is not, or one is low and the other high. What such sets mean is <see cref="SplitPattern"/>'s.
 /// </remarks>
 internal sealed class SplitSupplyJudge() : ReadingJudge(
     "split-supply",

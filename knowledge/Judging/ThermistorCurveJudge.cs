@@ -57,7 +57,8 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
     protected override Finding? FindAlone(int index, Facts facts)
     {
         if (index != 0) return null;
-        if (!facts.IsNumber(0)) return Alone(Finding.Certainly(facts.IsOpen(0) ? VerdictKind.OpenCircuit : VerdictKind.ShortCircuit));
+        if (!facts.IsNumber(0))
+            return Alone(Finding.Certainly(facts.IsOpen(0) ? VerdictKind.OpenCircuit : VerdictKind.ShortCircuit));
         if (facts.Reading(0).Unit.Kind != QuantityKind.Resistance || !base.IsPossible(facts, 0)) return null;
         var (shorted, inside, open) = Ends(facts, facts.OfMeter(0));
         // Between open and short the temperature decides.
@@ -88,7 +89,8 @@ internal sealed class ThermistorCurveJudge() : ReadingJudge(
         var curve = facts.Curve;
         curve.TryResistance(curve.Coldest, out var cold);
         curve.TryResistance(curve.Hottest, out var hot);
-        return Conformance.Of(facts[0], uncertainty, Math.Min(cold.Ohms, hot.Ohms) / Beyond, Math.Max(cold.Ohms, hot.Ohms) * Beyond);
+        return Conformance.Of(facts[0], uncertainty, Math.Min(cold.Ohms, hot.Ohms) / Beyond,
+            Math.Max(cold.Ohms, hot.Ohms) * Beyond);
     }
 
     // Past the end of the curve the limit is that of the end.

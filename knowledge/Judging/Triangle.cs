@@ -7,7 +7,9 @@ namespace DxAssistant.Knowledge.Judging;
 /// are distances: |a - b| ≤ c ≤ a + b. Sources: Kirchhoff's voltage law; Klein and Randić, Resistance distance,
 /// J. Math. Chem. 12 (1993) 81 (from memory).
 /// </remarks>
-/// <param name="Apex">Of the point opposite the base; the base lies on the axis from 0 to <paramref name="Base"/>.</param>
+/// <param name="Apex">
+/// Of the point opposite the base; the base lies on the axis from 0 to <paramref name="Base"/>.
+/// </param>
 internal sealed record Triangle(double Base, (double X, double Y) Apex)
 {
     // Three standard uncertainties, and what moves between one reading and the next (common practice, no source).

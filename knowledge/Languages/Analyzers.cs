@@ -10,7 +10,9 @@ using Lucene.Net.Util;
 
 namespace DxAssistant.Knowledge.Languages;
 
-/// <summary>The search analyzers by the name a language page gives. Stop words are kept: "no" and "sin" tell something.</summary>
+/// <summary>
+/// The search analyzers by the name a language page gives. Stop words are kept: "no" and "sin" tell something.
+/// </summary>
 internal static class Analyzers
 {
     public static ImmutableArray<string> Names { get; } = ["french", "german", "italian", "portuguese", "spanish"];

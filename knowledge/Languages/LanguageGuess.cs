@@ -20,7 +20,8 @@ public sealed class LanguageGuess
         others = library.Language is null ? [] :
         [
             .. library.Languages.Values.Where(page => !page.IsMain)
-                .Select(page => (page.Id, Known(library.Translations.TryGetValue(page.Id, out Library? said) ? said : null, page))),
+                .Select(page =>
+                    (page.Id, Known(library.Translations.TryGetValue(page.Id, out Library? said) ? said : null, page))),
         ];
     }
 

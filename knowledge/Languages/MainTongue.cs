@@ -5,7 +5,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Knowledge.Languages;
 
-/// <summary>Puts number words, units and the names of signs into the words that the readers of readings and codes know.</summary>
+/// <summary>
+/// Puts number words, units and the names of signs into the words that the readers of readings and codes know.
+/// </summary>
 public sealed partial class MainTongue
 {
     private readonly LanguagePage page;
@@ -57,7 +59,8 @@ public sealed partial class MainTongue
         {
             int length = (2 * words.Length) - 1;
             if (at + length <= said.Count
-                && words.Select((word, place) => said[at + (2 * place)].Word == word).All(same => same)) return (length, means);
+                && words.Select((word, place) => said[at + (2 * place)].Word == word).All(same => same))
+                return (length, means);
         }
 
         return (0, null);
@@ -81,7 +84,8 @@ public sealed partial class MainTongue
         int end = at;
         for (int next = at; next < said.Count && said[next].Word is { } word; next += 2)
         {
-            if (numbers.TryGetValue(word, out double value) && (value >= 0 || (next > at && value == Point))) end = next + 1;
+            if (numbers.TryGetValue(word, out double value) && (value >= 0 || (next > at && value == Point)))
+                end = next + 1;
             else if (!(next > at && numbers.ContainsKey(word))) break;
         }
 
@@ -114,7 +118,8 @@ public sealed partial class MainTongue
     {
         string told = figures;
         foreach (WordPair pair in page.Figures)
-            told = Regex.Replace(told, $@"(?<![\p{{L}}]){Regex.Escape(pair.Words)}(?![\p{{L}}])", pair.Means.Replace("$", "$$", StringComparison.Ordinal), RegexOptions.CultureInvariant);
+            told = Regex.Replace(told, $@"(?<![\p{{L}}]){Regex.Escape(pair.Words)}(?![\p{{L}}])",
+                pair.Means.Replace("$", "$$", StringComparison.Ordinal), RegexOptions.CultureInvariant);
         return page.DecimalComma ? Decimal().Replace(told, "$1,$2") : told;
     }
 

@@ -67,7 +67,8 @@ internal sealed class TongueIndex
             foreach ((string _, ImmutableArray<string> terms) in wordings)
             {
                 var document = new Document();
-                foreach (string term in terms) document.Add(new StringField(Field, term, Lucene.Net.Documents.Field.Store.NO));
+                foreach (string term in terms)
+                    document.Add(new StringField(Field, term, Lucene.Net.Documents.Field.Store.NO));
                 writer.AddDocument(document);
             }
 

@@ -27,10 +27,14 @@ public sealed class TongueMatcher : IMatcher
     {
         terms = new TongueTerms(library.Language!, library.Glossary);
         string tag = library.Language!.Id;
-        symptoms = new TongueIndex(terms, library.Symptoms.Values.Select(page => (page.Id.Value, In(tag, [page.Title, .. page.SaidAs]))));
-        faults = new TongueIndex(terms, library.Faults.Values.Select(page => (page.Id.Value, In(tag, [page.Title, .. page.SaidAs]))));
-        refusals = new TongueRequests(terms, library.Refusals.Values.Where(page => page.Unsafe).Select(page => (page.Id, In(tag, page.SaidAs))));
-        offTopic = new TongueRequests(terms, library.Refusals.Values.Where(page => !page.Unsafe).Select(page => (page.Id, In(tag, page.SaidAs))));
+        symptoms = new TongueIndex(terms,
+            library.Symptoms.Values.Select(page => (page.Id.Value, In(tag, [page.Title, .. page.SaidAs]))));
+        faults = new TongueIndex(terms,
+            library.Faults.Values.Select(page => (page.Id.Value, In(tag, [page.Title, .. page.SaidAs]))));
+        refusals = new TongueRequests(terms, library.Refusals.Values.Where(page => page.Unsafe)
+            .Select(page => (page.Id, In(tag, page.SaidAs))));
+        offTopic = new TongueRequests(terms, library.Refusals.Values.Where(page => !page.Unsafe)
+            .Select(page => (page.Id, In(tag, page.SaidAs))));
         causes = new LibraryCauses(library);
     }
 
@@ -43,14 +47,18 @@ public sealed class TongueMatcher : IMatcher
         double best = Math.Max(Score(shown), Score(named));
         if (best < Faintest) return Nothing(MatchDecision.None, offTopic.Find(text));
         MatchDecision decision = Score(named) >= Clear && Score(named) > Score(shown)
-            && (named.Length == 1 || named[0].Score - named[1].Score >= Lead) ? MatchDecision.Fault : MatchDecision.Choices;
+            && (named.Length == 1 || named[0].Score - named[1].Score >= Lead)
+            ? MatchDecision.Fault
+            : MatchDecision.Choices;
         return new MatchResult(decision, Candidates(named, shown), shown, null, [], []);
     }
 
-    private ImmutableArray<MatchCandidate> Candidates(ImmutableArray<MatchCandidate> named, ImmutableArray<MatchCandidate> shown) =>
+    private ImmutableArray<MatchCandidate> Candidates(ImmutableArray<MatchCandidate> named,
+        ImmutableArray<MatchCandidate> shown) =>
         !named.IsEmpty || shown.IsEmpty ? [.. named.Take(Most)] :
         [
-            .. causes.CausesOf(shown[0].Id).OrderByDescending(cause => cause.Probability).ThenBy(cause => cause.FaultId, StringComparer.Ordinal)
+            .. causes.CausesOf(shown[0].Id).OrderByDescending(cause => cause.Probability)
+                .ThenBy(cause => cause.FaultId, StringComparer.Ordinal)
                 .Select(cause => new MatchCandidate(cause.FaultId, shown[0].Score * cause.Probability)).Take(Most),
         ];
 

@@ -6,7 +6,9 @@ using Lucene.Net.Analysis.TokenAttributes;
 
 namespace DxAssistant.Knowledge.Languages;
 
-/// <summary>The telling terms of a text: stems without accents, concepts of the glossary, and what is denied marked so.</summary>
+/// <summary>
+/// The telling terms of a text: stems without accents, concepts of the glossary, and what is denied marked so.
+/// </summary>
 internal sealed class TongueTerms
 {
     private const string Denied = "not ";
@@ -27,12 +29,14 @@ internal sealed class TongueTerms
         sound = [.. page.AllIsWell.Select(Joined)];
         concepts = [.. glossary.SelectMany(entry => entry.AlsoSaidAs.Concat(entry.OftenMisspelt)
                 .Select(words => (Joined(words), Joined(entry.Concept))))
-            .Where(pair => pair.Item1 != pair.Item2).OrderByDescending(pair => pair.Item1.Length).ThenBy(pair => pair.Item1, StringComparer.Ordinal)];
+            .Where(pair => pair.Item1 != pair.Item2).OrderByDescending(pair => pair.Item1.Length)
+            .ThenBy(pair => pair.Item1, StringComparer.Ordinal)];
     }
 
     /// <summary>The terms of a message; a clause that says a part is sound tells nothing of what is wrong.</summary>
     public ImmutableArray<string> Of(string text) =>
-        [.. Clauses(text).Where(clause => !IsSound(clause)).SelectMany(clause => Terms(clause)).Distinct(StringComparer.Ordinal)];
+        [.. Clauses(text).Where(clause => !IsSound(clause)).SelectMany(clause => Terms(clause))
+            .Distinct(StringComparer.Ordinal)];
 
     /// <summary>The terms of each clause, denied or not.</summary>
     public IEnumerable<ImmutableArray<string>> ByClause(string text) => Clauses(text).Select(clause => Terms(clause));
@@ -40,7 +44,8 @@ internal sealed class TongueTerms
     private static IEnumerable<string> Clauses(string text) => (text.Length > 4_000 ? text[..4_000] : text).Split(Ends)
         .Select(Joined).Where(clause => clause.Length > 0);
 
-    private bool IsSound(string clause) => sound.Any(words => Holds(clause, words)) && !clause.Split(' ').Any(denials.Contains);
+    private bool IsSound(string clause) =>
+        sound.Any(words => Holds(clause, words)) && !clause.Split(' ').Any(denials.Contains);
 
     private ImmutableArray<string> Terms(string clause)
     {
@@ -81,5 +86,6 @@ internal sealed class TongueTerms
 
     private static string Joined(string text) => string.Join(' ', PlainLetters.Words(text));
 
-    private static bool Holds(string clause, string words) => $" {clause} ".Contains($" {words} ", StringComparison.Ordinal);
+    private static bool Holds(string clause, string words) =>
+        $" {clause} ".Contains($" {words} ", StringComparison.Ordinal);
 }

@@ -38,7 +38,9 @@ internal sealed class BarsPicture
         [
             .. _caption.Odd,
             .. Bands.Where(band => band is not null && Figures.Limits(band).Length > 0).Take(1)
-                .Select(band => IsPoint(band!) ? (Sign.Dashed, _caption.Expected(band!).Item2) : _caption.Expected(band!)),
+                .Select(band => IsPoint(band!)
+                    ? (Sign.Dashed, _caption.Expected(band!).Item2)
+                    : _caption.Expected(band!)),
         ];
         double rows = Places.Sum(Height);
         var pen = new Pen(300, rows + 4 + (key.Length > 0 ? Key.Height(key, 300) : 0));

@@ -52,7 +52,8 @@ public sealed class BeliefPicture
         string said = string.Join("; ", _steps.Select(step => words.Say("picture-belief-step", ("step", step.What),
             ("fault", _title(Leader(step))), ("percent", Percent(step, Leader(step))))));
         string text = words.Say("picture-belief", ("steps", said));
-        return new Drawn("belief", pen.Finish("belief", words.Say("picture-belief-title"), text), "picture-belief", text);
+        return new Drawn("belief", pen.Finish("belief", words.Say("picture-belief-title"), text), "picture-belief",
+            text);
     }
 
     private static Scale Up => new(0, 1, Bottom, Top);
@@ -71,7 +72,8 @@ public sealed class BeliefPicture
 
         int every = (_steps.Length + 11) / 12;
         for (int step = 0; step < _steps.Length; step += every)
-            pen.Text("soft", X(step), Bottom + 17, (step + 1).ToString(CultureInfo.InvariantCulture), Anchor.Middle, TextSize.Scale);
+            pen.Text("soft", X(step), Bottom + 17, (step + 1).ToString(CultureInfo.InvariantCulture), Anchor.Middle,
+                TextSize.Scale);
     }
 
     // Stepped: what is believed holds until the next thing is learnt.

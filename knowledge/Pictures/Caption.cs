@@ -21,7 +21,8 @@ internal sealed record Caption(VerdictFacts Facts, IPictureWords Words)
         (Sign.Band, Words.Say("picture-key-expected", ("band", Figures.Limits(band))));
 
     /// <summary>The line of the key for how far a figure may be off; none when that is not known.</summary>
-    public IEnumerable<(Sign, string)> Doubt(ExpectedBand band) => band is { Found: not null, StandardUncertainty: { Value: > 0 } u }
+    public IEnumerable<(Sign, string)> Doubt(ExpectedBand band) =>
+        band is { Found: not null, StandardUncertainty: { Value: > 0 } u }
         ? [(Sign.Doubt, Words.Say("picture-key-doubt", ("doubt", Figures.OfDoubt(u))))]
         : [];
 

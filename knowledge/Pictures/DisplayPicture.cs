@@ -23,7 +23,9 @@ public static class DisplayPicture
         string phrase = isCounted ? "picture-lamp" : "picture-display";
         string text = words.Say(phrase, ("code", code.Display), ("look", code.Look));
         bool flashes = code.Look == "flashing";
-        string svg = isCounted ? Lamps(lamps!, text) : isLamp ? Together(flashes, text) : Digits(code.Display, flashes, text);
+        string svg = isCounted ? Lamps(lamps!, text) : isLamp
+            ? Together(flashes, text)
+            : Digits(code.Display, flashes, text);
         return new Drawn(isLamp ? "lamp" : "display", svg, phrase, text);
     }
 
@@ -37,7 +39,9 @@ public static class DisplayPicture
         {
             Bulb(pen, top);
             double foot = top + 40;
-            pen.Polyline("ink", flashes ? Beats(Start, Wide, foot, Pulses) : [(Start - 4, foot - 20), (Start + (Pulses * Wide), foot - 20)]);
+            pen.Polyline("ink", flashes
+                ? Beats(Start, Wide, foot, Pulses)
+                : [(Start - 4, foot - 20), (Start + (Pulses * Wide), foot - 20)]);
         }
 
         return pen.Finish("lamp", text, text);
@@ -97,7 +101,8 @@ public static class DisplayPicture
         double foot = top + 40 + row * 30;
         double end = Start + count * Wide;
         pen.Polyline("ink", Beats(Start, Wide, foot, count));
-        pen.Text("ink", end + 4, foot - 4, (row * PulsesInARow + count).ToString("0", CultureInfo.InvariantCulture), bold: true);
+        pen.Text("ink", end + 4, foot - 4, (row * PulsesInARow + count).ToString("0", CultureInfo.InvariantCulture),
+            bold: true);
     }
 
     private static (double X, double Y)[] Beats(double start, double wide, double foot, int count)

@@ -43,7 +43,8 @@ public static class LedgerPicture
         double end = Middle + Reach * Math.Clamp(entry.LogOdds / Full, -1, 1);
         pen.Line("edge", Middle, bar - 2, Middle, bar + BarHeight + 2);
         if (entry.LogOdds >= 0)
-            pen.Box("found", Middle, bar, Math.Max(end, Middle + 2), bar + BarHeight, " fill=\"currentColor\" fill-opacity=\"0.55\"");
+            pen.Box("found", Middle, bar, Math.Max(end, Middle + 2), bar
+                + BarHeight, " fill=\"currentColor\" fill-opacity=\"0.55\"");
         else Key.Rungs(pen, Math.Min(end, Middle - 2), bar, Middle, bar + BarHeight);
         pen.Text("ink", 300, bar + 12, Factor(entry), Anchor.End, bold: true);
         return bar + BarHeight + 10;

@@ -33,8 +33,10 @@ internal sealed class Pen(double width, double height)
     public Pen Box(string look, double left, double top, double right, double bottom, string more = "")
     {
         double x = Math.Clamp(left, 0, Width), y = Math.Clamp(top, 0, Height);
-        double wide = Math.Max(0, Math.Clamp(right, 0, Width) - x), high = Math.Max(0, Math.Clamp(bottom, 0, Height) - y);
-        return Mark($"<rect class=\"{look}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(wide)}\" height=\"{N(high)}\"{more}/>");
+        double wide = Math.Max(0, Math.Clamp(right, 0, Width) - x), high =
+            Math.Max(0, Math.Clamp(bottom, 0, Height) - y);
+        return Mark(
+            $"<rect class=\"{look}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(wide)}\" height=\"{N(high)}\"{more}/>");
     }
 
     /// <summary>A point that was found: filled, with a ring of paper around it so that lines behind it stop.</summary>
@@ -44,7 +46,8 @@ internal sealed class Pen(double width, double height)
     public Pen Circle(string look, double x, double y, double radius, string more = "") =>
         Mark($"<circle class=\"{look}\" cx=\"{X(x)}\" cy=\"{Y(y)}\" r=\"{N(radius)}\"{more}/>");
 
-    public Pen Text(string look, double x, double y, string words, Anchor anchor = Anchor.Start, int size = TextSize.Plain,
+    public Pen Text(string look, double x, double y, string words, Anchor anchor = Anchor.Start,
+        int size = TextSize.Plain,
         bool bold = false)
     {
         string at = anchor switch
@@ -54,12 +57,14 @@ internal sealed class Pen(double width, double height)
             _ => "",
         };
         string weight = bold ? " font-weight=\"700\"" : "";
-        return Mark($"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\"{at}{weight}>{Escaped(words)}{(_isLink ? " " : "")}</text>");
+        return Mark(
+            $"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\"{at}{weight}>{Escaped(words)}{(_isLink ? " " : "")}</text>");
     }
 
     /// <summary>Words that run upwards.</summary>
     public Pen TextUp(string look, double x, double y, string words, int size) =>
-        Mark($"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\" transform=\"rotate(-90 {X(x)} {Y(y)})\">{Escaped(words)}</text>");
+        Mark(
+            $"<text class=\"{look}\" x=\"{X(x)}\" y=\"{Y(y)}\" font-size=\"{size}\" transform=\"rotate(-90 {X(x)} {Y(y)})\">{Escaped(words)}</text>");
 
     /// <summary>Marks that say what they are when one points at them.</summary>
     public Pen Named(string name, Action<Pen> marks)
@@ -82,8 +87,9 @@ internal sealed class Pen(double width, double height)
 
     /// <summary>The whole drawing.</summary>
     /// <param name="role"><c>img</c>, or <c>group</c> when there are links in it.</param>
-    public string Finish(string kind, string title, string text, string role = "img") => string.Create(CultureInfo.InvariantCulture,
-        $"""<svg xmlns="http://www.w3.org/2000/svg" class="drawing {kind}" viewBox="0 0 {N(Width)} {N(Height)}" role="{role}">""")
+    public string Finish(string kind, string title, string text, string role = "img") =>
+        string.Create(CultureInfo.InvariantCulture,
+            $"""<svg xmlns="http://www.w3.org/2000/svg" class="drawing {kind}" viewBox="0 0 {N(Width)} {N(Height)}" role="{role}">""")
         + $"<title>{Escaped(title)}</title><desc>{Escaped(text)}</desc>{_marks}</svg>";
 
     private Pen Mark(string mark)

@@ -55,7 +55,8 @@ internal sealed class SaturationPicture
         string found = Figures.Of(Band.Found!);
         (Sign, string)[] key =
         [
-            (Sign.Open, _caption.Words.Say("picture-key-saturation", ("temperature", Figures.Of(_point.Celsius.In(_warmth))),
+            (Sign.Open,
+                _caption.Words.Say("picture-key-saturation", ("temperature", Figures.Of(_point.Celsius.In(_warmth))),
                 ("pressure", Figures.Of(facts.Readings[0])))),
             (Sign.Found, facts.Labelled(1)),
             (Sign.Distance, $"{Band.Name} {found}"),
@@ -80,7 +81,8 @@ internal sealed class SaturationPicture
             double shown = frame.Up.From + (frame.Up.To - frame.Up.From) * i / Samples;
             SaturationPoint at = SaturationPoint.At(_refrigerant, _figure.Curve, _pressure.ToSi(shown), _air);
             double warmth = _warmth.FromSi(at.Celsius);
-            if (at.Outside == 0 && frame.Across.Holds(warmth)) points.Add((frame.Across.At(warmth), frame.Up.At(shown)));
+            if (at.Outside == 0 && frame.Across.Holds(warmth))
+                points.Add((frame.Across.At(warmth), frame.Up.At(shown)));
         }
 
         pen.Polyline("ink", points);
@@ -101,7 +103,8 @@ internal sealed class SaturationPicture
 
     private double X(Frame frame, double celsius) => frame.Across.At(_warmth.FromSi(celsius));
 
-    private double Offset(Quantity? limit) => limit is null ? _celsius : _point.Celsius - _figure.SaturationSign * limit.Si;
+    private double Offset(Quantity? limit) =>
+        limit is null ? _celsius : _point.Celsius - _figure.SaturationSign * limit.Si;
 
     private Scale Across()
     {

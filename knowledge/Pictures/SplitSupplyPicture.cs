@@ -69,7 +69,9 @@ internal sealed class SplitSupplyPicture
 
     private void Leg(Pen pen, int place, (double X, double Y) from, (double X, double Y) to) =>
         pen.Line(Look(place), from.X, from.Y, to.X, to.Y,
-            IsOdd(place) ? " stroke-width=\"5\" stroke-dasharray=\"2 3\" stroke-linecap=\"butt\"" : " stroke-width=\"3\"");
+            IsOdd(place)
+                ? " stroke-width=\"5\" stroke-dasharray=\"2 3\" stroke-linecap=\"butt\""
+                : " stroke-width=\"3\"");
 
     private string Look(int place) => IsOdd(place) ? "off" : "ink";
 

@@ -74,7 +74,8 @@ internal static class Strip
         double doubt = band.StandardUncertainty is { } u ? Figures.Doubt(u).Value : 0;
         double[] values = [.. new[]
         {
-            band.Low?.Value, band.High?.Value, band.Nominal?.Value, band.Found?.Value - doubt, band.Found?.Value + doubt,
+            band.Low?.Value, band.High?.Value, band.Nominal?.Value, band.Found?.Value - doubt, band.Found?.Value
+                + doubt,
         }.OfType<double>()];
         double[] positive = [.. values.Where(value => value > 0)];
         bool wide = positive.Length == values.Length && values.Max() / values.Min() > WideRatio;
@@ -87,7 +88,9 @@ internal static class Strip
     private static Scale Even(double[] values, ExpectedBand band)
     {
         double least = band.Low is null ? Math.Min(0, values.Min()) : values.Min();
-        double most = band.High is null && band.Low is not null ? Math.Max(values.Max(), band.Low.Value * 1.5) : values.Max();
+        double most = band.High is null && band.Low is not null
+            ? Math.Max(values.Max(), band.Low.Value * 1.5)
+            : values.Max();
         double span = most - least > 0 ? most - least : Math.Max(1, Math.Abs(most));
         double from = band.Low is null && least >= 0 ? 0 : least - 0.15 * span;
         return new Scale(from, most + 0.15 * span, Left, Right);

@@ -48,7 +48,9 @@ public static class ReadingParser
         Judged Judged(Mention mention) =>
             new Judge(tokens, context.Of(mention.Label)).Of(placed ? mention : Unplaced(mention));
         List<Judged> judged = [.. assigned.Select(Judged)];
-        List<Judged> onForm = context.Fields.IsEmpty ? judged : LegOrder.Settle(new OneScale(Judged).Settle(judged), context);
+        List<Judged> onForm = context.Fields.IsEmpty
+            ? judged
+            : LegOrder.Settle(new OneScale(Judged).Settle(judged), context);
         return new Verdicts(tokens, context).Of(onForm, anyExpected);
     }
 

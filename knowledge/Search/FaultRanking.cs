@@ -5,10 +5,14 @@ using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Faults by how probable they are: what the wording model says, how well their own words fit, and the symptoms that they explain.</summary>
+/// <summary>
+/// Faults by how probable they are: what the wording model says, how well their own words fit, and the symptoms that
+/// they explain.
+/// </summary>
 internal static class FaultRanking
 {
-    public static ImmutableArray<MatchCandidate> Rank(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
+    public static ImmutableArray<MatchCandidate> Rank(ImmutableArray<SearchHit> faults,
+        ImmutableArray<MatchCandidate> symptoms,
         ISymptomCauses causes, WholeMessage whole)
     {
         var odds = OddsOfAll(faults, symptoms, causes, whole);
@@ -28,8 +32,11 @@ internal static class FaultRanking
     private static int BestFirst(MatchCandidate one, MatchCandidate other) =>
         one.Score != other.Score ? other.Score.CompareTo(one.Score) : string.CompareOrdinal(one.Id, other.Id);
 
-    /// <summary>The log odds of every fault that anything speaks for: those that fit in the order given, then the others by id.</summary>
-    private static List<(string Id, double Odds)> OddsOfAll(ImmutableArray<SearchHit> faults, ImmutableArray<MatchCandidate> symptoms,
+    /// <summary>
+    /// The log odds of every fault that anything speaks for: those that fit in the order given, then the others by id.
+    /// </summary>
+    private static List<(string Id, double Odds)> OddsOfAll(ImmutableArray<SearchHit> faults,
+        ImmutableArray<MatchCandidate> symptoms,
         ISymptomCauses causes, WholeMessage whole)
     {
         var others = Explained(symptoms, causes);
@@ -47,7 +54,8 @@ internal static class FaultRanking
     }
 
     private static double Odds(SearchHit? own, double explained, double weight) =>
-        Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0)) + (Weights.Explained * explained) + Favor(weight);
+        Math.Log(Math.Max(own?.Probability ?? 0, Weights.Floor)) + (Weights.Fit * (own?.Score ?? 0))
+            + (Weights.Explained * explained) + Favor(weight);
 
     /// <summary>What a message rules out is never first, if there is anything else.</summary>
     private static void KeepBehind(IReadOnlySet<string> ruledOut, Span<(string Id, double Odds)> faults)
@@ -65,9 +73,13 @@ internal static class FaultRanking
     }
 
     /// <summary>Of two faults that fit alike, the more frequent one is likelier meant.</summary>
-    private static double Favor(double weight) => MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8));
+    private static double Favor(double weight) =>
+        MatchThresholds.FavorPerDoubling * Math.Log2(Math.Clamp(weight, 0.25, 8));
 
-    /// <summary>For each fault its best symptom: how well that fits, times how likely the fault is behind it against the likeliest.</summary>
+    /// <summary>
+    /// For each fault its best symptom: how well that fits, times how likely the fault is behind it against the
+    /// likeliest.
+    /// </summary>
     private static Dictionary<string, double> Explained(ImmutableArray<MatchCandidate> symptoms, ISymptomCauses causes)
     {
         var explained = new Dictionary<string, double>(StringComparer.Ordinal);

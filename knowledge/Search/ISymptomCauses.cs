@@ -9,6 +9,8 @@ public interface ISymptomCauses
     /// <summary>How frequent a fault is against others; 1 for an id that does not exist.</summary>
     double WeightOf(string faultId);
 
-    /// <summary>The symptoms that a series shows as a code, whatever the code's look; none if it has no such code.</summary>
+    /// <summary>
+    /// The symptoms that a series shows as a code, whatever the code's look; none if it has no such code.
+    /// </summary>
     IEnumerable<string> SymptomsShownAs(string seriesId, string code);
 }

@@ -1,7 +1,9 @@
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>A matcher that is made when it is first asked, or before that step by step, for a place where learning takes longer
-/// than a person waits. May be asked by many at once: all wait for the one that is being made.</summary>
+/// <summary>
+/// A matcher that is made when it is first asked, or before that step by step, for a place where learning takes longer
+/// than a person waits. May be asked by many at once: all wait for the one that is being made.
+/// </summary>
 /// <param name="steps">Gives null until the last step, which gives the matcher.</param>
 public sealed class LateMatcher(IEnumerable<IMatcher?> steps) : IMatcher
 {

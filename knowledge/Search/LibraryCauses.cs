@@ -15,8 +15,10 @@ public sealed class LibraryCauses : ISymptomCauses
     public LibraryCauses(Library library)
     {
         this.library = library;
-        weights = library.Graph.Faults.ToFrozenDictionary(fault => fault.Id.Value, fault => fault.Weight, StringComparer.Ordinal);
-        causes = library.Graph.Symptoms.ToFrozenDictionary(symptom => symptom.Id.Value, CausesOf, StringComparer.Ordinal);
+        weights = library.Graph.Faults.ToFrozenDictionary(fault => fault.Id.Value, fault => fault.Weight,
+            StringComparer.Ordinal);
+        causes =
+            library.Graph.Symptoms.ToFrozenDictionary(symptom => symptom.Id.Value, CausesOf, StringComparer.Ordinal);
     }
 
     public IEnumerable<SymptomCause> CausesOf(string symptomId) => causes.GetValueOrDefault(symptomId, []);

@@ -3,7 +3,9 @@ namespace DxAssistant.Knowledge.Search;
 /// <summary>Where the matcher changes its answer, set on the development phrases.</summary>
 internal static class MatchThresholds
 {
-    /// <summary>From this probability on one fault alone is the answer: of such answers 97 in 100 must be right.</summary>
+    /// <summary>
+    /// From this probability on one fault alone is the answer: of such answers 97 in 100 must be right.
+    /// </summary>
     public const double Certain = 0.97;
     /// <summary>The share of the best symptom's fit that the fit of a certain fault must reach.</summary>
     public const double OverSymptom = 1.1;
@@ -11,7 +13,9 @@ internal static class MatchThresholds
     public const double FaintestTalk = 0.3;
     /// <summary>From this probability on faults are offered; under it the assistant asks back.</summary>
     public const double WorthOffering = 0.12;
-    /// <summary>From this probability on a message may be talk of something else: it is asked what it is about.</summary>
+    /// <summary>
+    /// From this probability on a message may be talk of something else: it is asked what it is about.
+    /// </summary>
     public const double OtherTalk = 0.33;
     /// <summary>From this probability on it is held to be such talk.</summary>
     public const double ClearlyOther = 0.8;
@@ -21,11 +25,15 @@ internal static class MatchThresholds
     public const double ClearlyTrade = 5;
     /// <summary>The least fit of such a message to a page.</summary>
     public const double CloseFit = 0.6;
-    /// <summary>From this probability on what is left of a message tells of a fault that other words of it seem to rule out.</summary>
+    /// <summary>
+    /// From this probability on what is left of a message tells of a fault that other words of it seem to rule out.
+    /// </summary>
     public const double ToldAllTheSame = 0.95;
     /// <summary>From this probability on a message is an unsafe request.</summary>
     public const double Unsafe = 0.4;
-    /// <summary>The same of what fits no rule of danger and is a scrap that asks for nothing, or rather tells of a unit.</summary>
+    /// <summary>
+    /// The same of what fits no rule of danger and is a scrap that asks for nothing, or rather tells of a unit.
+    /// </summary>
     public const double UnsafeUnasked = 0.7;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;

@@ -41,7 +41,9 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             return Refused(unsafePage, codes) with { IsByLikeness = heard.DangerRule is null };
         if (VagueTalk.Is(heard.Words))
             return Unclear(codes);
-        var shown = seriesId is null ? [] : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
+        var shown = seriesId is null
+            ? []
+            : codes.SelectMany(code => causes.SymptomsShownAs(seriesId, code)).ToImmutableArray();
         if (shown.IsEmpty && OffTopicTalk.IsOutright(heard))
             return NothingRelevant(offTopic.Page(heard));
         var otherTalk = shown.IsEmpty ? OffTopicTalk.ProbabilityOf(heard) : 0;
@@ -49,17 +51,23 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             return OtherTalk(heard, otherTalk, codes);
         var denied = Denials.Of(heard, index);
         var closest = shown.IsEmpty ? heard.Symptoms.Select(hit => hit.Score).FirstOrDefault() : 1;
-        var result = Ranked((heard.Faults, closest), Symptoms(SymptomRanking.Rank(heard.Symptoms), shown), codes, denied, WholeOf(heard, denied));
-        return result.Decision == MatchDecision.Fault && otherTalk >= MatchThresholds.ClearlyOurs ? result with { Decision = MatchDecision.Choices } : result;
+        var result = Ranked((heard.Faults, closest), Symptoms(SymptomRanking.Rank(heard.Symptoms), shown), codes,
+            denied, WholeOf(heard, denied));
+        return result.Decision == MatchDecision.Fault && otherTalk >= MatchThresholds.ClearlyOurs
+            ? result with { Decision = MatchDecision.Choices }
+            : result;
     }
 
     private WholeMessage WholeOf(HeardMessage heard, ImmutableArray<DeniedMention> denied)
     {
-        var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id).ToHashSet(StringComparer.Ordinal);
-        var doubted = heard.Faults.Where(hit => hit.Probability >= MatchThresholds.ToldAllTheSame && ruledOut.Remove(hit.Entry.Id))
+        var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id)
+            .ToHashSet(StringComparer.Ordinal);
+        var doubted = heard.Faults.Where(hit => hit.Probability >= MatchThresholds.ToldAllTheSame
+            && ruledOut.Remove(hit.Entry.Id))
             .Select(hit => hit.Entry.Id).ToHashSet(StringComparer.Ordinal);
         return new WholeMessage(
-            index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+            index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault)
+                .ToHashSet(StringComparer.Ordinal),
             ruledOut, AfterTurn(heard.Words)) { Doubted = doubted };
     }
 
@@ -68,10 +76,12 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         if (Contrast.After(words) is not { IsEmpty: false } after)
             return null;
         using var question = index.Ask(index.Analyze(after));
-        return index.Find(question, NodeKind.Fault).ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal);
+        return index.Find(question, NodeKind.Fault)
+            .ToDictionary(hit => hit.Entry.Id, hit => hit.Probability, StringComparer.Ordinal);
     }
 
-    private MatchResult Ranked((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, ImmutableArray<MatchCandidate> symptoms,
+    private MatchResult Ranked((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits,
+        ImmutableArray<MatchCandidate> symptoms,
         ImmutableArray<string> codes, ImmutableArray<DeniedMention> denied, WholeMessage whole)
     {
         var ranked = FaultRanking.Rank(fits.Faults, symptoms, causes, whole);
@@ -80,12 +90,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
             decision = MatchDecision.Choices;
         if (decision == MatchDecision.None && (codes.Length > 0 || denied.Length > 0))
             decision = MatchDecision.Clarify;
-        return new MatchResult(decision, decision == MatchDecision.None ? [] : [.. ranked.Take(MatchThresholds.MostCandidates)],
+        return new MatchResult(decision, decision == MatchDecision.None
+            ? []
+            : [.. ranked.Take(MatchThresholds.MostCandidates)],
             decision == MatchDecision.None ? [] : symptoms, null, codes, denied);
     }
 
     /// <summary>What reads more like a complaint than like its likeliest cause leaves the cause open.</summary>
-    private static bool ReadsAsSymptom((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits, string likeliest) =>
+    private static bool ReadsAsSymptom((ImmutableArray<SearchHit> Faults, double ClosestSymptom) fits,
+        string likeliest) =>
         fits.ClosestSymptom * MatchThresholds.OverSymptom
             > fits.Faults.Where(hit => hit.Entry.Id == likeliest).Select(hit => hit.Score).DefaultIfEmpty().Max();
 
@@ -97,12 +110,14 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
         _ => MatchDecision.Clarify,
     };
 
-    private static ImmutableArray<MatchCandidate> Symptoms(ImmutableArray<SearchHit> symptoms, ImmutableArray<string> shown)
+    private static ImmutableArray<MatchCandidate> Symptoms(ImmutableArray<SearchHit> symptoms,
+        ImmutableArray<string> shown)
     {
         var found = symptoms
             .Where(hit => hit.Score >= MatchThresholds.FaintestSymptom && !shown.Contains(hit.Entry.Id))
             .Select(hit => new MatchCandidate(hit.Entry.Id, hit.Score));
-        return [.. shown.Distinct().Order(StringComparer.Ordinal).Select(id => new MatchCandidate(id, 1)), .. found.Take(MatchThresholds.MostCandidates)];
+        return [.. shown.Distinct().Order(StringComparer.Ordinal)
+            .Select(id => new MatchCandidate(id, 1)), .. found.Take(MatchThresholds.MostCandidates)];
     }
 
     private static MatchResult Refused(string? page, ImmutableArray<string> codes) =>
@@ -111,10 +126,13 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     private static MatchResult NothingRelevant(string? page) => new(MatchDecision.None, [], [], page, [], []);
 
     /// <summary>Too little is said, or nothing but a code without a series to read it by.</summary>
-    private static MatchResult Unclear(ImmutableArray<string> codes) => new(MatchDecision.Clarify, [], [], null, codes, []);
+    private static MatchResult Unclear(ImmutableArray<string> codes) =>
+        new(MatchDecision.Clarify, [], [], null, codes, []);
 
-    /// <summary>What may be of this trade after all is asked about; so is a code that is not another machine's, and what rules
-    /// something out: "fan motor is new, did not help".</summary>
+    /// <summary>
+    /// What may be of this trade after all is asked about; so is a code that is not another machine's, and what rules
+    /// something out: "fan motor is new, did not help".
+    /// </summary>
     private MatchResult OtherTalk(HeardMessage heard, double probability, ImmutableArray<string> codes)
     {
         if (heard.Hearing.NamesAnotherMachine)

@@ -3,16 +3,23 @@ using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Knowledge.Search;
 
-/// <summary>Symptoms by how well they fit: the closest wordings, drawn towards what the wording model holds probable.</summary>
+/// <summary>
+/// Symptoms by how well they fit: the closest wordings, drawn towards what the wording model holds probable.
+/// </summary>
 internal static class SymptomRanking
 {
     /// <summary>The share of the model; set on the development phrases.</summary>
     private const double Judged = 0.35;
 
-    /// <summary>Pages whose own words fit alike, within this much, are put in order by the model, and not told apart by it.</summary>
+    /// <summary>
+    /// Pages whose own words fit alike, within this much, are put in order by the model, and not told apart by it.
+    /// </summary>
     private const double Alike = 0.06;
 
-    /// <summary>How far apart the scores of such pages may stand: less than a symptom must lead by to be taken without asking back.</summary>
+    /// <summary>
+    /// How far apart the scores of such pages may stand: less than a symptom must lead by to be taken without asking
+    /// back.
+    /// </summary>
     private const double LeastApart = 0.1;
 
     /// <summary>The same symptoms with their scores, best first; ties by id.</summary>

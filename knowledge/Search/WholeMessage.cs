@@ -8,7 +8,9 @@ namespace DxAssistant.Knowledge.Search;
 /// <param name="Found">How well the page of a fault fits all the plain words, as a share of a perfect fit.</param>
 /// <param name="Same">Faults whose pages hold the very message.</param>
 /// <param name="RuledOut">Faults that the message rules out.</param>
-/// <param name="After">How probable the words after its turn ("but") make each fault; null when it does not turn.</param>
+/// <param name="After">
+/// How probable the words after its turn ("but") make each fault; null when it does not turn.
+/// </param>
 internal sealed record WholeMessage(
     IReadOnlyDictionary<string, double> Found, IReadOnlySet<string> Same, IReadOnlySet<string> RuledOut,
     IReadOnlyDictionary<string, double>? After = null)
@@ -18,7 +20,9 @@ internal sealed record WholeMessage(
 
     private readonly double best = Found.Values.DefaultIfEmpty(1).Max();
 
-    /// <summary>Whether the plain words of the whole message find the page of a fault first, or it holds the very message.</summary>
+    /// <summary>
+    /// Whether the plain words of the whole message find the page of a fault first, or it holds the very message.
+    /// </summary>
     public bool FindsFirst(string fault) => Same.Contains(fault) || Found.GetValueOrDefault(fault) >= best;
 
     /// <summary>The log odds that a fault wins or loses.</summary>

@@ -21,7 +21,9 @@ public sealed class SerialBook
         if (series is not null && patterns[series].Read(typed) is { } fits) return new SerialAnswer.Fits(fits);
         foreach (var (id, pattern) in patterns)
             if (id != series && pattern.Read(typed) is { } found) return new SerialAnswer.OfAnother(found, id);
-        return series is null ? new SerialAnswer.Unknown() : new SerialAnswer.Wrong(patterns[series].Example, patterns[series].Guess(typed));
+        return series is null
+            ? new SerialAnswer.Unknown()
+            : new SerialAnswer.Wrong(patterns[series].Example, patterns[series].Guess(typed));
     }
 
     private static SerialPattern? Of(SeriesPage page) =>

@@ -41,7 +41,9 @@ public sealed class SerialPattern
         return form.IsMatch(dashed) ? dashed : form.IsMatch(bare) ? bare : null;
     }
 
-    /// <summary>The number that was likely meant, where letters and digits that look alike were mixed up; else null.</summary>
+    /// <summary>
+    /// The number that was likely meant, where letters and digits that look alike were mixed up; else null.
+    /// </summary>
     public string? Guess(string typed)
     {
         string bare = Bare(typed), example = Bare(Example);
@@ -51,7 +53,9 @@ public sealed class SerialPattern
         return Read(meant.ToString());
     }
 
-    /// <summary>Letters and digits of a number, capital; two numbers that differ in nothing else are the same.</summary>
+    /// <summary>
+    /// Letters and digits of a number, capital; two numbers that differ in nothing else are the same.
+    /// </summary>
     public static string Bare(string number)
     {
         var bare = new StringBuilder(number.Length);

@@ -21,7 +21,8 @@ internal sealed class CustomOfTheTrade(Library library) : IStepRule
     public IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step) => step is PlannedStep.DoCheck later
         ? library.Checks[later.Check].After.Select(id => scene.Open(id, library.Settings.InEarnest)).OfType<Check>()
             .Select(check => (Check: check.Id, Place: OnTheWay(scene, check, later)))
-            .Where(first => first.Place is not null).Select(first => new PlannedStep.DoCheck(first.Check, first.Place!.Value))
+            .Where(first => first.Place is not null)
+            .Select(first => new PlannedStep.DoCheck(first.Check, first.Place!.Value))
         : [];
 
     // The first state it can be done in without a minute of detour.
@@ -29,7 +30,8 @@ internal sealed class CustomOfTheTrade(Library library) : IStepRule
     {
         AccessStates access = scene.Problem.Access;
         double way = access.Minutes(scene.Here, later.Access);
-        return check.Access.Where(state => access.Minutes(scene.Here, state) + access.Minutes(state, later.Access) <= way)
+        return check.Access.Where(state => access.Minutes(scene.Here, state)
+            + access.Minutes(state, later.Access) <= way)
             .OrderBy(state => access.Minutes(scene.Here, state)).Select(state => (AccessId?)state).FirstOrDefault();
     }
 }

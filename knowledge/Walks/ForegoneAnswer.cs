@@ -5,8 +5,8 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Knowledge.Walks;
 
 /// <summary>
-/// Nobody asks what is all but known when a repair that takes no part takes hardly longer: a fuse is not measured while the
-/// wheel is stuck.
+/// Nobody asks what is all but known when a repair that takes no part takes hardly longer: a fuse is not measured while
+/// the wheel is stuck.
 /// </summary>
 internal sealed class ForegoneAnswer(Library library) : IStepRule
 {
@@ -16,11 +16,13 @@ internal sealed class ForegoneAnswer(Library library) : IStepRule
 
     public IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step) =>
         step is PlannedStep.DoCheck check && IsForegone(scene, check)
-            ? scene.Plan.Options.Select(option => option.Step).OfType<PlannedStep.DoRepair>().Where(IsOfAFaultWithoutPart)
+            ? scene.Plan.Options.Select(option => option.Step).OfType<PlannedStep.DoRepair>()
+                .Where(IsOfAFaultWithoutPart)
             : [];
 
     private bool IsForegone(WalkScene scene, PlannedStep.DoCheck step) =>
-        scene.Problem.Begin().Foresee(step.Check, step.Access).Max(seen => seen.Probability) >= library.Settings.Foregone;
+        scene.Problem.Begin().Foresee(step.Check, step.Access)
+            .Max(seen => seen.Probability) >= library.Settings.Foregone;
 
     private bool IsOfAFaultWithoutPart(PlannedStep.DoRepair step) =>
         library.Repairs.TryGetValue(step.Repair, out var page) && page.Parts.IsEmpty

@@ -8,7 +8,9 @@ namespace DxAssistant.Knowledge.Walks;
 /// <param name="Moves">From the plan's step to this one; empty when they are the same.</param>
 public sealed record LaidStep(Plan Plan, PlannedStep Step, ImmutableArray<LaidMove> Moves)
 {
-    /// <summary>The rules that would have put another step in this one's place at more minutes than they may cost.</summary>
+    /// <summary>
+    /// The rules that would have put another step in this one's place at more minutes than they may cost.
+    /// </summary>
     public ImmutableArray<LaidRule> HeldBack { get; init; } = [];
 
     /// <summary>The step itself as the plan has it; null when the plan did not weigh it.</summary>

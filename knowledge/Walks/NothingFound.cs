@@ -7,7 +7,8 @@ namespace DxAssistant.Knowledge.Walks;
 /// <summary>When everything reads as it should: the checks that are still worth their minutes, then the end.</summary>
 /// <remarks>
 /// A check can gain no more than the second visit that a fault left unfound costs, times how likely it is to bring that
-/// fault to light. Once "none of these" leads, only what gains more than its price is asked; then the walk ends in watching.
+/// fault to light. Once "none of these" leads, only what gains more than its price is asked; then the walk ends in
+/// watching.
 /// </remarks>
 internal sealed class NothingFound(Library library) : IStepRule
 {
@@ -17,12 +18,15 @@ internal sealed class NothingFound(Library library) : IStepRule
 
     public IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step)
     {
-        if (step is not PlannedStep.DoCheck || scene.ShareOf(FaultId.NoneOfThese) < library.Settings.NoneLeads) return [];
+        if (step is not PlannedStep.DoCheck || scene.ShareOf(FaultId.NoneOfThese) < library.Settings.NoneLeads)
+            return [];
         // The plan's own step knows the way between access states: it stands as long as it gains anything.
         (PlanOption Option, double Gain)[] worth =
             [.. scene.Plan.Options.Select(option => (option, Gain(scene, option))).Where(option => option.Item2 > 0)];
         if (worth.Any(option => option.Option.Step == scene.Plan.Step)) return [];
-        return worth.Length > 0 ? worth.OrderByDescending(option => option.Gain).Select(option => option.Option.Step) : Watching(scene);
+        return worth.Length > 0
+            ? worth.OrderByDescending(option => option.Gain).Select(option => option.Option.Step)
+            : Watching(scene);
     }
 
     private IEnumerable<PlannedStep> Watching(WalkScene scene) => scene.Plan.Options.Select(option => option.Step)

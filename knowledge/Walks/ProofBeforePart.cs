@@ -6,8 +6,8 @@ using DxAssistant.Knowledge.Content;
 namespace DxAssistant.Knowledge.Walks;
 
 /// <summary>
-/// Before a part is changed, the checks that the proof of the likeliest fault names are done, as far as they can be. What is
-/// as good as found is proven at once: no check that only makes it a little surer is asked before.
+/// Before a part is changed, the checks that the proof of the likeliest fault names are done, as far as they can be.
+/// What is as good as found is proven at once: no check that only makes it a little surer is asked before.
 /// </summary>
 internal sealed class ProofBeforePart(Library library) : IStepRule
 {
@@ -17,7 +17,8 @@ internal sealed class ProofBeforePart(Library library) : IStepRule
 
     /// <summary>No compressor and no board is changed on a guess, however long its proof takes.</summary>
     public double Worth(PlannedStep step) =>
-        step is PlannedStep.DoRepair repair && library.Repairs.TryGetValue(repair.Repair, out var page) && page.ProofAlways ? double.MaxValue : 0;
+        step is PlannedStep.DoRepair repair && library.Repairs.TryGetValue(repair.Repair, out var page)
+            && page.ProofAlways ? double.MaxValue : 0;
 
     public IEnumerable<PlannedStep> Instead(WalkScene scene, PlannedStep step)
     {
@@ -25,7 +26,8 @@ internal sealed class ProofBeforePart(Library library) : IStepRule
         ImmutableArray<CheckId> demanded = fault is { } known ? library.Faults[known].Demanded : [];
         return step is PlannedStep.DoCheck own && demanded.Contains(own.Check)
             ? []
-            : demanded.Select(id => scene.Open(id)).OfType<Check>().Select(check => new PlannedStep.DoCheck(check.Id, scene.Nearest(check)));
+            : demanded.Select(id => scene.Open(id)).OfType<Check>()
+                .Select(check => new PlannedStep.DoCheck(check.Id, scene.Nearest(check)));
     }
 
     // What is to be proven before the repair; null when it takes no part and its page does not ask for the proof.
@@ -34,5 +36,6 @@ internal sealed class ProofBeforePart(Library library) : IStepRule
 
     // The fault that counts as found; null when none does.
     private FaultId? Found(WalkScene scene) => scene.Shares
-        .Where(fault => fault.Key != FaultId.NoneOfThese && fault.Value >= library.Settings.Found).Select(fault => (FaultId?)fault.Key).FirstOrDefault();
+        .Where(fault => fault.Key != FaultId.NoneOfThese && fault.Value >= library.Settings.Found)
+        .Select(fault => (FaultId?)fault.Key).FirstOrDefault();
 }

@@ -8,13 +8,14 @@ namespace DxAssistant.Knowledge.Walks;
 
 /// <summary>What a conversation does at each position of a problem, for playing and drawing walks.</summary>
 /// <remarks>
-/// As a conversation, it plans anew at each position with the faults and checks that are left, so that the same work reaches
-/// farther the less is left.
+/// As a conversation, it plans anew at each position with the faults and checks that are left, so that the same work
+/// reaches farther the less is left.
 /// </remarks>
 /// <param name="situation">Of the problem.</param>
 /// <param name="symptom">Whose page may name states in which work begins.</param>
 /// <param name="work">The planner's work for a step.</param>
-public sealed class WalkPolicy(Library library, Situation situation, SymptomId symptom, int work = LivePlanner.UsualWork) : IRuledPolicy
+public sealed class WalkPolicy(Library library, Situation situation, SymptomId symptom,
+    int work = LivePlanner.UsualWork) : IRuledPolicy
 {
     private readonly WalkChooser chooser = new(library, work);
     private readonly ImmutableHashSet<AccessId> first = SafeStateFirst.StatesOf(library, [symptom]);
@@ -23,7 +24,8 @@ public sealed class WalkPolicy(Library library, Situation situation, SymptomId s
     public LaidStep? Walk(SequencingProblem problem, Position here) => chooser.Choose(SpotAt(problem, here));
 
     public RuledStep Choose(SequencingProblem problem, Position position) => Walk(problem, position) is { } walk
-        ? new RuledStep(walk.Step, [.. walk.Moves.Select(move => new RuleLoss(RuleShapes.NameOf(move.Rule), move.Minutes))])
+        ? new RuledStep(walk.Step,
+            [.. walk.Moves.Select(move => new RuleLoss(RuleShapes.NameOf(move.Rule), move.Minutes))])
         {
             HeldBack = [.. walk.HeldBack.Select(RuleShapes.NameOf)],
         }

@@ -15,7 +15,8 @@ public static class CoverageDesk
     {
         CoveragePage terms = library.Coverage[library.Series[query.Series].Coverage];
         FaultPage fault = library.Faults[query.Fault];
-        if (fault.Part is null) return Refused(CoverageAnswer.NotCovered, new(CoverageReasonKind.SiteCondition, fault.Warranty));
+        if (fault.Part is null)
+            return Refused(CoverageAnswer.NotCovered, new(CoverageReasonKind.SiteCondition, fault.Warranty));
         if (terms.Excluded.TryGetValue(query.Fault, out Passage? reason))
             return Refused(CoverageAnswer.NotCovered, new(CoverageReasonKind.Excluded, reason));
         if ((terms.Start == CoverageStart.Installation ? query.Installed : query.Bought) is not { } start)
@@ -36,7 +37,9 @@ public static class CoverageDesk
         if (!covered)
             return new CoverageDecision(CoverageAnswer.NotCovered, CoverageAnswer.NotCovered, 0, [registration, part]);
         (CoverageReason labour, double minutes) = Labour(terms, query, start);
-        CoverageAnswer paid = labour.Kind == CoverageReasonKind.LabourAllowed ? CoverageAnswer.Covered : CoverageAnswer.NotCovered;
+        CoverageAnswer paid = labour.Kind == CoverageReasonKind.LabourAllowed
+            ? CoverageAnswer.Covered
+            : CoverageAnswer.NotCovered;
         return new CoverageDecision(CoverageAnswer.Covered, paid, minutes, [registration, part, labour]);
     }
 
@@ -46,7 +49,8 @@ public static class CoverageDesk
         : CoverageReasonKind.RegisteredLate,
         terms.Summary);
 
-    private static (CoverageReason Reason, double Minutes) Labour(CoveragePage terms, CoverageQuery query, DateOnly start)
+    private static (CoverageReason Reason, double Minutes) Labour(CoveragePage terms, CoverageQuery query,
+        DateOnly start)
     {
         DateOnly until = start.AddMonths(terms.LabourMonths);
         if (!terms.Labour.TryGetValue(query.Repair, out LabourAllowance? allowance))

@@ -8,8 +8,10 @@ internal static class BenchmarkGroups
 {
     public static ImmutableArray<IBenchmarkGroup> All { get; } =
         [
-            new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(), new IncrementalGroup(), new DeskGroup(),
+            new CalculationGroup(), new JudgeGroup(), new ReadingGroup(), new PlannerGroup(), new CompileGroup(),
+            new IncrementalGroup(), new DeskGroup(),
             new MatchingGroup(), new GatesGroup(), new BoundsGroup(), new SettingsGroup(),
-            new RepliesGroup(), new StagesGroup(), new ThroughputGroup(), new StoredGroup(), new KillsGroup(), new GrowthGroup(), new FuzzGroup(), new SoakGroup(),
+            new RepliesGroup(), new StagesGroup(), new ThroughputGroup(), new StoredGroup(), new KillsGroup(),
+            new GrowthGroup(), new FuzzGroup(), new SoakGroup(),
         ];
 }

@@ -4,7 +4,9 @@ using DxAssistant.Benchmarks.Load;
 if (args is [BareAppender.Command, var file])
     return await BareAppender.ServeAsync(file);
 
-var groups = args.Length == 0 ? BenchmarkGroups.All : [.. BenchmarkGroups.All.Where(group => args.Contains(group.Name))];
+var groups = args.Length == 0
+    ? BenchmarkGroups.All
+    : [.. BenchmarkGroups.All.Where(group => args.Contains(group.Name))];
 if (args.FirstOrDefault(name => BenchmarkGroups.All.All(group => group.Name != name)) is { } unknown)
 {
     var names = string.Join(", ", BenchmarkGroups.All.Select(group => group.Name));

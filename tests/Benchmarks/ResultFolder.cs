@@ -40,7 +40,8 @@ internal sealed class ResultFolder
     public void KeepPiece(string name, string text) => File.WriteAllText(Path.Combine(_path, name), text);
 
     /// <summary>What was kept; null when there is none.</summary>
-    public string? Piece(string name) => File.Exists(Path.Combine(_path, name)) ? File.ReadAllText(Path.Combine(_path, name)) : null;
+    public string? Piece(string name) =>
+        File.Exists(Path.Combine(_path, name)) ? File.ReadAllText(Path.Combine(_path, name)) : null;
 
     /// <summary>For files that a library writes by itself.</summary>
     public string Working => Path.Combine(_path, "working");

@@ -10,7 +10,8 @@ internal static class Repository
     private static string FindRoot()
     {
         DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "DxAssistant.sln"))) folder = folder.Parent;
+        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "DxAssistant.sln")))
+            folder = folder.Parent;
         return folder?.FullName ?? throw new InvalidOperationException("the tests must run inside the repository");
     }
 }

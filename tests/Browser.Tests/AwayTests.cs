@@ -81,7 +81,9 @@ public sealed class AwayTests(KeptPhone phone) : IAsyncLifetime
     [ChromiumFact]
     public async Task AnswersGivenWhileAllIsFetched_AreKnownHereToo()
     {
-        await visit.Page.EvaluateAsync("caches.keys().then(names => Promise.all(names.filter(name => !name.startsWith('page ')).map(name => caches.delete(name))))");
+        await visit.Page.EvaluateAsync(
+            "caches.keys().then(names => Promise.all(names.filter(name => !name.startsWith('page ')).map(name => "
+                + "caches.delete(name))))");
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("b4");
         await visit.TapAsync("Brenholt WS single-zone wall unit");
@@ -104,7 +106,8 @@ public sealed class AwayTests(KeptPhone phone) : IAsyncLifetime
         await visit.WriteAsync("indoor fan does not turn");
         string id = Id();
         await visit.OpenAsync($"{site.Address}/case/{id}/job");
-        Assert.StartsWith("No connection to the server.", await visit.Page.InnerTextAsync("#trouble"), StringComparison.Ordinal);
+        Assert.StartsWith("No connection to the server.", await visit.Page.InnerTextAsync("#trouble"),
+            StringComparison.Ordinal);
         await visit.OpenAsync($"{site.Address}/work");
         await visit.Page.Locator($"a[href='/case/{id}']").ClickAsync();
         await visit.Page.Locator(".pen", new() { HasText = "indoor fan does not turn" }).WaitForAsync();
@@ -179,9 +182,11 @@ public sealed class AwayTests(KeptPhone phone) : IAsyncLifetime
     private async Task<int> TurnsAsync() => (await site.ReadAsync(Id())).Select(stored => stored.Event).OfType<Said>()
         .Select(said => said.TurnId).Distinct().Count() - 1;
 
-    private async Task<string> LinesAsync() => string.Join('\n', await visit.Page.Locator(".asked, .pen").AllInnerTextsAsync());
+    private async Task<string> LinesAsync() =>
+        string.Join('\n', await visit.Page.Locator(".asked, .pen").AllInnerTextsAsync());
 
     private async Task<string[]> SaidAsync(string? id = null) =>
         [.. (await site.ReadAsync(id ?? Id())).Select(stored => stored.Event).OfType<Said>()
-            .Select(said => said.Body).OfType<DxAssistant.Conversation.Messages.MessageBody.Words>().Select(words => words.Text)];
+            .Select(said => said.Body).OfType<DxAssistant.Conversation.Messages.MessageBody.Words>()
+            .Select(words => words.Text)];
 }

@@ -2,7 +2,9 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The walk on the phone: read aloud, answered by single keys, put aside, found by the number and taken up again.</summary>
+/// <summary>
+/// The walk on the phone: read aloud, answered by single keys, put aside, found by the number and taken up again.
+/// </summary>
 public sealed class CallTests
 {
     [ChromiumFact]

@@ -6,12 +6,13 @@ namespace DxAssistant.Browser.Tests;
 /// <summary>The browser of this machine.</summary>
 internal static class Chromium
 {
-    // Without windows first: the form with them draws its own tabs and menus for each visit, seen by nobody, which takes
-    // more of the processor than the pages do.
-    private static readonly string[] Names = ["chromium-headless-shell", "chromium", "chromium-browser", "google-chrome"];
+    // Without windows first: the form with them draws its own tabs and menus for each visit, seen by nobody, which
+    // takes more of the processor than the pages do.
+    private static readonly string[] Names =
+        ["chromium-headless-shell", "chromium", "chromium-browser", "google-chrome"];
 
-    // One of a kind for all tests: each visit has a context of its own, which shares nothing with another. They end with the
-    // program.
+    // One of a kind for all tests: each visit has a context of its own, which shares nothing with another. They end
+    // with the program.
     private static readonly ConcurrentDictionary<BrowserKind, Lazy<Task<(IPlaywright, IBrowser)>>> Running = new();
 
     /// <summary>The form with windows; null when there is none.</summary>
@@ -39,9 +40,12 @@ internal static class Chromium
         var playwright = await Playwright.CreateAsync();
         return (playwright, await playwright.Chromium.LaunchAsync(new()
         {
-            ExecutablePath = path ?? throw new InvalidOperationException("there is no Chromium on this machine: install the package chromium"),
+            ExecutablePath = path
+                ?? throw new InvalidOperationException(
+                    "there is no Chromium on this machine: install the package chromium"),
             Headless = true,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+                "--disable-background-networking",
                 "--disable-component-update", "--disable-sync", "--disable-dev-shm-usage", .. more],
         }));
     }

@@ -30,7 +30,8 @@ internal sealed class Crew : IAsyncDisposable
 
     /// <param name="other">Who is at the desk.</param>
     /// <param name="inUse">The content; null for the script.</param>
-    public static async Task<Crew> StartAsync(string other, ColorScheme shade = ColorScheme.Light, Func<InUse>? inUse = null)
+    public static async Task<Crew> StartAsync(string other, ColorScheme shade = ColorScheme.Light,
+        Func<InUse>? inUse = null)
     {
         var book = SqliteAccounts.InMemory(TimeProvider.System);
         foreach (var person in People) book.Add(person);

@@ -6,15 +6,18 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A day at the desk, in three browsers: Tom begins at the unit, Dora takes the call and goes on by keys, Dina watches the
-/// list, claims and prints, and Dora decides.</summary>
+/// <summary>
+/// A day at the desk, in three browsers: Tom begins at the unit, Dora takes the call and goes on by keys, Dina watches
+/// the list, claims and prints, and Dora decides.
+/// </summary>
 public sealed partial class DeskDayTests
 {
     private const string Serial = "BW24071532";
 
     // Drawn once: what is true of the unit stays true.
     private readonly HiddenUnit unit = new(
-        Shipped.Pages.Library!, new SimulatedCase("room-sensor-code", "brenholt-ws", "technician", "sensor-room-air", 20261126));
+        Shipped.Pages.Library!,
+        new SimulatedCase("room-sensor-code", "brenholt-ws", "technician", "sensor-room-air", 20261126));
 
     [ChromiumFact]
     public async Task Day_FromTheUnitToTheDecision_ThreePeopleOneCase()
@@ -31,7 +34,8 @@ public sealed partial class DeskDayTests
         await PrintAsync(crew.Other);
         await HandInAgainAsync(dina);
 
-        foreach (var visit in new[] { crew.Tom, crew.Other, dina }) Assert.DoesNotContain(visit.Errors, error => !Refused().IsMatch(error));
+        foreach (var visit in new[] { crew.Tom, crew.Other, dina })
+            Assert.DoesNotContain(visit.Errors, error => !Refused().IsMatch(error));
     }
 
     // Tom says what is wrong and gives the words; Dora asks on by keys; each sees what the other answers.
@@ -87,7 +91,8 @@ public sealed partial class DeskDayTests
         await dina.Page.Locator(".hindered li").First.WaitForAsync();
         await dina.PictureAsync("day-claim-draft", whole: true);
         await dina.Page.FillAsync("[name=serial]", Serial);
-        await dina.Page.FillAsync("[name=installed]", DateTime.UtcNow.AddMonths(-6).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+        await dina.Page.FillAsync("[name=installed]", DateTime.UtcNow.AddMonths(-6)
+            .ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         await PressAsync(dina, "Write the unit down");
         await dina.Page.Locator("dd", new() { HasText = Serial }).WaitForAsync();
         await PressTwiceAsync(dina, "Make ready");
@@ -110,7 +115,8 @@ public sealed partial class DeskDayTests
     private static async Task PrintAsync(Visit dora)
     {
         byte[] pdf = await dora.Page.PdfAsync(new() { Format = "A4", Tagged = true });
-        if (Environment.GetEnvironmentVariable("DX_PICTURES") is { } folder) await File.WriteAllBytesAsync(Path.Combine(folder, "day-claim.pdf"), pdf);
+        if (Environment.GetEnvironmentVariable("DX_PICTURES") is { } folder)
+            await File.WriteAllBytesAsync(Path.Combine(folder, "day-claim.pdf"), pdf);
         Assert.InRange(PdfPage().Count(Encoding.Latin1.GetString(pdf)), 1, 2);
         string line = await dora.Page.TextContentAsync(".verify") ?? "";
         Assert.True(await StandsAsync(dora, line));
@@ -128,18 +134,21 @@ public sealed partial class DeskDayTests
 
     private static async Task KeysUntilAsync(Visit visit, string asked)
     {
-        for (int pressed = 0; pressed < 5 && !await visit.Page.Locator(".aloud", new() { HasText = asked }).IsVisibleAsync(); pressed++)
+        for (int pressed = 0; pressed < 5
+            && !await visit.Page.Locator(".aloud", new() { HasText = asked }).IsVisibleAsync(); pressed++)
         {
             string before = await visit.Page.TextContentAsync("#script") ?? "";
             await visit.Page.Keyboard.PressAsync("1");
-            await visit.Page.WaitForFunctionAsync("was => document.getElementById('script').textContent !== was", before);
+            await visit.Page.WaitForFunctionAsync("was => document.getElementById('script').textContent !== was",
+                before);
         }
     }
 
     private static string Id(Visit visit) => new Uri(visit.Page.Url).Segments[^1];
 
     private static Task<bool> StandsAsync(Visit visit, string line) => visit.Page.EvaluateAsync<bool>(
-        "async line => (await (await fetch('/api/claims/verify?line=' + encodeURIComponent(line))).json()).genuine === true", line);
+        "async line => (await (await fetch('/api/claims/verify?line=' + encodeURIComponent(line))).json()).genuine "
+            + "=== true", line);
 
     private static Task PressAsync(Visit visit, string name) =>
         visit.Page.GetByRole(AriaRole.Button, new() { Name = name, Exact = true }).ClickAsync();

@@ -58,7 +58,8 @@ public sealed class EngineTests(ITestOutputHelper output)
         }
         """);
 
-    private static Task<string[]> TakeAsync(IPage page, IEnumerable<JsonObject> messages) => page.EvaluateAsync<string[]>(
+    private static Task<string[]> TakeAsync(IPage page, IEnumerable<JsonObject> messages) =>
+        page.EvaluateAsync<string[]>(
         """
         async messages => {
           await window.engine.begin('[]');

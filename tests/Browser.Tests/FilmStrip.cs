@@ -2,8 +2,10 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The screens of a walk one beside the other. <c>DX_UPDATE=1</c> writes it to the folder of the kept pictures;
-/// otherwise nothing is taken.</summary>
+/// <summary>
+/// The screens of a walk one beside the other. <c>DX_UPDATE=1</c> writes it to the folder of the kept pictures;
+/// otherwise nothing is taken.
+/// </summary>
 internal sealed class FilmStrip(Visit visit)
 {
     // Pixels of one screen on the strip: small, and the question can still be read.
@@ -16,7 +18,12 @@ internal sealed class FilmStrip(Visit visit)
     /// <summary>Takes the screen as it is.</summary>
     public async Task TakeAsync()
     {
-        if (Look.Updates) screens.Add(Convert.ToBase64String(await visit.Page.ScreenshotAsync(new() { Scale = ScreenshotScale.Css, Caret = ScreenshotCaret.Initial })));
+        if (Look.Updates)
+            screens.Add(
+                Convert.ToBase64String(await visit.Page.ScreenshotAsync(new()
+                {
+                    Scale = ScreenshotScale.Css, Caret = ScreenshotCaret.Initial,
+                })));
     }
 
     /// <summary>Writes the strip.</summary>
@@ -29,6 +36,7 @@ internal sealed class FilmStrip(Visit visit)
             + string.Concat(screens.Select(screen => $"<img width={Width} src='data:image/png;base64,{screen}'>")));
         byte[] whole = await strip.ScreenshotAsync(new() { FullPage = true, Scale = ScreenshotScale.Css });
         await strip.CloseAsync();
-        await File.WriteAllBytesAsync(Path.Combine(Look.Folder, name + ".webp"), Convert.FromBase64String(await PictureBench.ShrinkAsync(whole, 1)));
+        await File.WriteAllBytesAsync(Path.Combine(Look.Folder, name + ".webp"),
+            Convert.FromBase64String(await PictureBench.ShrinkAsync(whole, 1)));
     }
 }

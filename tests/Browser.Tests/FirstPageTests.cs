@@ -9,7 +9,8 @@ namespace DxAssistant.Browser.Tests;
 public sealed class FirstPageTests : IDisposable
 {
     private const string Page = "checks/fan-capacitor-value.md";
-    private const string Low = """{"series":"any-unit","symptom":"does-not-work","seen":[{"check":"fan-capacitor-value","outcome":"low"}]}""";
+    private const string Low =
+        """{"series":"any-unit","symptom":"does-not-work","seen":[{"check":"fan-capacitor-value","outcome":"low"}]}""";
     private static readonly string Content = PagesOnDisk.RepositoryFolder("knowledge/Content");
 
     private readonly string root = Directory.CreateTempSubdirectory("first").FullName;
@@ -41,7 +42,8 @@ public sealed class FirstPageTests : IDisposable
         await visit.Page.WaitForFunctionAsync("() => !document.querySelector('#page .wrong')");
         await KeepAsync(visit, "right", "#page");
         await visit.Page.GotoAsync($"{app!.Urls.First()}/?page={Page}&walk={Uri.EscapeDataString(Low)}");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('walk').textContent.includes('Replace the fan capacitor')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('walk').textContent.includes('Replace the fan capacitor')");
         await KeepAsync(visit, "walk", "#walk");
         Assert.Empty(visit.Errors);
         await app.DisposeAsync();
@@ -51,6 +53,7 @@ public sealed class FirstPageTests : IDisposable
     {
         await visit.PictureAsync($"first-{name}");
         if (Environment.GetEnvironmentVariable("DX_UPDATE") != "1") return;
-        await visit.Page.Locator(part).ScreenshotAsync(new() { Path = Path.Combine(Content, "first-page", name + ".png") });
+        await visit.Page.Locator(part)
+            .ScreenshotAsync(new() { Path = Path.Combine(Content, "first-page", name + ".png") });
     }
 }

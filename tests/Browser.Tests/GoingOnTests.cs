@@ -34,7 +34,8 @@ public sealed class GoingOnTests
         await visit.Page.ClickAsync(".more > summary");
         await visit.Page.ClickAsync("[data-command=start-over]");
         Assert.Equal("Yes, start over", await visit.Page.TextContentAsync("[data-command=start-over]"));
-        Assert.StartsWith("Step 1 of 2.", await visit.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith("Step 1 of 2.", await visit.Page.TextContentAsync("#slip-question"),
+            StringComparison.Ordinal);
 
         await visit.TapAsync("Yes, start over");
         Assert.Equal("What is wrong?", await visit.Page.TextContentAsync("#slip-question"));
@@ -110,7 +111,9 @@ public sealed class GoingOnTests
         await other.AddInitScriptAsync("delete window.BroadcastChannel");
         await other.GotoAsync(visit.Page.Url);
         await other.WaitForSelectorAsync("body[data-ready=yes]");
-        await visit.Page.EvaluateAsync("() => { Object.defineProperty(document, 'hidden', { value: true }); document.dispatchEvent(new Event('visibilitychange')); }");
+        await visit.Page.EvaluateAsync(
+            "() => { Object.defineProperty(document, 'hidden', { value: true }); document.dispatchEvent(new "
+                + "Event('visibilitychange')); }");
         await other.GetByRole(AriaRole.Button, new() { Name = "Done", Exact = true }).ClickAsync();
         await other.WaitForFunctionAsync("() => document.querySelectorAll('.exchange').length === 2");
 

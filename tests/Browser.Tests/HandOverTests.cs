@@ -61,8 +61,10 @@ public sealed class HandOverTests
         string[] both = ["tom, technician", "tom, technician", "dora, desk"];
         Assert.Equal(both, await ByWhomAsync(crew.Other));
         Assert.Equal(both, await ByWhomAsync(crew.Tom));
-        Assert.StartsWith("Step 2 of 2.", await crew.Other.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
-        Assert.StartsWith("Step 2 of 2.", await crew.Tom.Page.TextContentAsync("#slip-question"), StringComparison.Ordinal);
+        Assert.StartsWith("Step 2 of 2.", await crew.Other.Page.TextContentAsync("#slip-question"),
+            StringComparison.Ordinal);
+        Assert.StartsWith("Step 2 of 2.", await crew.Tom.Page.TextContentAsync("#slip-question"),
+            StringComparison.Ordinal);
     }
 
     [ChromiumFact]

@@ -13,7 +13,8 @@ public sealed class InstallTests
         var session = await visit.Context.NewCDPSessionAsync(visit.Page);
 
         var manifest = (await session.SendAsync("Page.getAppManifest"))!.Value;
-        var hindrances = (await session.SendAsync("Page.getInstallabilityErrors"))!.Value.GetProperty("installabilityErrors").EnumerateArray();
+        var hindrances = (await session.SendAsync("Page.getInstallabilityErrors"))!.Value.GetProperty(
+            "installabilityErrors").EnumerateArray();
 
         Assert.Equal($"{site.Address}/app.webmanifest", manifest.GetProperty("url").GetString());
         Assert.Empty(manifest.GetProperty("errors").EnumerateArray());

@@ -2,11 +2,14 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>What is written down beside the walk: by keys alone, taken back, and asked about where it cannot be.</summary>
+/// <summary>
+/// What is written down beside the walk: by keys alone, taken back, and asked about where it cannot be.
+/// </summary>
 public sealed class JobTests
 {
     // The smallest picture: one grey point (PNG, ISO/IEC 15948).
-    private const string Point = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
+    private const string Point =
+        "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
 
     [ChromiumFact]
     public async Task WrittenDown_ByKeys_IsTakenBackOneAfterTheOther_AndTheFocusIsNeverLost()
@@ -30,7 +33,8 @@ public sealed class JobTests
         await HeldAsync(visit, "change");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "This visit is over" }).WaitForAsync();
         await PressAsync(visit, "#change button");
-        await visit.Page.WaitForFunctionAsync("() => !document.querySelector('#change button') && !document.querySelector('#notes li')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => !document.querySelector('#change button') && !document.querySelector('#notes li')");
         await HeldAsync(visit, "job");
         Assert.Empty(visit.Errors);
     }
@@ -41,7 +45,10 @@ public sealed class JobTests
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync();
         await OpenAsync(visit, site);
-        await visit.Page.SetInputFilesAsync("#photo-file", new FilePayload { Name = "plate.png", MimeType = "image/png", Buffer = Convert.FromBase64String(Point) });
+        await visit.Page.SetInputFilesAsync("#photo-file", new FilePayload
+        {
+            Name = "plate.png", MimeType = "image/png", Buffer = Convert.FromBase64String(Point),
+        });
         var remove = visit.Page.Locator("#photos figure button");
         await remove.DblClickAsync();
         Assert.Equal("Remove for good", await remove.TextContentAsync());
@@ -70,5 +77,6 @@ public sealed class JobTests
     }
 
     // 2.4.3 Focus order: what was pressed is drawn anew, and the focus goes to the part it stood in.
-    private static Task<IJSHandle> HeldAsync(Visit visit, string id) => visit.Page.WaitForFunctionAsync("id => document.activeElement.id === id", id);
+    private static Task<IJSHandle> HeldAsync(Visit visit, string id) =>
+        visit.Page.WaitForFunctionAsync("id => document.activeElement.id === id", id);
 }

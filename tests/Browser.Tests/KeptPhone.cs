@@ -3,8 +3,10 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A phone on which everything for work without signal is kept, and the site it came from; fetched once for all
-/// tests that need it, which run one after the other and begin a sheet of their own each.</summary>
+/// <summary>
+/// A phone on which everything for work without signal is kept, and the site it came from; fetched once for all
+/// tests that need it, which run one after the other and begin a sheet of their own each.
+/// </summary>
 [CollectionDefinition(Name)]
 public sealed class KeptPhone : IAsyncLifetime, ICollectionFixture<KeptPhone>
 {

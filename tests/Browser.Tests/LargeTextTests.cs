@@ -1,7 +1,9 @@
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The narrowest phone, whose reader has set text at twice the size: nothing sticks out, and words are read as words.
-/// Source of the criteria: WCAG 2.2, 1.4.4 Resize text and 1.4.10 Reflow, here both at once.</summary>
+/// <summary>
+/// The narrowest phone, whose reader has set text at twice the size: nothing sticks out, and words are read as words.
+/// Source of the criteria: WCAG 2.2, 1.4.4 Resize text and 1.4.10 Reflow, here both at once.
+/// </summary>
 public sealed class LargeTextTests
 {
     // Narrower than that many letters' height, a longer text comes apart into letters; twice that is what a word takes.
@@ -32,7 +34,8 @@ public sealed class LargeTextTests
             await visit.OpenAsync(site.Address + path);
             await visit.PictureAsync($"large-{path.Split('/')[^1]}", whole: true);
             Assert.Empty(await visit.Page.EvaluateAsync<string[]>(ComeApart));
-            Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"), path);
+            Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"),
+                path);
         }
     }
 }

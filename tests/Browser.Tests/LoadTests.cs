@@ -5,8 +5,10 @@ using Xunit.Abstractions;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>How much comes over the air before the first line can be read. Bytes, not seconds: a busy machine counts them
-/// alike.</summary>
+/// <summary>
+/// How much comes over the air before the first line can be read. Bytes, not seconds: a busy machine counts them
+/// alike.
+/// </summary>
 public sealed partial class LoadTests(ITestOutputHelper output)
 {
     // Packed, with the heads of the answers; the engine and what works without signal come later.
@@ -35,8 +37,8 @@ public sealed partial class LoadTests(ITestOutputHelper output)
         Assert.InRange(bytes, 1, MostBytes);
     }
 
-    // What a phone takes along to work without signal, as it crosses the wire. The pack holds the pages of every series, so
-    // one series alone is less.
+    // What a phone takes along to work without signal, as it crosses the wire. The pack holds the pages of every
+    // series, so one series alone is less.
     [ShippedEngineFact]
     public async Task EngineAndPages_TakenAlong_StayBelowTheBound()
     {
@@ -44,7 +46,8 @@ public sealed partial class LoadTests(ITestOutputHelper output)
         using var http = new HttpClient { BaseAddress = new Uri(site.Address) };
         http.DefaultRequestHeaders.AcceptEncoding.ParseAdd("br");
         using var kit = JsonDocument.Parse(await http.GetStringAsync("/offline/kit"));
-        var (engine, pages) = (await TakeAsync(http, kit.RootElement.GetProperty("engine")), await TakeAsync(http, kit.RootElement.GetProperty("pack")));
+        var (engine, pages) = (await TakeAsync(http, kit.RootElement.GetProperty("engine")),
+            await TakeAsync(http, kit.RootElement.GetProperty("pack")));
 
         output.WriteLine($"engine {engine} bytes and pages {pages} bytes on the wire");
         Assert.InRange(engine + pages, 1_000_000, MostTakenAlong);
@@ -104,7 +107,8 @@ public sealed partial class LoadTests(ITestOutputHelper output)
         {
             using var answer = await http.GetAsync(part.GetProperty("root").GetString() + name.GetString());
             answer.EnsureSuccessStatusCode();
-            bytes += (await answer.Content.ReadAsByteArrayAsync()).Length + answer.Headers.ToString().Length + answer.Content.Headers.ToString().Length;
+            bytes += (await answer.Content.ReadAsByteArrayAsync()).Length + answer.Headers.ToString().Length
+                + answer.Content.Headers.ToString().Length;
         }
 
         return bytes;

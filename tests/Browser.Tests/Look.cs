@@ -14,7 +14,8 @@ internal static class Look
     private const int Tallest = 1900;
 
     // What is another one at each visit.
-    private const string Passing = "time, .frame-number, .passing { visibility: hidden !important } * { caret-color: transparent !important }";
+    private const string Passing =
+        "time, .frame-number, .passing { visibility: hidden !important } * { caret-color: transparent !important }";
 
     private const string Hide = """
         css => {
@@ -60,19 +61,23 @@ internal static class Look
     {
         byte[] seen = await TakeAsync(visit, passing);
         string file = Path.Combine(Folder, name + ".webp");
-        if (Updates) await File.WriteAllBytesAsync(file, Convert.FromBase64String(await PictureBench.ShrinkAsync(seen, visit.PictureShare)));
+        if (Updates)
+            await File.WriteAllBytesAsync(file,
+                Convert.FromBase64String(await PictureBench.ShrinkAsync(seen, visit.PictureShare)));
         Assert.True(File.Exists(file), $"no picture {name} is kept: DX_UPDATE=1 writes it");
         if (Updates || !await PictureBench.WritesAlikeAsync()) return;
         double apart = await PictureBench.CompareAsync(await File.ReadAllBytesAsync(file), seen, visit.PictureShare);
-        if (apart > MostApart) Assert.Fail($"{name} looks another way in {apart:P1} of it; {await KeepAsync(name, seen)}");
+        if (apart > MostApart)
+            Assert.Fail($"{name} looks another way in {apart:P1} of it; {await KeepAsync(name, seen)}");
     }
 
-    // Of a sheet what is on the screen, where the newest lines are; of other pages all. The styles are made by a script: the
-    // pages take none from elsewhere.
+    // Of a sheet what is on the screen, where the newest lines are; of other pages all. The styles are made by a
+    // script: the pages take none from elsewhere.
     private static async Task<byte[]> TakeAsync(Visit visit, string? passing)
     {
         int width = visit.Page.ViewportSize!.Width;
-        int height = await visit.Page.EvaluateAsync<int>(Hide, passing is null ? Passing : $"{Passing} {passing} {{ visibility: hidden !important }}");
+        int height = await visit.Page.EvaluateAsync<int>(Hide,
+            passing is null ? Passing : $"{Passing} {passing} {{ visibility: hidden !important }}");
         bool isSheet = await visit.Page.Locator(".slip").CountAsync() > 0;
         byte[] seen = await visit.Page.ScreenshotAsync(new()
         {

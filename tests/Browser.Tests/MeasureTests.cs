@@ -3,9 +3,11 @@ using Xunit.Abstractions;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The pages as a phone on a slow line loads them. How fast depends on what else the machine does, and is told, not
+/// <summary>
+/// The pages as a phone on a slow line loads them. How fast depends on what else the machine does, and is told, not
 /// asserted; what everybody can use and what browsers advise does not. It runs by itself, or it would measure the other
-/// tests.</summary>
+/// tests.
+/// </summary>
 [CollectionDefinition(Alone, DisableParallelization = true)]
 [Collection(Alone)]
 public sealed class MeasureTests(ITestOutputHelper output)
@@ -20,7 +22,8 @@ public sealed class MeasureTests(ITestOutputHelper output)
         await using var site = await Site.StartAsync();
         string chromium = Chromium.WindowedPath ?? throw new InvalidOperationException("install the package chromium");
 
-        var (exit, said) = await PageTools.RunAsync("measure.mjs", [chromium, .. Paths.Select(path => site.Address + path)]);
+        var (exit, said) =
+            await PageTools.RunAsync("measure.mjs", [chromium, .. Paths.Select(path => site.Address + path)]);
 
         output.WriteLine(said);
         Assert.True(exit == 0, said);

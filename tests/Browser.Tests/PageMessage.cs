@@ -18,14 +18,16 @@ internal static class PageMessage
     private static IEnumerable<KeyValuePair<string, JsonNode?>> Parts(MessageBody body) => body switch
     {
         MessageBody.Words words => [new("text", words.Text), new("question", words.Question)],
-        MessageBody.Choice choice => [new("answer", new JsonObject { ["question"] = choice.Question, ["choice"] = choice.Key })],
+        MessageBody.Choice choice =>
+            [new("answer", new JsonObject { ["question"] = choice.Question, ["choice"] = choice.Key })],
         MessageBody.Command command => [new("answer", new JsonObject { ["command"] = Name(command.Word) })],
         MessageBody.Readings readings =>
         [
             new("answer", new JsonObject
             {
                 ["question"] = readings.Question,
-                ["readings"] = new JsonObject(readings.Fields.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Label, f.Words))),
+                ["readings"] = new JsonObject(
+                    readings.Fields.Select(f => KeyValuePair.Create<string, JsonNode?>(f.Label, f.Words))),
             }),
         ],
         _ => [new("opening", true)],

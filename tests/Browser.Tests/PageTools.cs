@@ -9,7 +9,8 @@ internal static class PageTools
 
     /// <summary>Whether they are installed, and Node to run them.</summary>
     public static bool AreHere { get; } = Directory.Exists(Path.Combine(Folder, "node_modules", "typescript"))
-        && (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, "node")));
+        && (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+            .Any(folder => File.Exists(Path.Combine(folder, "node")));
 
     /// <summary>Checks the types of a project.</summary>
     /// <returns>How it ended, and all that was said.</returns>

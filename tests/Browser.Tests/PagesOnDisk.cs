@@ -22,7 +22,8 @@ internal sealed class PagesOnDisk : IDisposable
 
     public string PathOf(string page) => Path.Combine(Folder, page);
 
-    public void Change(string page, Func<string, string> change) => File.WriteAllText(PathOf(page), change(File.ReadAllText(PathOf(page))));
+    public void Change(string page, Func<string, string> change) =>
+        File.WriteAllText(PathOf(page), change(File.ReadAllText(PathOf(page))));
 
     public void Dispose() => Directory.Delete(root, recursive: true);
 

@@ -62,12 +62,14 @@ internal static class PictureBench
     /// <summary>How much of two pictures differs: 0 for none, 1 for all.</summary>
     /// <param name="share">How wide the kept picture is, of the width of the screenshot.</param>
     public static Task<double> CompareAsync(byte[] keptWebp, byte[] png, double share) =>
-        RunAsync<double>("([webp, png, share]) => apart(webp, png, share)", Convert.ToBase64String(keptWebp), Convert.ToBase64String(png), share);
+        RunAsync<double>("([webp, png, share]) => apart(webp, png, share)", Convert.ToBase64String(keptWebp),
+            Convert.ToBase64String(png), share);
 
     /// <summary>Whether this machine writes with the faces that the kept pictures are written with.</summary>
     public static Task<bool> WritesAlikeAsync() => RunAsync<bool>("() => ownFaces()");
 
-    private static async Task<T> RunAsync<T>(string what, params object[] given) => await (await Bench.Value).EvaluateAsync<T>(what, given);
+    private static async Task<T> RunAsync<T>(string what, params object[] given) =>
+        await (await Bench.Value).EvaluateAsync<T>(what, given);
 
     private static async Task<IPage> OpenAsync()
     {

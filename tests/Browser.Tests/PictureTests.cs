@@ -43,7 +43,10 @@ public sealed class PictureTests
         await using var visit = await Visit.StartAsync("Pixel 7", shade);
         await WalkAsync(visit, site);
 
-        var small = visit.Page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Picture, tap to enlarge: On the sensor curve, 2.1 kΩ") });
+        var small = visit.Page.GetByRole(AriaRole.Button, new()
+        {
+            NameRegex = new("^Picture, tap to enlarge: On the sensor curve, 2.1 kΩ"),
+        });
         await small.ClickAsync();
         var large = visit.Page.Locator("dialog.large");
         Assert.Contains("lies below the expected", await large.InnerTextAsync(), StringComparison.Ordinal);
@@ -148,7 +151,10 @@ public sealed class PictureTests
     {
         if (Environment.GetEnvironmentVariable("DX_PICTURES") is not { } folder) return;
         await visit.Page.EvaluateAsync("document.querySelector('.slip').style.position = 'static'");
-        await visit.Page.Locator(selector).First.ScreenshotAsync(new() { Path = Path.Combine(folder, name.Replace(' ', '-') + ".png") });
+        await visit.Page.Locator(selector).First.ScreenshotAsync(new()
+        {
+            Path = Path.Combine(folder, name.Replace(' ', '-') + ".png"),
+        });
     }
 
     private static Task CheckAsync(Visit visit) => Look.AccessibleAsync(visit, "pictures");

@@ -5,7 +5,9 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>Pictures of the pages in a browser: size by buttons, keys, wheel and fingers; boxes that lead to their pages.</summary>
+/// <summary>
+/// Pictures of the pages in a browser: size by buttons, keys, wheel and fingers; boxes that lead to their pages.
+/// </summary>
 public sealed class PlansTests : IAsyncLifetime
 {
     private const string Symptom = "?kind=symptom&series=brenholt-ws&symptom=room-sensor-code";
@@ -29,9 +31,11 @@ public sealed class PlansTests : IAsyncLifetime
     [InlineData("symptom", null, ColorScheme.Light)]
     [InlineData("coverage", "Pixel 7", ColorScheme.Light)]
     [InlineData("coverage", null, ColorScheme.Dark)]
-    public async Task Picture_EachKind_IsAccessibleAndNoWiderThanTheScreen(string kind, string? device, ColorScheme shade)
+    public async Task Picture_EachKind_IsAccessibleAndNoWiderThanTheScreen(string kind, string? device,
+        ColorScheme shade)
     {
-        await using var visit = await OpenAsync($"?kind={kind}&series=brenholt-ws&symptom=room-sensor-code", device, shade);
+        await using var visit =
+            await OpenAsync($"?kind={kind}&series=brenholt-ws&symptom=room-sensor-code", device, shade);
 
         await Look.AccessibleAsync(visit, kind);
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
@@ -56,7 +60,8 @@ public sealed class PlansTests : IAsyncLifetime
         await visit.Page.Keyboard.DownAsync("Control");
         await visit.Page.Mouse.WheelAsync(0, -100);
         await visit.Page.Keyboard.UpAsync("Control");
-        await visit.Page.WaitForFunctionAsync("least => document.querySelector('#paper svg').getBoundingClientRect().width > least", whole * 1.1);
+        await visit.Page.WaitForFunctionAsync(
+            "least => document.querySelector('#paper svg').getBoundingClientRect().width > least", whole * 1.1);
     }
 
     [ChromiumFact]
@@ -85,7 +90,8 @@ public sealed class PlansTests : IAsyncLifetime
         await using var visit = await OpenAsync(Symptom);
         await visit.Page.Locator("#paper a", new() { HasText = "Room air sensor failed" }).First.FocusAsync();
         await visit.Page.Keyboard.PressAsync("Enter");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('page-name')?.textContent === 'faults/sensor-room-air.md'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('page-name')?.textContent === 'faults/sensor-room-air.md'");
     }
 
     [ChromiumFact]

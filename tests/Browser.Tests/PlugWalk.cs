@@ -1,7 +1,9 @@
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A whole walk over the shipped pages, answered by what the page offers. A plug that is off is seen, pressed home
-/// and tried: the shortest way to a case that is closed with a cure.</summary>
+/// <summary>
+/// A whole walk over the shipped pages, answered by what the page offers. A plug that is off is seen, pressed home
+/// and tried: the shortest way to a case that is closed with a cure.
+/// </summary>
 internal sealed class PlugWalk(Visit visit)
 {
     private const int MostAnswers = 120;

@@ -43,7 +43,8 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         await visit.LookAsync("preview");
         files.Change("phrases.md", text => text + PicturePhrases());
         pages.Reload();
-        await visit.Page.GotoAsync(app.Urls.First() + "/pictures.html?kind=walk&series=alder-one&symptom=fan-not-turning");
+        await visit.Page.GotoAsync(app.Urls.First()
+            + "/pictures.html?kind=walk&series=alder-one&symptom=fan-not-turning");
         await visit.Page.WaitForSelectorAsync("body[data-ready] #paper svg");
         await visit.LookAsync("pictures");
         Assert.Empty(visit.Errors);
@@ -90,16 +91,19 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
         await using var visit = await OpenAsync("?page=cautions/live-mains.md");
         File.Move(files.PathOf("cautions/live-mains.md"), files.PathOf("cautions/live-parts.md"));
         pages.Reload();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('page-name').textContent === 'cautions/live-parts.md'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('page-name').textContent === 'cautions/live-parts.md'");
         File.Delete(files.PathOf("cautions/live-parts.md"));
         pages.Reload();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('page').textContent.startsWith('This page is gone')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('page').textContent.startsWith('This page is gone')");
     }
 
     [ChromiumFact]
     public async Task Answers_InTheAddress_StartTheWalkThere_AndThoseThatFitNoMoreAreTold()
     {
-        const string point = """{"series":"alder-one","symptom":"fan-not-turning","seen":[{"check":"fan-plug","outcome":"home"},{"check":"gone","outcome":"yes"}]}""";
+        const string point =
+            """{"series":"alder-one","symptom":"fan-not-turning","seen":[{"check":"fan-plug","outcome":"home"},{"check":"gone","outcome":"yes"}]}""";
         await using var visit = await OpenAsync("?walk=" + Uri.EscapeDataString(point));
         await visit.Page.WaitForSelectorAsync(".walk-unfit");
         Assert.Equal(2, await visit.Page.Locator(".walk-rows .pen").CountAsync());
@@ -113,15 +117,18 @@ public sealed class PreviewTests : IAsyncLifetime, IDisposable
     public async Task Folder_Emptied_SaysThatThereAreNoPages()
     {
         await using var visit = await OpenAsync("");
-        foreach (string file in Directory.EnumerateFiles(files.Folder, "*", SearchOption.AllDirectories)) File.Delete(file);
+        foreach (string file in Directory.EnumerateFiles(files.Folder, "*", SearchOption.AllDirectories))
+            File.Delete(file);
         pages.Reload();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('paths').textContent.includes('no pages here yet')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('paths').textContent.includes('no pages here yet')");
         Assert.DoesNotContain(visit.Errors, error => !error.Contains("404", StringComparison.Ordinal));
     }
 
     // The small folder has none; those that are shipped will do.
     private static string PicturePhrases() => "\n## " + string.Join("\n## ", File.ReadAllText(
-        Path.Combine(PagesOnDisk.RepositoryFolder("content"), "phrases.md")).Split("\n## ").Where(phrase => phrase.StartsWith("picture-", StringComparison.Ordinal)));
+        Path.Combine(PagesOnDisk.RepositoryFolder("content"), "phrases.md")).Split("\n## ")
+        .Where(phrase => phrase.StartsWith("picture-", StringComparison.Ordinal)));
 
     private async Task<Visit> OpenAsync(string query, string? device = null, ColorScheme shade = ColorScheme.Light)
     {

@@ -24,13 +24,17 @@ public sealed class PrivacyTests
         await visit.PictureAsync($"privacy-{device ?? "desk"}-{shade}".Replace(' ', '-'), whole: true);
         var result = await visit.Page.RunAxe();
         await visit.Page.Locator("#rows button").ClickAsync();
-        Assert.Contains("ottery", await visit.Page.EvaluateAsync<string>("async () => (await (await fetch('/api/personal?about=ottery')).text()).toLowerCase()"), StringComparison.Ordinal);
+        Assert.Contains("ottery",
+            await visit.Page.EvaluateAsync<string>(
+                "async () => (await (await fetch('/api/personal?about=ottery')).text()).toLowerCase()"),
+                StringComparison.Ordinal);
         await visit.Page.Locator("#rows button").ClickAsync();
         await visit.Page.GetByText("Removed", new() { Exact = true }).WaitForAsync();
 
         await visit.Page.PressAsync("#about", "Enter");
         await visit.Page.GetByText("No sheet speaks of that.").WaitForAsync();
-        Assert.True(result.Violations.Length == 0, string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
+        Assert.True(result.Violations.Length == 0,
+            string.Join("\n", result.Violations.Select(v => $"{v.Id}: {v.Nodes[0].Html}")));
         Assert.Empty(visit.Errors);
     }
 }

@@ -81,7 +81,8 @@ public sealed class ReachTests
         await visit.OpenAsync(site.Address);
         await visit.WriteAsync("compressor does not start");
         await HeldAsync("an answer");
-        foreach (string selector in new[] { "#fold", "#fold", ".cautions-above", ".belief > summary", ".more > summary", "#rows .quiet" })
+        foreach (string selector in new[] { "#fold", "#fold", ".cautions-above", ".belief > summary", ".more > summary",
+            "#rows .quiet" })
         {
             await TabToAsync(visit, selector);
             await visit.Page.Keyboard.PressAsync("Enter");
@@ -94,11 +95,13 @@ public sealed class ReachTests
         await visit.Page.Keyboard.PressAsync("Enter");
         await HeldAsync("nothing written");
         await site.SayAsync(new Uri(visit.Page.Url).Segments[^1], "done");
-        await visit.Page.WaitForFunctionAsync("() => document.querySelector('#slip-question').textContent.startsWith('Step 2')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.querySelector('#slip-question').textContent.startsWith('Step 2')");
         await HeldAsync("an answer of somebody else");
 
         async Task HeldAsync(string after) =>
-            Assert.False(await visit.Page.EvaluateAsync<bool>("document.activeElement === document.body"), $"the focus is lost after {after}");
+            Assert.False(await visit.Page.EvaluateAsync<bool>("document.activeElement === document.body"),
+                $"the focus is lost after {after}");
     }
 
     // 1.3.2 Meaningful sequence: what a screen reader reads, in the order in which it reads it.
@@ -113,12 +116,18 @@ public sealed class ReachTests
 
         string[] order =
         [
-            "link \"To the open question\"", "banner", "heading \"Job sheet", "navigation \"Sheets\"", "main", "region \"Sheet\"", "Line 1", "Answer:",
-            "Line 2", "Line 3", "Caution", "region \"Open question\"", "heading \"What do the three windings read?\"", "textbox \"U–V",
-            "button \"Write the readings down\"", "textbox \"In your own words\"", "button \"Back\"", "log \"New lines\"",
+            "link \"To the open question\"", "banner", "heading \"Job sheet", "navigation \"Sheets\"", "main",
+            "region \"Sheet\"", "Line 1", "Answer:",
+            "Line 2", "Line 3", "Caution", "region \"Open question\"", "heading \"What do the three windings read?\"",
+            "textbox \"U–V",
+            "button \"Write the readings down\"", "textbox \"In your own words\"", "button \"Back\"",
+            "log \"New lines\"",
         ];
-        int[] places = [.. order.Select((part, i) => read.IndexOf(part, i == 0 ? 0 : Math.Max(0, read.IndexOf(order[i - 1], StringComparison.Ordinal)), StringComparison.Ordinal))];
-        Assert.True(places.All(place => place >= 0) && places.SequenceEqual(places.Order()), $"{string.Join(", ", places)}\n{read}");
+        int[] places = [.. order.Select((part, i) =>
+            read.IndexOf(part, i == 0 ? 0 : Math.Max(0, read.IndexOf(order[i - 1], StringComparison.Ordinal)),
+                StringComparison.Ordinal))];
+        Assert.True(places.All(place => place >= 0)
+            && places.SequenceEqual(places.Order()), $"{string.Join(", ", places)}\n{read}");
     }
 
     // 4.1.3 Status messages: new lines are read once, not again when the page catches up or is loaded anew.
@@ -138,7 +147,8 @@ public sealed class ReachTests
         for (int turned = 0; turned < 2; turned++)
         {
             await visit.Page.RunAndWaitForResponseAsync(
-                () => visit.Page.EvaluateAsync("document.dispatchEvent(new Event('visibilitychange'))"), answer => answer.Url.Contains("/api/cases/", StringComparison.Ordinal));
+                () => visit.Page.EvaluateAsync("document.dispatchEvent(new Event('visibilitychange'))"),
+                answer => answer.Url.Contains("/api/cases/", StringComparison.Ordinal));
         }
 
         Assert.Equal(2, (await visit.Page.EvaluateAsync<string[]>("reads")).Length);
@@ -224,7 +234,8 @@ public sealed class ReachTests
         await visit.WalkToReadingsAsync(site);
         Assert.Equal("none", await visit.Page.GetAttributeAsync("#reading-0", "inputmode"));
 
-        foreach (string key in new[] { "1", ".", "2", "5", "clear", "kΩ", "minus", "minus" }) await PadAsync(visit, key);
+        foreach (string key in new[] { "1", ".", "2", "5", "clear", "kΩ", "minus", "minus" })
+            await PadAsync(visit, key);
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Next", Exact = true }).ClickAsync();
         await PadAsync(visit, "OL");
         await visit.PictureAsync("pad-phone");
@@ -233,7 +244,8 @@ public sealed class ReachTests
         Assert.Equal("OL", await visit.Page.InputValueAsync("#reading-1"));
         await visit.Page.FillAsync("#reading-2", "2.1k");
         Assert.Equal("true", await visit.Page.GetAttributeAsync("[data-pad='kΩ']", "aria-pressed"));
-        Assert.False(await visit.Page.Locator(".field:has(#reading-2) .unit").IsVisibleAsync(), "the unit that was typed is the one that counts");
+        Assert.False(await visit.Page.Locator(".field:has(#reading-2) .unit")
+            .IsVisibleAsync(), "the unit that was typed is the one that counts");
         Assert.Empty((await visit.Page.RunAxe()).Violations);
     }
 
@@ -249,7 +261,8 @@ public sealed class ReachTests
         float offset = await visit.Page.EvaluateAsync<float>(
             "parseFloat(getComputedStyle(document.getElementById('slip-question')).outlineOffset)");
 
-        Assert.True(ring.Y >= number.Y + number.Height, $"the question begins at {ring.Y}, its number ends at {number.Y + number.Height}");
+        Assert.True(ring.Y >= number.Y + number.Height,
+            $"the question begins at {ring.Y}, its number ends at {number.Y + number.Height}");
         Assert.True(offset < 0, "the ring is drawn outside the question's own box");
     }
 
@@ -267,7 +280,8 @@ public sealed class ReachTests
         await visit.ReadyAsync();
         await visit.LookAsync("sun" + path.Replace('/', '-').TrimEnd('-'), "#kept dd");
 
-        Assert.Equal("rgb(255, 255, 255)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
+        Assert.Equal("rgb(255, 255, 255)",
+            await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).backgroundColor"));
         Assert.False(await visit.Page.Locator("#shade").IsVisibleAsync(), "black on white has no dark paper");
         Assert.Equal("rgb(0, 0, 0)", await visit.Page.EvaluateAsync<string>("getComputedStyle(document.body).color"));
     }

@@ -4,8 +4,10 @@ using Xunit.Abstractions;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>How long a page that is loaded anew without signal takes at a quarter of the processor, beside a plain page in the
-/// same run. Told, not asserted: it depends on what else the machine does. <c>DX_UPDATE=1</c> keeps the table.</summary>
+/// <summary>
+/// How long a page that is loaded anew without signal takes at a quarter of the processor, beside a plain page in the
+/// same run. Told, not asserted: it depends on what else the machine does. <c>DX_UPDATE=1</c> keeps the table.
+/// </summary>
 [Collection(KeptPhone.Name)]
 public sealed class ReloadTests(KeptPhone phone, ITestOutputHelper output)
 {
@@ -33,7 +35,8 @@ public sealed class ReloadTests(KeptPhone phone, ITestOutputHelper output)
             }));
             answered.Add(await TimeAsync(() => visit.AnswerAsync(() => visit.Page.ClickAsync("[data-command=why]"))));
             string signal = await visit.Page.InnerTextAsync("#signal");
-            Assert.True(signal.Contains(round == 1 ? "1 answer waits" : $"{round} answers wait", StringComparison.Ordinal), $"round {round}: {signal}");
+            Assert.True(signal.Contains(round == 1 ? "1 answer waits" : $"{round} answers wait",
+                StringComparison.Ordinal), $"round {round}: {signal}");
         }
 
         await slowAside.DisposeAsync();
@@ -48,7 +51,8 @@ public sealed class ReloadTests(KeptPhone phone, ITestOutputHelper output)
             $"without signal at a quarter of the processor: plain page {plain:0.00} s, sheet usable {usable:0.00} s ({usable / plain:0.0} times), first answer {answered:0.00} s more");
         output.WriteLine(line);
         if (!Look.Updates) return;
-        await File.WriteAllTextAsync(Path.Combine(PageTools.Folder, "..", "Benchmarks", "results", "reload.md"), string.Create(CultureInfo.InvariantCulture, $"""
+        await File.WriteAllTextAsync(Path.Combine(PageTools.Folder, "..", "Benchmarks", "results", "reload.md"),
+            string.Create(CultureInfo.InvariantCulture, $"""
             # A sheet loaded anew without signal
 
             Middle of {Rounds} rounds in headless Chromium as a phone, at a quarter of the processor, one after the other in one run.

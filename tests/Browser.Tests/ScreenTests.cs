@@ -47,7 +47,8 @@ public sealed class ScreenTests
         await using var site = await Site.StartAsync();
         await using var visit = await Visit.StartAsync(device);
         string kept = await File.ReadAllTextAsync(Path.Combine(Look.Folder, "claim.json"));
-        await visit.Page.RouteAsync("**/api/claims/*", route => route.FulfillAsync(new() { ContentType = "application/json", Body = kept }));
+        await visit.Page.RouteAsync("**/api/claims/*",
+            route => route.FulfillAsync(new() { ContentType = "application/json", Body = kept }));
 
         await AtAsync(visit, $"{site.Address}/claim/kept", "claim");
         await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });

@@ -60,7 +60,8 @@ internal static class ScriptPages
             "The capacitors of the board hold a charge that can kill, minutes after the supply is off."),
         Say(SegmentKind.Instruction, "Pull the compressor plug."),
         Say(SegmentKind.Instruction,
-            "Measure between each pair of pins on the compressor side, and subtract what the leads read when held together."));
+            "Measure between each pair of pins on the compressor side, and subtract what the leads read when held "
+                + "together."));
 
     public static Reply Found(int turns) => Ask(
         turns, QuestionKind.Repair, "replace-compressor", "Is the repair done?", [new("done", "Repair done")], [],

@@ -31,7 +31,8 @@ public sealed class ShippedContentTests
         Assert.Contains("the unit works", summary, StringComparison.Ordinal);
     }
 
-    // Loaded anew after every answer, as by somebody who looks into another app in between; what is seen makes the film strip.
+    // Loaded anew after every answer, as by somebody who looks into another app in between; what is seen makes the film
+    // strip.
     [ChromiumFact]
     public async Task Walk_ReloadedAtEveryStep_IsTheSameSheetAndReachesTheEnd()
     {
@@ -52,7 +53,9 @@ public sealed class ShippedContentTests
         await strip.TakeAsync();
         await strip.KeepAsync("walk");
         Assert.Equal("closed", await walk.KindAsync());
-        Assert.Equal(walk.Answers, (await site.ReadAsync(new Uri(visit.Page.Url).Segments[^1])).Select(stored => stored.TurnId).Distinct().Count() - 1);
+        Assert.Equal(walk.Answers,
+            (await site.ReadAsync(new Uri(visit.Page.Url).Segments[^1])).Select(stored => stored.TurnId).Distinct()
+                .Count() - 1);
     }
 
     private static async Task<string> SheetAsync(Visit visit) =>

@@ -33,7 +33,8 @@ public sealed class SignInWayTests
         Assert.StartsWith(site.Address + path, visit.Page.Url, StringComparison.Ordinal);
     }
 
-    // Who only writes pages has no job sheet to begin with: the pages are where the work is, and nothing is refused on the way.
+    // Who only writes pages has no job sheet to begin with: the pages are where the work is, and nothing is refused on
+    // the way.
     [ChromiumFact]
     public async Task SignIn_AsAuthor_LeadsToThePages()
     {
@@ -53,7 +54,8 @@ public sealed class SignInWayTests
         await visit.Page.PressAsync("#password", "Enter");
 
         await visit.Page.WaitForURLAsync("**/pages");
-        await visit.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Sign out amy" }).WaitForAsync();
+        await visit.Page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Sign out amy" })
+            .WaitForAsync();
         Assert.Equal(0, await visit.Page.Locator(".frame-links a[href='/']").CountAsync());
         Assert.Empty(refused);
     }

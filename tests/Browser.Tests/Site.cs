@@ -58,7 +58,10 @@ internal sealed class Site : IAsyncDisposable
     public async Task ResumeAsync()
     {
         inUse(); // read here, not while requests hold the few threads there are
-        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, []) { PagesFolder = pages?.Folder, Proposals = pages?.Proposals }, store, inUse, book);
+        app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, port, [])
+        {
+            PagesFolder = pages?.Folder, Proposals = pages?.Proposals,
+        }, store, inUse, book);
         await app.StartAsync();
         port = new Uri(app.Urls.First()).Port;
     }
@@ -73,7 +76,8 @@ internal sealed class Site : IAsyncDisposable
     {
         var state = Fold.Apply(CaseState.New, (await store.ReadAsync(id)).Select(stored => stored.Event));
         if (state is not { ClosedHow: null, Question: { } question }) return false;
-        await new CaseDesk(store, () => inUse().Responder).TakeAsync(id, new Message(Guid.NewGuid().ToString("N"), answer(question), by));
+        await new CaseDesk(store, () => inUse().Responder).TakeAsync(id,
+            new Message(Guid.NewGuid().ToString("N"), answer(question), by));
         return true;
     }
 

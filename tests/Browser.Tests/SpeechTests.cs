@@ -2,12 +2,16 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The page reads aloud and listens where the browser can, and only when asked to; nothing that was heard is sent unread.</summary>
+/// <summary>
+/// The page reads aloud and listens where the browser can, and only when asked to; nothing that was heard is sent
+/// unread.
+/// </summary>
 public sealed class SpeechTests
 {
     private const string Heard = "plug was loose";
 
-    // A browser that keeps what it was to say, and hears the same each time (Web Speech API, W3C community group report).
+    // A browser that keeps what it was to say, and hears the same each time (Web Speech API, W3C community group
+    // report).
     private const string Voices = $$"""
         globalThis.spoken = [];
         Object.defineProperty(globalThis, 'speechSynthesis', {
@@ -46,7 +50,8 @@ public sealed class SpeechTests
         await visit.TapAsync("Done");
         await HeardAsync(visit);
 
-        Assert.Contains("Step 2 of 2. Prove your meter on a known live source.", Assert.Single(await visit.Page.EvaluateAsync<string[]>("spoken")), StringComparison.Ordinal);
+        Assert.Contains("Step 2 of 2. Prove your meter on a known live source.",
+            Assert.Single(await visit.Page.EvaluateAsync<string[]>("spoken")), StringComparison.Ordinal);
         Assert.Equal(2, await visit.Page.Locator(".exchange").CountAsync());
         Assert.Empty(visit.Errors);
     }

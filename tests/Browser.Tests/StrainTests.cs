@@ -4,8 +4,10 @@ using DxAssistant.Conversation.Messages;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>A walk on a device that has no room, keeps nothing, has the wrong time or a slow line, and over new pages of
-/// the server: every answer is on the server once, and the person is told how things stand.</summary>
+/// <summary>
+/// A walk on a device that has no room, keeps nothing, has the wrong time or a slow line, and over new pages of
+/// the server: every answer is on the server once, and the person is told how things stand.
+/// </summary>
 [Collection(KeptPhone.Name)]
 public sealed class StrainTests(KeptPhone phone) : IDisposable
 {
@@ -20,7 +22,8 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         delete window.caches;
         """;
 
-    // As a browser answers to a write for which there is no room left; a bound of its own does not hold for so small a write.
+    // As a browser answers to a write for which there is no room left; a bound of its own does not hold for so small a
+    // write.
     private const string NoRoomLeft =
         "() => { IDBObjectStore.prototype.put = () => { throw new DOMException('no room', 'QuotaExceededError'); }; }";
 
@@ -172,10 +175,12 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
 
         var log = await site.ReadAsync(Id(visit));
         Assert.Equal(["b4", "choice", "choice", "choice", "choice"], await SaidAsync());
-        Assert.Equal(changed.Pages.Version, log.Select(stored => stored.Event).OfType<ContentChanged>().Single().Version);
+        Assert.Equal(changed.Pages.Version, log.Select(stored => stored.Event).OfType<ContentChanged>()
+            .Single().Version);
     }
 
-    // What newer ones left behind goes with the next sheet; what is in use stays, is shown, and goes only when that is meant.
+    // What newer ones left behind goes with the next sheet; what is in use stays, is shown, and goes only when that is
+    // meant.
     [ChromiumFact]
     public async Task Packs_OfVersionsThatNothingStandsOn_AreRemoved()
     {
@@ -225,20 +230,26 @@ public sealed class StrainTests(KeptPhone phone) : IDisposable
         await other.OpenAsync($"{site.Address}/cases");
         Assert.Equal(["take over"], await ToldAsync());
 
-        Task<string[]> ToldAsync() => other.Page.EvaluateAsync<string[]>("async () => { await new Promise(requestAnimationFrame); return told; }");
+        Task<string[]> ToldAsync() =>
+            other.Page.EvaluateAsync<string[]>(
+                "async () => { await new Promise(requestAnimationFrame); return told; }");
     }
 
     // The browser's own bound of what the site may keep, for as long as the session lasts.
     private async Task FillAsync(Visit at)
     {
         var session = await at.Context.NewCDPSessionAsync(at.Page);
-        await session.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object> { ["origin"] = site.Address, ["quotaSize"] = 1 });
+        await session.SendAsync("Storage.overrideQuotaForOrigin", new Dictionary<string, object>
+        {
+            ["origin"] = site.Address, ["quotaSize"] = 1,
+        });
     }
 
     private static string Id(Visit at) => new Uri(at.Page.Url).Segments[^1];
 
     private async Task<string[]> SaidAsync(Visit? at = null) =>
-        [.. (await site.ReadAsync(Id(at ?? visit))).Select(stored => stored.Event).OfType<Said>().Select(said => said.Body switch
+        [.. (await site.ReadAsync(Id(at ?? visit))).Select(stored => stored.Event).OfType<Said>()
+            .Select(said => said.Body switch
         {
             MessageBody.Words words => words.Text,
             MessageBody.Choice => "choice",

@@ -50,12 +50,14 @@ public sealed class SummaryTests
         await using var visit = await Visit.StartAsync("Pixel 7");
         await visit.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
         await visit.Page.AddInitScriptAsync(toAnotherApp
-            ? "Navigator.prototype.share = async given => { window.shared = given.text; }" : "Navigator.prototype.share = undefined");
+            ? "Navigator.prototype.share = async given => { window.shared = given.text; }"
+            : "Navigator.prototype.share = undefined");
         await OpenSummaryAsync(visit, site);
 
         await visit.Page.ClickAsync("#share");
         if (!toAnotherApp) await visit.Page.GetByText("The summary is copied").WaitForAsync();
-        string text = await visit.Page.EvaluateAsync<string>(toAnotherApp ? "window.shared" : "navigator.clipboard.readText()");
+        string text =
+            await visit.Page.EvaluateAsync<string>(toAnotherApp ? "window.shared" : "navigator.clipboard.readText()");
 
         Assert.StartsWith("Job sheet ", text, StringComparison.Ordinal);
         Assert.Contains("Fault proven: none yet", text, StringComparison.Ordinal);

@@ -4,8 +4,10 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>The types of the pages' scripts, as the TypeScript compiler sees them. <c>tests/Pages/told.d.ts</c> says what the
-/// server tells; it is held to what the server really sends.</summary>
+/// <summary>
+/// The types of the pages' scripts, as the TypeScript compiler sees them. <c>tests/Pages/told.d.ts</c> says what the
+/// server tells; it is held to what the server really sends.
+/// </summary>
 public sealed class TypeTests
 {
     private const int Turns = 14;
@@ -27,21 +29,26 @@ public sealed class TypeTests
         using var http = new HttpClient { BaseAddress = new Uri(site.Address) };
         string id = (await PostAsync(http, "/api/cases", new { }))["id"]!.GetValue<string>();
         var taken = new List<string>();
-        var next = await TakeAsync(http, id, new { turnId = "0", text = "brenholt wall unit shows b4, room sensor 2.1k at 24C, im the technician" }, taken);
+        var next = await TakeAsync(http, id,
+            new { turnId = "0", text = "brenholt wall unit shows b4, room sensor 2.1k at 24C, im the technician" },
+            taken);
         for (int turn = 1; turn < Turns && next?["kind"]?.GetValue<string>() is not (null or "closed"); turn++)
-            next = await TakeAsync(http, id, Answer(next, turn.ToString(System.Globalization.CultureInfo.InvariantCulture)), taken);
+            next = await TakeAsync(http, id,
+                Answer(next, turn.ToString(System.Globalization.CultureInfo.InvariantCulture)), taken);
         string whole = await http.GetStringAsync($"/api/cases/{id}");
 
         Assert.Contains("\"verdict\":{", whole, StringComparison.Ordinal);
         Assert.Contains("\"pictures\":[", whole, StringComparison.Ordinal);
-        var (exit, said) = await CheckAsync([$"const whole: Told.Case = {whole};", .. taken.Select((t, i) => $"const taken{i}: Told.Taken = {t};")]);
+        var (exit, said) = await CheckAsync(
+            [$"const whole: Told.Case = {whole};", .. taken.Select((t, i) => $"const taken{i}: Told.Taken = {t};")]);
         Assert.True(exit == 0, said);
     }
 
     [PageToolFact]
     public async Task Answer_WithAFieldOfAnotherType_IsFound()
     {
-        var (exit, said) = await CheckAsync(["const reply: Told.Reply = { segments: 'none', belief: [] };", "const head: Told.Head = { unti: '' };"]);
+        var (exit, said) = await CheckAsync(
+            ["const reply: Told.Reply = { segments: 'none', belief: [] };", "const head: Told.Head = { unti: '' };"]);
 
         Assert.NotEqual(0, exit);
         Assert.Contains("told.ts(1,", said, StringComparison.Ordinal);
@@ -60,7 +67,8 @@ public sealed class TypeTests
         try
         {
             await File.WriteAllLinesAsync(Path.Combine(folder, "told.ts"), [.. lines, "export {};"]);
-            await File.WriteAllTextAsync(Path.Combine(folder, "tsconfig.json"), JsonSerializer.Serialize(new Dictionary<string, object>
+            await File.WriteAllTextAsync(Path.Combine(folder, "tsconfig.json"),
+                JsonSerializer.Serialize(new Dictionary<string, object>
             {
                 ["extends"] = Path.Combine(PageTools.Folder, "tsconfig.json"),
                 ["include"] = new[] { "told.ts", Path.Combine(PageTools.Folder, "told.d.ts") },
@@ -80,8 +88,11 @@ public sealed class TypeTests
         string asked = question["id"]!.GetValue<string>();
         var fields = question["fields"]!.AsArray();
         return fields.Count > 0
-            ? new { turnId, answer = new { question = asked, readings = fields.ToDictionary(field => field!["label"]!.GetValue<string>(), _ => "24") } }
-            : new { turnId, answer = new { question = asked, choice = question["options"]![0]!["key"]!.GetValue<string>() } };
+            ? new { turnId,
+                answer = new { question = asked,
+                    readings = fields.ToDictionary(field => field!["label"]!.GetValue<string>(), _ => "24") } }
+            : new { turnId,
+                answer = new { question = asked, choice = question["options"]![0]!["key"]!.GetValue<string>() } };
     }
 
     private static async Task<JsonNode?> TakeAsync(HttpClient http, string id, object turn, List<string> taken)

@@ -32,7 +32,8 @@ internal sealed class Visit : IAsyncDisposable
     /// <param name="device">A device Playwright knows, such as <c>Pixel 7</c>; null for a desk with a window of 1280 by
     /// 800.</param>
     public static async Task<Visit> StartAsync(
-        string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800, BrowserKind kind = BrowserKind.Plain)
+        string? device = null, ColorScheme shade = ColorScheme.Light, int width = 1280, int height = 800,
+        BrowserKind kind = BrowserKind.Plain)
     {
         var (playwright, browser) = await Chromium.RunningAsync(kind);
         var options = device is null
@@ -42,7 +43,8 @@ internal sealed class Visit : IAsyncDisposable
         options.ReducedMotion = ReducedMotion.Reduce;
         var context = await browser.NewContextAsync(options);
         context.SetDefaultTimeout(Patience);
-        return new Visit(context, await context.NewPageAsync(), $"{(device is null ? "desk" : "phone")}-{shade}".ToLowerInvariant());
+        return new Visit(context, await context.NewPageAsync(),
+            $"{(device is null ? "desk" : "phone")}-{shade}".ToLowerInvariant());
     }
 
     public async Task OpenAsync(string address)
@@ -99,7 +101,10 @@ internal sealed class Visit : IAsyncDisposable
     public async Task PictureAsync(string name, bool whole = false)
     {
         if (Environment.GetEnvironmentVariable("DX_PICTURES") is not { } folder) return;
-        await Page.ScreenshotAsync(new() { Path = Path.Combine(folder, name + ".png"), FullPage = whole, Caret = ScreenshotCaret.Initial });
+        await Page.ScreenshotAsync(new()
+        {
+            Path = Path.Combine(folder, name + ".png"), FullPage = whole, Caret = ScreenshotCaret.Initial,
+        });
     }
 
     public ValueTask DisposeAsync() => Context.DisposeAsync();

@@ -32,7 +32,9 @@ public sealed class WidthTests
         await visit.Page.AddStyleTagAsync(new() { Url = "/css/ink.css" });
         await visit.Page.EvaluateAsync("document.documentElement.style.fontSize = '200%'");
         await visit.PictureAsync("text-twice");
-        Assert.Equal(1, await visit.Page.EvaluateAsync<int>("getComputedStyle(document.querySelector('.row')).gridTemplateColumns.split(' ').length"));
+        Assert.Equal(1,
+            await visit.Page.EvaluateAsync<int>(
+                "getComputedStyle(document.querySelector('.row')).gridTemplateColumns.split(' ').length"));
 
         Assert.True(await visit.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= innerWidth"));
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Cannot do that here" })
@@ -51,7 +53,8 @@ public sealed class WidthTests
         await using var visit = await Visit.StartAsync(width: width, height: 640);
         await visit.WalkToReadingsAsync(site);
         string sheet = new Uri(visit.Page.Url).AbsolutePath;
-        string[] pages = [sheet, $"{sheet}/job", $"{sheet}/sheet", $"{sheet}/call", "/cases", "/work", "/claims", "/device", "/join", "/sign-in"];
+        string[] pages = [sheet, $"{sheet}/job", $"{sheet}/sheet", $"{sheet}/call", "/cases", "/work", "/claims",
+            "/device", "/join", "/sign-in"];
         foreach (string path in pages)
         {
             await visit.OpenAsync(site.Address + path);

@@ -37,7 +37,8 @@ public sealed class WorkTests
         await visit.Page.Keyboard.PressAsync("Enter");
         await visit.Page.WaitForURLAsync("**/case/**");
 
-        Assert.Contains("compressor will not start, call 555 0142", await visit.Page.Locator(".exchange").First.TextContentAsync(), StringComparison.Ordinal);
+        Assert.Contains("compressor will not start, call 555 0142",
+            await visit.Page.Locator(".exchange").First.TextContentAsync(), StringComparison.Ordinal);
     }
 
     [ChromiumFact]
@@ -87,7 +88,8 @@ public sealed class WorkTests
         await visit.Page.Locator("#rows a").Last.FocusAsync();
         await visit.Page.Keyboard.PressAsync("ArrowDown");
         await CountAsync(visit, "130 sheets fit.");
-        Assert.Equal("compressor 29 does not start", await visit.Page.EvaluateAsync<string>("document.activeElement.textContent"));
+        Assert.Equal("compressor 29 does not start",
+            await visit.Page.EvaluateAsync<string>("document.activeElement.textContent"));
 
         await AddAsync(visit, 130, 131);
         await CountAsync(visit, "131 sheets fit.");

@@ -4,7 +4,9 @@ using Microsoft.Playwright;
 
 namespace DxAssistant.Browser.Tests;
 
-/// <summary>Writing pages in a browser: by keys alone, looked through as one types, nothing lost, handed in as a proposal.</summary>
+/// <summary>
+/// Writing pages in a browser: by keys alone, looked through as one types, nothing lost, handed in as a proposal.
+/// </summary>
 public sealed class WritingTests : IDisposable
 {
     private const string Page = "checks/fan-plug.md";
@@ -29,7 +31,8 @@ public sealed class WritingTests : IDisposable
         await visit.LookAsync("write");
 
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Write “technician” instead" }).ClickAsync();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
         await WriteAsync(visit, "Press it home", "Press it well home");
         await visit.Page.ClickAsync("#walk-fold > summary");
         await visit.Page.WaitForSelectorAsync("#walk .walk-keys button");
@@ -61,14 +64,16 @@ public sealed class WritingTests : IDisposable
         await visit.Page.WaitForSelectorAsync("body[data-kept=yes]");
         await visit.Context.SetOfflineAsync(true);
         await WriteAsync(visit, "# Before", "# Offline, before");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent.startsWith('No connection')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent.startsWith('No connection')");
         await visit.Page.ReloadAsync();
         await visit.Page.WaitForSelectorAsync("body[data-ready]");
         Assert.Contains("# Offline, before", await visit.Page.InputValueAsync("#text"), StringComparison.Ordinal);
 
         await visit.Page.FillAsync("#note", "Said without connection");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Hand in for review" }).ClickAsync();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('hand-in-state').textContent.includes('kept on this device')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('hand-in-state').textContent.includes('kept on this device')");
         await visit.Context.SetOfflineAsync(false);
         await visit.Page.ReloadAsync();
         await visit.Page.WaitForSelectorAsync("body[data-ready]");
@@ -93,7 +98,8 @@ public sealed class WritingTests : IDisposable
         Assert.Equal("text", await visit.Page.EvaluateAsync<string>("document.activeElement.id"));
         await visit.Page.EvaluateAsync("document.getElementById('text').setSelectionRange(0, 0)");
         await visit.Page.Keyboard.PressAsync("Control+z");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
         await visit.Page.Keyboard.PressAsync("Control+End");
         await visit.Page.Keyboard.TypeAsync("\nMore.\n");
         await visit.Page.WaitForSelectorAsync("#pages input");
@@ -122,7 +128,8 @@ public sealed class WritingTests : IDisposable
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('text').value.includes('Theirs.')");
         Assert.Contains("# Mine: ", await visit.Page.InputValueAsync("#text"), StringComparison.Ordinal);
         await HandInAsync(visit, "Mine");
-        Assert.DoesNotContain("-Theirs.", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")), StringComparison.Ordinal);
+        Assert.DoesNotContain("-Theirs.", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")),
+            StringComparison.Ordinal);
         Assert.DoesNotContain("Mine", await File.ReadAllTextAsync(files.PathOf(Page)), StringComparison.Ordinal);
     }
 
@@ -151,28 +158,36 @@ public sealed class WritingTests : IDisposable
         await visit.Page.ClickAsync("#page-keys > summary");
         await visit.Page.FillAsync("#new-id", "fan-motor-failed");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Give it this id on all pages" }).ClickAsync();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('rename-state').textContent.includes('is there already')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('rename-state').textContent.includes('is there already')");
         await Look.UsableAsync(visit, "write-other-id");
         await visit.Page.FillAsync("#new-id", "plug-not-home");
         await visit.Page.Keyboard.PressAsync("Enter");
         await visit.Page.WaitForURLAsync("**/pages/write/faults/plug-not-home.md");
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
 
         await visit.Page.GotoAsync($"{site.Address}/pages/write/cautions/live-mains.md");
         await visit.Page.WaitForSelectorAsync("body[data-ready]");
         await visit.Page.ClickAsync("#page-keys > summary");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Take this page out" }).ClickAsync();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent.includes('error')");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent.includes('error')");
         Assert.True(await visit.Page.IsDisabledAsync("#text"));
-        Assert.Contains("cautions/live-mains.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
-        Assert.Contains("Nothing is seen of it any more", await visit.Page.TextContentAsync("#page"), StringComparison.Ordinal);
+        Assert.Contains("cautions/live-mains.md (taken out)", await visit.Page.TextContentAsync("#pages"),
+            StringComparison.Ordinal);
+        Assert.Contains("Nothing is seen of it any more", await visit.Page.TextContentAsync("#page"),
+            StringComparison.Ordinal);
         await Look.UsableAsync(visit, "write-taken-out");
         await visit.Page.GetByRole(AriaRole.Button, new() { Name = "Put the page back as it was" }).ClickAsync();
-        await visit.Page.WaitForFunctionAsync("() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
+        await visit.Page.WaitForFunctionAsync(
+            "() => document.getElementById('wrong-state').textContent === 'Nothing is wrong.'");
 
         await HandInAsync(visit, "A better name");
-        Assert.Contains("faults/fan-plug-loose.md (taken out)", await visit.Page.TextContentAsync("#pages"), StringComparison.Ordinal);
-        Assert.Contains("+++ /dev/null", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")), StringComparison.Ordinal);
+        Assert.Contains("faults/fan-plug-loose.md (taken out)", await visit.Page.TextContentAsync("#pages"),
+            StringComparison.Ordinal);
+        Assert.Contains("+++ /dev/null", await File.ReadAllTextAsync(Path.Combine(files.Proposals, "0001.patch")),
+            StringComparison.Ordinal);
         Assert.DoesNotContain(visit.Errors, error => !error.Contains("400", StringComparison.Ordinal));
     }
 
@@ -185,7 +200,9 @@ public sealed class WritingTests : IDisposable
         bool alerted = false;
         visit.Page.Dialog += (_, dialog) => { alerted = true; _ = dialog.DismissAsync(); };
         await OpenAsync(visit, site);
-        await visit.Page.FillAsync("#text", "# A\n<img src=x onerror=alert(1)><script>alert(2)</script>\n\n[go](javascript:alert(3)) ![x](http://localhost/x.png)\n");
+        await visit.Page.FillAsync("#text",
+            "# A\n<img src=x onerror=alert(1)><script>alert(2)</script>\n\n[go](javascript:alert(3)) "
+                + "![x](http://localhost/x.png)\n");
         await visit.Page.WaitForFunctionAsync("() => document.getElementById('page').textContent.includes('onerror')");
         await visit.Page.ClickAsync("#page a");
         Assert.Equal(0, await visit.Page.Locator("main script").CountAsync());
@@ -199,7 +216,8 @@ public sealed class WritingTests : IDisposable
     }
 
     // As typing does, at the first place that reads so.
-    private static async Task WriteAsync(Visit visit, string what, string instead) => await visit.Page.EvaluateAsync($$"""
+    private static async Task WriteAsync(Visit visit, string what, string instead) =>
+        await visit.Page.EvaluateAsync($$"""
         (() => { const text = document.getElementById('text'), at = text.value.indexOf({{JsonSerializer.Serialize(what)}});
           text.focus(); text.setSelectionRange(at, at + {{what.Length}});
           document.execCommand('insertText', false, {{JsonSerializer.Serialize(instead)}}); })()

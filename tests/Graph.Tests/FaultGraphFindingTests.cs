@@ -9,7 +9,8 @@ public sealed class FaultGraphFindingTests
     private static readonly FaultId A = new("a");
 
     private static Check ThreeOutcomes => new(
-        new CheckId("c"), 1, [Parts.Any], Role.Anyone, [new OutcomeId("low"), new OutcomeId("fit"), new OutcomeId("high")],
+        new CheckId("c"), 1, [Parts.Any], Role.Anyone,
+        [new OutcomeId("low"), new OutcomeId("fit"), new OutcomeId("high")],
         ImmutableSortedDictionary<FaultId, ImmutableArray<double>>.Empty.Add(A, [0.8, 0.1, 0.1]), [0.1, 0.8, 0.1]);
 
     [Fact]
@@ -50,7 +51,8 @@ public sealed class FaultGraphFindingTests
     public void Findings_PartsInAnyOrder_ComeById()
     {
         Fault[] faults = [Parts.Fault("z", 0), Parts.Fault("a"), Parts.Fault("m", -1), Parts.Fault("b")];
-        FaultGraph graph = FaultGraph.Build(faults, [Parts.Symptom("s", ("a", 1), ("b", 1))], [ThreeOutcomes], Repairs, AccessStates.OnlyOne);
+        FaultGraph graph = FaultGraph.Build(faults, [Parts.Symptom("s", ("a", 1), ("b", 1))], [ThreeOutcomes], Repairs,
+            AccessStates.OnlyOne);
         Assert.Equal(
             [new FaultId("m"), new FaultId("z")],
             graph.Findings.OfType<Finding.NumberOutOfRange>().Select(finding => ((Node.OfFault)finding.Node).Id));
@@ -61,7 +63,8 @@ public sealed class FaultGraphFindingTests
     public void AccessStates_WayOfNoMinutes_IsAWay()
     {
         AccessId open = new("open");
-        AccessStates access = new([new(Parts.Any, Role.Anyone), new(open, Role.Anyone)], [new(Parts.Any, open, 0)], Parts.Any);
+        AccessStates access =
+            new([new(Parts.Any, Role.Anyone), new(open, Role.Anyone)], [new(Parts.Any, open, 0)], Parts.Any);
         Assert.Equal(0, access.Minutes(Parts.Any, open));
         Assert.Equal([Parts.Any, open], access.Way(Parts.Any, open).ToArray());
     }
@@ -70,13 +73,16 @@ public sealed class FaultGraphFindingTests
     public void Check_ShorterThanTheWayToWhereItLeavesTheUnit_IsFound()
     {
         AccessId on = new("on");
-        AccessStates access = new([new(Parts.Any, Role.Anyone), new(on, Role.Anyone)], [new(Parts.Any, on, 4), new(on, Parts.Any, 9)], Parts.Any);
+        AccessStates access = new([new(Parts.Any, Role.Anyone), new(on, Role.Anyone)],
+            [new(Parts.Any, on, 4), new(on, Parts.Any, 9)], Parts.Any);
         Check check = Parts.Check("c", 3, 0, ("a", 1)) with { Leaves = on };
         Assert.Contains(new Finding.NumberOutOfRange(new Node.OfCheck(check.Id), 3), FindingsOf(check));
-        Assert.DoesNotContain(new Finding.NumberOutOfRange(new Node.OfCheck(check.Id), 4), FindingsOf(check with { Minutes = 4 }));
+        Assert.DoesNotContain(new Finding.NumberOutOfRange(new Node.OfCheck(check.Id), 4),
+            FindingsOf(check with { Minutes = 4 }));
 
         ImmutableArray<Finding> FindingsOf(Check made) => FaultGraph.Build(
-            [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], [made], Repairs, access).Findings;
+            [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], [made], Repairs,
+            access).Findings;
     }
 
     [Fact]
@@ -84,12 +90,14 @@ public sealed class FaultGraphFindingTests
     {
         Check check = Parts.Check("c", 3, 0, ("a", 1)) with { Leaves = new AccessId("nowhere") };
         FaultGraph built = Built(check);
-        Assert.Contains(new Finding.UnknownReference(new Node.OfCheck(check.Id), new Node.OfAccess(new AccessId("nowhere"))), built.Findings);
+        Assert.Contains(new Finding.UnknownReference(new Node.OfCheck(check.Id),
+            new Node.OfAccess(new AccessId("nowhere"))), built.Findings);
         Assert.Null(built.Find(check.Id)!.Leaves);
     }
 
     private static Repair[] Repairs => [Parts.Repair("ra", 1, "a"), Parts.Repair("rb", 1, "b")];
 
     private static FaultGraph Built(Check check) => FaultGraph.Build(
-        [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], [check], Repairs, AccessStates.OnlyOne);
+        [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], [check], Repairs,
+        AccessStates.OnlyOne);
 }

@@ -36,7 +36,8 @@ public sealed class FaultGraphTests
         Assert.Null(graph.Find(new FaultId("unknown")));
     }
 
-    // A row of its own that says what every other says sets a fault apart only when all the others have rows that differ.
+    // A row of its own that says what every other says sets a fault apart only when all the others have rows that
+    // differ.
     [Theory]
     [InlineData(true, "c")]
     [InlineData(false, "")]
@@ -44,7 +45,8 @@ public sealed class FaultGraphTests
     {
         FaultGraph graph = Built(checks: [Parts.Check("c", 1, 0.5, ("a", 0.5), ("b", differs ? 0.1 : 0.5))]);
         Assert.Equal(listed, string.Join(' ', graph.ChecksOf(A).Select(check => check.Id.Value)));
-        Assert.Equal(graph.LinksTo(new Node.OfFault(A)).OfType<Link.Separates>().Select(link => link.Check), graph.ChecksOf(A).Select(check => check.Id));
+        Assert.Equal(graph.LinksTo(new Node.OfFault(A)).OfType<Link.Separates>()
+            .Select(link => link.Check), graph.ChecksOf(A).Select(check => check.Id));
     }
 
     public static TheoryData<Finding> Unsound =>
@@ -86,7 +88,8 @@ public sealed class FaultGraphTests
     {
         FaultGraph graph = Built(
             symptoms: [Parts.Symptom("s", ("a", 1), ("b", 1))],
-            checks: [Sure with { Minutes = 0, EveryOtherFault = [1, 0] }], repairs: [Parts.Repair("ra", 0, "a"), Parts.Repair("rb", 0, "b")]);
+            checks: [Sure with { Minutes = 0, EveryOtherFault = [1, 0] }],
+            repairs: [Parts.Repair("ra", 0, "a"), Parts.Repair("rb", 0, "b")]);
         Assert.Empty(graph.Findings);
         Assert.Single(graph.Checks);
     }
@@ -99,7 +102,8 @@ public sealed class FaultGraphTests
         Assert.Equal(["b"], graph.CausesOf(new SymptomId("s")).Select(fault => fault.Id.Value));
     }
 
-    public static TheoryData<double[]> UnusableRows => [[0.5, 0.6], [1.5, -0.5], [0.5], [0.2, 0.3, 0.5], [double.NaN, 1], [2, 3]];
+    public static TheoryData<double[]> UnusableRows =>
+        [[0.5, 0.6], [1.5, -0.5], [0.5], [0.2, 0.3, 0.5], [double.NaN, 1], [2, 3]];
 
     [Theory]
     [MemberData(nameof(UnusableRows))]
@@ -124,24 +128,30 @@ public sealed class FaultGraphTests
 
     [Fact]
     public void Build_UnknownAccessBesideAKnownOne_IsLeftOutOfTheCheck() =>
-        Assert.Equal([Parts.Any], Assert.Single(Built(checks: [Sure with { Access = [new AccessId("roof"), Parts.Any] }]).Checks).Access.ToArray());
+        Assert.Equal([Parts.Any],
+            Assert.Single(
+                Built(checks: [Sure with { Access = [new AccessId("roof"), Parts.Any] }]).Checks).Access.ToArray());
 
     [Fact]
     public void Build_RepairNamesFaultsInAnyOrder_HoldsThemById() =>
-        Assert.Equal(["a", "b"], Assert.Single(Built(repairs: [Parts.Repair("r", 1, "b", "a", "b")]).Repairs).Fixes.Select(fault => fault.Value));
+        Assert.Equal(["a", "b"],
+            Assert.Single(Built(repairs: [Parts.Repair("r", 1, "b", "a", "b")]).Repairs).Fixes.Select(
+                fault => fault.Value));
 
     [Fact]
     public void Links_AccessStates_LeadToEachOtherButNotToThemselves()
     {
         AccessId roof = new("roof");
-        FaultGraph graph = Built(access: new AccessStates([new(Parts.Any, Role.Anyone), new(roof, Role.Anyone)], [new(Parts.Any, roof, 4)], Parts.Any));
+        FaultGraph graph = Built(access: new AccessStates([new(Parts.Any, Role.Anyone), new(roof, Role.Anyone)],
+            [new(Parts.Any, roof, 4)], Parts.Any));
         Assert.Equal([new Link.LeadsTo(Parts.Any, roof, 4)], graph.Links.OfType<Link.LeadsTo>());
     }
 
     [Fact]
     public void WithWrongParts_Factor_MultipliesThePrice()
     {
-        FaultGraph graph = Built(repairs: [Parts.Repair("ra", 1, "a") with { WrongMinutes = 30 }, Parts.Repair("rb", 1, "b")]);
+        FaultGraph graph =
+            Built(repairs: [Parts.Repair("ra", 1, "a") with { WrongMinutes = 30 }, Parts.Repair("rb", 1, "b")]);
         Assert.Equal([15.0, 0.0], graph.WithWrongParts(0.5).Repairs.Select(repair => repair.WrongMinutes));
     }
 

@@ -16,7 +16,8 @@ internal static class Parts
 
     /// <summary>A check with the outcomes "pass" and "fail", done anywhere by anyone.</summary>
     /// <param name="fails">P(fail | fault) of the faults listed.</param>
-    public static Check Check(string id, double minutes, double elseFails, params (string Fault, double Fails)[] fails) => new(
+    public static Check Check(string id, double minutes, double elseFails,
+        params (string Fault, double Fails)[] fails) => new(
         new CheckId(id), minutes, [Any], Role.Anyone, [new OutcomeId("pass"), new OutcomeId("fail")],
         fails.ToImmutableSortedDictionary(row => new FaultId(row.Fault), row => Row(row.Fails)),
         Row(elseFails));

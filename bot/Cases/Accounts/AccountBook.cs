@@ -57,9 +57,13 @@ public sealed class AccountBook
     public bool Replace(Account account, string stamp) =>
         tables.Run(AccountRow.Update, [.. AccountRow.Values(account), ("was", stamp)]) == 1;
 
-    /// <summary>Writes down that a name was not let in, counts a wrong password and locks the account when there were too many.
-    /// Counts right however many try at once, and not while the account is locked.</summary>
-    /// <param name="name">Of an account or of none: the same is written in one go, so that the time it takes does not tell which.</param>
+    /// <summary>
+    /// Writes down that a name was not let in, counts a wrong password and locks the account when there were too many.
+    /// Counts right however many try at once, and not while the account is locked.
+    /// </summary>
+    /// <param name="name">
+    /// Of an account or of none: the same is written in one go, so that the time it takes does not tell which.
+    /// </param>
     /// <param name="most">So many in a row lock it; 1 or more.</param>
     /// <param name="until">How long it is locked then, UTC.</param>
     public void CountFailure(string name, int most, DateTimeOffset until) => tables.Whole(
@@ -75,11 +79,13 @@ public sealed class AccountBook
         tables.Run("UPDATE account SET failed_tries = 0, locked_until = NULL WHERE name = @name", ("name", name));
 
     /// <summary>Keeps a token under the hash of its secret.</summary>
-    public void AddToken(ApiToken token, string hash) => tables.Run(TokenRow.Insert, [.. TokenRow.Values(token), ("hash", hash)]);
+    public void AddToken(ApiToken token, string hash) =>
+        tables.Run(TokenRow.Insert, [.. TokenRow.Values(token), ("hash", hash)]);
 
     /// <summary>The token with this secret's hash, if it is good; null otherwise.</summary>
     public ApiToken? FindToken(string hash) =>
-        tables.Rows(TokenRow.Select + " WHERE hash = @hash AND revoked_at IS NULL", TokenRow.Read, ("hash", hash)).FirstOrDefault();
+        tables.Rows(TokenRow.Select + " WHERE hash = @hash AND revoked_at IS NULL", TokenRow.Read, ("hash", hash))
+            .FirstOrDefault();
 
     /// <summary>All tokens, oldest first, revoked ones too.</summary>
     public ImmutableArray<ApiToken> Tokens() => tables.Rows(TokenRow.Select + " ORDER BY made_at, id", TokenRow.Read);
@@ -87,7 +93,8 @@ public sealed class AccountBook
     /// <summary>Puts another secret's hash in the place of a token's own.</summary>
     /// <returns>False when there is no good token of that name.</returns>
     public bool Renew(string id, string hash) =>
-        tables.Run("UPDATE token SET hash = @hash WHERE id = @id AND revoked_at IS NULL", ("id", id), ("hash", hash)) == 1;
+        tables.Run("UPDATE token SET hash = @hash WHERE id = @id AND revoked_at IS NULL", ("id", id),
+            ("hash", hash)) == 1;
 
     /// <summary>Ends a token.</summary>
     /// <returns>False when there is no good token of that name.</returns>
@@ -102,7 +109,8 @@ public sealed class AccountBook
     /// <summary>Takes back what <see cref="Grant"/> gave.</summary>
     /// <returns>False when nothing was given.</returns>
     public bool TakeBack(string caseId, string account) => tables.Run(
-        "DELETE FROM case_grant WHERE case_id = @case AND account = @account", ("case", caseId), ("account", account)) == 1;
+        "DELETE FROM case_grant WHERE case_id = @case AND account = @account", ("case", caseId),
+        ("account", account)) == 1;
 
     /// <summary>Whether an account was let into a case.</summary>
     public bool MaySee(string caseId, string account) => tables.Rows(
@@ -126,13 +134,15 @@ public sealed class AccountBook
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         return tables.Rows(
-            "SELECT number, at, who, did, done_to FROM audit WHERE number < @before ORDER BY number DESC LIMIT @limit", Line,
+            "SELECT number, at, who, did, done_to FROM audit WHERE number < @before ORDER BY number DESC LIMIT @limit",
+            Line,
             ("before", before ?? long.MaxValue), ("limit", limit));
     }
 
     /// <summary>All audit lines about what an account did or what was done to it, newest first.</summary>
     public ImmutableArray<AuditLine> AuditOf(string account) => tables.Rows(
-        "SELECT number, at, who, did, done_to FROM audit WHERE who = @account OR done_to = @account ORDER BY number DESC", Line, ("account", account));
+        "SELECT number, at, who, did, done_to FROM audit WHERE who = @account OR done_to = @account ORDER BY "
+            + "number DESC", Line, ("account", account));
 
     internal static DateTimeOffset TimeOf(long milliseconds) => DateTimeOffset.FromUnixTimeMilliseconds(milliseconds);
 

@@ -9,7 +9,9 @@ public static class AccountName
     /// <summary>What is said of a name that has another form.</summary>
     public const string Form = "a name has 1 to 64 letters, digits, . - _ or @, and begins with a letter or digit";
 
-    /// <summary>The name as it is kept: small letters; null when it has another form than <see cref="Form"/> says.</summary>
+    /// <summary>
+    /// The name as it is kept: small letters; null when it has another form than <see cref="Form"/> says.
+    /// </summary>
     public static string? Read(string? text)
     {
         string name = (text ?? "").Trim().ToLowerInvariant();

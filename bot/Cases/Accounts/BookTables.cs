@@ -4,7 +4,9 @@ using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Cases.Accounts;
 
-/// <summary>The tables of a book of accounts, in SQL that SQLite and PostgreSQL read alike; a connection for each statement.</summary>
+/// <summary>
+/// The tables of a book of accounts, in SQL that SQLite and PostgreSQL read alike; a connection for each statement.
+/// </summary>
 /// <exception cref="CaseFileException">From every method: the database cannot be used.</exception>
 internal sealed class BookTables(Func<DbConnection> connect)
 {
@@ -26,7 +28,8 @@ internal sealed class BookTables(Func<DbConnection> connect)
         return steps.Length;
     });
 
-    public ImmutableArray<T> Rows<T>(string sql, Func<DbDataReader, T> read, params (string Name, object? Value)[] values) => Do(connection =>
+    public ImmutableArray<T> Rows<T>(string sql, Func<DbDataReader, T> read,
+        params (string Name, object? Value)[] values) => Do(connection =>
     {
         using var rows = Command(connection, sql, values).ExecuteReader();
         var all = ImmutableArray.CreateBuilder<T>();

@@ -1,6 +1,8 @@
 namespace DxAssistant.Cases.Accounts;
 
-/// <summary>The sessions that go on, so that one can be ended for good although its browser still holds its cookie.</summary>
+/// <summary>
+/// The sessions that go on, so that one can be ended for good although its browser still holds its cookie.
+/// </summary>
 public sealed class SessionBook
 {
     /// <summary>The longest that a session goes on, used or not.</summary>
@@ -18,7 +20,8 @@ public sealed class SessionBook
     /// <param name="id">Nobody else's, and not to be guessed.</param>
     public void Begin(string id, string account) => tables.Whole(
         ("DELETE FROM session WHERE began < @oldest", [("oldest", Oldest)]),
-        ("INSERT INTO session VALUES (@id, @account, @at)", [("id", id), ("account", account), ("at", clock.GetUtcNow().ToUnixTimeMilliseconds())]));
+        ("INSERT INTO session VALUES (@id, @account, @at)",
+            [("id", id), ("account", account), ("at", clock.GetUtcNow().ToUnixTimeMilliseconds())]));
 
     /// <summary>Whether a session of an account goes on.</summary>
     public bool GoesOn(string id, string account) => tables.Rows(

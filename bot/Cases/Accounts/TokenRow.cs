@@ -8,7 +8,8 @@ internal static class TokenRow
     public const string Select = "SELECT id, label, scopes, made_by, made_at, revoked_at FROM token";
 
     public const string Insert =
-        "INSERT INTO token (id, label, scopes, made_by, made_at, revoked_at, hash) VALUES (@id, @label, @scopes, @by, @at, @revoked, @hash)";
+        "INSERT INTO token (id, label, scopes, made_by, made_at, revoked_at, hash) VALUES (@id, @label, @scopes, @by, "
+            + "@at, @revoked, @hash)";
 
     public static ApiToken Read(DbDataReader row) => new(
         row.GetString(0), row.GetString(1), (TokenScopes)row.GetInt32(2), row.GetString(3),

@@ -29,7 +29,8 @@ public sealed class BroughtDesk(ICaseStore store, Func<string, IResponder?> ofVe
             if (there < 0) return new BroughtAnswer.Crossed(log.Length);
             var (made, refusal) = new Replay(by, ofVersion).Of([.. log.Select(e => e.Event)], turns.Skip(there));
             if (refusal is not null) return refusal;
-            if (await AppendAsync(caseId, log.Length, made, cancel) is { } last) return new BroughtAnswer.Taken(last, made.Length);
+            if (await AppendAsync(caseId, log.Length, made, cancel) is { } last)
+                return new BroughtAnswer.Taken(last, made.Length);
         }
 
         throw new InvalidOperationException($"case {caseId} changed {MostRaces} times while turns were brought to it");
@@ -42,7 +43,8 @@ public sealed class BroughtDesk(ICaseStore store, Func<string, IResponder?> ofVe
         // What was written down beside the walk meanwhile is in nobody's way.
         var since = log.Skip((int)basis).Where(e => e.Event is not AsideEvent).GroupBy(e => e.TurnId).ToList();
         bool allMine = since.Count <= turns.Length && since.Zip(turns).All(pair =>
-            pair.First.Key == pair.Second.TurnId && Replay.Same([.. pair.First.Select(e => e.Event)], pair.Second.Events));
+            pair.First.Key == pair.Second.TurnId
+                && Replay.Same([.. pair.First.Select(e => e.Event)], pair.Second.Events));
         return allMine ? since.Count : -1;
     }
 

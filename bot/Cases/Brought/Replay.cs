@@ -13,12 +13,14 @@ namespace DxAssistant.Cases.Brought;
 internal sealed class Replay(string by, Func<string, IResponder?> ofVersion)
 {
     /// <summary>The same turns as made here, or why there are none.</summary>
-    public (ImmutableArray<BroughtTurn> Made, BroughtAnswer? Refusal) Of(ImmutableArray<CaseEvent> log, IEnumerable<BroughtTurn> turns)
+    public (ImmutableArray<BroughtTurn> Made, BroughtAnswer? Refusal) Of(ImmutableArray<CaseEvent> log,
+        IEnumerable<BroughtTurn> turns)
     {
         var made = ImmutableArray.CreateBuilder<BroughtTurn>();
         foreach (BroughtTurn turn in turns)
         {
-            if (Message(turn, log.IsEmpty) is not { } message) return ([], new BroughtAnswer.DoesNotFollow(turn.TurnId));
+            if (Message(turn, log.IsEmpty) is not { } message)
+                return ([], new BroughtAnswer.DoesNotFollow(turn.TurnId));
             string version = Fold.Apply(CaseState.New, log.AddRange(turn.Events)).ContentVersion ?? "";
             if (ofVersion(version) is not { } core) return ([], new BroughtAnswer.UnknownContent(version));
             ImmutableArray<CaseEvent> events = core.Respond(log, message).Events;
@@ -31,7 +33,8 @@ internal sealed class Replay(string by, Func<string, IResponder?> ofVersion)
     }
 
     /// <summary>Whether two runs of events are the same, as they are written.</summary>
-    public static bool Same(ImmutableArray<CaseEvent> one, ImmutableArray<CaseEvent> other) => Written(one) == Written(other);
+    public static bool Same(ImmutableArray<CaseEvent> one, ImmutableArray<CaseEvent> other) =>
+        Written(one) == Written(other);
 
     private static string Written(ImmutableArray<CaseEvent> events) =>
         JsonSerializer.Serialize(events, ConversationJson.Default.ImmutableArrayCaseEvent);
@@ -39,7 +42,8 @@ internal sealed class Replay(string by, Func<string, IResponder?> ofVersion)
     // Only the first turn opens the case, and only under the name that every opening has.
     private Message? Message(BroughtTurn turn, bool isFirst) => turn.Events.OfType<Said>().ToList() switch
     {
-        [{ } said] when said.TurnId == turn.TurnId && said.By == by && IsFit(said, isFirst) => new Message(said.TurnId, said.Body, said.By),
+        [{ } said] when said.TurnId == turn.TurnId && said.By == by && IsFit(said, isFirst) =>
+            new Message(said.TurnId, said.Body, said.By),
         _ => null,
     };
 

@@ -6,4 +6,5 @@ namespace DxAssistant.Cases.Calls;
 /// <param name="Due">When to call back; null for as soon as can be.</param>
 /// <param name="At">When it was put aside, UTC.</param>
 /// <param name="By">Who put it aside.</param>
-public sealed record CallSlip(string Case, string? Caller, string? Phone, DateTimeOffset? Due, DateTimeOffset At, string By);
+public sealed record CallSlip(string Case, string? Caller, string? Phone, DateTimeOffset? Due, DateTimeOffset At,
+    string By);

@@ -37,7 +37,9 @@ public sealed class SqlCallBook : ICallBook
         INSERT INTO call_slip VALUES (@p0, @p1, @p2, @p3, @p4, @p5)
         ON CONFLICT (case_id) DO UPDATE SET caller = excluded.caller, phone = excluded.phone, due = excluded.due,
             at = excluded.at, by_whom = excluded.by_whom
-        """, cancel, slip.Case, slip.Caller ?? "", slip.Phone ?? "", slip.Due is { } due ? Time(due) : 0, Time(slip.At), slip.By);
+        """, cancel, slip.Case, slip.Caller ?? "", slip.Phone ?? "", slip.Due is { } due
+            ? Time(due)
+            : 0, Time(slip.At), slip.By);
 
     public Task TakeUpAsync(string caseId, CancellationToken cancel = default) =>
         shared.RunAsync("DELETE FROM call_slip WHERE case_id = @p0", cancel, caseId);
@@ -48,15 +50,18 @@ public sealed class SqlCallBook : ICallBook
     public Task NoteAsync(string caseId, CallNote note, CancellationToken cancel = default) => shared.RunAsync(
         "INSERT INTO call_note VALUES (@p0, @p1, @p2, @p3)", cancel, caseId, Time(note.At), note.By, note.Text);
 
-    public Task<ImmutableArray<CallNote>> NotesAsync(string caseId, CancellationToken cancel = default) => shared.RowsAsync(
-        "SELECT at, by_whom, words FROM call_note WHERE case_id = @p0 ORDER BY at",
-        row => new CallNote(TimeOf(row, 0), row.GetString(1), row.GetString(2)), cancel, caseId);
+    public Task<ImmutableArray<CallNote>> NotesAsync(string caseId, CancellationToken cancel = default) =>
+        shared.RowsAsync(
+            "SELECT at, by_whom, words FROM call_note WHERE case_id = @p0 ORDER BY at",
+            row => new CallNote(TimeOf(row, 0), row.GetString(1), row.GetString(2)), cancel, caseId);
 
     public async Task<ImmutableArray<string>> FindAsync(string about, CancellationToken cancel = default)
     {
         var slips = await shared.RowsAsync(
-            "SELECT case_id, caller, phone FROM call_slip", row => (Case: row.GetString(0), Words: $"{row.GetString(1)} {row.GetString(2)}"), cancel);
-        var notes = await shared.RowsAsync("SELECT case_id, words FROM call_note", row => (Case: row.GetString(0), Words: row.GetString(1)), cancel);
+            "SELECT case_id, caller, phone FROM call_slip",
+            row => (Case: row.GetString(0), Words: $"{row.GetString(1)} {row.GetString(2)}"), cancel);
+        var notes = await shared.RowsAsync("SELECT case_id, words FROM call_note",
+            row => (Case: row.GetString(0), Words: row.GetString(1)), cancel);
         return
         [
             .. slips.Concat(notes).Where(kept => Mentions.Are(kept.Words, about)).Select(kept => kept.Case)
@@ -74,7 +79,8 @@ public sealed class SqlCallBook : ICallBook
     public async Task BlankAsync(DateTimeOffset before, CancellationToken cancel = default)
     {
         await shared.RunAsync("UPDATE call_slip SET caller = '', phone = '' WHERE at < @p0", cancel, Time(before));
-        await shared.RunAsync("UPDATE call_note SET words = @p1 WHERE at < @p0 AND words <> @p1", cancel, Time(before), Veil.Removed);
+        await shared.RunAsync("UPDATE call_note SET words = @p1 WHERE at < @p0 AND words <> @p1", cancel, Time(before),
+            Veil.Removed);
         await shared.TidyAsync(cancel);
     }
 

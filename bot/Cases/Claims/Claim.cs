@@ -19,7 +19,8 @@ public sealed record Claim(
 
     private static Claim Apply(Claim claim, ClaimEvent happened) => happened switch
     {
-        ClaimEvent.UnitTold told => claim with { Unit = told.Unit, State = ClaimState.Draft, Sheet = null, Override = null },
+        ClaimEvent.UnitTold told =>
+            claim with { Unit = told.Unit, State = ClaimState.Draft, Sheet = null, Override = null },
         ClaimEvent.Readied readied => claim with
         {
             State = ClaimState.Ready, Sheet = readied.Sheet, Override = readied.Override,

@@ -10,7 +10,8 @@ namespace DxAssistant.Cases.Claims;
 /// since 1970, who with its length before it, and the event as JSON.</remarks>
 internal static class ClaimChain
 {
-    public static ClaimEntry Seal(string claim, ImmutableArray<ClaimEntry> log, DateTimeOffset at, string by, ClaimEvent happened)
+    public static ClaimEntry Seal(string claim, ImmutableArray<ClaimEntry> log, DateTimeOffset at, string by,
+        ClaimEvent happened)
     {
         long sequence = log.Length + 1;
         string before = log.IsEmpty ? "" : log[^1].Hash;

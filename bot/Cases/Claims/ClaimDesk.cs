@@ -15,32 +15,40 @@ public sealed class ClaimDesk(
 {
     /// <summary>Begins a claim from a case; one that is open already is given again.</summary>
     /// <param name="name">The name for a new claim, as <see cref="ClaimId.New"/> makes it; null for any.</param>
-    public async Task<ClaimDone> BeginAsync(string caseId, Clerk who, string? name = null, CancellationToken cancel = default)
+    public async Task<ClaimDone> BeginAsync(string caseId, Clerk who, string? name = null,
+        CancellationToken cancel = default)
     {
         var log = await cases.ReadAsync(caseId, cancel);
         if (log.IsEmpty) return new ClaimDone.Unknown();
-        var open = (await claims.ListAsync(ofCase: caseId, cancel: cancel)).FirstOrDefault(head => head.State != ClaimState.Declined);
+        var open = (await claims.ListAsync(ofCase: caseId, cancel: cancel)).FirstOrDefault(
+            head => head.State != ClaimState.Declined);
         if (open is not null) return await AgainAsync((await ShowAsync(open.Id, cancel))!, log, who, cancel);
         var now = new SheetBuilder(library()).Build(caseId, log, ClaimUnit.Unknown);
         return now is SheetAnswer.None none
             ? new ClaimDone.Refused([none.Why])
-            : await DescribeAsync(await AppendAsync(name ?? ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
+            : await DescribeAsync(await AppendAsync(name
+                ?? ClaimId.New(), [], who, new ClaimEvent.Begun(caseId), log, cancel), Job.Of(log).Unit, who, cancel);
     }
 
     // The unit may have been written down on the job only after the claim was begun.
-    private async Task<ClaimDone> AgainAsync(ClaimExport claim, ImmutableArray<StoredEvent> log, Clerk who, CancellationToken cancel) =>
+    private async Task<ClaimDone> AgainAsync(ClaimExport claim, ImmutableArray<StoredEvent> log, Clerk who,
+        CancellationToken cancel) =>
         await DescribeAsync(new ClaimDone.Saved(claim),
             claim.State == ClaimState.Draft && claim.Unit == ClaimUnit.Unknown ? Job.Of(log).Unit : null, who, cancel);
 
-    // What the job says of the unit need not be typed again; where it stands is the customer's, and is told only on purpose.
+    // What the job says of the unit need not be typed again; where it stands is the customer's, and is told only on
+    // purpose.
     private Task<ClaimDone> DescribeAsync(ClaimDone begun, JobUnit? unit, Clerk who, CancellationToken cancel) =>
         begun is ClaimDone.Saved saved && unit is not null
-            ? ActAsync(saved.Claim.Id, new ClaimAct.TellUnit(new ClaimUnit(unit.Model, unit.Serial, null, unit.Installed)), who, saved.Claim.Log.Length, cancel)
+            ? ActAsync(saved.Claim.Id,
+                new ClaimAct.TellUnit(new ClaimUnit(unit.Model, unit.Serial, null, unit.Installed)), who,
+                saved.Claim.Log.Length, cancel)
             : Task.FromResult(begun);
 
     /// <summary>Does something to a claim.</summary>
     /// <param name="after">The last entry the person saw: what was done since is not overridden.</param>
-    public async Task<ClaimDone> ActAsync(string id, ClaimAct act, Clerk who, long after, CancellationToken cancel = default)
+    public async Task<ClaimDone> ActAsync(string id, ClaimAct act, Clerk who, long after,
+        CancellationToken cancel = default)
     {
         if (await FindAsync(id, cancel) is not { } claim) return new ClaimDone.Unknown();
         var log = await cases.ReadAsync(claim.Case, cancel);
@@ -62,12 +70,15 @@ public sealed class ClaimDesk(
 
     /// <summary>What is wrong with a sheet; empty when nothing is.</summary>
     /// <param name="shown">The sheet as it is shown; null when only its line is known.</param>
-    public async Task<ImmutableArray<string>> VerifyAsync(VerifyLine line, ClaimSheet? shown = null, CancellationToken cancel = default)
+    public async Task<ImmutableArray<string>> VerifyAsync(VerifyLine line, ClaimSheet? shown = null,
+        CancellationToken cancel = default)
     {
         try
         {
             var log = await claims.ReadAsync(line.Claim, cancel);
-            var caseLog = log is [{ Event: ClaimEvent.Begun begun }, ..] ? await cases.ReadAsync(begun.Case, cancel) : [];
+            var caseLog = log is [{ Event: ClaimEvent.Begun begun }, ..]
+                ? await cases.ReadAsync(begun.Case, cancel)
+                : [];
             return new SheetVerifier(new SheetBuilder(library())).Verify(line, shown, log, caseLog);
         }
         catch (CaseFileException error)
@@ -77,11 +88,14 @@ public sealed class ClaimDesk(
     }
 
     /// <summary>What is wrong with a claim that was given out as JSON; empty when nothing is.</summary>
-    public async Task<ImmutableArray<string>> VerifyAsync(VerifyLine line, ClaimExport shown, CancellationToken cancel = default)
+    public async Task<ImmutableArray<string>> VerifyAsync(VerifyLine line, ClaimExport shown,
+        CancellationToken cancel = default)
     {
         var wrong = await VerifyAsync(line, shown.Sheet, cancel);
         if (!wrong.IsEmpty) return wrong;
-        return shown.Id == line.Claim ? SheetVerifier.Verify(shown, await claims.ReadAsync(line.Claim, cancel)) : ["the file names another claim than its line: the file was changed"];
+        return shown.Id == line.Claim
+            ? SheetVerifier.Verify(shown, await claims.ReadAsync(line.Claim, cancel))
+            : ["the file names another claim than its line: the file was changed"];
     }
 
     private async Task<Claim?> FindAsync(string id, CancellationToken cancel)
@@ -89,7 +103,9 @@ public sealed class ClaimDesk(
         var log = ClaimId.IsWellFormed(id) ? await claims.ReadAsync(id, cancel) : [];
         return log.IsEmpty ? null
             : ClaimChain.FirstAltered(id, log) is { } entry
-                ? throw new CaseFileException(FormattableString.Invariant($"entry {entry} of claim {id} was altered: restore the claims from a backup"))
+                ? throw new CaseFileException(
+                    FormattableString.Invariant(
+                        $"entry {entry} of claim {id} was altered: restore the claims from a backup"))
                 : Claim.Of(id, log);
     }
 
@@ -104,7 +120,8 @@ public sealed class ClaimDesk(
         bool added = await claims.AppendAsync(claim, News(claim), cancel);
         if (!added) return new ClaimDone.Overtaken((await ShowAsync(id, cancel))!);
         saved?.Invoke(claim);
-        return new ClaimDone.Saved(ClaimExport.Of(claim, new SheetBuilder(library()).Build(claim.Case, caseLog, claim.Unit)));
+        return new ClaimDone.Saved(
+            ClaimExport.Of(claim, new SheetBuilder(library()).Build(claim.Case, caseLog, claim.Unit)));
     }
 
     private string? News(Claim claim) => !tells || claim.Log[^1].Event is ClaimEvent.UnitTold

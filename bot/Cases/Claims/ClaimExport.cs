@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace DxAssistant.Cases.Claims;
 
 /// <summary>A claim as it is shown and given to other programs.</summary>
-/// <param name="Sheet">The sheet that stands, or in a draft the one the case gives now; null when it gives none.</param>
+/// <param name="Sheet">
+/// The sheet that stands, or in a draft the one the case gives now; null when it gives none.
+/// </param>
 /// <param name="Wanting">What keeps it from being ready; empty when nothing does.</param>
 /// <param name="Override">Why it was made ready all the same.</param>
 /// <param name="Line">The line at the foot of the sheet; null in a draft, whose sheet is not final.</param>

@@ -13,7 +13,8 @@ public static class ClaimRules
     public static ClaimAnswer Decide(Claim claim, ClaimAct act, Clerk who, ClaimSheet now) => act switch
     {
         ClaimAct.TellUnit told => Unless(
-            In(claim, "described", [ClaimState.Draft, ClaimState.Ready, ClaimState.Returned]), new ClaimEvent.UnitTold(told.Unit)),
+            In(claim, "described", [ClaimState.Draft, ClaimState.Ready, ClaimState.Returned]),
+            new ClaimEvent.UnitTold(told.Unit)),
         ClaimAct.MakeReady ready => In(claim, "made ready", [ClaimState.Draft, ClaimState.Returned])
             ?? MakeReady(ready, who, now),
         ClaimAct.Submit => Unless(In(claim, "submitted", [ClaimState.Ready]), new ClaimEvent.Submitted()),
@@ -29,12 +30,17 @@ public static class ClaimRules
     public static ImmutableArray<string> Wanting(ClaimSheet sheet)
     {
         var wanting = ImmutableArray.CreateBuilder<string>();
-        wanting.AddRange(sheet.Missing.Select(check => $"the page of the fault demands the check “{check}”: it has no settled result"));
+        wanting.AddRange(
+            sheet.Missing.Select(
+                check => $"the page of the fault demands the check “{check}”: it has no settled result"));
         if (sheet.LeftPossible is { } left)
-            wanting.Add($"no fault was proven; left possible: {string.Join(", ", left.Select(fault => $"“{fault.Title}” {Percent(fault.Belief)}"))}");
+            wanting.Add(
+                $"no fault was proven; left possible: {string.Join(", ", left.Select(fault => $"“{fault.Title}” {Percent(fault.Belief)}"))}");
         if (sheet.Belief < sheet.Needed)
-            wanting.Add($"the evidence makes the fault {Percent(sheet.Belief)} likely, the terms want {Percent(sheet.Needed)}");
-        if (string.IsNullOrWhiteSpace(sheet.Unit.Serial)) wanting.Add("the serial number of the unit is not written down");
+            wanting.Add(
+                $"the evidence makes the fault {Percent(sheet.Belief)} likely, the terms want {Percent(sheet.Needed)}");
+        if (string.IsNullOrWhiteSpace(sheet.Unit.Serial))
+            wanting.Add("the serial number of the unit is not written down");
         return wanting.ToImmutable();
     }
 

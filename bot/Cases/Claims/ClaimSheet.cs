@@ -19,7 +19,10 @@ public sealed record ClaimSheet(
     double Belief, double Needed, string Wants, ImmutableArray<ClaimEvidence> Evidence, ImmutableArray<string> Missing,
     ClaimCoverage Coverage)
 {
-    /// <summary>What is left possible where no fault was proven, likeliest first; null where one was, so that older sheets keep their hashes.</summary>
+    /// <summary>
+    /// What is left possible where no fault was proven, likeliest first; null where one was, so that older sheets keep
+    /// their hashes.
+    /// </summary>
     /// <remarks>The fault of the sheet is then the likeliest of them, and its part the one in question.</remarks>
     public ImmutableArray<ClaimSuspect>? LeftPossible { get; init; }
 

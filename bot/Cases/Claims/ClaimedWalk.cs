@@ -31,7 +31,8 @@ internal sealed record ClaimedWalk(CaseState State, CaseState BeforeRepair, Trie
 
     private static TriedRepair? Cure(CaseState state) => state.Repairs.LastOrDefault(tried => tried.Works);
 
-    // Work that did not hold and was redone was made when it was first done: what was read after that is no proof for it.
+    // Work that did not hold and was redone was made when it was first done: what was read after that is no proof for
+    // it.
     private static int Made(ImmutableArray<StoredEvent> log, int end, string repair)
     {
         int made = -1;

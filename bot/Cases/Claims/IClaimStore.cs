@@ -22,7 +22,8 @@ public interface IClaimStore : IAsyncDisposable
     /// <param name="ofCase">Only those of this case; null for all.</param>
     /// <param name="after">Only those behind this place; null for the front.</param>
     Task<ImmutableArray<ClaimHead>> ListAsync(
-        ClaimState? state = null, string? ofCase = null, int limit = 1000, ClaimPlace? after = null, CancellationToken cancel = default);
+        ClaimState? state = null, string? ofCase = null, int limit = 1000, ClaimPlace? after = null,
+        CancellationToken cancel = default);
 
     /// <summary>News whose time has come, oldest first.</summary>
     Task<ImmutableArray<ClaimNotice>> DueAsync(DateTimeOffset now, int limit, CancellationToken cancel = default);

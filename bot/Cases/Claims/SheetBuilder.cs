@@ -57,7 +57,8 @@ public sealed class SheetBuilder(Library library)
     private ImmutableArray<ClaimSuspect> LeftPossible(ClaimedWalk walk) =>
     [
         .. Standing.Possible(library, walk.BeforeRepair)
-            .Select(left => new ClaimSuspect(left.Id.Value, library.Faults[left.Id].Title.Text, Math.Round(left.Probability, 4))),
+            .Select(left => new ClaimSuspect(left.Id.Value, library.Faults[left.Id].Title.Text,
+                Math.Round(left.Probability, 4))),
     ];
 
     private static ImmutableArray<ClaimPhoto>? Photos(Job job) => job.Photos.IsEmpty ? null :
@@ -75,7 +76,8 @@ public sealed class SheetBuilder(Library library)
         return fault is { } id ? library.Faults.GetValueOrDefault(id) : null;
     }
 
-    private RepairId? RepairOf(ClaimedWalk walk, FaultPage fault) => (walk.Cured?.Repair ?? walk.State.Unverified) is { } made
+    private RepairId? RepairOf(ClaimedWalk walk, FaultPage fault) =>
+        (walk.Cured?.Repair ?? walk.State.Unverified) is { } made
         && library.Repairs.ContainsKey(new RepairId(made))
             ? new RepairId(made)
             : library.Graph.Repairs.FirstOrDefault(repair => repair.Fixes.Contains(fault.Id))?.Id;
@@ -101,7 +103,8 @@ public sealed class SheetBuilder(Library library)
     [
         .. fault.ClaimDemands
             .Where(check => library.Checks[check].IsOfMode(walk.BeforeRepair.Mode))
-            .Where(check => !evidence.Any(shown => shown.Settled && (shown.Check == check.Value || library.Checks[check].SameAs.Contains(new CheckId(shown.Check)))))
+            .Where(check => !evidence.Any(shown => shown.Settled
+                && (shown.Check == check.Value || library.Checks[check].SameAs.Contains(new CheckId(shown.Check)))))
             .Select(check => library.Checks[check].Title.Text),
     ];
 }

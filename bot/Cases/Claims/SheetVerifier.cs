@@ -17,10 +17,14 @@ public sealed class SheetVerifier(SheetBuilder builder)
         if (claimLog.IsEmpty) return [$"there is no claim {line.Claim}"];
         if (ClaimChain.FirstAltered(line.Claim, claimLog) is { } entry)
             return [FormattableString.Invariant($"entry {entry} of the claim's log was altered")];
-        if (shown is not null && !Fits(line, shown)) return ["what the sheet shows does not fit the line at its foot: the sheet was changed"];
-        var kept = claimLog.Select(logged => logged.Event).OfType<ClaimEvent.Readied>().Select(readied => readied.Sheet).OfType<ClaimSheet>()
+        if (shown is not null && !Fits(line, shown))
+            return ["what the sheet shows does not fit the line at its foot: the sheet was changed"];
+        var kept = claimLog.Select(logged => logged.Event).OfType<ClaimEvent.Readied>().Select(readied => readied.Sheet)
+            .OfType<ClaimSheet>()
             .LastOrDefault(sheet => Fits(line, sheet));
-        return kept is null ? ["no sheet of this claim has this line: the sheet is not from here, or was changed"] : Replayed(kept, caseLog);
+        return kept is null
+            ? ["no sheet of this claim has this line: the sheet is not from here, or was changed"]
+            : Replayed(kept, caseLog);
     }
 
     /// <summary>What is wrong with what a file says of a claim beside its sheet; empty when nothing is.</summary>
@@ -30,11 +34,13 @@ public sealed class SheetVerifier(SheetBuilder builder)
         if (shown.Log.IsDefaultOrEmpty || shown.Log.Length > claimLog.Length) return [Altered];
         var then = Claim.Of(shown.Id, claimLog[..shown.Log.Length]);
         bool same = shown.Case == then.Case && shown.State == then.State && shown.Unit == then.Unit
-            && shown.Override == then.Override && shown.Log.Zip(then.Log).All(pair => SameEntry(pair.First, pair.Second));
+            && shown.Override == then.Override
+            && shown.Log.Zip(then.Log).All(pair => SameEntry(pair.First, pair.Second));
         return same ? [] : [Altered];
     }
 
-    private const string Altered = "what the file says of the claim beside its sheet is not what the claim's log says: the file was changed";
+    private const string Altered =
+        "what the file says of the claim beside its sheet is not what the claim's log says: the file was changed";
 
     private static bool SameEntry(ClaimEntry shown, ClaimEntry kept) =>
         shown.Hash == kept.Hash && shown.Sequence == kept.Sequence && shown.At == kept.At && shown.By == kept.By;
@@ -43,7 +49,9 @@ public sealed class SheetVerifier(SheetBuilder builder)
 
     private ImmutableArray<string> Replayed(ClaimSheet sheet, ImmutableArray<StoredEvent> log)
     {
-        if (log.Length < sheet.Through) return [FormattableString.Invariant($"the case has {log.Length} entries, the sheet was built from {sheet.Through}: its log was cut")];
+        if (log.Length < sheet.Through)
+            return [FormattableString.Invariant(
+                $"the case has {log.Length} entries, the sheet was built from {sheet.Through}: its log was cut")];
         var then = log[..(int)sheet.Through];
         if (then[^1].Hash != sheet.LogHash) return ["the log of the case was altered after the sheet was made"];
         return builder.Build(sheet.Case, then, sheet.Unit) is SheetAnswer.Built built && SameFacts(built.Sheet, sheet)
@@ -54,10 +62,12 @@ public sealed class SheetVerifier(SheetBuilder builder)
     private static bool SameFacts(ClaimSheet again, ClaimSheet sheet) =>
         again.Fault == sheet.Fault && again.Evidence.Length == sheet.Evidence.Length
             && again.Evidence.Zip(sheet.Evidence).All(pair => SameFact(pair.First, pair.Second))
-            && (again.ContentVersion != sheet.ContentVersion || (again.Part == sheet.Part && again.Belief.Equals(sheet.Belief)));
+            && (again.ContentVersion != sheet.ContentVersion
+                || (again.Part == sheet.Part && again.Belief.Equals(sheet.Belief)));
 
     // Words that were blanked since, as a person may ask, are no forgery: their digest is still in the log.
     private static bool SameFact(ClaimEvidence again, ClaimEvidence shown) =>
         again.Check == shown.Check && again.Verdict == shown.Verdict && again.At == shown.At
-            && again.Readings.SequenceEqual(shown.Readings) && (again.Answer == shown.Answer || again.Answer == Veil.Removed);
+            && again.Readings.SequenceEqual(shown.Readings)
+            && (again.Answer == shown.Answer || again.Answer == Veil.Removed);
 }

@@ -4,8 +4,10 @@ using System.Text.Json;
 
 namespace DxAssistant.Cases.Claims;
 
-/// <summary>Claims in tables of a database, in SQL that SQLite and PostgreSQL read alike. One connection, one user of it
-/// at a time: claims change seldom.</summary>
+/// <summary>
+/// Claims in tables of a database, in SQL that SQLite and PostgreSQL read alike. One connection, one user of it
+/// at a time: claims change seldom.
+/// </summary>
 public sealed class SqlClaimStore : IClaimStore
 {
     private const string What = "claims";
@@ -22,29 +24,34 @@ public sealed class SqlClaimStore : IClaimStore
 
     /// <param name="connection">Of SQLite or PostgreSQL; not open yet.</param>
     /// <exception cref="CaseFileException">The database cannot be used.</exception>
-    public static SqlClaimStore Open(DbConnection connection) => new(new SharedConnection(connection, ClaimSql.Tables, What));
+    public static SqlClaimStore Open(DbConnection connection) =>
+        new(new SharedConnection(connection, ClaimSql.Tables, What));
 
-    public Task<bool> AppendAsync(Claim after, string? news, CancellationToken cancel = default) => shared.WholeAsync(async run =>
-    {
-        var entry = after.Log[^1];
-        int added = await run(
-            ClaimSql.AddEntry, [after.Id, entry.Sequence, Time(entry.At), entry.By, ClaimJson.Write(entry.Event), entry.Hash]);
-        if (added == 0) return false;
-        await run(ClaimSql.SetHead, [after.Id, after.Case, after.State.ToString(), Time(entry.At)]);
-        if (news is not null) await run(ClaimSql.AddNotice, [after.Id, entry.Sequence, news, Time(entry.At)]);
-        return true;
-    }, cancel);
+    public Task<bool> AppendAsync(Claim after, string? news, CancellationToken cancel = default) =>
+        shared.WholeAsync(async run =>
+        {
+            var entry = after.Log[^1];
+            int added = await run(
+                ClaimSql.AddEntry,
+                [after.Id, entry.Sequence, Time(entry.At), entry.By, ClaimJson.Write(entry.Event), entry.Hash]);
+            if (added == 0) return false;
+            await run(ClaimSql.SetHead, [after.Id, after.Case, after.State.ToString(), Time(entry.At)]);
+            if (news is not null) await run(ClaimSql.AddNotice, [after.Id, entry.Sequence, news, Time(entry.At)]);
+            return true;
+        }, cancel);
 
     public Task<ImmutableArray<ClaimEntry>> ReadAsync(string claim, CancellationToken cancel = default) =>
         shared.RowsAsync(ClaimSql.ReadEntries, Entry, cancel, claim);
 
     public Task<ImmutableArray<ClaimHead>> ListAsync(
-        ClaimState? state = null, string? ofCase = null, int limit = 1000, ClaimPlace? after = null, CancellationToken cancel = default) =>
+        ClaimState? state = null, string? ofCase = null, int limit = 1000, ClaimPlace? after = null,
+        CancellationToken cancel = default) =>
         shared.RowsAsync(
             ClaimSql.List, Head, cancel, state?.ToString() ?? "", ofCase ?? "", limit,
             after is null ? long.MaxValue : Time(after.At), after?.Id ?? "");
 
-    public Task<ImmutableArray<ClaimNotice>> DueAsync(DateTimeOffset now, int limit, CancellationToken cancel = default) =>
+    public Task<ImmutableArray<ClaimNotice>> DueAsync(DateTimeOffset now, int limit,
+        CancellationToken cancel = default) =>
         shared.RowsAsync(ClaimSql.Due, Notice, cancel, Time(now), limit);
 
     public Task ToldAsync(ClaimNotice notice, CancellationToken cancel = default) =>
@@ -64,7 +71,8 @@ public sealed class SqlClaimStore : IClaimStore
         }
         catch (Exception error) when (error is JsonException or NotSupportedException)
         {
-            throw new CaseFileException($"entry {row.GetInt64(0)} of a claim cannot be read: use the program that wrote it", error);
+            throw new CaseFileException(
+                $"entry {row.GetInt64(0)} of a claim cannot be read: use the program that wrote it", error);
         }
     }
 

@@ -21,12 +21,14 @@ public sealed partial record VerifyLine(string Claim, long Through, string Log, 
     {
         var found = Pattern().Match(text);
         return found.Success && long.TryParse(found.Groups[2].Value, CultureInfo.InvariantCulture, out long through)
-            ? new VerifyLine(found.Groups[1].Value, through, Joined(found.Groups[3].Value), Joined(found.Groups[4].Value))
+            ? new VerifyLine(found.Groups[1].Value, through, Joined(found.Groups[3].Value),
+                Joined(found.Groups[4].Value))
             : null;
     }
 
     public override string ToString() =>
-        string.Create(CultureInfo.InvariantCulture, $"claim {Claim} entry {Through} log {Grouped(Log)} sheet {Grouped(Sheet)}");
+        string.Create(CultureInfo.InvariantCulture,
+            $"claim {Claim} entry {Through} log {Grouped(Log)} sheet {Grouped(Sheet)}");
 
     private static string Grouped(string hash) => string.Join('-', hash.Chunk(Group).Select(part => new string(part)));
 

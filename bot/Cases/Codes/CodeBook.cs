@@ -3,8 +3,10 @@ using System.Data.Common;
 
 namespace DxAssistant.Cases.Codes;
 
-/// <summary>The codes by which others are let into a case, and who tried in vain; in SQL that SQLite and PostgreSQL read
-/// alike, so that they outlast a restart and are the same for all servers on one database.</summary>
+/// <summary>
+/// The codes by which others are let into a case, and who tried in vain; in SQL that SQLite and PostgreSQL read
+/// alike, so that they outlast a restart and are the same for all servers on one database.
+/// </summary>
 public sealed class CodeBook : IAsyncDisposable
 {
     private const string What = "codes";
@@ -34,7 +36,8 @@ public sealed class CodeBook : IAsyncDisposable
         shared.WholeAsync(async run =>
         {
             await run("DELETE FROM join_code WHERE case_id = @p0", [caseId]);
-            return await run("INSERT INTO join_code VALUES (@p0, @p1, @p2) ON CONFLICT DO NOTHING", [code, caseId, Time(until)]) == 1;
+            return await run("INSERT INTO join_code VALUES (@p0, @p1, @p2) ON CONFLICT DO NOTHING",
+                [code, caseId, Time(until)]) == 1;
         }, cancel);
 
     /// <summary>Makes the code of a case no longer valid.</summary>
@@ -43,8 +46,10 @@ public sealed class CodeBook : IAsyncDisposable
 
     /// <summary>Uses a code up: of all who try it at once, one gets the case.</summary>
     /// <returns>The case; null when the code is not valid.</returns>
-    public async Task<string?> TakeAsync(string code, DateTimeOffset now, CancellationToken cancel = default) => (await shared.RowsAsync(
-        "DELETE FROM join_code WHERE code = @p0 AND until > @p1 RETURNING case_id", row => row.GetString(0), cancel, code, Time(now))).FirstOrDefault();
+    public async Task<string?> TakeAsync(string code, DateTimeOffset now, CancellationToken cancel = default) =>
+        (await shared.RowsAsync(
+            "DELETE FROM join_code WHERE code = @p0 AND until > @p1 RETURNING case_id", row => row.GetString(0), cancel,
+            code, Time(now))).FirstOrDefault();
 
     /// <summary>Writes down that somebody gave a code that is not valid.</summary>
     public Task FailAsync(string who, DateTimeOffset at, CancellationToken cancel = default) =>

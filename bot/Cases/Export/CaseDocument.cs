@@ -8,8 +8,10 @@ using DxAssistant.Cases.Photos;
 
 namespace DxAssistant.Cases.Export;
 
-/// <summary>A whole case as one JSON document, in the form of <c>case.schema.json</c>. Taken in elsewhere it is the same
-/// case, word for word, with the same hashes.</summary>
+/// <summary>
+/// A whole case as one JSON document, in the form of <c>case.schema.json</c>. Taken in elsewhere it is the same
+/// case, word for word, with the same hashes.
+/// </summary>
 /// <param name="Id">The name of the case.</param>
 public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
 {
@@ -47,12 +49,15 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
             if (root.GetProperty("format").GetString() != Format) throw new FormatException("it has another format");
             int version = root.GetProperty("version").GetInt32();
             if (version != Version)
-                throw new FormatException($"it has version {version}, this program knows {Version}: use a newer program");
+                throw new FormatException(
+                    $"it has version {version}, this program knows {Version}: use a newer program");
             string id = Text(root, "case");
             if (!CaseId.IsWellFormed(id)) throw new FormatException("its case has no fit name");
             return new CaseDocument(id, [.. root.GetProperty("entries").EnumerateArray().Select(Row)])
             {
-                Photos = root.TryGetProperty("photos", out var photos) ? [.. photos.EnumerateArray().Select(Picture)] : [],
+                Photos = root.TryGetProperty("photos", out var photos)
+                    ? [.. photos.EnumerateArray().Select(Picture)]
+                    : [],
             };
         }
         catch (Exception error) when (error is JsonException or KeyNotFoundException or FormatException
@@ -84,8 +89,10 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
         var named = Job.Of(log).Photos.Select(photo => photo.Hash).ToHashSet(StringComparer.Ordinal);
         foreach (var photo in Photos)
         {
-            if (!named.Contains(photo.Hash)) throw new CaseFileException($"the log of case {Id} names no photo {photo.Hash}");
-            if (Photo.Take(photo.Bytes)?.Hash != photo.Hash) throw new CaseFileException($"photo {photo.Hash} of case {Id} was altered");
+            if (!named.Contains(photo.Hash))
+                throw new CaseFileException($"the log of case {Id} names no photo {photo.Hash}");
+            if (Photo.Take(photo.Bytes)?.Hash != photo.Hash)
+                throw new CaseFileException($"photo {photo.Hash} of case {Id} was altered");
         }
 
         return log;
@@ -94,7 +101,8 @@ public sealed record CaseDocument(string Id, ImmutableArray<LogRow> Rows)
     private static JsonObject Picture(KeptPhoto photo) =>
         new() { ["hash"] = photo.Hash, ["data"] = Convert.ToBase64String(photo.Bytes) };
 
-    private static KeptPhoto Picture(JsonElement photo) => new(Text(photo, "hash"), Convert.FromBase64String(Text(photo, "data")));
+    private static KeptPhoto Picture(JsonElement photo) =>
+        new(Text(photo, "hash"), Convert.FromBase64String(Text(photo, "data")));
 
     private static JsonObject Entry(LogRow row)
     {

@@ -36,8 +36,11 @@ public sealed record CaseFacts(
         var tried = log.Select(stored => stored.Event).OfType<RepairVerified>().ToList();
         var cure = log.FirstOrDefault(stored => stored.Event is RepairVerified { Works: true });
         return new CaseFacts(
-            log[0].At.ToString("yyyy-MM", CultureInfo.InvariantCulture), state.Series, ProvenFaults.Of(log), state.ClosedHow,
-            tried.Count, tried.Count(repair => !repair.Works), Came(log), cure is null ? null : (cure.At - log[0].At).TotalMinutes,
+            log[0].At.ToString("yyyy-MM", CultureInfo.InvariantCulture), state.Series, ProvenFaults.Of(log),
+            state.ClosedHow,
+            tried.Count, tried.Count(repair => !repair.Works), Came(log), cure is null
+                ? null
+                : (cure.At - log[0].At).TotalMinutes,
             [.. log.Select(stored => stored.Event).OfType<CheckPassedOver>().Select(passed => passed.Check)]);
     }
 

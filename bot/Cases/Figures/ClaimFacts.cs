@@ -4,7 +4,9 @@ namespace DxAssistant.Cases.Figures;
 
 /// <summary>What one claim adds to the figures of the desk.</summary>
 /// <param name="Part">The part that is claimed.</param>
-/// <param name="IsProven">Whether the sheet has all that the page of the fault demands, and the belief that the terms want.</param>
+/// <param name="IsProven">
+/// Whether the sheet has all that the page of the fault demands, and the belief that the terms want.
+/// </param>
 public sealed record ClaimFacts(string Part, bool IsProven)
 {
     /// <returns>Null while it is a draft: nothing is claimed yet.</returns>

@@ -16,7 +16,8 @@ public static class FigureTables
     {
         ["month", _, "cases"] => table,
         ["month", ..] => new FigureTable(table.Name, ["month", "what", "cases"],
-            [.. table.Rows.SelectMany(row => Drawn.Select(what => ImmutableArray.Create(row[0], what, row[table.Heads.IndexOf(what)])))]),
+            [.. table.Rows.SelectMany(
+                row => Drawn.Select(what => ImmutableArray.Create(row[0], what, row[table.Heads.IndexOf(what)])))]),
         _ => null,
     };
 
@@ -29,12 +30,14 @@ public static class FigureTables
         Counted(cases.SelectMany(facts => facts.Faults.Select(fault => (facts.Month, fault)))));
 
     private static FigureTable Ends(ImmutableArray<CaseFacts> cases) => new(
-        "ends-by-month", ["month", "ended", "no fault found", "first fix", "first visit", "repairs in vain", "median minutes to proof"],
+        "ends-by-month",
+        ["month", "ended", "no fault found", "first fix", "first visit", "repairs in vain", "median minutes to proof"],
         [
             .. cases.Where(facts => facts.Ended is not null).GroupBy(facts => facts.Month, StringComparer.Ordinal)
                 .OrderBy(month => month.Key, StringComparer.Ordinal).Select(month => ImmutableArray.Create(
                     month.Key, Text(month.Count()), Text(month.Count(facts => facts.IsNothingFound)),
-                    Text(month.Count(facts => facts.IsFirstFix)), Text(month.Count(facts => facts.IsFirstVisit)), Text(month.Sum(facts => facts.InVain)),
+                    Text(month.Count(facts => facts.IsFirstFix)), Text(month.Count(facts => facts.IsFirstVisit)),
+                    Text(month.Sum(facts => facts.InVain)),
                     Median([.. month.Select(facts => facts.MinutesToProof).OfType<double>().Order()]))),
         ]);
 
@@ -50,8 +53,10 @@ public static class FigureTables
         "claimed-parts", ["part", "claims", "without proof"],
         [
             .. claims.GroupBy(claim => claim.Part, StringComparer.Ordinal)
-                .OrderByDescending(part => part.Count(claim => !claim.IsProven)).ThenBy(part => part.Key, StringComparer.Ordinal)
-                .Select(part => ImmutableArray.Create(part.Key, Text(part.Count()), Text(part.Count(claim => !claim.IsProven)))),
+                .OrderByDescending(part => part.Count(claim => !claim.IsProven))
+                .ThenBy(part => part.Key, StringComparer.Ordinal)
+                .Select(part => ImmutableArray.Create(part.Key, Text(part.Count()),
+                    Text(part.Count(claim => !claim.IsProven)))),
         ]);
 
     private static ImmutableArray<ImmutableArray<string>> Counted(IEnumerable<(string Month, string What)> pairs) =>

@@ -6,7 +6,8 @@ namespace DxAssistant.Cases.Figures;
 /// <param name="Expected">As many as its word foretells among all that were seen.</param>
 /// <param name="Share">Its share of all faults by word and cases together, 0 to 1.</param>
 /// <param name="Proposed">The word nearest to that share.</param>
-public sealed record FrequencyProposal(string Fault, string Word, int Seen, double Expected, double Share, string Proposed)
+public sealed record FrequencyProposal(string Fault, string Word, int Seen, double Expected, double Share,
+    string Proposed)
 {
     public bool IsChange => Word != Proposed;
 }

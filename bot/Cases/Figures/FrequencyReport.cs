@@ -30,7 +30,8 @@ public static class FrequencyReport
         var faults = library.Graph.Faults.OrderBy(fault => fault.Id).ToImmutableArray();
         double sum = faults.Sum(fault => fault.Weight);
         int all = faults.Sum(fault => seen.GetValueOrDefault(fault.Id.Value));
-        return [.. faults.Select(fault => Weigh(library, fault, seen.GetValueOrDefault(fault.Id.Value), sum, all, weight))];
+        return [.. faults.Select(
+            fault => Weigh(library, fault, seen.GetValueOrDefault(fault.Id.Value), sum, all, weight))];
     }
 
     private static FrequencyProposal Weigh(Library library, Fault fault, int seen, double sum, int all, double weight)
@@ -39,11 +40,13 @@ public static class FrequencyReport
         double share = (weight * prior + seen) / (weight + all);
         string word = Nearest(library, fault.Weight);
         string proposed = Math.Max(seen, all * prior) < LeastCases ? word : Nearest(library, share * sum);
-        return new FrequencyProposal(fault.Id.Value, word, seen, Math.Round(all * prior, 2), Math.Round(share, 5), proposed);
+        return new FrequencyProposal(fault.Id.Value, word, seen, Math.Round(all * prior, 2), Math.Round(share, 5),
+            proposed);
     }
 
     // By ratio: from rare to occasional is as far as from occasional to regular.
     private static string Nearest(Library library, double value) => library.FrequencyWords
-        .OrderBy(word => Math.Round(Math.Abs(Math.Log(word.Value / value)), 9)).ThenBy(word => word.Key, StringComparer.Ordinal)
+        .OrderBy(word => Math.Round(Math.Abs(Math.Log(word.Value / value)), 9))
+        .ThenBy(word => word.Key, StringComparer.Ordinal)
         .First().Key;
 }

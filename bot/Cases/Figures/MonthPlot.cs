@@ -23,11 +23,13 @@ public static class MonthPlot
         int most = table.Rows.Select(Count).DefaultIfEmpty(1).Max();
         int width = Left + months.Length * Column + 20, height = Top + things.Length * Row + 30;
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" font-size=\"12\" fill=\"currentColor\">\n<title>{Safe(title)}</title>\n<text x=\"10\" y=\"20\" font-size=\"15\" font-weight=\"bold\">{Safe(title)}</text>\n");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {width} {height}\" font-family=\"sans-serif\" font-size=\"12\" fill=\"currentColor\">\n<title>{Safe(title)}</title>\n<text x=\"10\" y=\"20\" font-size=\"15\" font-weight=\"bold\">{Safe(title)}</text>\n");
         for (int i = 0; i < things.Length; i++) Label(svg, things[i], Top + i * Row + Bar, width);
         foreach (var row in table.Rows) Bars(svg, months.IndexOf(row[0]), things.IndexOf(row[1]), Count(row), most);
         for (int i = 0; i < months.Length; i++)
-            svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{Left + i * Column}\" y=\"{height - 8}\" font-size=\"10\">{months[i][2..]}</text>\n");
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<text x=\"{Left + i * Column}\" y=\"{height - 8}\" font-size=\"10\">{months[i][2..]}</text>\n");
         return svg.Append("</svg>\n").ToString();
     }
 
@@ -39,7 +41,8 @@ public static class MonthPlot
     {
         double high = Math.Round((double)count / most * Bar, 1);
         int x = Left + month * Column, bottom = Top + thing * Row + Bar + 2;
-        svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{x + 4}\" y=\"{bottom - high}\" width=\"{Column - 14}\" height=\"{high}\"/>\n<text x=\"{x + 4}\" y=\"{bottom - high - 2}\" font-size=\"10\">{count}</text>\n");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<rect x=\"{x + 4}\" y=\"{bottom - high}\" width=\"{Column - 14}\" height=\"{high}\"/>\n<text x=\"{x + 4}\" y=\"{bottom - high - 2}\" font-size=\"10\">{count}</text>\n");
     }
 
     private static int Count(ImmutableArray<string> row) => int.Parse(row[2], CultureInfo.InvariantCulture);

@@ -24,7 +24,8 @@ public sealed class EarlierCases(ICaseStore store)
 
     /// <summary>The repairs of one case after which the unit worked, the latest first.</summary>
     /// <param name="serial">The unit; null for whichever units the case has.</param>
-    public static ImmutableArray<EarlierWork> In(string caseId, ImmutableArray<StoredEvent> log, string? serial, DateOnly today)
+    public static ImmutableArray<EarlierWork> In(string caseId, ImmutableArray<StoredEvent> log, string? serial,
+        DateOnly today)
     {
         var ends = log.Where(stored => stored.Event is SecondFaultBegun or StartedOver or Reopened)
             .Select(stored => (int)stored.Sequence - 1).Append(log.Length);
@@ -32,7 +33,8 @@ public sealed class EarlierCases(ICaseStore store)
     }
 
     // A log that was altered says nothing; the command that verifies logs says that.
-    private async Task<ImmutableArray<EarlierWork>> InAsync(string caseId, string serial, DateOnly today, CancellationToken cancel)
+    private async Task<ImmutableArray<EarlierWork>> InAsync(string caseId, string serial, DateOnly today,
+        CancellationToken cancel)
     {
         try
         {
@@ -44,7 +46,8 @@ public sealed class EarlierCases(ICaseStore store)
         }
     }
 
-    private static IEnumerable<EarlierWork> Within(string caseId, ImmutableArray<StoredEvent> log, int end, string? serial, DateOnly today)
+    private static IEnumerable<EarlierWork> Within(string caseId, ImmutableArray<StoredEvent> log, int end,
+        string? serial, DateOnly today)
     {
         var state = Fold.Apply(CaseState.New, log.Take(end).Select(stored => stored.Event));
         foreach (var cured in Cured(state))
@@ -52,13 +55,16 @@ public sealed class EarlierCases(ICaseStore store)
             int at = log[..end].ToList().FindLastIndex(stored => IsCure(stored.Event, cured.Repair));
             if (at < 0 || (serial is not null && SerialAt(log, at) != SerialPattern.Bare(serial))) continue;
             var done = DateOnly.FromDateTime(log[at].At.UtcDateTime);
-            yield return new EarlierWork(caseId, done, Math.Max(0, today.DayNumber - done.DayNumber), cured.Repair, cured.Fault);
+            yield return new EarlierWork(caseId, done, Math.Max(0, today.DayNumber - done.DayNumber), cured.Repair,
+                cured.Fault);
         }
     }
 
     // What put one fault right while another showed was tried out with the cure of the other.
     private static IEnumerable<TriedRepair> Cured(CaseState state) =>
-        state.Repairs.Any(tried => tried.Works) ? state.Repairs.Where(tried => tried.Works || tried.Beside is not null) : [];
+        state.Repairs.Any(tried => tried.Works)
+            ? state.Repairs.Where(tried => tried.Works || tried.Beside is not null)
+            : [];
 
     private static bool IsCure(CaseEvent happened, string repair) => happened switch
     {

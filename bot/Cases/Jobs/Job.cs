@@ -21,27 +21,33 @@ public sealed record Job(
     {
         var job = log.IsEmpty ? Nothing : Nothing with { Visits = [new JobVisit(1, log[0].At, null, SpeakerOf(log))] };
         var standing = JobChange.Standing(log);
-        return standing.Aggregate(job, (now, stored) => now.After(stored.Event, stored.At)) with { Change = JobChange.Last(standing) };
+        return standing.Aggregate(job, (now, stored) => now.After(stored.Event, stored.At))
+            with { Change = JobChange.Last(standing) };
     }
 
     private Job After(CaseEvent happened, DateTimeOffset at) => happened switch
     {
         UnitNoted unit => this with
         {
-            Units = Put(Units, new JobUnit(unit.Unit, unit.Series, unit.Model, unit.Serial, unit.Installed, unit.Site, at, unit.By), one => one.Number),
+            Units = Put(Units,
+                new JobUnit(unit.Unit, unit.Series, unit.Model, unit.Serial, unit.Installed, unit.Site, at, unit.By),
+                one => one.Number),
         },
         UnitTurnedTo turned => this with { AtHand = turned.Unit },
         PersonNoted person => this with
         {
-            People = Put(People, new JobPerson(person.Person, person.Part, person.Name, person.Phone, at, person.By), one => one.Number),
+            People = Put(People, new JobPerson(person.Person, person.Part, person.Name, person.Phone, at, person.By),
+                one => one.Number),
         },
         NoteWritten note => this with { Notes = Notes.Add(new JobNote(note.Text, at, note.By)) },
         PhotoTaken photo => this with
         {
-            Photos = Photos.Add(new JobPhoto(photo.Hash, photo.Type, photo.Bytes, photo.Shows, photo.Unit, at, photo.By)),
+            Photos =
+                Photos.Add(new JobPhoto(photo.Hash, photo.Type, photo.Bytes, photo.Shows, photo.Unit, at, photo.By)),
         },
         PhotoDropped dropped => this with { Photos = [.. Photos.Where(photo => photo.Hash != dropped.Hash)] },
-        TookPart part => this with { Hands = [.. Hands.Where(hand => hand.Name != part.By), new JobHand(part.By, part.As)] },
+        TookPart part =>
+            this with { Hands = [.. Hands.Where(hand => hand.Name != part.By), new JobHand(part.By, part.As)] },
         TakenOut gone => this with { Hands = [.. Hands.Where(hand => hand.Name != gone.Who)] },
         VisitBegun begun => this with { Visits = End(at).Add(new JobVisit(begun.Visit, at, null, begun.By)) },
         VisitEnded => this with { Visits = End(at) },

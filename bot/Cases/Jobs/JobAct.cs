@@ -6,7 +6,8 @@ public abstract record JobAct
     private JobAct() { }
 
     /// <summary>Describes a unit, whole.</summary>
-    public sealed record NoteUnit(int? Unit, string? Series, string? Model, string? Serial, DateOnly? Installed, string? Site) : JobAct;
+    public sealed record NoteUnit(int? Unit, string? Series, string? Model, string? Serial, DateOnly? Installed,
+        string? Site) : JobAct;
 
     /// <summary>Goes on at another unit.</summary>
     public sealed record TurnToUnit(int Unit) : JobAct;

@@ -21,9 +21,11 @@ public sealed record JobChange(string Turn, string What, DateTimeOffset At, stri
     /// <summary>A log without what was taken back, and without the taking back.</summary>
     internal static ImmutableArray<StoredEvent> Standing(ImmutableArray<StoredEvent> log)
     {
-        var gone = log.Select(stored => stored.Event).OfType<AsideTakenBack>().Select(taken => taken.Turn).ToHashSet(StringComparer.Ordinal);
+        var gone = log.Select(stored => stored.Event).OfType<AsideTakenBack>().Select(taken => taken.Turn)
+            .ToHashSet(StringComparer.Ordinal);
         return gone.Count == 0 ? log
-            : [.. log.Where(stored => stored.Event is not AsideTakenBack && !(stored.Event is AsideEvent && gone.Contains(stored.TurnId)))];
+            : [.. log.Where(stored => stored.Event is not AsideTakenBack
+                && !(stored.Event is AsideEvent && gone.Contains(stored.TurnId)))];
     }
 
     // A photo is removed for good, and who was let in is taken out: both stand in the log.

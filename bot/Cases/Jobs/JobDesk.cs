@@ -21,23 +21,30 @@ public sealed class JobDesk(ICaseStore store, TimeProvider clock, Func<Library?>
 
     /// <summary>Writes one thing down.</summary>
     /// <param name="turnId">The sender's own id: sent again, it is not written down twice.</param>
-    public async Task<JobAnswer> DoAsync(string caseId, string turnId, JobAct act, string by, CancellationToken cancel = default)
+    public async Task<JobAnswer> DoAsync(string caseId, string turnId, JobAct act, string by,
+        CancellationToken cancel = default)
     {
-        var done = await AppendAsync(caseId, Named + turnId, job => new JobRules(library(), Today()).Decide(job, act, by), cancel);
-        if (done is JobAnswer.Saved && act is JobAct.DropPhoto drop) await store.DropPhotoAsync(caseId, drop.Hash, cancel);
+        var done = await AppendAsync(caseId, Named
+            + turnId, job => new JobRules(library(), Today()).Decide(job, act, by), cancel);
+        if (done is JobAnswer.Saved && act is JobAct.DropPhoto drop)
+            await store.DropPhotoAsync(caseId, drop.Hash, cancel);
         return done;
     }
 
     /// <summary>Adds a photo: its bytes first, then the entry that names them.</summary>
     /// <param name="bytes">As they came from outside.</param>
     public async Task<JobAnswer> AddPhotoAsync(
-        string caseId, string turnId, byte[] bytes, string shows, int unit, string by, CancellationToken cancel = default)
+        string caseId, string turnId, byte[] bytes, string shows, int unit, string by,
+        CancellationToken cancel = default)
     {
         if (await ReadAsync(caseId, cancel) is null) return new JobAnswer.Unknown();
-        if (Photo.Take(bytes) is not { } photo) return new JobAnswer.Refused("That is no whole JPEG, PNG or WebP picture. Nothing was kept.");
+        if (Photo.Take(bytes) is not { } photo)
+            return new JobAnswer.Refused("That is no whole JPEG, PNG or WebP picture. Nothing was kept.");
         await store.KeepPhotoAsync(caseId, photo.Hash, photo.Bytes, cancel);
-        var done = await DoAsync(caseId, turnId, new JobAct.AddPhoto(photo.Hash, photo.Type, photo.Bytes.Length, shows, unit), by, cancel);
-        if (done is JobAnswer.Refused && (await ReadAsync(caseId, cancel))!.Photos.All(known => known.Hash != photo.Hash))
+        var done = await DoAsync(caseId, turnId,
+            new JobAct.AddPhoto(photo.Hash, photo.Type, photo.Bytes.Length, shows, unit), by, cancel);
+        if (done is JobAnswer.Refused
+            && (await ReadAsync(caseId, cancel))!.Photos.All(known => known.Hash != photo.Hash))
             await store.DropPhotoAsync(caseId, photo.Hash, cancel);
         return done;
     }
@@ -55,11 +62,15 @@ public sealed class JobDesk(ICaseStore store, TimeProvider clock, Func<Library?>
         return Photo.Take(bytes) is { } photo ? photo with { Bytes = bytes } : null;
     }
 
-    /// <summary>What would keep something from being written down for a job of which nothing is noted yet; null when nothing would.</summary>
+    /// <summary>
+    /// What would keep something from being written down for a job of which nothing is noted yet; null when nothing
+    /// would.
+    /// </summary>
     public JobAnswer.Refused? Try(JobAct act) => new JobRules(library(), Today()).Decide(Job.Of([]), act, "").Why;
 
     private async Task<JobAnswer> AppendAsync(
-        string caseId, string turnId, Func<Job, (AsideEvent? Event, JobAnswer.Refused? Why)> decide, CancellationToken cancel)
+        string caseId, string turnId, Func<Job, (AsideEvent? Event, JobAnswer.Refused? Why)> decide,
+        CancellationToken cancel)
     {
         for (int race = 0; race < MostRaces; race++)
         {
@@ -68,11 +79,13 @@ public sealed class JobDesk(ICaseStore store, TimeProvider clock, Func<Library?>
             if (log.Any(stored => stored.TurnId == turnId)) return new JobAnswer.Saved(Job.Of(log));
             var (happened, why) = decide(Job.Of(log));
             if (happened is null) return why!;
-            if (await store.AppendAsync(caseId, log.Length, turnId, [happened], cancel) is AppendResult.Appended appended)
+            if (await store.AppendAsync(caseId, log.Length, turnId, [happened],
+                cancel) is AppendResult.Appended appended)
                 return new JobAnswer.Saved(Job.Of([.. log, .. appended.Events]));
         }
 
-        throw new InvalidOperationException($"case {caseId} changed {MostRaces} times while something was written down");
+        throw new InvalidOperationException(
+            $"case {caseId} changed {MostRaces} times while something was written down");
     }
 
     private DateOnly Today() => DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);

@@ -5,4 +5,5 @@ namespace DxAssistant.Cases.Jobs;
 /// <param name="Type">The media type.</param>
 /// <param name="Shows">What is on it.</param>
 /// <param name="Unit">The number of the unit.</param>
-public sealed record JobPhoto(string Hash, string Type, long Bytes, string Shows, int Unit, DateTimeOffset At, string By);
+public sealed record JobPhoto(string Hash, string Type, long Bytes, string Shows, int Unit, DateTimeOffset At,
+    string By);

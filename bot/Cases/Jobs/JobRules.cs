@@ -40,28 +40,37 @@ public sealed class JobRules(Library? library, DateOnly today)
         JobAct.AddPhoto photo => Add(job, photo, by),
         JobAct.DropPhoto drop => job.Photos.Any(photo => photo.Hash == drop.Hash)
             ? (new PhotoDropped(by, drop.Hash), null) : No("There is no such photo in this job."),
-        JobAct.TakePart part => job.Hands.Contains(new JobHand(by, part.As)) ? No("That is known already.") : (new TookPart(by, part.As), null),
-        JobAct.TakeOut gone => job.Hands.Any(hand => hand.Name == gone.Who) ? (new TakenOut(by, gone.Who), null) : No("They have no part in it."),
+        JobAct.TakePart part => job.Hands.Contains(new JobHand(by, part.As))
+            ? No("That is known already.")
+            : (new TookPart(by, part.As), null),
+        JobAct.TakeOut gone => job.Hands.Any(hand => hand.Name == gone.Who)
+            ? (new TakenOut(by, gone.Who), null)
+            : No("They have no part in it."),
         JobAct.BeginVisit => (new VisitBegun(by, job.Visits.Length + 1), null),
         JobAct.EndVisit => job.Visits is [.., { Ended: null } open]
             ? (new VisitEnded(by, open.Number), null) : No("No visit is going on."),
         JobAct.TakeBack back => job.Change?.Turn == back.Turn
-            ? (new AsideTakenBack(by, back.Turn), null) : No("Something else was written down since. Look at it first; nothing was taken back."),
+            ? (new AsideTakenBack(by, back.Turn), null)
+            : No("Something else was written down since. Look at it first; nothing was taken back."),
         _ => throw new ArgumentException($"no such act: {act.GetType().Name}", nameof(act)),
     };
 
     private (AsideEvent?, JobAnswer.Refused?) Unit(Job job, JobAct.NoteUnit unit, string by)
     {
         int last = job.Units.IsEmpty ? 0 : job.Units[^1].Number;
-        if (unit.Unit is { } number && (number < 1 || number > Math.Max(1, last))) return No("There is no such unit in this job.");
+        if (unit.Unit is { } number && (number < 1 || number > Math.Max(1, last)))
+            return No("There is no such unit in this job.");
         if (unit.Unit is null && last >= MostUnits) return No(Most("units", MostUnits));
-        if (unit.Series is { } series && library is not null && !library.Series.ContainsKey(series)) return No("There is no such series on the pages.");
-        if (unit.Installed is { } day && (day < Earliest || day > today.AddDays(1))) return No("The day of installation is not a day that was.");
+        if (unit.Series is { } series && library is not null && !library.Series.ContainsKey(series))
+            return No("There is no such series on the pages.");
+        if (unit.Installed is { } day && (day < Earliest || day > today.AddDays(1)))
+            return No("The day of installation is not a day that was.");
         if (TooLong(unit.Series, unit.Model, unit.Serial, unit.Site)) return No(Long("A field", LongestField));
         var (serial, meant, wrong) = Serial(Clean(unit.Serial), unit.Series);
         return wrong is not null
             ? (null, new JobAnswer.Refused(wrong, meant))
-            : (new UnitNoted(by, unit.Unit ?? last + 1, unit.Series, Clean(unit.Model), serial, unit.Installed, Clean(unit.Site)), null);
+            : (new UnitNoted(by, unit.Unit
+                ?? last + 1, unit.Series, Clean(unit.Model), serial, unit.Installed, Clean(unit.Site)), null);
     }
 
     private (string? Serial, string? Meant, string? Wrong) Serial(string? typed, string? series)
@@ -94,7 +103,8 @@ public sealed class JobRules(Library? library, DateOnly today)
     private static (AsideEvent?, JobAnswer.Refused?) Person(Job job, JobAct.NotePerson person, string by)
     {
         int last = job.People.IsEmpty ? 0 : job.People[^1].Number;
-        if (person.Person is { } number && (number < 1 || number > last)) return No("There is no such person in this job.");
+        if (person.Person is { } number && (number < 1 || number > last))
+            return No("There is no such person in this job.");
         if (person.Person is null && last >= MostPeople) return No(Most("people", MostPeople));
         if (!Parts.Contains(person.Part)) return No($"Say what the person is: {string.Join(", ", Parts)}.");
         if (TooLong(person.Name, person.Phone)) return No(Long("A field", LongestField));
@@ -106,7 +116,8 @@ public sealed class JobRules(Library? library, DateOnly today)
     private static (AsideEvent?, JobAnswer.Refused?) Add(Job job, JobAct.AddPhoto photo, string by)
     {
         if (!Shown.Contains(photo.Shows)) return No($"Say what the photo shows: {string.Join(", ", Shown)}.");
-        if (photo.Unit != 1 && job.Units.All(unit => unit.Number != photo.Unit)) return No("There is no such unit in this job.");
+        if (photo.Unit != 1 && job.Units.All(unit => unit.Number != photo.Unit))
+            return No("There is no such unit in this job.");
         if (job.Photos.Any(known => known.Hash == photo.Hash)) return No("This photo is in the job already.");
         return job.Photos.Length >= MostPhotos
             ? No(Most("photos", MostPhotos))

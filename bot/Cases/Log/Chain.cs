@@ -8,9 +8,11 @@ namespace DxAssistant.Cases.Log;
 
 /// <summary>The chain of hashes over the log of a case: whoever changes, takes out or puts in an entry changes every
 /// hash after it.</summary>
-/// <remarks>SHA-256 (FIPS 180-4) over UTF-8 text: the hash before in lower-case hexadecimal (64 zeros before the first),
+/// <remarks>
+/// SHA-256 (FIPS 180-4) over UTF-8 text: the hash before in lower-case hexadecimal (64 zeros before the first),
 /// the case's name, the sequence number, the time in milliseconds since 1970-01-01 UTC and the length of the turn id in
-/// bytes, each with a line feed behind it, then the turn id and the body.</remarks>
+/// bytes, each with a line feed behind it, then the turn id and the body.
+/// </remarks>
 internal static class Chain
 {
     /// <summary>What stands before the first entry.</summary>

@@ -3,7 +3,9 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Cases.Log;
 
-/// <summary>A place in JSON, by its pointer (RFC 6901). Names with <c>/</c> or <c>~</c> do not occur in events.</summary>
+/// <summary>
+/// A place in JSON, by its pointer (RFC 6901). Names with <c>/</c> or <c>~</c> do not occur in events.
+/// </summary>
 internal static class JsonPlace
 {
     /// <summary>What stands there; null when the place is not there.</summary>

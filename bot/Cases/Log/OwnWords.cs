@@ -13,8 +13,10 @@ internal static class OwnWords
     public static bool MayBeIn(CaseEvent happened) => happened switch
     {
         Said said => said.Body is not (MessageBody.Opening or MessageBody.Choice or MessageBody.Command),
-        Replied replied => replied.Reply.Segments.Any(segment => segment.From.Any(origin => origin is Provenance.Person)),
-        SymptomReported or RepairTriedBefore or OutcomeSeen or UnitNoted or PersonNoted or NoteWritten or WholeTold => true,
+        Replied replied =>
+            replied.Reply.Segments.Any(segment => segment.From.Any(origin => origin is Provenance.Person)),
+        SymptomReported or RepairTriedBefore or OutcomeSeen or UnitNoted or PersonNoted or NoteWritten or WholeTold =>
+            true,
         _ => false,
     };
 

@@ -43,7 +43,9 @@ internal static class Veil
 
     /// <summary>The same without the words: they cannot be read or guessed any more.</summary>
     public static EntryText Blank(EntryText text) => text.Aside is null ? text
-        : text with { Aside = JsonSerializer.Serialize(Words(text.Aside).Select(words => new AsideWords(words.At)), JsonSerializerOptions.Web) };
+        : text
+            with { Aside = JsonSerializer.Serialize(Words(text.Aside)
+                .Select(words => new AsideWords(words.At)), JsonSerializerOptions.Web) };
 
     /// <inheritdoc cref="Blank(EntryText)" />
     public static LogRow Blank(LogRow row) => row with { Aside = Blank(new EntryText(row.Body, row.Aside)).Aside };

@@ -12,7 +12,8 @@ internal static class Mentions
         if (about.Trim() is not { Length: > 0 } wanted) return false;
         if (words.Contains(wanted, StringComparison.OrdinalIgnoreCase)) return true;
         string number = Digits(wanted);
-        return number.Length >= ShortestNumber && !wanted.Any(char.IsLetter) && Digits(words).Contains(number, StringComparison.Ordinal);
+        return number.Length >= ShortestNumber && !wanted.Any(char.IsLetter)
+            && Digits(words).Contains(number, StringComparison.Ordinal);
     }
 
     private static string Digits(string text) => string.Concat(text.Where(char.IsAsciiDigit));

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Cases.Personal;
 
-/// <summary>Removes people's own words from cases that nothing was added to for so long, and from calls as old.</summary>
+/// <summary>
+/// Removes people's own words from cases that nothing was added to for so long, and from calls as old.
+/// </summary>
 /// <param name="kept">How long words are kept.</param>
 public sealed class Retention(ICaseStore cases, DeskBooks books, TimeSpan kept, TimeProvider clock)
 {
@@ -22,10 +24,12 @@ public sealed class Retention(ICaseStore cases, DeskBooks books, TimeSpan kept, 
                 if (await IsBlankedAsync(name, cancel)) swept++;
                 else stuck.Add(name);
         return stuck.Count == 0 ? swept : throw new CaseFileException(
-            FormattableString.Invariant($"the words of {stuck.Count} cases could not be removed, the first of them {stuck.Min}: cases verify says why"));
+            FormattableString.Invariant(
+                $"the words of {stuck.Count} cases could not be removed, the first of them {stuck.Min}: cases verify says why"));
     }
 
-    private async Task<ImmutableArray<string>> NextAsync(DateTimeOffset before, SortedSet<string> stuck, CancellationToken cancel) =>
+    private async Task<ImmutableArray<string>> NextAsync(DateTimeOffset before, SortedSet<string> stuck,
+        CancellationToken cancel) =>
         [.. (await cases.LeftAloneAsync(before, AtOnce + stuck.Count, cancel)).Where(name => !stuck.Contains(name))];
 
     // A case that was altered is no reason to keep the words of all others.

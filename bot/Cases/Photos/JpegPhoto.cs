@@ -3,7 +3,9 @@ using System.Buffers.Binary;
 namespace DxAssistant.Cases.Photos;
 
 /// <summary>JPEG pictures, segment by segment.</summary>
-/// <remarks>Source: ITU-T T.81, annex B (markers and segments); JFIF 1.02 and Exif 2.3 for what stands in APP0 and APP1.</remarks>
+/// <remarks>
+/// Source: ITU-T T.81, annex B (markers and segments); JFIF 1.02 and Exif 2.3 for what stands in APP0 and APP1.
+/// </remarks>
 internal static class JpegPhoto
 {
     private const byte Sos = 0xDA, Eoi = 0xD9, App0 = 0xE0, App1 = 0xE1, Adobe = 0xEE;
@@ -61,7 +63,8 @@ internal static class JpegPhoto
     // To the next marker that is neither a stuffed byte nor a restart.
     private static int Scan(byte[] from, int at)
     {
-        while (at + 1 < from.Length && !(from[at] == 0xFF && from[at + 1] is not (0 or 0xFF or >= 0xD0 and <= 0xD7))) at++;
+        while (at + 1 < from.Length && !(from[at] == 0xFF && from[at + 1] is not (0 or 0xFF or >= 0xD0 and <= 0xD7)))
+            at++;
         return at;
     }
 }

@@ -3,7 +3,9 @@ using System.Buffers.Binary;
 namespace DxAssistant.Cases.Photos;
 
 /// <summary>PNG pictures, chunk by chunk.</summary>
-/// <remarks>Source: W3C Portable Network Graphics (PNG) Specification, third edition, 5 (datastream) and 11 (chunks).</remarks>
+/// <remarks>
+/// Source: W3C Portable Network Graphics (PNG) Specification, third edition, 5 (datastream) and 11 (chunks).
+/// </remarks>
 internal static class PngPhoto
 {
     // The picture and its colours; notes, times, Exif and moving pictures are not among them.
@@ -15,7 +17,8 @@ internal static class PngPhoto
     /// <summary>The picture alone; null when it is no whole PNG picture.</summary>
     public static byte[]? Clean(byte[] from)
     {
-        if (!from.AsSpan().StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A])) return null;
+        if (!from.AsSpan().StartsWith((ReadOnlySpan<byte>)[0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A]))
+            return null;
         var to = new PhotoWriter(from);
         to.Copy(0, 8);
         bool drawn = false;

@@ -12,7 +12,8 @@ internal static class WebpPhoto
     /// <summary>The picture alone; null when it is no whole still WebP picture.</summary>
     public static byte[]? Clean(byte[] from)
     {
-        if (from.Length < Header || !from.AsSpan().StartsWith("RIFF"u8) || !from.AsSpan(8).StartsWith("WEBP"u8)) return null;
+        if (from.Length < Header || !from.AsSpan().StartsWith("RIFF"u8) || !from.AsSpan(8).StartsWith("WEBP"u8))
+            return null;
         long end = 8L + BinaryPrimitives.ReadUInt32LittleEndian(from.AsSpan(4));
         if (end > from.Length || end < Header) return null;
         var to = new PhotoWriter(from);

@@ -56,7 +56,8 @@ public sealed class PostgresCaseStore : ICaseStore
         for (int attempt = 0; attempt < MostAttempts; attempt++)
         {
             var end = await UseAsync(
-                "the turn could not be saved", (log, transaction) => TryAsync(request, log, transaction, cancel), cancel);
+                "the turn could not be saved", (log, transaction) => TryAsync(request, log, transaction, cancel),
+                cancel);
             if (end is not null) return end;
         }
 
@@ -69,23 +70,27 @@ public sealed class PostgresCaseStore : ICaseStore
     public Task<KeptLog> ReadRowsAsync(string caseId, CancellationToken cancel = default) =>
         UseAsync("the cases cannot be read", (log, _) => log.ReadAsync(caseId), cancel);
 
-    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit,
+        CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         const string LeftAlone = """
             SELECT id FROM job LEFT JOIN blanked ON blanked.case_id = id
             WHERE last_at < $1 AND coalesce(blanked.last_event, 0) < job.last_event ORDER BY last_at, id COLLATE "C" LIMIT $2
             """;
-        return ReadEachAsync(LeftAlone, row => row.GetString(0), [before.ToUnixTimeMilliseconds(), (long)limit], cancel);
+        return ReadEachAsync(LeftAlone, row => row.GetString(0), [before.ToUnixTimeMilliseconds(), (long)limit],
+            cancel);
     }
 
     public async Task<CasePage> PageAsync(CaseQuery query, CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(query.Limit, 1);
         const string Page =
-            "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $1 AND ($2::text[] IS NULL OR id = ANY ($2::text[])) ORDER BY last_event DESC LIMIT $3";
+            "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $1 AND "
+                + "($2::text[] IS NULL OR id = ANY ($2::text[])) ORDER BY last_event DESC LIMIT $3";
         var read = await ReadEachAsync(
-            Page, row => (new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), row.GetInt64(4)),
+            Page,
+            row => (new CaseLine(row.GetString(0), row.GetString(1), Time(row, 2), Time(row, 3)), row.GetInt64(4)),
             [query.Before ?? long.MaxValue, query.Among?.ToArray(), query.Limit + 1L], cancel);
         return CasePage.Of(read, query.Limit);
     }
@@ -96,7 +101,8 @@ public sealed class PostgresCaseStore : ICaseStore
             SELECT sequence, hash, coalesce((SELECT last_event FROM blanked WHERE case_id = $1), 0)
             FROM event WHERE case_id = $1 ORDER BY sequence DESC LIMIT 1
             """;
-        var found = await ReadEachAsync(Mark, row => new CaseMark(row.GetInt64(0), row.GetString(1), row.GetInt64(2)), [caseId], cancel);
+        var found = await ReadEachAsync(Mark, row => new CaseMark(row.GetInt64(0), row.GetString(1), row.GetInt64(2)),
+            [caseId], cancel);
         return found.IsEmpty ? CaseMark.None : found[0];
     }
 
@@ -120,15 +126,19 @@ public sealed class PostgresCaseStore : ICaseStore
         return WorkPage.Of(read, query);
     }
 
-    public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) => ReadEachAsync(
-        "SELECT case_id FROM unit_serial WHERE serial = $1 ORDER BY case_id", row => row.GetString(0),
-        [SerialPattern.Bare(serial)], cancel);
+    public Task<ImmutableArray<string>> WithSerialAsync(string serial, CancellationToken cancel = default) =>
+        ReadEachAsync(
+            "SELECT case_id FROM unit_serial WHERE serial = $1 ORDER BY case_id", row => row.GetString(0),
+            [SerialPattern.Bare(serial)], cancel);
 
-    public Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default) => RunAsync(
-        "the photo could not be saved", "INSERT INTO photo VALUES ($1, $2, $3) ON CONFLICT DO NOTHING", [caseId, hash, bytes], cancel);
+    public Task KeepPhotoAsync(string caseId, string hash, byte[] bytes, CancellationToken cancel = default) =>
+        RunAsync(
+            "the photo could not be saved", "INSERT INTO photo VALUES ($1, $2, $3) ON CONFLICT DO NOTHING",
+            [caseId, hash, bytes], cancel);
 
     public async Task<byte[]?> PhotoAsync(string caseId, string hash, CancellationToken cancel = default) =>
-        (await ReadEachAsync("SELECT bytes FROM photo WHERE case_id = $1 AND hash = $2", row => (byte[])row[0], [caseId, hash], cancel))
+        (await ReadEachAsync("SELECT bytes FROM photo WHERE case_id = $1 AND hash = $2", row => (byte[])row[0],
+            [caseId, hash], cancel))
             .FirstOrDefault();
 
     public Task DropPhotoAsync(string caseId, string hash, CancellationToken cancel = default) => RunAsync(
@@ -163,7 +173,8 @@ public sealed class PostgresCaseStore : ICaseStore
             await log.RunAsync("UPDATE job SET title = $1 WHERE id = $2 AND title IS NOT NULL", Veil.Removed, caseId);
             await log.RunAsync("DELETE FROM photo WHERE case_id = $1", caseId);
             await log.RunAsync(
-                "INSERT INTO blanked SELECT id, last_event FROM job WHERE id = $1 ON CONFLICT (case_id) DO UPDATE SET last_event = excluded.last_event", caseId);
+                "INSERT INTO blanked SELECT id, last_event FROM job WHERE id = $1 ON CONFLICT (case_id) DO UPDATE SET "
+                    + "last_event = excluded.last_event", caseId);
             await PostgresWork.FillAsync(log, caseId, (await log.ReadAsync(caseId)).Open(caseId));
             await transaction.CommitAsync(CancellationToken.None);
             return spoken.Length;
@@ -180,7 +191,8 @@ public sealed class PostgresCaseStore : ICaseStore
     {
         string caseId = request.CaseId;
         if (await log.FindTurnAsync(caseId, request.TurnId) is { } place)
-            return new AppendResult.DuplicateTurn((await log.ReadAsync(caseId)).Open(caseId)[(place.First - 1)..place.Last]);
+            return new AppendResult.DuplicateTurn(
+                (await log.ReadAsync(caseId)).Open(caseId)[(place.First - 1)..place.Last]);
         var (last, hash) = await log.LastEntryAsync(caseId);
         if (last != request.ExpectedSequence) return new AppendResult.Conflict(last);
 
@@ -215,9 +227,11 @@ public sealed class PostgresCaseStore : ICaseStore
         }, cancel);
 
     private static (WorkLine, long) Line(NpgsqlDataReader row) => (new WorkLine(
-        row.GetString(0), Text(row, 1) ?? "", Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6)), row.GetInt64(7));
+        row.GetString(0), Text(row, 1) ?? "", Text(row, 2), Text(row, 3), Text(row, 4), Time(row, 5), Time(row, 6)),
+        row.GetInt64(7));
 
-    private static string? Text(NpgsqlDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
+    private static string? Text(NpgsqlDataReader row, int column) =>
+        row.IsDBNull(column) ? null : row.GetString(column);
 
     private static DateTimeOffset Time(NpgsqlDataReader row, int column) =>
         DateTimeOffset.FromUnixTimeMilliseconds(row.GetInt64(column));

@@ -70,7 +70,8 @@ internal sealed class PostgresLog(NpgsqlConnection connection, CancellationToken
     /// <summary>The places of a turn in the log; null when it is not there.</summary>
     public async Task<(int First, int Last)?> FindTurnAsync(string caseId, string turnId)
     {
-        await using var command = Command("SELECT first, last FROM turn WHERE case_id = $1 AND turn_id = $2", caseId, turnId);
+        await using var command =
+            Command("SELECT first, last FROM turn WHERE case_id = $1 AND turn_id = $2", caseId, turnId);
         await using var found = await command.ExecuteReaderAsync(cancel);
         return await found.ReadAsync(cancel) ? ((int)found.GetInt64(0), (int)found.GetInt64(1)) : null;
     }

@@ -5,8 +5,11 @@ using Npgsql;
 namespace DxAssistant.Cases.Postgres;
 
 /// <summary>Word of changed cases by LISTEN and NOTIFY.</summary>
-/// <remarks>Told once a turn is committed, many cases at a time, and not within the turns' own transactions: those that notify are
-/// committed one after another (source, from memory: PostgreSQL, src/backend/commands/async.c, the lock around the queue).</remarks>
+/// <remarks>
+/// Told once a turn is committed, many cases at a time, and not within the turns' own transactions: those that notify
+/// are committed one after another (source, from memory: PostgreSQL, src/backend/commands/async.c, the lock around the
+/// queue).
+/// </remarks>
 internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
 {
     private const string Listen = "LISTEN dx_case";
@@ -21,7 +24,10 @@ internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
 
     // Stands before each name: whoever tells need not hear it.
     private readonly string self = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(8));
-    private readonly Channel<string> untold = Channel.CreateBounded<string>(new BoundedChannelOptions(MostUntold) { FullMode = BoundedChannelFullMode.DropOldest });
+    private readonly Channel<string> untold = Channel.CreateBounded<string>(new BoundedChannelOptions(MostUntold)
+    {
+        FullMode = BoundedChannelFullMode.DropOldest,
+    });
     private readonly NpgsqlDataSource source;
     private readonly Task telling;
     private volatile bool hears;
@@ -69,7 +75,8 @@ internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
         await using var connection = await source.OpenConnectionAsync(cancel);
         connection.Notification += (_, told) =>
         {
-            if (!told.Payload.StartsWith(self, StringComparison.Ordinal) && told.Payload.Length > self.Length) heard(told.Payload[self.Length..]);
+            if (!told.Payload.StartsWith(self, StringComparison.Ordinal) && told.Payload.Length > self.Length)
+                heard(told.Payload[self.Length..]);
         };
         await AskAsync(connection, Listen, cancel);
         hears = true;
@@ -104,7 +111,8 @@ internal sealed class PostgresNews : ICaseNews, IAsyncDisposable
             command.Parameters.Add(new NpgsqlParameter { Value = cases });
             await command.ExecuteNonQueryAsync();
         }
-        catch (Exception error) when (StoreTrouble.Is(error, CancellationToken.None) || error is InvalidOperationException)
+        catch (Exception error) when (StoreTrouble.Is(error, CancellationToken.None)
+            || error is InvalidOperationException)
         {
             // The others find it when they ask the store.
         }

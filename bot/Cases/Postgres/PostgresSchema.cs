@@ -71,7 +71,8 @@ internal static class PostgresSchema
         foreach (string step in Steps.Skip(version)) await RunAsync(connection, step, cancel);
         if (version is > 0 and < FirstWithWork) await PostgresWork.FillAllAsync(connection, cancel);
         if (version < Version)
-            await RunAsync(connection, $"DELETE FROM schema_version; INSERT INTO schema_version VALUES ({Version})", cancel);
+            await RunAsync(connection, $"DELETE FROM schema_version; INSERT INTO schema_version VALUES ({Version})",
+                cancel);
         await transaction.CommitAsync(cancel);
     }
 

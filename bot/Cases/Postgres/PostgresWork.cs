@@ -6,22 +6,28 @@ using Npgsql;
 
 namespace DxAssistant.Cases.Postgres;
 
-/// <summary>The work list in PostgreSQL: columns of the line that a case has anyway, and the words of each turn.</summary>
-/// <remarks>Words are cut by this program, not by the database, so that both stores find the same. Kept in step inside the
-/// transaction that appends.</remarks>
+/// <summary>
+/// The work list in PostgreSQL: columns of the line that a case has anyway, and the words of each turn.
+/// </summary>
+/// <remarks>
+/// Words are cut by this program, not by the database, so that both stores find the same. Kept in step inside the
+/// transaction that appends.
+/// </remarks>
 internal static class PostgresWork
 {
     // A lexeme has at most 2,046 bytes; nobody types the end of a longer word.
     private const int LongestWord = 500;
 
-    private const string Columns = "SELECT id, title, series, fault, ended, opened_at, last_at, last_event FROM job WHERE ";
+    private const string Columns =
+        "SELECT id, title, series, fault, ended, opened_at, last_at, last_event FROM job WHERE ";
 
     private const string SetLine = """
         UPDATE job SET series = coalesce($2, series), fault = coalesce($3, fault), ended = CASE WHEN $5 THEN ended ELSE $4 END
         WHERE id = $1
         """;
 
-    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all cases.
+    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all
+    // cases.
     private const string AddWords = """
         INSERT INTO work_text SELECT $1, $2, array_to_tsvector(fresh) FROM (SELECT array(
             SELECT unnest($3::text[]) EXCEPT SELECT unnest(tsvector_to_array(words)) FROM work_text WHERE case_id = $1) AS fresh) AS turn
@@ -34,7 +40,8 @@ internal static class PostgresWork
     {
         var facts = WorkFacts.Of(events);
         await log.RunAsync(SetLine, caseId, facts.Series, facts.Fault, facts.Ended, facts.IsAside);
-        string[] words = [.. WorkWords.Split(facts.Words).Where(word => word.Length <= LongestWord).Distinct(StringComparer.Ordinal)];
+        string[] words = [.. WorkWords.Split(facts.Words).Where(word => word.Length <= LongestWord)
+            .Distinct(StringComparer.Ordinal)];
         if (words.Length > 0) await log.RunAsync(AddWords, caseId, first, words);
     }
 
@@ -74,8 +81,8 @@ internal static class PostgresWork
             return FormattableString.Invariant($"${values.Count}");
         }
 
-        // Words may stand in different turns, so each is looked up by itself. A case in which nothing was said yet is found by what
-        // was written down beside it, and else left out.
+        // Words may stand in different turns, so each is looked up by itself. A case in which nothing was said yet is
+        // found by what was written down beside it, and else left out.
         var terms = WorkWords.Terms(query.Text);
         string sql = Columns + string.Format(CultureInfo.InvariantCulture, part.Where, [.. part.Values.Select(Next)])
             + (terms.IsEmpty ? " AND title IS NOT NULL" : string.Concat(terms.Select(term =>

@@ -2,8 +2,10 @@ using System.Data.Common;
 
 namespace DxAssistant.Cases.Requests;
 
-/// <summary>Requests that make something and bear a key, so that one sent again makes nothing anew; in SQL that SQLite and
-/// PostgreSQL read alike.</summary>
+/// <summary>
+/// Requests that make something and bear a key, so that one sent again makes nothing anew; in SQL that SQLite and
+/// PostgreSQL read alike.
+/// </summary>
 /// <remarks>Kept is the name of what was made, not the answer: the answer may hold people's words.</remarks>
 public sealed class RequestBook : IAsyncDisposable
 {
@@ -37,10 +39,12 @@ public sealed class RequestBook : IAsyncDisposable
         string who, string key, string asked, string made, DateTimeOffset at, CancellationToken cancel = default)
     {
         int isFirst = await shared.RunAsync(
-            "INSERT INTO keyed_request VALUES (@p0, @p1, @p2, @p3, @p4) ON CONFLICT DO NOTHING", cancel, who, key, asked, made, at.ToUnixTimeMilliseconds());
+            "INSERT INTO keyed_request VALUES (@p0, @p1, @p2, @p3, @p4) ON CONFLICT DO NOTHING", cancel, who, key,
+            asked, made, at.ToUnixTimeMilliseconds());
         if (isFirst == 1) return new KeyedRequest(made, IsFirst: true, IsSame: true);
         var found = await shared.RowsAsync(
-            "SELECT asked, made FROM keyed_request WHERE who = @p0 AND key = @p1", row => (Asked: row.GetString(0), Made: row.GetString(1)), cancel, who, key);
+            "SELECT asked, made FROM keyed_request WHERE who = @p0 AND key = @p1",
+            row => (Asked: row.GetString(0), Made: row.GetString(1)), cancel, who, key);
         return found is [var (earlier, name)]
             ? new KeyedRequest(name, IsFirst: false, IsSame: earlier == asked)
             : throw new CaseFileException("the request could not be looked up: send it again");

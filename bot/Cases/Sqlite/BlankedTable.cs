@@ -3,8 +3,10 @@ using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Cases.Sqlite;
 
-/// <summary>Step 5: up to which of its events a case has lost its words. Cases blanked by older programs are blanked once
-/// more, which changes nothing.</summary>
+/// <summary>
+/// Step 5: up to which of its events a case has lost its words. Cases blanked by older programs are blanked once
+/// more, which changes nothing.
+/// </summary>
 internal static class BlankedTable
 {
     private const string Tables = """

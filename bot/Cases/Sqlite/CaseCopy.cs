@@ -11,7 +11,8 @@ public static class CaseCopy
     public static void Make(string from, string to)
     {
         if (!File.Exists(from)) throw new CaseFileException($"there is no file {from}");
-        if (File.Exists(to)) throw new CaseFileException($"{to} is there already: name a new file, or move that one away");
+        if (File.Exists(to))
+            throw new CaseFileException($"{to} is there already: name a new file, or move that one away");
         if (Journals(to).FirstOrDefault(File.Exists) is { } journal)
         {
             throw new CaseFileException(
@@ -31,8 +32,8 @@ public static class CaseCopy
         }
     }
 
-    // What a program in the middle of its work, or one that was killed, leaves beside the file. SQLite would read it into the
-    // copy. Source, from memory: SQLite, Write-Ahead Logging; Atomic Commit.
+    // What a program in the middle of its work, or one that was killed, leaves beside the file. SQLite would read it
+    // into the copy. Source, from memory: SQLite, Write-Ahead Logging; Atomic Commit.
     private static string[] Journals(string file) => [$"{file}-wal", $"{file}-shm", $"{file}-journal"];
 
     private static void Check(SqliteConnection source, string file)

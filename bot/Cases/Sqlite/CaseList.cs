@@ -8,9 +8,11 @@ namespace DxAssistant.Cases.Sqlite;
 internal static class CaseList
 {
     // Where cases are named, they are looked up one by one: the plus keeps the order of all from being gone through.
-    private const string Page = "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $before";
+    private const string Page =
+        "SELECT id, title, opened_at, last_at, last_event FROM job WHERE title IS NOT NULL AND last_event < $before";
     private const string All = Page + " ORDER BY last_event DESC LIMIT $limit";
-    private const string Among = Page + " AND id IN (SELECT value FROM json_each($among)) ORDER BY +last_event DESC LIMIT $limit";
+    private const string Among = Page
+        + " AND id IN (SELECT value FROM json_each($among)) ORDER BY +last_event DESC LIMIT $limit";
 
     public static CasePage Read(SqliteConnection connection, CaseQuery query)
     {
@@ -23,7 +25,8 @@ internal static class CaseList
         var read = ImmutableArray.CreateBuilder<(CaseLine, long)>();
         while (rows.Read())
         {
-            read.Add((new CaseLine(rows.GetString(0), rows.GetString(1), Time(rows, 2), Time(rows, 3)), rows.GetInt64(4)));
+            read.Add(
+                (new CaseLine(rows.GetString(0), rows.GetString(1), Time(rows, 2), Time(rows, 3)), rows.GetInt64(4)));
         }
 
         return CasePage.Of(read.ToImmutable(), query.Limit);
@@ -33,7 +36,8 @@ internal static class CaseList
     public static ImmutableArray<string> Names(SqliteConnection connection)
     {
         using var command = connection.CreateCommand();
-        command.CommandText = "SELECT case_id FROM event UNION SELECT case_id FROM turn UNION SELECT id FROM job ORDER BY case_id";
+        command.CommandText =
+            "SELECT case_id FROM event UNION SELECT case_id FROM turn UNION SELECT id FROM job ORDER BY case_id";
         using var rows = command.ExecuteReader();
         var names = ImmutableArray.CreateBuilder<string>();
         while (rows.Read()) names.Add(rows.GetString(0));

@@ -7,7 +7,8 @@ namespace DxAssistant.Cases.Sqlite;
 internal static class CaseSchema
 {
     // A step that was ever shipped is never changed; what comes later is a new step.
-    private static readonly Action<SqliteConnection>[] Steps = [FirstTables.Make, ChainedLog.Make, JobTables.Make, PhotoTable.Make, BlankedTable.Make];
+    private static readonly Action<SqliteConnection>[] Steps =
+        [FirstTables.Make, ChainedLog.Make, JobTables.Make, PhotoTable.Make, BlankedTable.Make];
 
     /// <summary>The version this program writes. A file of a later one is left alone.</summary>
     public static int Version => Steps.Length;

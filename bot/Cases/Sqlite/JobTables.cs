@@ -6,7 +6,8 @@ namespace DxAssistant.Cases.Sqlite;
 internal static class JobTables
 {
     private const string Tables =
-        "CREATE TABLE unit_serial (serial TEXT NOT NULL, case_id TEXT NOT NULL, PRIMARY KEY (serial, case_id)) WITHOUT ROWID;";
+        "CREATE TABLE unit_serial (serial TEXT NOT NULL, case_id TEXT NOT NULL, PRIMARY KEY (serial, case_id)) "
+            + "WITHOUT ROWID;";
 
     public static void Make(SqliteConnection connection) => CaseSchema.Run(connection, Tables);
 }

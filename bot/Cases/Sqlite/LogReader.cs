@@ -26,7 +26,8 @@ internal static class LogReader
     {
         using var command = connection.CreateCommand();
         command.CommandText =
-            "SELECT sequence, turn_id, at, body, aside, hash FROM event WHERE case_id = $case AND sequence BETWEEN $first AND $last ORDER BY sequence";
+            "SELECT sequence, turn_id, at, body, aside, hash FROM event WHERE case_id = $case AND sequence BETWEEN "
+                + "$first AND $last ORDER BY sequence";
         command.Parameters.AddWithValue("$case", caseId);
         command.Parameters.AddWithValue("$first", first);
         command.Parameters.AddWithValue("$last", last);

@@ -42,7 +42,8 @@ public static class SqliteAccounts
         // The last connection that closes takes the tables with it.
         var keeper = new SqliteConnection(source);
         keeper.Open();
-        return new AccountBook(() => keeper.State == ConnectionState.Open ? new SqliteConnection(source) : keeper, Tables, clock);
+        return new AccountBook(() => keeper.State == ConnectionState.Open ? new SqliteConnection(source) : keeper,
+            Tables, clock);
     }
 
     /// <summary>Opens a book; makes it, and its folder, when it is not there.</summary>

@@ -107,7 +107,8 @@ public sealed class SqliteCaseStore : ICaseStore
     public Task<int> BlankAsync(string caseId, CancellationToken cancel = default) =>
         Task.FromResult(Change(wholeCase => wholeCase.Blank(caseId)));
 
-    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit, CancellationToken cancel = default)
+    public Task<ImmutableArray<string>> LeftAloneAsync(DateTimeOffset before, int limit,
+        CancellationToken cancel = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(limit, 1);
         return Task.FromResult(Read(reader => BlankedTable.Read(reader, before, limit)));
@@ -182,9 +183,11 @@ public sealed class SqliteCaseStore : ICaseStore
 
     private static CaseFileException Unusable(string file, Exception error) => error is SqliteException fault
         ? SqliteTrouble.Of($"{file} cannot be used for cases (--data names another)", fault)
-        : new CaseFileException($"{file} cannot be used for cases ({error.Message}): name another file with --data", error);
+        : new CaseFileException($"{file} cannot be used for cases ({error.Message}): name another file with --data",
+            error);
 
-    private static CaseFileException Unreadable(SqliteException error, string what) => SqliteTrouble.Of($"{what} cannot be read", error);
+    private static CaseFileException Unreadable(SqliteException error, string what) =>
+        SqliteTrouble.Of($"{what} cannot be read", error);
 
     private T Change<T>(Func<WholeCase, T> change)
     {
@@ -225,7 +228,9 @@ public sealed class SqliteCaseStore : ICaseStore
         {
             RollBack();
             const string Unsaved = "the turn could not be saved";
-            var refusal = error is SqliteException fault ? SqliteTrouble.Of(Unsaved, fault) : new CaseFileException($"{Unsaved}: {error.Message}", error);
+            var refusal = error is SqliteException fault
+                ? SqliteTrouble.Of(Unsaved, fault)
+                : new CaseFileException($"{Unsaved}: {error.Message}", error);
             foreach (var request in batch) request.Done.TrySetException(refusal);
         }
     }

@@ -14,9 +14,14 @@ internal static class SqliteTrouble
     private static string Why(Exception error) => (error as SqliteException)?.SqliteErrorCode switch
     {
         5 or 6 => "another program holds the file; send it again in a while, and end that program if it goes on",
-        8 or 14 => "the file cannot be opened, or may not be written; give the program's account the right to read and write it and its folder, on a disk that may be written",
-        10 => "the disk failed; look into the log of the system, and restore the newest backup on another disk if it goes on",
-        11 or 26 => "the file is damaged; end the program, keep the file, and restore the newest backup (the runbook says how)",
+        8 or 14 =>
+            "the file cannot be opened, or may not be written; give the program's account the right to read and write "
+                + "it and its folder, on a disk that may be written",
+        10 =>
+            "the disk failed; look into the log of the system, and restore the newest backup on another disk if it "
+                + "goes on",
+        11 or 26 =>
+            "the file is damaged; end the program, keep the file, and restore the newest backup (the runbook says how)",
         13 => "the disk is full; make room on it, then send it again",
         null => $"{error.Message}; {StoreTrouble.Remedy}",
         _ => error.Message,

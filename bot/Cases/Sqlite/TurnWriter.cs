@@ -25,7 +25,8 @@ internal sealed class TurnWriter : IDisposable
         lastEntry = new(connection,
             "SELECT sequence, hash FROM event WHERE case_id = $case ORDER BY sequence DESC LIMIT 1", "$case");
         addEvent = new(connection,
-            "INSERT INTO event (case_id, sequence, turn_id, at, body, aside, hash) VALUES ($case, $sequence, $turn, $at, $body, $aside, $hash)",
+            "INSERT INTO event (case_id, sequence, turn_id, at, body, aside, hash) VALUES ($case, $sequence, $turn, "
+                + "$at, $body, $aside, $hash)",
             "$case", "$sequence", "$turn", "$at", "$body", "$aside", "$hash");
         addTurn = new(
             connection, "INSERT INTO turn VALUES ($case, $turn, $first, $last)", "$case", "$turn", "$first", "$last");

@@ -47,7 +47,8 @@ internal sealed class WholeCase(SqliteConnection connection)
     public bool DropPhotos(string caseId, string? hash)
     {
         using var drop = new PreparedCommand(
-            connection, "DELETE FROM photo WHERE case_id = $case AND ($hash IS NULL OR hash = $hash)", "$case", "$hash");
+            connection, "DELETE FROM photo WHERE case_id = $case AND ($hash IS NULL OR hash = $hash)", "$case",
+            "$hash");
         drop.Run(caseId, hash);
         return true;
     }

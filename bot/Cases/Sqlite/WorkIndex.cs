@@ -26,13 +26,17 @@ internal sealed class WorkIndex : IDisposable
                 last_event = excluded.last_event, turns = turns + 1
             RETURNING number * 65536 + min(turns, 65535)
             """, "$case", "$title", "$series", "$fault", "$ended", "$at", "$aside");
-        addWords = new(connection, "INSERT OR REPLACE INTO work_text (rowid, words) VALUES ($entry, $words)", "$entry", "$words");
+        addWords = new(connection, "INSERT OR REPLACE INTO work_text (rowid, words) VALUES ($entry, $words)", "$entry",
+            "$words");
         knownWords = new(connection,
-            "SELECT words FROM work_text WHERE rowid BETWEEN $entry / 65536 * 65536 AND $entry / 65536 * 65536 + 65535", "$entry");
+            "SELECT words FROM work_text WHERE rowid BETWEEN $entry / 65536 * 65536 AND $entry / 65536 * 65536 + 65535",
+            "$entry");
         dropLine = new(connection, "DELETE FROM work WHERE case_id = $case RETURNING number, last_event", "$case");
-        dropWords = new(connection, "DELETE FROM work_text WHERE rowid BETWEEN $number * 65536 AND $number * 65536 + 65535", "$number");
+        dropWords = new(connection,
+            "DELETE FROM work_text WHERE rowid BETWEEN $number * 65536 AND $number * 65536 + 65535", "$number");
         putBack = new(connection,
-            "UPDATE work SET last_event = coalesce($place, last_event), title = coalesce($title, title) WHERE case_id = $case",
+            "UPDATE work SET last_event = coalesce($place, last_event), title = coalesce($title, title) WHERE case_id "
+                + "= $case",
             "$case", "$place", "$title");
     }
 
@@ -49,12 +53,15 @@ internal sealed class WorkIndex : IDisposable
     public void Add(string caseId, DateTimeOffset at, ImmutableArray<CaseEvent> events)
     {
         var facts = WorkFacts.Of(events);
-        object? entry = setLine.Scalar(caseId, facts.Title, facts.Series, facts.Fault, facts.Ended, at.ToUnixTimeMilliseconds(), facts.IsAside);
-        string words = string.Join(' ', WorkWords.Split(facts.Words).Distinct(StringComparer.Ordinal).Except(Known(entry), StringComparer.Ordinal));
+        object? entry = setLine.Scalar(caseId, facts.Title, facts.Series, facts.Fault, facts.Ended,
+            at.ToUnixTimeMilliseconds(), facts.IsAside);
+        string words = string.Join(' ', WorkWords.Split(facts.Words).Distinct(StringComparer.Ordinal)
+            .Except(Known(entry), StringComparer.Ordinal));
         if (words.Length > 0) addWords.Run(entry, words);
     }
 
-    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all cases.
+    // A word is in the index once a case: "done" stands in every turn, and would be gone through for every turn of all
+    // cases.
     private List<string> Known(object? entry)
     {
         using var rows = knownWords.Read(entry);

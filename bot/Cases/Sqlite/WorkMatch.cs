@@ -5,10 +5,12 @@ using Microsoft.Data.Sqlite;
 namespace DxAssistant.Cases.Sqlite;
 
 /// <summary>How the words of a search are looked up: the way that costs least for how common they are.</summary>
-/// <remarks>Words may stand in different turns, so each is looked up by itself. A rare word gives few cases, and what they have of the
-/// common ones is soon found. Of common words alone half of all cases would have to be looked up and sorted: there the list is gone
-/// through in its order until the page is full, which is what the plus before a column asks for
-/// (https://sqlite.org/optoverview.html, 'disqualifying WHERE clause terms using unary "+"').</remarks>
+/// <remarks>
+/// Words may stand in different turns, so each is looked up by itself. A rare word gives few cases, and what they have
+/// of the common ones is soon found. Of common words alone half of all cases would have to be looked up and sorted:
+/// there the list is gone through in its order until the page is full, which is what the plus before a column asks for
+/// (https://sqlite.org/optoverview.html, 'disqualifying WHERE clause terms using unary "+"').
+/// </remarks>
 internal sealed class WorkMatch
 {
     /// <summary>So many entries are looked up and sorted.</summary>
@@ -25,21 +27,27 @@ internal sealed class WorkMatch
     private readonly int few;
     private readonly int many;
 
-    private WorkMatch(ImmutableArray<string> wanted, long least, int few, int many) => (this.wanted, this.least, this.few, this.many) = (wanted, least, few, many);
+    private WorkMatch(ImmutableArray<string> wanted, long least, int few, int many) =>
+        (this.wanted, this.least, this.few, this.many) = (wanted, least, few, many);
 
     /// <param name="text">What is searched for.</param>
     public static WorkMatch Of(SqliteConnection connection, string text, int few = Few, int many = Many)
     {
-        var counted = WorkWords.Terms(text).Select(Wanted).Select(word => (Word: word, Count: Count(connection, word, many + 1L)))
+        var counted = WorkWords.Terms(text).Select(Wanted)
+            .Select(word => (Word: word, Count: Count(connection, word, many + 1L)))
             .OrderBy(found => found.Count).ThenBy(found => found.Word, StringComparer.Ordinal).ToImmutableArray();
-        return new WorkMatch([.. counted.Select(found => found.Word)], counted.IsEmpty ? 0 : counted[0].Count, few, many);
+        return new WorkMatch([.. counted.Select(found => found.Word)], counted.IsEmpty ? 0 : counted[0].Count, few,
+            many);
     }
 
-    /// <summary>The condition, beginning with AND. A case in which nothing was said yet is found by what was written down beside it,
-    /// and else left out.</summary>
+    /// <summary>
+    /// The condition, beginning with AND. A case in which nothing was said yet is found by what was written down beside
+    /// it, and else left out.
+    /// </summary>
     public string Condition(SqliteCommand command)
     {
-        string[] each = [.. wanted.Select((word, i) => Found + command.Parameters.AddWithValue(FormattableString.Invariant($"$word{i}"), word).ParameterName)];
+        string[] each = [.. wanted.Select((word, i) => Found
+            + command.Parameters.AddWithValue(FormattableString.Invariant($"$word{i}"), word).ParameterName)];
         if (each.Length == 0) return " AND title IS NOT NULL";
         return least <= many
             ? $" AND {(least <= few ? "" : "+")}number IN ({string.Join(" INTERSECT ", each)})"

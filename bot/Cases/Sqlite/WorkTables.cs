@@ -4,8 +4,10 @@ using Microsoft.Data.Sqlite;
 namespace DxAssistant.Cases.Sqlite;
 
 /// <summary>The tables behind the work list: a line a case, and a full-text index with an entry a turn.</summary>
-/// <remarks>An entry's number is that of its case times 65,536 plus that of the turn, so that cases are told from entries
-/// without reading any text.</remarks>
+/// <remarks>
+/// An entry's number is that of its case times 65,536 plus that of the turn, so that cases are told from entries
+/// without reading any text.
+/// </remarks>
 internal static class WorkTables
 {
     private const string Tables = """

@@ -15,7 +15,8 @@ internal sealed class MemoryWorkList
     {
         var facts = WorkFacts.Of(events);
         var kept = cases.GetValueOrDefault(caseId)
-            ?? new Kept(new WorkLine(caseId, "", null, null, null, at, at), false, 0, ImmutableSortedSet.Create<string>(StringComparer.Ordinal));
+            ?? new Kept(new WorkLine(caseId, "", null, null, null, at, at), false, 0,
+                ImmutableSortedSet.Create<string>(StringComparer.Ordinal));
         var line = kept.Line with
         {
             Title = kept.HasTitle ? kept.Line.Title : facts.Title ?? "", Series = facts.Series ?? kept.Line.Series,
@@ -32,15 +33,19 @@ internal sealed class MemoryWorkList
         long? place = cases.Remove(caseId, out var old) ? old.Order : null;
         foreach (var (at, events) in WorkFacts.Turns(log)) Add(caseId, at, events);
         var anew = cases[caseId];
-        cases[caseId] = anew with { Order = place ?? anew.Order, Line = title is null ? anew.Line : anew.Line with { Title = title } };
+        cases[caseId] = anew
+            with { Order = place ?? anew.Order, Line = title is null ? anew.Line : anew.Line with { Title = title } };
     }
 
     public WorkPage Search(WorkQuery query)
     {
         var terms = WorkWords.Terms(query.Text);
-        var found = cases.Values.Where(kept => (kept.HasTitle || !terms.IsEmpty) && Fits(kept.Line, query) && terms.All(term => Has(kept.Words, term)));
-        var rest = Ordered(found, query.Order).Where(kept => query.After is not { } place || IsBehind(kept, place, query.Order));
-        return WorkPage.Of([.. rest.Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1).Select(kept => (kept.Line, kept.Order))], query);
+        var found = cases.Values.Where(kept => (kept.HasTitle || !terms.IsEmpty) && Fits(kept.Line, query)
+            && terms.All(term => Has(kept.Words, term)));
+        var rest = Ordered(found, query.Order)
+            .Where(kept => query.After is not { } place || IsBehind(kept, place, query.Order));
+        return WorkPage.Of([.. rest.Take(query.Limit == int.MaxValue ? query.Limit : query.Limit + 1)
+            .Select(kept => (kept.Line, kept.Order))], query);
     }
 
     private static bool IsBehind(Kept kept, WorkPlace place, WorkOrder order)
@@ -63,7 +68,8 @@ internal sealed class MemoryWorkList
     {
         if (words.Contains(term)) return true;
         int after = ~words.IndexOf(term);
-        return term.Length > 1 && after >= 0 && after < words.Count && words[after].StartsWith(term, StringComparison.Ordinal);
+        return term.Length > 1 && after >= 0 && after < words.Count
+            && words[after].StartsWith(term, StringComparison.Ordinal);
     }
 
     private static IEnumerable<Kept> Ordered(IEnumerable<Kept> found, WorkOrder order) => order switch

@@ -7,7 +7,8 @@ namespace DxAssistant.Cases.WorkList;
 /// <param name="Ended">How the case ended with this turn; null when it is open after it.</param>
 /// <param name="Words">All that was said, read or chosen in it.</param>
 /// <param name="IsAside">Whether the turn is beside the walk, so that the case stands as it stood.</param>
-internal sealed record WorkFacts(string? Title, string? Series, string? Fault, string? Ended, string Words, bool IsAside)
+internal sealed record WorkFacts(string? Title, string? Series, string? Fault, string? Ended, string Words,
+    bool IsAside)
 {
     public static WorkFacts Of(ImmutableArray<CaseEvent> events) => new(
         CaseTitle.Of(events),
@@ -18,7 +19,8 @@ internal sealed record WorkFacts(string? Title, string? Series, string? Fault, s
         events.All(happened => happened is AsideEvent));
 
     /// <summary>The turns of a log, each with its time.</summary>
-    public static IEnumerable<(DateTimeOffset At, ImmutableArray<CaseEvent> Events)> Turns(ImmutableArray<StoredEvent> log) =>
+    public static IEnumerable<(DateTimeOffset At,
+        ImmutableArray<CaseEvent> Events)> Turns(ImmutableArray<StoredEvent> log) =>
         log.GroupBy(stored => stored.TurnId, StringComparer.Ordinal)
             .Select(turn => (turn.Last().At, turn.Select(stored => stored.Event).ToImmutableArray()));
 

@@ -6,4 +6,5 @@ namespace DxAssistant.Cases.WorkList;
 /// <param name="Fault">The likeliest fault, or the one that was proven; null while nothing is in question.</param>
 /// <param name="Ended">How it ended; null while it is open.</param>
 public sealed record WorkLine(
-    string Id, string Title, string? Series, string? Fault, string? Ended, DateTimeOffset OpenedAt, DateTimeOffset LastAt);
+    string Id, string Title, string? Series, string? Fault, string? Ended, DateTimeOffset OpenedAt,
+    DateTimeOffset LastAt);

@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Cases.WorkList;
 
-/// <summary>A part of a work list that one index holds in order, in SQL that SQLite and PostgreSQL read alike. A list by series is first
-/// the rest of the series where the page begins, then the others, then the cases without one: asked for all at once, every case would
-/// have to be sorted.</summary>
+/// <summary>
+/// A part of a work list that one index holds in order, in SQL that SQLite and PostgreSQL read alike. A list by series
+/// is first the rest of the series where the page begins, then the others, then the cases without one: asked for all at
+/// once, every case would have to be sorted.
+/// </summary>
 /// <param name="Where">With <c>{0}</c>, <c>{1}</c> for the names of the values.</param>
 internal sealed record WorkPart(string Where, string Order, ImmutableArray<object> Values)
 {
@@ -21,11 +23,14 @@ internal sealed record WorkPart(string Where, string Order, ImmutableArray<objec
 
     private static ImmutableArray<WorkPart> By(string column, WorkPlace? after)
     {
-        var without = new WorkPart($"{column} IS NULL AND last_event < {{0}}", Newest, [after is { Key: null } place ? place.At : long.MaxValue]);
+        var without = new WorkPart($"{column} IS NULL AND last_event < {{0}}", Newest,
+            [after is { Key: null } place ? place.At : long.MaxValue]);
         return after switch
         {
             null => [new($"{column} IS NOT NULL", $"{column}, {Newest}", []), without],
-            { Key: { } key } => [new($"{column} = {{0}} AND last_event < {{1}}", Newest, [key, after.At]), new($"{column} > {{0}}", $"{column}, {Newest}", [key]), without],
+            { Key: { } key } =>
+                [new($"{column} = {{0}} AND last_event < {{1}}", Newest, [key, after.At]),
+                    new($"{column} > {{0}}", $"{column}, {Newest}", [key]), without],
             _ => [without],
         };
     }

@@ -18,7 +18,9 @@ public sealed record WorkPlace(long At, string? Key = null)
         place = null;
         if (string.IsNullOrEmpty(text)) return true;
         int dash = text.IndexOf('-', StringComparison.Ordinal);
-        if (!long.TryParse(dash < 0 ? text : text[..dash], NumberStyles.None, CultureInfo.InvariantCulture, out long at)) return false;
+        if (!long.TryParse(dash < 0 ? text : text[..dash], NumberStyles.None, CultureInfo.InvariantCulture,
+            out long at))
+            return false;
         place = new WorkPlace(at, dash < 0 ? null : text[(dash + 1)..]);
         return true;
     }

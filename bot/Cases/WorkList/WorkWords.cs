@@ -12,8 +12,10 @@ internal static partial class WorkWords
 {
     private const int MostTerms = 8;
 
-    /// <summary>All that was said, read, chosen or concluded in a turn. What the program asked is left out: it stands in
-    /// every case.</summary>
+    /// <summary>
+    /// All that was said, read, chosen or concluded in a turn. What the program asked is left out: it stands in
+    /// every case.
+    /// </summary>
     public static string Of(ImmutableArray<CaseEvent> events)
     {
         string words = string.Join(' ', events.SelectMany(WordsOf).Where(found => found.Length > 0));
@@ -47,10 +49,13 @@ internal static partial class WorkWords
         RepairTriedBefore tried => [tried.Repair, tried.Words],
         RepairVerified verified => [verified.Fault],
         FaultBeside beside => [beside.Fault],
-        UnitNoted unit => [unit.Series ?? "", unit.Model ?? "", unit.Serial ?? "", SerialPattern.Bare(unit.Serial ?? ""), unit.Site ?? ""],
+        UnitNoted unit =>
+            [unit.Series ?? "", unit.Model ?? "", unit.Serial ?? "", SerialPattern.Bare(unit.Serial ?? ""), unit.Site
+                ?? ""],
         PersonNoted person => [person.Name, person.Phone ?? ""],
         NoteWritten note => [note.Text],
-        Replied replied => replied.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Conclusion).Select(segment => segment.Text),
+        Replied replied => replied.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Conclusion)
+            .Select(segment => segment.Text),
         _ => [],
     };
 

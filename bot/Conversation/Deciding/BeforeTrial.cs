@@ -10,8 +10,9 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Deciding;
 
 /// <summary>
-/// What a repair's page names in <c>before-trial</c>: the unit is not switched on after it before each of these checks has
-/// a sound result. Another result is a second fault, and the walk goes on to it; without a result the case is left to others.
+/// What a repair's page names in <c>before-trial</c>: the unit is not switched on after it before each of these checks
+/// has a sound result. Another result is a second fault, and the walk goes on to it; without a result the case is left
+/// to others.
 /// </summary>
 internal sealed class BeforeTrial(EndOfWalk end)
 {
@@ -21,7 +22,8 @@ internal sealed class BeforeTrial(EndOfWalk end)
     {
         foreach (CheckPage check in repair.BeforeTrial.Select(id => turn.Library.Checks[id]).Where(turn.View.IsFor))
         {
-            if (turn.View.Results.FirstOrDefault(known => known.Check == check.Id.Value) is not { } result) return Measure(turn, check);
+            if (turn.View.Results.FirstOrDefault(known => known.Check == check.Id.Value) is not { } result)
+                return Measure(turn, check);
             if (!IsSound(turn, check, result)) return TellSecond(turn, repair, check, result);
         }
 
@@ -45,7 +47,8 @@ internal sealed class BeforeTrial(EndOfWalk end)
             return false;
         }
 
-        if (turn.State.Step?.Id != check.Id.Value) turn.Happen(new StepChosen(StepKind.Check, check.Id.Value, place.Value));
+        if (turn.State.Step?.Id != check.Id.Value)
+            turn.Happen(new StepChosen(StepKind.Check, check.Id.Value, place.Value));
         if (AccessWay.Ask(turn, place) == AccessProgress.Asked) return false;
         turn.Say(SegmentKind.Notice, "trial-waits", Slot.Of("check", check.Title));
         CheckQuestion.Ask(turn, check);
@@ -55,7 +58,8 @@ internal sealed class BeforeTrial(EndOfWalk end)
     private static bool TellSecond(TurnDraft turn, RepairPage repair, CheckPage check, SeenResult result)
     {
         Repair cures = turn.Library.Graph.Find(repair.Id)!;
-        turn.Happen(new FaultBeside(repair.Id.Value, VerifyAnswer.Likeliest(turn.View.Belief, cures).Value, check.Id.Value));
+        turn.Happen(
+            new FaultBeside(repair.Id.Value, VerifyAnswer.Likeliest(turn.View.Belief, cures).Value, check.Id.Value));
         turn.Say(SegmentKind.Notice, "fault-beside",
             Slot.Of("repair", repair.Title), Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
         VerifyAnswer.Outdate(turn, repair);

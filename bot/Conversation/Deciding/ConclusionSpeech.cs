@@ -34,22 +34,27 @@ internal static class ConclusionSpeech
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 
-    // A second trouble that was seen as well speaks against this one in the figures, and is mended after it all the same.
+    // A second trouble that was seen as well speaks against this one in the figures, and is mended after it all the
+    // same.
     private static void SayBeside(TurnDraft turn, Repair repair)
     {
         foreach ((SeenResult result, CheckPage check) in SideFindings.Beside(turn.Library, turn.View, repair.Id))
-            turn.Say(SegmentKind.Notice, "conclusion-beside", Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
+            turn.Say(SegmentKind.Notice, "conclusion-beside", Slot.Of("check", check.Title),
+                Slot.Said("answer", result.Words));
     }
 
     // An owner is told what it is, and hears figures and grounds when asking why.
     private static void SayToOwner(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone)
     {
-        string phrase = !cured.IsLikely ? "conclusion-owner-try" : cured.IsFound && notDone.IsEmpty ? "conclusion-owner-found" : "conclusion-owner-likely";
+        string phrase = !cured.IsLikely ? "conclusion-owner-try" : cured.IsFound && notDone.IsEmpty
+            ? "conclusion-owner-found"
+            : "conclusion-owner-likely";
         turn.Say(SegmentKind.Conclusion, phrase, Slot.Of("fault", page.Title));
         turn.Quote(SegmentKind.Notice, page.Beware.Where(line => !IsCaution(turn, line)));
     }
 
-    private static void SayGrounds(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone, FaultLedger ledger)
+    private static void SayGrounds(TurnDraft turn, CuredFaults cured, FaultPage page, ImmutableArray<CheckId> notDone,
+        FaultLedger ledger)
     {
         SayDoubts(turn, cured, notDone);
         turn.Say(SegmentKind.Conclusion, "conclusion-proof", Slot.Of("proof", page.Proof));
@@ -58,15 +63,18 @@ internal static class ConclusionSpeech
 
     private static Segment Conclusion(TurnDraft turn, CuredFaults cured, FaultPage page, Slot checks)
     {
-        Slot fault = Slot.Of("fault", page.Title), percent = Slot.Figure("percent", Percent(cured.Likeliest.Probability));
+        Slot fault = Slot.Of("fault", page.Title), percent =
+            Slot.Figure("percent", Percent(cured.Likeliest.Probability));
         if (checks.Text.Length > 0 && cured.IsLikely)
             return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-unproven", fault, percent, checks);
         if (checks.Text.Length == 0 && cured.IsRepairAloneSure)
             return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-repair-sure",
                 Slot.Figure("percent", Percent(cured.Share)), Shares(turn, [cured.Likeliest, .. cured.Others]));
         if (!cured.IsLikely)
-            return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-try", Shares(turn, [cured.Likeliest, .. cured.Others]));
-        return turn.Speaker.Say(SegmentKind.Conclusion, cured.IsFound ? "conclusion-proven" : "conclusion-likely", fault, percent);
+            return turn.Speaker.Say(SegmentKind.Conclusion, "conclusion-try",
+                Shares(turn, [cured.Likeliest, .. cured.Others]));
+        return turn.Speaker.Say(SegmentKind.Conclusion, cured.IsFound ? "conclusion-proven" : "conclusion-likely",
+            fault, percent);
     }
 
     // What the conclusion itself leaves unsaid.
@@ -74,7 +82,8 @@ internal static class ConclusionSpeech
     {
         bool isTry = !cured.IsLikely && (!notDone.IsEmpty || !cured.IsRepairAloneSure);
         if (isTry && cured.NoneLeads)
-            turn.Say(SegmentKind.Conclusion, "conclusion-none-leads", Slot.Figure("percent", Percent(cured.NoneOfThese)));
+            turn.Say(SegmentKind.Conclusion, "conclusion-none-leads",
+                Slot.Figure("percent", Percent(cured.NoneOfThese)));
         if (isTry && !notDone.IsEmpty) turn.Say(SegmentKind.Conclusion, "conclusion-not-proven", Checks(turn, notDone));
         if (cured.IsLikely && !cured.Others.IsEmpty && (!notDone.IsEmpty || !cured.IsRepairAloneSure))
             turn.Say(SegmentKind.Conclusion, "conclusion-same-repair", Shares(turn, cured.Others));
@@ -86,7 +95,8 @@ internal static class ConclusionSpeech
     // Each fault with its own probability.
     private static Slot Shares(TurnDraft turn, ImmutableArray<RankedFault> faults)
     {
-        ImmutableArray<Slot> titles = [.. faults.Select(ranked => Slot.Of("fault", turn.Library.Faults[ranked.Id].Title))];
+        ImmutableArray<Slot> titles =
+            [.. faults.Select(ranked => Slot.Of("fault", turn.Library.Faults[ranked.Id].Title))];
         IEnumerable<string> shares = faults.Zip(titles, (ranked, title) =>
             turn.Speaker.Text("conclusion-share", title, Slot.Figure("percent", Percent(ranked.Probability))));
         return new Slot("shares", string.Join(", ", shares),

@@ -14,12 +14,16 @@ internal sealed class Contradiction : IDecision
         if (!turn.View.Belief.Contradicted) return;
         ImmutableArray<CheckPage> conflicts = [.. Conflicts(turn)];
         if (conflicts.IsEmpty) return;
-        if (conflicts is [var alone]) turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title), Told(turn, alone));
+        if (conflicts is [var alone])
+            turn.Say(SegmentKind.Notice, "contradiction-alone", Slot.Of("check", alone.Title), Told(turn, alone));
         else turn.Say(SegmentKind.Notice, "contradiction", Results(turn, conflicts));
-        if (conflicts is [var odd, var next, ..] && FitWithout(turn, odd) >= turn.Library.Settings.OddOne * FitWithout(turn, next))
+        if (conflicts is [var odd, var next, ..]
+            && FitWithout(turn, odd) >= turn.Library.Settings.OddOne * FitWithout(turn, next))
             turn.Say(SegmentKind.Notice, "contradiction-odd", Slot.Of("check", odd.Title));
-        else if (conflicts.Length > 1) turn.Say(SegmentKind.Notice, "contradiction-quickest", Slot.Of("check", Quickest(turn, conflicts).Title));
-        turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)), "ask-contradiction",
+        else if (conflicts.Length > 1)
+            turn.Say(SegmentKind.Notice, "contradiction-quickest", Slot.Of("check", Quickest(turn, conflicts).Title));
+        turn.Ask(QuestionKind.Contradiction, string.Join(' ', conflicts.Select(page => page.Id.Value)),
+            "ask-contradiction",
             [.. conflicts.Select(page => new Option(page.Id.Value, page.Title.Text)),
                 turn.Option("keep", "option-keep-both")]);
     }
@@ -42,7 +46,9 @@ internal sealed class Contradiction : IDecision
     {
         double without = FitWithout(turn, page);
         if (without <= fit) return;
-        if (fit > 0) turn.Say(SegmentKind.Why, "why-contradiction-without", Slot.Of("check", page.Title), TimesSlot.Of(without / fit));
+        if (fit > 0)
+            turn.Say(SegmentKind.Why, "why-contradiction-without", Slot.Of("check", page.Title),
+                TimesSlot.Of(without / fit));
         else turn.Say(SegmentKind.Why, "why-contradiction-fits", Slot.Of("check", page.Title));
     }
 
@@ -61,7 +67,8 @@ internal sealed class Contradiction : IDecision
             .. checks.Select(page => turn.Speaker.Say(
                 SegmentKind.Notice, "contradiction-result", Slot.Of("check", page.Title), Told(turn, page))),
         ];
-        return new Slot("results", string.Join("; ", results.Select(result => result.Text)), [.. results.SelectMany(result => result.From).Distinct()]);
+        return new Slot("results", string.Join("; ", results.Select(result => result.Text)),
+            [.. results.SelectMany(result => result.From).Distinct()]);
     }
 
     private static Slot Told(TurnDraft turn, CheckPage page) =>

@@ -31,14 +31,19 @@ internal sealed record CuredFaults(ImmutableArray<RankedFault> All, double NoneO
     /// <summary>Whether the likeliest may be called most likely.</summary>
     public bool IsLikely => Likeliest.Probability >= EvenChance;
 
-    /// <summary>Whether the repair is tried on a guess: it is more likely none of its faults than one of them.</summary>
+    /// <summary>
+    /// Whether the repair is tried on a guess: it is more likely none of its faults than one of them.
+    /// </summary>
     public bool IsGuess => Share < EvenChance;
 
     public bool NoneLeads => NoneOfThese > Likeliest.Probability;
 
-    /// <summary>The faults besides the likeliest that have a share worth naming; where the repair alone is sure, at least one.</summary>
+    /// <summary>
+    /// The faults besides the likeliest that have a share worth naming; where the repair alone is sure, at least one.
+    /// </summary>
     public ImmutableArray<RankedFault> Others =>
-        [.. All.Skip(1).Where((ranked, place) => ranked.Probability >= Settings.NamedBeside || (place == 0 && IsRepairAloneSure))];
+        [.. All.Skip(1)
+            .Where((ranked, place) => ranked.Probability >= Settings.NamedBeside || (place == 0 && IsRepairAloneSure))];
 
     /// <summary>The faults that may be there in place of the likeliest, when that one is not found.</summary>
     public ImmutableArray<RankedFault> NotToldApart => All.IsEmpty || IsFound ? [] : Others;

@@ -1,6 +1,8 @@
 namespace DxAssistant.Conversation.Deciding;
 
-/// <summary>After a sign of danger nothing is asked before it is known who is there: an owner's case ends with it.</summary>
+/// <summary>
+/// After a sign of danger nothing is asked before it is known who is there: an owner's case ends with it.
+/// </summary>
 internal sealed class DangerRole(MissingRole role) : IDecision
 {
     public void Decide(TurnDraft turn)

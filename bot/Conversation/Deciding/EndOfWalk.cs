@@ -12,7 +12,9 @@ namespace DxAssistant.Conversation.Deciding;
 /// <summary>The ends of a walk that are no repair: a fault that comes and goes, or work for somebody else.</summary>
 internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRepairs unseen)
 {
-    /// <summary>Nothing was found; but what somebody else can mend, or what can burn, is not watched by who cannot mend it.</summary>
+    /// <summary>
+    /// Nothing was found; but what somebody else can mend, or what can burn, is not watched by who cannot mend it.
+    /// </summary>
     public void WatchOrBook(TurnDraft turn, RepairPage advice)
     {
         if (IsForSomebodyElse(turn)) Say(turn);
@@ -34,7 +36,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
     }
 
     /// <summary>Whether a repair is none: what "cures" none of these is advice, and the end.</summary>
-    public static bool IsWatching(Library library, RepairId repair) => library.Graph.Find(repair)?.Fixes is [var only] && only == FaultId.NoneOfThese;
+    public static bool IsWatching(Library library, RepairId repair) =>
+        library.Graph.Find(repair)?.Fixes is [var only] && only == FaultId.NoneOfThese;
 
     /// <summary>The advice for what comes and goes; null when no page gives it.</summary>
     public static RepairPage? Watching(Library library) => library.Graph.Repairs
@@ -55,7 +58,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
         else if (needed is not null) turn.Say(SegmentKind.Advice, "closed-book", Slot.Of("role", needed.Name));
         SayNotLookedAt(turn);
         if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
-        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
+        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State))
+            turn.Say(SegmentKind.Caution, "closed-locked-off");
         Suspects(turn, withParts: true);
         if (needed is not null) bring.Say(turn, needed);
         turn.Happen(new Closed("book"));
@@ -75,11 +79,14 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
         closed.Decide(turn);
     }
 
-    // The repairs left out that may cure the likeliest fault: they are this person's work, or their page says whose, and nobody else is called for before.
-    private static ImmutableArray<RepairPage> Undone(TurnDraft turn) => turn.View.Belief.Ranked is not [var likeliest, ..] ? [] :
+    // The repairs left out that may cure the likeliest fault: they are this person's work, or their page says whose,
+    // and nobody else is called for before.
+    private static ImmutableArray<RepairPage> Undone(TurnDraft turn) =>
+        turn.View.Belief.Ranked is not [var likeliest, ..] ? [] :
     [
         .. turn.Library.Graph.RepairsOf(likeliest.Id)
-            .Where(repair => turn.State.RepairsPassedOver.Contains(repair.Id.Value) && turn.View.Role.May(repair.Who) && !IsWatching(turn.Library, repair.Id))
+            .Where(repair => turn.State.RepairsPassedOver.Contains(repair.Id.Value) && turn.View.Role.May(repair.Who)
+                && !IsWatching(turn.Library, repair.Id))
             .Select(repair => turn.Library.Repairs[repair.Id]),
     ];
 
@@ -87,7 +94,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
     {
         turn.Say(SegmentKind.Conclusion, "closed-undone", Slot.List("repairs", [.. undone.Select(page => page.Title)]));
         if (DangerTrouble.IsGas(turn)) turn.Say(SegmentKind.Caution, "closed-gas");
-        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State)) turn.Say(SegmentKind.Caution, "closed-locked-off");
+        if (turn.View.Role.Rank > 0 && StepChooser.DemandsSafeState(turn.Library, turn.State))
+            turn.Say(SegmentKind.Caution, "closed-locked-off");
         else if (turn.View.Access != turn.Library.Graph.Access.Start) turn.Say(SegmentKind.Caution, "closed-left-open");
         Suspects(turn, withParts: true);
         if (turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-undone-owner");
@@ -104,7 +112,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
     // What would have shown an owner's repair is looked at by whoever comes next.
     private void SayNotLookedAt(TurnDraft turn)
     {
-        ImmutableArray<Passage> left = [.. unseen.LeftOut(turn.View).Take(turn.Library.Settings.BeginWith).Select(check => turn.Library.Checks[check].Title)];
+        ImmutableArray<Passage> left = [.. unseen.LeftOut(turn.View).Take(turn.Library.Settings.BeginWith)
+            .Select(check => turn.Library.Checks[check].Title)];
         if (!left.IsEmpty) turn.Say(SegmentKind.Advice, "closed-not-looked", Slot.List("checks", left));
     }
 
@@ -117,7 +126,8 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
     {
         ImmutableHashSet<RepairId> barred = [.. unseen.Of(turn.View)];
         return turn.View.Belief.Ranked
-            .Where(ranked => !turn.Library.Graph.RepairsOf(ranked.Id).Any(repair => turn.View.Role.May(repair.Who) && !barred.Contains(repair.Id)))
+            .Where(ranked => !turn.Library.Graph.RepairsOf(ranked.Id)
+                .Any(repair => turn.View.Role.May(repair.Who) && !barred.Contains(repair.Id)))
             .Sum(ranked => ranked.Probability);
     }
 
@@ -135,14 +145,16 @@ internal sealed class EndOfWalk(ClosedCase closed, ThingsToBring bring, UnseenRe
         turn.Say(SegmentKind.Advice, "closed-suspects", Slot.List("faults", [.. suspects.Select(page => page.Title)]));
         ImmutableArray<Passage> parts = [.. suspects.Where(page => page.Part is not null)
             .Select(page => new Passage(page.Part!, page.Title.Place)).DistinctBy(part => part.Text)];
-        if (turn.View.Role.Rank == 0 && suspects.Any(page => page.CanBurn)) turn.Say(SegmentKind.Caution, "closed-can-burn");
+        if (turn.View.Role.Rank == 0 && suspects.Any(page => page.CanBurn))
+            turn.Say(SegmentKind.Caution, "closed-can-burn");
         if (!parts.IsEmpty && withParts) turn.Say(SegmentKind.Advice, "closed-bring", Slot.List("parts", parts));
     }
 
     // The least role above this one for which something is left to do.
     private static RolePage? Needed(TurnDraft turn)
     {
-        ImmutableHashSet<FaultId> live = [.. turn.View.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
+        ImmutableHashSet<FaultId> live =
+            [.. turn.View.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
         int? rank = turn.Library.Graph.Repairs
             .Where(repair => repair.Fixes.Any(live.Contains) && !turn.View.Role.May(repair.Who))
             .Select(repair => (int?)repair.Who.Rank).Min();

@@ -5,6 +5,7 @@ internal sealed class GoneCase(EndOfWalk end) : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.State.IsGone == true && EndOfWalk.Watching(turn.Library) is { } advice) end.Watch(turn, advice, "closed-gone");
+        if (turn.State.IsGone == true && EndOfWalk.Watching(turn.Library) is { } advice)
+            end.Watch(turn, advice, "closed-gone");
     }
 }

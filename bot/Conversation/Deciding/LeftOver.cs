@@ -13,12 +13,15 @@ internal sealed class LeftOver : IDecision
     public void Decide(TurnDraft turn)
     {
         if (turn.State.Repairs is not [.., { Works: true } made]) return;
-        ImmutableArray<(SeenResult Result, CheckPage Check)> beside = SideFindings.Beside(turn.Library, turn.View, new RepairId(made.Repair));
+        ImmutableArray<(SeenResult Result, CheckPage Check)> beside =
+            SideFindings.Beside(turn.Library, turn.View, new RepairId(made.Repair));
         foreach ((SeenResult result, CheckPage check) in beside)
-            turn.Say(SegmentKind.Notice, "left-over-seen", Slot.Of("check", check.Title), Slot.Said("answer", result.Words));
+            turn.Say(SegmentKind.Notice, "left-over-seen", Slot.Of("check", check.Title),
+                Slot.Said("answer", result.Words));
         // What was told with the first trouble and waited for its turn.
         turn.Ask(QuestionKind.LeftOver, "", "ask-left-over",
-            [turn.Option("none", "option-left-over-none"), .. beside.Select(seen => Seen(turn, seen.Check)), .. PutOff(turn), turn.Option("some", "option-left-over-some")]);
+            [turn.Option("none", "option-left-over-none"), .. beside.Select(seen => Seen(turn, seen.Check)),
+                .. PutOff(turn), turn.Option("some", "option-left-over-some")]);
     }
 
     /// <summary>The beginning of the key of "mend what that check showed"; the check's id follows.</summary>

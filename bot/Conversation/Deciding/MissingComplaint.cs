@@ -8,7 +8,8 @@ internal sealed class MissingComplaint : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.State is { Symptoms.IsEmpty: true, Code: null } && !WaitsToBeConfirmed(turn)) turn.Ask(QuestionKind.Complaint, "", "ask-complaint");
+        if (turn.State is { Symptoms.IsEmpty: true, Code: null } && !WaitsToBeConfirmed(turn))
+            turn.Ask(QuestionKind.Complaint, "", "ask-complaint");
     }
 
     private static bool WaitsToBeConfirmed(TurnDraft turn) => turn.State.Unconfirmed

@@ -22,7 +22,8 @@ internal sealed class MissingSeries : IDecision
     {
         if (!turn.Happened<WholeTold>()) return;
         ImmutableArray<Segment> heard =
-            [.. turn.State.Unconfirmed.Where(item => item.Taken).Select(item => ToldSpeech.Of(turn, null, item.Thing)).OfType<Segment>()];
+            [.. turn.State.Unconfirmed.Where(item => item.Taken).Select(item => ToldSpeech.Of(turn, null, item.Thing))
+                .OfType<Segment>()];
         if (!heard.IsEmpty) turn.Say(SegmentKind.Understood, "understood-so-far", ToldSpeech.List("items", heard));
     }
 }

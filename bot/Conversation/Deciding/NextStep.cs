@@ -7,7 +7,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Deciding;
 
-/// <summary>The walk itself: chooses the next check or repair, brings the unit to its access state, and asks it.</summary>
+/// <summary>
+/// The walk itself: chooses the next check or repair, brings the unit to its access state, and asks it.
+/// </summary>
 internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
 {
     private readonly ProofGap _gap = new(chooser.Proof);
@@ -25,7 +27,8 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
     }
 
     // The step on hand, unless its page is gone from the content.
-    private static ChosenStep? Standing(TurnDraft turn) => turn.State.Step is { } step && Exists(turn, step) ? step : null;
+    private static ChosenStep? Standing(TurnDraft turn) =>
+        turn.State.Step is { } step && Exists(turn, step) ? step : null;
 
     private static bool Exists(TurnDraft turn, ChosenStep step) =>
         turn.Library.Access.ContainsKey(new AccessId(step.Access))
@@ -62,7 +65,9 @@ internal sealed class NextStep(StepChooser chooser, EndOfWalk end) : IDecision
         if (turn.State.LastReply?.Segments.Any(segment => segment.Kind == SegmentKind.Conclusion) == true) return;
         var repair = new RepairId(step.Id);
         // What was said in full before the way to the repair began is not read again on a phone at its end.
-        bool wasSaid = (turn.Happened<AccessReached>() && !turn.Happened<StepChosen>()) || turn.Happened<RepairToRedo>();
-        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(repair)!, chooser.Proof.NotDone(turn.View, repair), inShort: wasSaid);
+        bool wasSaid = (turn.Happened<AccessReached>() && !turn.Happened<StepChosen>())
+            || turn.Happened<RepairToRedo>();
+        ConclusionSpeech.Say(turn, turn.Library.Graph.Find(repair)!, chooser.Proof.NotDone(turn.View, repair),
+            inShort: wasSaid);
     }
 }

@@ -7,6 +7,7 @@ internal sealed class PendingCode : IDecision
 {
     public void Decide(TurnDraft turn)
     {
-        if (turn.State.Code is { } code && turn.View.Series is { } series) CodeLookUp.Resolve(turn, series, code, turn.State.Look);
+        if (turn.State.Code is { } code && turn.View.Series is { } series)
+            CodeLookUp.Resolve(turn, series, code, turn.State.Look);
     }
 }

@@ -14,7 +14,8 @@ internal sealed class ProofDemand(Library library)
     public ImmutableArray<CheckId> NotDone(CaseView view, RepairId repair)
     {
         if (!library.Repairs[repair].DemandsProof || Likeliest(view, repair) is not { } fault) return [];
-        ImmutableArray<FaultId> candidates = [.. view.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
+        ImmutableArray<FaultId> candidates =
+            [.. view.Belief.Ranked.Where(ranked => ranked.Probability > 0).Select(ranked => ranked.Id)];
         return
         [
             .. library.Faults[fault].Demanded.Where(check =>
@@ -24,7 +25,9 @@ internal sealed class ProofDemand(Library library)
         ];
     }
 
-    /// <summary>The likeliest fault that a repair cures; null when it cures none in question, as leaving it to somebody else.</summary>
+    /// <summary>
+    /// The likeliest fault that a repair cures; null when it cures none in question, as leaving it to somebody else.
+    /// </summary>
     public FaultId? Likeliest(CaseView view, RepairId repair)
     {
         if (library.Graph.Find(repair)?.Fixes is not { } fixes) return null;

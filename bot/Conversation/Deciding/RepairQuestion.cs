@@ -13,10 +13,13 @@ internal static class RepairQuestion
     {
         turn.Say(SegmentKind.Repair, "repair-lead", Slot.Of("repair", page.Title));
         if (!page.Parts.IsEmpty)
-            turn.Say(SegmentKind.Repair, "repair-parts", Slot.Of("parts", string.Join(", ", page.Parts), page.Title.Place));
+            turn.Say(SegmentKind.Repair, "repair-parts",
+                Slot.Of("parts", string.Join(", ", page.Parts), page.Title.Place));
         Cautions.SayBefore(turn, page);
         turn.Quote(SegmentKind.Repair, page.Steps);
-        turn.Ask(QuestionKind.Repair, page.Id.Value, turn.Speaker.Say(SegmentKind.Question, page.LeftToOthers ? "ask-repair-others" : "ask-repair"),
-            [turn.Option(RepairAnswer.Done, page.LeftToOthers ? "option-repair-others" : "option-repair-done")], [], Offered.AtStep);
+        turn.Ask(QuestionKind.Repair, page.Id.Value,
+            turn.Speaker.Say(SegmentKind.Question, page.LeftToOthers ? "ask-repair-others" : "ask-repair"),
+            [turn.Option(RepairAnswer.Done, page.LeftToOthers ? "option-repair-others" : "option-repair-done")], [],
+            Offered.AtStep);
     }
 }

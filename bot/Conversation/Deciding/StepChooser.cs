@@ -9,7 +9,9 @@ using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Conversation.Deciding;
 
-/// <summary>Chooses the next step of a case: least expected minutes to a verified repair, within what this person may do here.</summary>
+/// <summary>
+/// Chooses the next step of a case: least expected minutes to a verified repair, within what this person may do here.
+/// </summary>
 internal sealed class StepChooser(Library library)
 {
     private readonly WalkChooser _walks = new(library);
@@ -31,26 +33,36 @@ internal sealed class StepChooser(Library library)
     {
         WalkSight sight = SightOf(view);
         StepChosen? chosen = _chosen.Of(sight.Key, () => Chosen(Walk(view, sight)));
-        StepChosen? next = chosen is { Kind: StepKind.Check } && view.Role.Rank == 0 ? SeenFirst(view, sight) ?? chosen : chosen;
+        StepChosen? next = chosen is { Kind: StepKind.Check } && view.Role.Rank == 0
+            ? SeenFirst(view, sight) ?? chosen
+            : chosen;
         return next is not null && StaysOff(view, next) ? null : next;
     }
 
-    // Where a sign of danger demands a safe state, and a repair was left out, nothing is switched on to look further: whichever
-    // repair that was, its fault may be there still.
+    // Where a sign of danger demands a safe state, and a repair was left out, nothing is switched on to look further:
+    // whichever repair that was, its fault may be there still.
     private bool StaysOff(CaseView view, StepChosen chosen) => !view.State.RepairsPassedOver.IsEmpty
         && FirstIn(library, view.State) is { IsEmpty: false } safe && !safe.Contains(new AccessId(chosen.Access));
 
-    // An owner who saw dust puts that right, and is asked no more before: what the plan reckons in minutes, people take for not being heard.
+    // An owner who saw dust puts that right, and is asked no more before: what the plan reckons in minutes, people take
+    // for not being heard.
     private StepChosen? SeenFirst(CaseView view, WalkSight sight) => Walk(view, sight)?.Plan.Options
-        .Where(option => option.Step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver && Unseen.IsSeen(view, repair.Repair))
+        .Where(option => option.Step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver
+            && Unseen.IsSeen(view, repair.Repair))
         .OrderBy(option => option.Minutes).Select(option => option.Step).OfType<PlannedStep.DoRepair>()
         .Select(repair => new StepChosen(StepKind.Repair, repair.Repair.Value, repair.Access.Value)).FirstOrDefault();
 
-    /// <summary>The next step with the plan and the rules it came from; null when no fault is left in question.</summary>
+    /// <summary>
+    /// The next step with the plan and the rules it came from; null when no fault is left in question.
+    /// </summary>
     public LaidStep? Walk(CaseView view) => Walk(view, SightOf(view));
 
-    /// <summary>How far the end of a case so far along is, expected minutes; null when nothing would be done but help whoever comes next.</summary>
-    public double? MinutesOn(CaseState state) => Walk(new CaseView(library, state with { Step = null })) is { } walk && GoesOn(walk.Plan.Step) && GoesOn(walk.Step)
+    /// <summary>
+    /// How far the end of a case so far along is, expected minutes; null when nothing would be done but help whoever
+    /// comes next.
+    /// </summary>
+    public double? MinutesOn(CaseState state) => Walk(new CaseView(library, state with { Step = null })) is { } walk
+        && GoesOn(walk.Plan.Step) && GoesOn(walk.Step)
         ? walk.Plan.Minutes
         : null;
 
@@ -62,7 +74,9 @@ internal sealed class StepChooser(Library library)
     public static bool DemandsSafeState(Library library, CaseState state) => !FirstIn(library, state).IsEmpty;
 
     private bool GoesOn(PlannedStep step) =>
-        step is PlannedStep.DoCheck || (step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver && !EndOfWalk.IsWatching(library, repair.Repair));
+        step is PlannedStep.DoCheck
+            || (step is PlannedStep.DoRepair repair && repair.Repair != RepairId.HandOver
+                && !EndOfWalk.IsWatching(library, repair.Repair));
 
     private LaidStep? Walk(CaseView view, WalkSight sight) => _known.Of(
         sight.Key, () => _walks.Choose(WalkSpot.Of(library.Graph, view.Belief, sight.Situation, sight.FirstIn)));
@@ -78,7 +92,11 @@ internal sealed class StepChooser(Library library)
         ImmutableArray<double> weights = Evidence.Seen(library.Graph.Find(step.Check)!, seen.Outcome).Weights;
         CaseState then = Fold.Apply(
             view.State,
-            [new AccessReached(step.Access.Value), new OutcomeSeen(step.Check.Value, seen.Outcome.Value, weights, null, "") { Leaves = library.Checks[step.Check].Leaves?.Value }]);
+            [new AccessReached(step.Access.Value),
+                new OutcomeSeen(step.Check.Value, seen.Outcome.Value, weights, null, "")
+                {
+                    Leaves = library.Checks[step.Check].Leaves?.Value,
+                }]);
         LaidStep? next = Walk(new CaseView(library, then with { Step = null }));
         return new Prospect(seen, Chosen(next), next?.Plan.Options.FirstOrDefault()?.Minutes);
     }
@@ -101,7 +119,8 @@ internal sealed class StepChooser(Library library)
 
     // Of what could tell the faults in question apart: no other check is planned.
     private IEnumerable<CheckId> NotHere(CaseView view) =>
-        library.Graph.ChecksOf(view.Belief.Ranked.Where(ranked => ranked.Probability > CaseProblem.Negligible).Select(ranked => ranked.Id))
+        library.Graph.ChecksOf(view.Belief.Ranked.Where(ranked => ranked.Probability > CaseProblem.Negligible)
+            .Select(ranked => ranked.Id))
             .Where(check => !view.IsFor(library.Checks[check.Id])).Select(check => check.Id);
 
     private ImmutableHashSet<AccessId> FirstIn(CaseView view) => SafeStateFirst.StillDemanded(

@@ -31,13 +31,16 @@ internal sealed class StopSign(ClosedCase closed) : IDecision
         turn.Happen(new Closed("book"));
     }
 
-    private static IEnumerable<DangerSign> Signs(TurnDraft turn) => turn.View.Results.Where(result => IsStop(turn, result))
-        .Select(result => new DangerSign(turn.Library.Checks[new CheckId(result.Check)], new OutcomeId(result.Outcome!)));
+    private static IEnumerable<DangerSign> Signs(TurnDraft turn) =>
+        turn.View.Results.Where(result => IsStop(turn, result))
+        .Select(
+            result => new DangerSign(turn.Library.Checks[new CheckId(result.Check)], new OutcomeId(result.Outcome!)));
 
     /// <summary>Whether a sign of danger was seen.</summary>
     public static bool IsSeen(TurnDraft turn) => turn.View.Results.Any(result => IsStop(turn, result));
 
     /// <summary>Whether a result is a sign of danger.</summary>
     public static bool IsStop(TurnDraft turn, State.SeenResult result) =>
-        result.Outcome is { } outcome && turn.Library.Checks[new CheckId(result.Check)].Stop.Contains(new OutcomeId(outcome));
+        result.Outcome is { } outcome
+            && turn.Library.Checks[new CheckId(result.Check)].Stop.Contains(new OutcomeId(outcome));
 }

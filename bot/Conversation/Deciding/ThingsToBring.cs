@@ -17,7 +17,8 @@ internal sealed class ThingsToBring(StepChooser chooser)
 
     public void Say(TurnDraft turn, RolePage needed)
     {
-        CaseState asThem = turn.State with { Role = needed.Role.Id, AccessRefused = Sorted.Set, RepairsPassedOver = Sorted.Set };
+        CaseState asThem =
+            turn.State with { Role = needed.Role.Id, AccessRefused = Sorted.Set, RepairsPassedOver = Sorted.Set };
         CaseView view = new(turn.Library, asThem);
         if (chooser.Walk(view) is not { } walk) return;
         ImmutableArray<FaultId> suspects = SuspectsOf(view, turn.Library.Settings);
@@ -26,18 +27,21 @@ internal sealed class ThingsToBring(StepChooser chooser)
             .. walk.Plan.Options.Select(option => option.Step).Prepend(walk.Step).OfType<PlannedStep.DoCheck>()
                 .Where(check => check == walk.Step || TellsApart(turn.Library.Graph.Find(check.Check)!, suspects))
                 .Select(check => turn.Library.Checks[check.Check]).DistinctBy(page => page.Id)
-                .Where(page => !turn.View.Role.May(turn.Library.Graph.Find(page.Id)!.Who)).Take(turn.Library.Settings.BeginWith),
+                .Where(page => !turn.View.Role.May(turn.Library.Graph.Find(page.Id)!.Who))
+                .Take(turn.Library.Settings.BeginWith),
         ];
         if (checks.IsEmpty) return;
         turn.Say(SegmentKind.Advice, "closed-begin-with", Slot.List("checks", [.. checks.Select(page => page.Title)]));
-        ImmutableArray<string> tools = [.. checks.SelectMany(page => page.Readings).Select(Tool).Distinct().Order(StringComparer.Ordinal)];
+        ImmutableArray<string> tools =
+            [.. checks.SelectMany(page => page.Readings).Select(Tool).Distinct().Order(StringComparer.Ordinal)];
         if (!tools.IsEmpty) turn.Say(SegmentKind.Advice, "closed-tools", Together(turn, tools));
     }
 
     // Those that are named, and that it is none of them.
     private static ImmutableArray<FaultId> SuspectsOf(CaseView view, WalkSettings settings) =>
     [
-        .. view.Belief.Ranked.Where(ranked => ranked.Id != FaultId.NoneOfThese && ranked.Probability >= settings.Suspected)
+        .. view.Belief.Ranked.Where(ranked => ranked.Id != FaultId.NoneOfThese
+            && ranked.Probability >= settings.Suspected)
             .Take(settings.Suspects).Select(ranked => ranked.Id),
         FaultId.NoneOfThese,
     ];

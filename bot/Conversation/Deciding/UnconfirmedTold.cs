@@ -9,7 +9,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Deciding;
 
-/// <summary>What a whole message told is said back in one line; nothing of it counts before that is confirmed.</summary>
+/// <summary>
+/// What a whole message told is said back in one line; nothing of it counts before that is confirmed.
+/// </summary>
 internal sealed class UnconfirmedTold : IDecision
 {
     public void Decide(TurnDraft turn)
@@ -21,7 +23,9 @@ internal sealed class UnconfirmedTold : IDecision
                 .Where(entry => entry.Item3 is not null).Select(entry => (entry.place, entry.item, entry.Item3!)),
         ];
         if (items.IsEmpty) return;
-        if (turn.State.Code is { } code && series is not null && CodeLookUp.Only(series, code, turn.State.Look) is { } shown) DangerTrouble.Warn(turn, shown.Symptom);
+        if (turn.State.Code is { } code && series is not null
+            && CodeLookUp.Only(series, code, turn.State.Look) is { } shown)
+            DangerTrouble.Warn(turn, shown.Symptom);
         ImmutableArray<Segment> taken = [.. items.Where(entry => entry.Item.Taken).Select(entry => entry.Said)];
         if (!taken.IsEmpty) turn.Say(SegmentKind.Understood, "understood-whole", ToldSpeech.List("items", taken));
         foreach (string words in Undecided<ToldThing.Tried>(turn.State))

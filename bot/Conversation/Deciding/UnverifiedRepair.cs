@@ -20,15 +20,20 @@ internal sealed class UnverifiedRepair(EndOfWalk end) : IDecision
             [turn.Option("yes", "option-yes"), turn.Option("no", "option-no"), .. Redo(turn, id)], [], Offered.Always);
     }
 
-    // What the trial measures needs its own state, such as gauges on; who cannot bring the unit there tries it where all repairs are tried.
+    // What the trial measures needs its own state, such as gauges on; who cannot bring the unit there tries it where
+    // all repairs are tried.
     private static bool IsOnItsWay(TurnDraft turn, RepairPage repair)
     {
-        AccessProgress own = repair.VerifyIn is { } place && turn.View.OpenAccess.Contains(place) ? AccessWay.Ask(turn, place) : AccessProgress.NoWay;
+        AccessProgress own = repair.VerifyIn is { } place && turn.View.OpenAccess.Contains(place)
+            ? AccessWay.Ask(turn, place)
+            : AccessProgress.NoWay;
         return own == AccessProgress.Asked || (own == AccessProgress.NoWay
             && turn.Library.Graph.Access.Verify is { } there && AccessWay.Ask(turn, there) == AccessProgress.Asked);
     }
 
     // What anybody may do, such as washing a filter, is simply done once more.
     private static IEnumerable<Option> Redo(TurnDraft turn, string id) =>
-        turn.Library.Graph.Find(new RepairId(id)) is { Who.Rank: > 0 } ? [turn.Option(VerifyAnswer.Redo, "option-redo")] : [];
+        turn.Library.Graph.Find(new RepairId(id)) is { Who.Rank: > 0 }
+            ? [turn.Option(VerifyAnswer.Redo, "option-redo")]
+            : [];
 }

@@ -3,5 +3,7 @@ using DxAssistant.Conversation.State;
 
 namespace DxAssistant.Conversation.Events;
 
-/// <summary>Earlier work on the unit was looked up by its serial number; takes the place of what was found before.</summary>
+/// <summary>
+/// Earlier work on the unit was looked up by its serial number; takes the place of what was found before.
+/// </summary>
 public sealed record EarlierWorkFound(ImmutableArray<EarlierWork> Work) : CaseEvent;

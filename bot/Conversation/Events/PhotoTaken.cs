@@ -5,4 +5,5 @@ namespace DxAssistant.Conversation.Events;
 /// <param name="Type">The media type, found from the bytes themselves.</param>
 /// <param name="Shows">What is on it, such as <c>nameplate</c>.</param>
 /// <param name="Unit">The unit of the job.</param>
-public sealed record PhotoTaken(string By, string Hash, string Type, long Bytes, string Shows, int Unit) : AsideEvent(By);
+public sealed record PhotoTaken(string By, string Hash, string Type, long Bytes, string Shows, int Unit)
+    : AsideEvent(By);

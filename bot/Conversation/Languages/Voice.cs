@@ -10,6 +10,8 @@ namespace DxAssistant.Conversation.Languages;
 /// <param name="Beliefs">What is the same in all languages.</param>
 internal sealed record Voice(Library Library, Speaker Speaker, Listener Listener, KnownBeliefs Beliefs)
 {
-    /// <summary>Puts what people say about readings and displays in the main language; null where it is the main one.</summary>
+    /// <summary>
+    /// Puts what people say about readings and displays in the main language; null where it is the main one.
+    /// </summary>
     public MainTongue? Tongue => Speaker.Tongue;
 }

@@ -22,13 +22,15 @@ internal sealed class Voices
     public Voices(Voice main, Func<string, Voice> other)
     {
         (_main, _guess) = (main, new(() => new LanguageGuess(main.Library)));
-        _others = main.Library.Translations.Keys.ToFrozenDictionary(tag => tag, tag => new Lazy<Voice>(() => other(tag)));
+        _others =
+            main.Library.Translations.Keys.ToFrozenDictionary(tag => tag, tag => new Lazy<Voice>(() => other(tag)));
         _chosenBy = main.Library.Languages.Values.Where(page => IsSpoken(page.Id))
             .SelectMany(page => page.ChosenBy.Select(words => (Words: PlainWords.Joined(words), page.Id)))
             .DistinctBy(pair => pair.Words).ToFrozenDictionary(pair => pair.Words, pair => pair.Id);
     }
 
-    private IEnumerable<Voice> Others => _others.OrderBy(voice => voice.Key, StringComparer.Ordinal).Select(voice => voice.Value.Value);
+    private IEnumerable<Voice> Others =>
+        _others.OrderBy(voice => voice.Key, StringComparer.Ordinal).Select(voice => voice.Value.Value);
 
     /// <summary>Makes the voices of all languages.</summary>
     public void Make()
@@ -45,7 +47,8 @@ internal sealed class Voices
     }
 
     /// <summary>The language of a case; the main one until another is chosen.</summary>
-    public Voice Of(string? language) => language is not null && _others.TryGetValue(language, out Lazy<Voice>? voice) ? voice.Value : _main;
+    public Voice Of(string? language) =>
+        language is not null && _others.TryGetValue(language, out Lazy<Voice>? voice) ? voice.Value : _main;
 
     private bool IsSpoken(string language) => language == _main.Library.Language?.Id || _others.ContainsKey(language);
 
@@ -56,13 +59,17 @@ internal sealed class Voices
         if (body is MessageBody.Words { Text: var text })
         {
             if (_chosenBy.TryGetValue(PlainWords.Joined(text), out string? chosen)) return Choose(turn, chosen);
-            if (turn.State.Question is not { Kind: QuestionKind.Language } open) return Detect(turn, text) ? null : body;
+            if (turn.State.Question is not { Kind: QuestionKind.Language } open)
+                return Detect(turn, text) ? null : body;
             if (Answered(open, text) is not { } language)
-                return Asked(open)?.Library.Language!.Id is { } theirs && _guess.Value.Of(text) == theirs ? Confirm(turn, theirs, $"{open.Subject}. {text}") : Stay(turn, body);
+                return Asked(open)?.Library.Language!.Id is { } theirs && _guess.Value.Of(text) == theirs
+                    ? Confirm(turn, theirs, $"{open.Subject}. {text}")
+                    : Stay(turn, body);
             body = new MessageBody.Choice(open.Id, language);
         }
 
-        return body is MessageBody.Choice { Key: var key } choice && turn.State.Question is { Kind: QuestionKind.Language } asked
+        return body is MessageBody.Choice { Key: var key } choice
+            && turn.State.Question is { Kind: QuestionKind.Language } asked
             && (choice.Question is null || choice.Question == asked.Id) && IsSpoken(key)
             ? Confirm(turn, key, asked.Subject)
             : body;
@@ -74,7 +81,8 @@ internal sealed class Voices
         return Confirm(turn, language, first);
     }
 
-    // The message that led to the question is heard again, now in its language. Who goes on in another has told the trouble all the same.
+    // The message that led to the question is heard again, now in its language. Who goes on in another has told the
+    // trouble all the same.
     private MessageBody.Words? Confirm(TurnDraft turn, string language, string first)
     {
         Voice? guessed = Asked(turn.State.Question);
@@ -92,7 +100,9 @@ internal sealed class Voices
     {
         if (OptionMatcher.Find(text, open.Options) is { } option) return option.Key;
         string said = $" {PlainWords.Joined(text)} ";
-        if (_chosenBy.Keys.Where(words => said.Contains($" {words} ", StringComparison.Ordinal)).MaxBy(words => words.Length) is { } named) return _chosenBy[named];
+        if (_chosenBy.Keys.Where(words => said.Contains($" {words} ", StringComparison.Ordinal))
+            .MaxBy(words => words.Length) is { } named)
+            return _chosenBy[named];
         if (Asked(open) is not { } guessed) return null;
         string theirs = guessed.Library.Language!.Id;
         if (guessed.Listener.IsYes(text) || _main.Listener.IsYes(text)) return theirs;
@@ -100,7 +110,9 @@ internal sealed class Voices
     }
 
     // The voice of the language that a question for the language has guessed.
-    private Voice? Asked(OpenQuestion? question) => question is { Kind: QuestionKind.Language, Options: [{ Key: var key }, ..] } && Of(key) is var voice && voice != _main ? voice : null;
+    private Voice? Asked(OpenQuestion? question) =>
+        question is { Kind: QuestionKind.Language, Options: [{ Key: var key }, ..] } && Of(key) is var voice
+            && voice != _main ? voice : null;
 
     // An answer that is none: the case stays as it is, and is not asked again.
     private MessageBody Stay(TurnDraft turn, MessageBody body)
@@ -117,7 +129,8 @@ internal sealed class Voices
 
     private bool Detect(TurnDraft turn, string text)
     {
-        if (turn.State.Language is not null || !turn.State.Symptoms.IsEmpty || text.Length > Listener.Longest) return false;
+        if (turn.State.Language is not null || !turn.State.Symptoms.IsEmpty || text.Length > Listener.Longest)
+            return false;
         if (InDanger(text) is { } theirs)
         {
             Speak(turn, theirs);

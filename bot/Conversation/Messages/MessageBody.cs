@@ -31,7 +31,9 @@ public abstract record MessageBody
     /// <param name="Question">The id of the question that asked for them; null stands for the open one.</param>
     public sealed record Readings(string? Question, ImmutableArray<FilledField> Fields) : MessageBody;
 
-    /// <summary>What the program itself looked up about the unit. Never taken from a person or a channel: it is evidence.</summary>
+    /// <summary>
+    /// What the program itself looked up about the unit. Never taken from a person or a channel: it is evidence.
+    /// </summary>
     /// <param name="Reopens">Whether another visit begins on a closed case.</param>
     public sealed record Earlier(ImmutableArray<EarlierWork> Work, bool Reopens) : MessageBody;
 

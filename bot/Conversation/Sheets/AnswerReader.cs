@@ -22,7 +22,8 @@ public static class AnswerReader
             body = null;
             problem = null;
             if (request.ValueKind != JsonValueKind.Object) problem = $"not a message: {Forms}";
-            else if (request.TryGetProperty("text", out var text) && Names(request, "answer", "choice", "readings", "command"))
+            else if (request.TryGetProperty("text", out var text)
+                && Names(request, "answer", "choice", "readings", "command"))
                 problem = $"text and an answer at once: {Forms}";
             else if (request.TryGetProperty("text", out text))
                 return TryReadText(text, Text(request, "question"), out body, out problem);
@@ -90,7 +91,9 @@ public static class AnswerReader
         string word, [NotNullWhen(true)] out MessageBody? body, [NotNullWhen(false)] out string? problem)
     {
         body = CommandNames.Find(word) is { } command ? new MessageBody.Command(command) : null;
-        problem = body is null ? $"no command {JsonSerializer.Serialize(word, ConversationJson.Default.String)}: send one of {CommandNames.List}" : null;
+        problem = body is null
+            ? $"no command {JsonSerializer.Serialize(word, ConversationJson.Default.String)}: send one of {CommandNames.List}"
+            : null;
         return body is not null;
     }
 

@@ -18,7 +18,8 @@ public sealed class AwayCase(Assistant assistant, TitleBook titles, IEnumerable<
         Turn turn = assistant.Take(state, message);
         state = Fold.Apply(state, turn.Events);
         return new AwayTurn(
-            assistant.Library.Version, message.TurnId, message.By, SaidText.Of(message.Body, asked), SheetHead.Of(state, titles),
+            assistant.Library.Version, message.TurnId, message.By, SaidText.Of(message.Body, asked),
+            SheetHead.Of(state, titles),
             turn.Events, turn.Reply);
     }
 }

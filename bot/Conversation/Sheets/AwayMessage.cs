@@ -3,7 +3,9 @@ using DxAssistant.Conversation.Messages;
 
 namespace DxAssistant.Conversation.Sheets;
 
-/// <summary>A message in the form in which the page sends it: <c>{"turnId", "by", "text" | "answer" | "opening"}</c>.</summary>
+/// <summary>
+/// A message in the form in which the page sends it: <c>{"turnId", "by", "text" | "answer" | "opening"}</c>.
+/// </summary>
 public static class AwayMessage
 {
     /// <exception cref="ArgumentException">It is none; the message says why.</exception>
@@ -17,9 +19,13 @@ public static class AwayMessage
     private static MessageBody Body(JsonElement turn)
     {
         if (turn.TryGetProperty("opening", out _)) return new MessageBody.Opening();
-        return AnswerReader.TryRead(turn, out MessageBody? body, out string? problem) ? body : throw new ArgumentException(problem, nameof(turn));
+        return AnswerReader.TryRead(turn, out MessageBody? body, out string? problem)
+            ? body
+            : throw new ArgumentException(problem, nameof(turn));
     }
 
     private static string? Text(JsonElement turn, string name) =>
-        turn.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        turn.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String
+            ? value.GetString()
+            : null;
 }

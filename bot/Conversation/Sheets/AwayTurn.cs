@@ -8,4 +8,5 @@ namespace DxAssistant.Conversation.Sheets;
 /// <param name="Version">The version of the content it follows from.</param>
 /// <param name="Said">What was said or tapped, as it is written on the sheet; null at the opening.</param>
 public sealed record AwayTurn(
-    string Version, string TurnId, string By, string? Said, SheetHead Head, ImmutableArray<CaseEvent> Events, Reply Reply);
+    string Version, string TurnId, string By, string? Said, SheetHead Head, ImmutableArray<CaseEvent> Events,
+    Reply Reply);

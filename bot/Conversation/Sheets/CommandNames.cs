@@ -14,7 +14,8 @@ public static class CommandNames
 
     public static CommandWord? Find(string name) => ByName.TryGetValue(name, out var word) ? word : null;
 
-    public static string Name(CommandWord word) => JsonSerializer.SerializeToElement(word, ConversationJson.Default.CommandWord).GetString()!;
+    public static string Name(CommandWord word) =>
+        JsonSerializer.SerializeToElement(word, ConversationJson.Default.CommandWord).GetString()!;
 
     /// <summary>What stands on the button.</summary>
     public static string Label(CommandWord word) => word switch

@@ -24,7 +24,8 @@ public static class BeliefStory
             : null;
     }
 
-    private static Func<string, string> Title(Library library) => fault => library.Faults[new FaultId(fault)].Title.Text;
+    private static Func<string, string> Title(Library library) =>
+        fault => library.Faults[new FaultId(fault)].Title.Text;
 
     // The symptoms are one step: they are what the walk begins with.
     private static ImmutableArray<BeliefStep> Steps(CaseView view)

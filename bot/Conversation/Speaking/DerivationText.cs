@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Conversation.Speaking;
 
-/// <summary>How a figure was reached, one line a step: the formula, then the numbers put in, then what came out.</summary>
+/// <summary>
+/// How a figure was reached, one line a step: the formula, then the numbers put in, then what came out.
+/// </summary>
 internal static class DerivationText
 {
     public static ImmutableArray<string> Lines(Derivation derivation) => [.. Walk(derivation)];

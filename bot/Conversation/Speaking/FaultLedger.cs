@@ -27,11 +27,13 @@ internal sealed class FaultLedger
 
     /// <summary>How likely the fault was by the complaint alone, 0 to 1; null while nothing else is known.</summary>
     public double? AtFirst() =>
-        turn.View.Belief.Ledger.FirstOrDefault(line => line.Evidence is not Evidence.SymptomReported)?.Before.GetValueOrDefault(page.Id);
+        turn.View.Belief.Ledger.FirstOrDefault(
+            line => line.Evidence is not Evidence.SymptomReported)?.Before.GetValueOrDefault(page.Id);
 
     /// <summary>The weights of all evidence, and the share from which they lead to that of now.</summary>
     public LedgerFigures Figures() => new(
-        page.Id.Value, Share(turn.View.Belief.Ledger is [var first, ..] ? first.Before.GetValueOrDefault(page.Id) : 0), Share(turn.View.Belief.ProbabilityOf(page.Id)),
+        page.Id.Value, Share(turn.View.Belief.Ledger is [var first, ..] ? first.Before.GetValueOrDefault(page.Id) : 0),
+        Share(turn.View.Belief.ProbabilityOf(page.Id)),
         [.. lines.Select(line => Figure(line.Evidence, line.Weight))]);
 
     private static double Share(double share) => Math.Round(share, 3);
@@ -73,7 +75,8 @@ internal sealed class FaultLedger
         if (double.IsNegativeInfinity(weight))
             turn.Say(SegmentKind.Why, "ledger-rules-out", what);
         else
-            turn.Say(SegmentKind.Why, weight > 0 ? "ledger-for" : "ledger-against", what, TimesSlot.Of(Math.Exp(Math.Abs(weight))));
+            turn.Say(SegmentKind.Why, weight > 0 ? "ledger-for" : "ledger-against", what,
+                TimesSlot.Of(Math.Exp(Math.Abs(weight))));
         return true;
     }
 
@@ -90,7 +93,8 @@ internal sealed class FaultLedger
     private Slot Result(CheckPage check)
     {
         string words = turn.State.Results.First(known => known.Check == check.Id.Value).Words;
-        return new Slot("what", $"{check.Title.Text}, {words}", [Slot.PageOf(check.Title.Place), new Provenance.Person()]);
+        return new Slot("what", $"{check.Title.Text}, {words}",
+            [Slot.PageOf(check.Title.Place), new Provenance.Person()]);
     }
 
     private Slot Made(string phrase, RepairId repair)

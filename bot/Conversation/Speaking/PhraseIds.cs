@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Conversation.Speaking;
 
-/// <summary>Every phrase the conversation uses. The phrase file must have them all, and a test says that it has no others.</summary>
+/// <summary>
+/// Every phrase the conversation uses. The phrase file must have them all, and a test says that it has no others.
+/// </summary>
 public static class PhraseIds
 {
     public static ImmutableArray<string> All { get; } =

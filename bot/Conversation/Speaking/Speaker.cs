@@ -27,7 +27,9 @@ internal sealed class Speaker(PhraseBook phrases, LanguagePage? language = null,
     public Segment Quote(SegmentKind kind, Passage passage) =>
         new(kind, passage.Text, [Slot.PageOf(passage.Place)])
         {
-            Language = Tongue is not null && passage.Place.Language != language!.Id ? passage.Place.Language ?? main?.Id : null,
+            Language = Tongue is not null && passage.Place.Language != language!.Id
+                ? passage.Place.Language ?? main?.Id
+                : null,
         };
 
     /// <summary>The text of a phrase alone, for labels of things to tap.</summary>

@@ -23,9 +23,12 @@ internal static class ToldSpeech
         ToldThing.Code code => OfCode(turn, series, code),
         ToldThing.Symptom symptom => turn.Library.Symptoms.TryGetValue(new SymptomId(symptom.Id), out var page)
             ? Say(turn, SymptomPhrase(symptom), Slot.Of("symptom", page.Title)) : null,
-        ToldThing.Outcome outcome => Page(turn, series, outcome.Check)?.Outcomes.FirstOrDefault(option => option.Id.Value == outcome.Seen) is { } answer
+        ToldThing.Outcome outcome =>
+            Page(turn, series, outcome.Check)?.Outcomes.FirstOrDefault(
+                option => option.Id.Value == outcome.Seen) is { } answer
             ? Say(turn, outcome.Doubtful ? "told-outcome-doubt" : "told-outcome",
-                Slot.Of("check", turn.Library.Checks[new CheckId(outcome.Check)].Title), Slot.Of("answer", answer.Answer)) : null,
+                Slot.Of("check", turn.Library.Checks[new CheckId(outcome.Check)].Title),
+                Slot.Of("answer", answer.Answer)) : null,
         ToldThing.Measured measured => Page(turn, series, measured.Check) is { } check
             ? Say(turn, "told-measured", Slot.Of("check", check.Title), Slot.Said("readings", List(measured))) : null,
         ToldThing.Tried tried => turn.Library.Repairs.TryGetValue(new RepairId(tried.Repair), out var repair)
@@ -35,12 +38,14 @@ internal static class ToldSpeech
 
     /// <summary>Several things in one slot.</summary>
     public static Slot List(string name, ImmutableArray<Segment> things) => new(
-        name, string.Join("; ", things.Select(thing => thing.Text)), [.. things.SelectMany(thing => thing.From).Distinct()]);
+        name, string.Join("; ", things.Select(thing => thing.Text)),
+        [.. things.SelectMany(thing => thing.From).Distinct()]);
 
     private static Segment Say(TurnDraft turn, string phrase, params ReadOnlySpan<Slot> slots) =>
         turn.Speaker.Say(SegmentKind.Understood, phrase, slots);
 
-    private static string SymptomPhrase(ToldThing.Symptom symptom) => (symptom.Confidence < 1, symptom.ComesAndGoes) switch
+    private static string SymptomPhrase(ToldThing.Symptom symptom) =>
+        (symptom.Confidence < 1, symptom.ComesAndGoes) switch
     {
         (true, _) => "told-symptom-doubt",
         (_, true) => "told-symptom-sometimes",
@@ -51,7 +56,8 @@ internal static class ToldSpeech
     {
         string shown = $"{code.Shown} {code.Look}".TrimEnd();
         return series is not null && CodeLookUp.Only(series, code.Shown, code.Look) is { } known
-            ? Say(turn, "told-code", Slot.Said("code", $"{known.Display} {known.Look}"), Slot.Of("meaning", known.Means))
+            ? Say(turn, "told-code", Slot.Said("code", $"{known.Display} {known.Look}"),
+                Slot.Of("meaning", known.Means))
             : Say(turn, "told-display", Slot.Said("code", shown));
     }
 

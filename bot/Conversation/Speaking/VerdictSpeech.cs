@@ -9,7 +9,9 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Speaking;
 
-/// <summary>Says what readings say: the verdict, what was expected, the odd one out, and what would settle a doubt.</summary>
+/// <summary>
+/// Says what readings say: the verdict, what was expected, the odd one out, and what would settle a doubt.
+/// </summary>
 internal static class VerdictSpeech
 {
     public static void Say(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings, Judgement judgement)
@@ -30,7 +32,8 @@ internal static class VerdictSpeech
         else if (judgement.OddOneOut is { } odd)
             turn.Say(SegmentKind.Verdict, "verdict-odd", new Slot("odd", odd, [origin]));
         if (Expected(judgement) is { Length: > 0 } expected)
-            turn.Say(SegmentKind.Verdict, "verdict-expected", new Slot("expected", string.Join("; ", expected), [origin]));
+            turn.Say(SegmentKind.Verdict, "verdict-expected",
+                new Slot("expected", string.Join("; ", expected), [origin]));
         if (judgement.ToSettleKey is { } key) turn.Say(SegmentKind.Notice, $"settle-{key}");
     }
 
@@ -63,7 +66,8 @@ internal static class VerdictSpeech
     private static ImmutableArray<string> Expected(Judgement judgement) =>
         [.. judgement.Expected.Select(BandText.Of).Where(text => text.Length > 0)];
 
-    // What was made from the readings and is none of them, such as a superheat; past the end of a table it is only a bound.
+    // What was made from the readings and is none of them, such as a superheat; past the end of a table it is only a
+    // bound.
     private static ImmutableArray<string> Made(ImmutableArray<Reading> readings, Judgement judgement) =>
         judgement.ToSettleKey == ToSettle.OutsideTable ? [] : [.. from band in judgement.Expected
             where band.Name.Length > 0 && band.Found is not null && readings.All(reading => reading.Label != band.Name)

@@ -6,7 +6,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Speaking;
 
-/// <summary>Says how likely one fault is now, what speaks for it and what against it, and what would prove it.</summary>
+/// <summary>
+/// Says how likely one fault is now, what speaks for it and what against it, and what would prove it.
+/// </summary>
 internal static class WhyFaultSpeech
 {
     // Said as ruled out from here down, as the bars beside the question leave it out.
@@ -16,15 +18,19 @@ internal static class WhyFaultSpeech
     {
         Slot fault = Slot.Of("fault", page.Title);
         if (!turn.View.AppliesHere(page.Series)) turn.Say(SegmentKind.Why, "fault-not-here", fault);
-        else if (turn.View.Belief.Ranked.All(ranked => ranked.Id != page.Id)) turn.Say(SegmentKind.Why, "fault-no-sign", fault);
+        else if (turn.View.Belief.Ranked.All(ranked => ranked.Id != page.Id))
+            turn.Say(SegmentKind.Why, "fault-no-sign", fault);
         else SayWeighed(turn, page, fault);
     }
 
-    /// <summary>Says how likely faults are that a repair does not mend, the likeliest of them, and what speaks against each.</summary>
+    /// <summary>
+    /// Says how likely faults are that a repair does not mend, the likeliest of them, and what speaks against each.
+    /// </summary>
     public static void SayRivals(TurnDraft turn, Repair repair)
     {
         const int most = 3;
-        foreach (FaultPage page in turn.View.Belief.Ranked.Where(ranked => ranked is { Probability: > 0 } && ranked.Id != FaultId.NoneOfThese && !repair.Fixes.Contains(ranked.Id))
+        foreach (FaultPage page in turn.View.Belief.Ranked.Where(ranked => ranked is { Probability: > 0 }
+            && ranked.Id != FaultId.NoneOfThese && !repair.Fixes.Contains(ranked.Id))
                      .Take(most).Select(ranked => turn.Library.Faults[ranked.Id]))
             SayShare(turn, page, Slot.Of("fault", page.Title)).SayAgainst();
     }
@@ -57,15 +63,18 @@ internal static class WhyFaultSpeech
         if (probability < RuledOut) return turn.Speaker.Say(SegmentKind.Why, "fault-out", fault);
         var percent = Slot.Figure("percent", ConclusionSpeech.Percent(probability));
         return atFirst is { } first
-            ? turn.Speaker.Say(SegmentKind.Why, "fault-share-since", fault, percent, Slot.Figure("first", ConclusionSpeech.Percent(first)))
+            ? turn.Speaker.Say(SegmentKind.Why, "fault-share-since", fault, percent,
+                Slot.Figure("first", ConclusionSpeech.Percent(first)))
             : turn.Speaker.Say(SegmentKind.Why, "fault-share", fault, percent);
     }
 
     // What was found and put right is no longer in question, and was no error for that.
     private static Segment? Mended(TurnDraft turn, FaultPage page, Slot fault) =>
-        turn.State.Repairs.LastOrDefault(tried => tried.Fault == page.Id.Value) is { Works: false, Beside: { } beside, InQuestion: null } made
+        turn.State.Repairs.LastOrDefault(tried => tried.Fault == page.Id.Value) is { Works: false, Beside: { } beside,
+            InQuestion: null } made
         && turn.Library.Repairs.TryGetValue(new RepairId(made.Repair), out RepairPage? repair)
         && turn.Library.Checks.TryGetValue(new CheckId(beside), out CheckPage? check)
-            ? turn.Speaker.Say(SegmentKind.Why, "fault-mended", fault, Slot.Of("repair", repair.Title), Slot.Of("check", check.Title))
+            ? turn.Speaker.Say(SegmentKind.Why, "fault-mended", fault, Slot.Of("repair", repair.Title),
+                Slot.Of("check", check.Title))
             : null;
 }

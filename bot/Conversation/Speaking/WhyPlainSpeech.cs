@@ -25,21 +25,26 @@ internal sealed class WhyPlainSpeech(StepChooser chooser)
     {
         ImmutableArray<FaultId> decided = page.Stop.IsEmpty ? Decided(turn, page.Id, new AccessId(step.Access)) : [];
         if (!page.Stop.IsEmpty) turn.Say(SegmentKind.Why, "why-plain-danger");
-        else if (decided.Length > 1) turn.Say(SegmentKind.Why, "why-plain-between", Slot.List("faults", [.. decided.Select(fault => turn.Library.Faults[fault].Title)]));
-        else if (decided is [var only]) turn.Say(SegmentKind.Why, "why-plain-one", Slot.Of("fault", turn.Library.Faults[only].Title));
+        else if (decided.Length > 1)
+            turn.Say(SegmentKind.Why, "why-plain-between",
+                Slot.List("faults", [.. decided.Select(fault => turn.Library.Faults[fault].Title)]));
+        else if (decided is [var only])
+            turn.Say(SegmentKind.Why, "why-plain-one", Slot.Of("fault", turn.Library.Faults[only].Title));
         else turn.Say(SegmentKind.Why, "why-first");
     }
 
     // What is likeliest after each answer.
     private ImmutableArray<FaultId> Decided(TurnDraft turn, CheckId check, AccessId access) =>
     [
-        .. chooser.Foresee(turn.View, new PlannedStep.DoCheck(check, access)).Where(prospect => prospect.Seen.Probability >= Mentioned)
+        .. chooser.Foresee(turn.View, new PlannedStep.DoCheck(check, access))
+            .Where(prospect => prospect.Seen.Probability >= Mentioned)
             .Select(prospect => prospect.Seen.Likeliest).Distinct(),
     ];
 
     private static void SayRepair(TurnDraft turn, Repair repair)
     {
-        if (turn.View.Belief.Ranked.Select(ranked => ranked.Id).FirstOrDefault(repair.Fixes.Contains) is { Value: { } } fault)
+        if (turn.View.Belief.Ranked.Select(ranked => ranked.Id)
+            .FirstOrDefault(repair.Fixes.Contains) is { Value: { } } fault)
             turn.Say(SegmentKind.Why, "why-plain-repair", Slot.Of("fault", turn.Library.Faults[fault].Title));
     }
 }

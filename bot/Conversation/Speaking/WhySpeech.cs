@@ -16,7 +16,8 @@ internal sealed class WhySpeech(StepChooser chooser)
             case QuestionKind.Role: turn.Say(SegmentKind.Why, "why-role"); break;
             case QuestionKind.Told: turn.Say(SegmentKind.Why, "why-told"); break;
             case QuestionKind.Access: SayAccess(turn); break;
-            case QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Repair or QuestionKind.Proof: steps.Say(turn); break;
+            case QuestionKind.Check or QuestionKind.Meaning or QuestionKind.Repair
+                or QuestionKind.Proof: steps.Say(turn); break;
             case QuestionKind.Contradiction: Contradiction.SayWhy(turn); break;
             case QuestionKind.Doubt: turn.Say(SegmentKind.Why, "why-doubt"); break;
             case QuestionKind.LeftOut: turn.Say(SegmentKind.Why, "why-left-out"); break;
@@ -30,7 +31,8 @@ internal sealed class WhySpeech(StepChooser chooser)
 
     private void SayAccess(TurnDraft turn)
     {
-        if (turn.State.Step is { } step) turn.Say(SegmentKind.Why, "why-access", WhyStepSpeech.Named(turn, "step", step.Id));
+        if (turn.State.Step is { } step)
+            turn.Say(SegmentKind.Why, "why-access", WhyStepSpeech.Named(turn, "step", step.Id));
         else turn.Say(SegmentKind.Why, "why-trial");
         steps.Say(turn);
     }

@@ -49,14 +49,18 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
         foreach (Prospect prospect in prospects.Where(prospect => prospect.Seen.Probability >= Mentioned))
             SayAnswer(turn, turn.Library.Checks[((PlannedStep.DoCheck)own.Step).Check], prospect);
         foreach (EarlierEffect effect in EarlierEffect.Of(turn.Library, turn.State)) SayEarlier(turn, effect);
-        if (own.Step is PlannedStep.DoRepair repair && turn.Library.Graph.Find(repair.Repair) is { } mended) WhyFaultSpeech.SayRivals(turn, mended);
+        if (own.Step is PlannedStep.DoRepair repair && turn.Library.Graph.Find(repair.Repair) is { } mended)
+            WhyFaultSpeech.SayRivals(turn, mended);
     }
 
     // The rule that put this step in another's place.
     private void SayRules(TurnDraft turn, LaidStep walk, string step)
     {
-        if (Behind(walk, LaidRule.Proof, step) is { } before && (chooser.Proof.Likeliest(turn.View, new RepairId(before)) ?? turn.View.Belief.Ranked[0].Id) is var suspect)
-            turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step), Slot.Of("fault", turn.Library.Faults[suspect].Title));
+        if (Behind(walk, LaidRule.Proof, step) is { } before
+            && (chooser.Proof.Likeliest(turn.View, new RepairId(before))
+                ?? turn.View.Belief.Ranked[0].Id) is var suspect)
+            turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step),
+                Slot.Of("fault", turn.Library.Faults[suspect].Title));
         if (Behind(walk, LaidRule.Custom, step) is { } later)
             turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step), Named(turn, "later", later));
         if (Behind(walk, LaidRule.NearTie, step) is { } other)
@@ -66,34 +70,43 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
     private static string? Behind(LaidStep walk, LaidRule rule, string step) =>
         walk.By(rule) is { } move && IdOf(move.To) == step ? IdOf(move.From) : null;
 
-    // What each answer leads to was planned for itself: closer than the bound on an option that the plan did not follow.
+    // What each answer leads to was planned for itself: closer than the bound on an option that the plan did not
+    // follow.
     private static double Expected(PlanOption own, ImmutableArray<Prospect> prospects) =>
         prospects.IsEmpty || prospects.Any(prospect => prospect.Minutes is null)
             ? own.Minutes
-            : Math.Min(own.Minutes, own.Price + prospects.Sum(prospect => prospect.Seen.Probability * prospect.Minutes!.Value));
+            : Math.Min(own.Minutes, own.Price
+                + prospects.Sum(prospect => prospect.Seen.Probability * prospect.Minutes!.Value));
 
     private static void SayEarlier(TurnDraft turn, EarlierEffect effect)
     {
-        foreach (var (odds, faults) in effect.Odds.GroupBy(fault => fault.Value).Select(same => (same.Key, same.Select(fault => fault.Key).ToHashSet())))
+        foreach (var (odds, faults) in effect.Odds.GroupBy(fault => fault.Value)
+            .Select(same => (same.Key, same.Select(fault => fault.Key).ToHashSet())))
         {
-            ImmutableArray<Passage> named = [.. turn.View.Belief.Ranked.Where(ranked => faults.Contains(ranked.Id)).Select(ranked => turn.Library.Faults[ranked.Id].Title)];
+            ImmutableArray<Passage> named = [.. turn.View.Belief.Ranked.Where(ranked => faults.Contains(ranked.Id))
+                .Select(ranked => turn.Library.Faults[ranked.Id].Title)];
             if (named.IsEmpty) continue;
-            turn.Say(SegmentKind.Why, effect.Work.IsOfAnother ? "why-earlier-about" : "why-earlier", Named(turn, "repair", effect.Work.Repair), Days(effect.Work),
-                Slot.Of("odds", odds.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture), effect.Row.Place), Slot.List("faults", named));
+            turn.Say(SegmentKind.Why, effect.Work.IsOfAnother ? "why-earlier-about" : "why-earlier",
+                Named(turn, "repair", effect.Work.Repair), Days(effect.Work),
+                Slot.Of("odds", odds.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture),
+                    effect.Row.Place), Slot.List("faults", named));
         }
     }
 
     // Where only the month is known, to the nearest ten.
-    private static Slot Days(EarlierWork work) => Slot.Figure("days", work.IsOfAnother ? (work.Days + 5) / 10 * 10 : work.Days);
+    private static Slot Days(EarlierWork work) =>
+        Slot.Figure("days", work.IsOfAnother ? (work.Days + 5) / 10 * 10 : work.Days);
 
     private ImmutableArray<Prospect> Foreseen(TurnDraft turn, PlanOption option) =>
         option.Step is PlannedStep.DoCheck check ? chooser.Foresee(turn.View, check) : [];
 
-    // The best option but the step, reckoned as far ahead. A check after which the step comes whatever it shows, only puts it off.
+    // The best option but the step, reckoned as far ahead. A check after which the step comes whatever it shows, only
+    // puts it off.
     private PlanOption? RunnerUp(TurnDraft turn, Plan plan, string step) =>
         (from option in Others(plan, step).Take(LookedAt)
          let prospects = Foreseen(turn, option)
-         where prospects.IsEmpty || prospects.Any(prospect => prospect.Seen.Probability >= Mentioned && prospect.Next?.Id != step)
+         where prospects.IsEmpty
+             || prospects.Any(prospect => prospect.Seen.Probability >= Mentioned && prospect.Next?.Id != step)
          select option with { Minutes = Expected(option, prospects) }).MinBy(option => option.Minutes);
 
     private static IEnumerable<PlanOption> Others(Plan plan, string step) =>
@@ -102,7 +115,9 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
     // Looked at so closely, another step may turn out as short, though no rule moved this one.
     private static void SayRunnerUp(TurnDraft turn, PlanOption own, PlanOption next, bool isMoved)
     {
-        string phrase = next.Minutes >= own.Minutes ? "why-runner-up" : isMoved ? "why-runner-up-sooner" : "why-runner-up-near";
+        string phrase = next.Minutes >= own.Minutes ? "why-runner-up" : isMoved
+            ? "why-runner-up-sooner"
+            : "why-runner-up-near";
         turn.Say(SegmentKind.Why, phrase, Named(turn, "action", IdOf(next.Step)), Slot.Figure("minutes", next.Minutes));
     }
 
@@ -127,13 +142,15 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
         else if (prospect.Next is null) turn.Say(SegmentKind.Why, "why-then-handed");
     }
 
-    private static WhyFigures Figures(TurnDraft turn, PlanOption own, Plan plan, PlanOption? next, ImmutableArray<Prospect> prospects) => new(
+    private static WhyFigures Figures(TurnDraft turn, PlanOption own, Plan plan, PlanOption? next,
+        ImmutableArray<Prospect> prospects) => new(
         IdOf(own.Step), Minutes(own.Minutes), Minutes(plan.LowerBound), next is null ? null : IdOf(next.Step),
         next is null ? null : Minutes(next.Minutes),
         [
             .. prospects.Select(prospect => new WhyAnswer(
                 prospect.Seen.Outcome.Value, Share(prospect.Seen.Probability), prospect.Seen.Likeliest.Value,
-                Share(turn.View.Belief.ProbabilityOf(prospect.Seen.Likeliest)), Share(prospect.Seen.Share), prospect.Next?.Id, prospect.Minutes is { } minutes ? Minutes(minutes) : null)),
+                Share(turn.View.Belief.ProbabilityOf(prospect.Seen.Likeliest)), Share(prospect.Seen.Share),
+                prospect.Next?.Id, prospect.Minutes is { } minutes ? Minutes(minutes) : null)),
         ]);
 
     private static double Minutes(double minutes) => Math.Round(minutes, 1);

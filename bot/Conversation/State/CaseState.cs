@@ -75,7 +75,9 @@ public sealed record CaseState
     /// <summary>Results that contradict each other and were spoken of already.</summary>
     public ImmutableSortedSet<string> Accepted { get; init; } = Sorted.Set;
 
-    /// <summary>Checks left out that were named once more: before a part is changed that they prove, or before the walk ends.</summary>
+    /// <summary>
+    /// Checks left out that were named once more: before a part is changed that they prove, or before the walk ends.
+    /// </summary>
     public ImmutableSortedSet<string> GapsTold { get; init; } = Sorted.Set;
 
     /// <summary>Symptoms told with doubt that were asked about once more.</summary>
@@ -84,7 +86,9 @@ public sealed record CaseState
     /// <summary>Whether the trouble is gone, once it was denied; null as long as nobody denied it.</summary>
     public bool? IsGone { get; init; }
 
-    /// <summary>The pages of the cautions that were told since the unit was last brought to another access state.</summary>
+    /// <summary>
+    /// The pages of the cautions that were told since the unit was last brought to another access state.
+    /// </summary>
     public ImmutableSortedSet<string> Told { get; init; } = Sorted.Set;
 
     /// <summary>Repairs made on this unit before, the latest first.</summary>

@@ -14,20 +14,30 @@ public static class Fold
     {
         AsideEvent => state,
         // Like a result told early: a way to an access state that is half gone is gone to its end.
-        EarlierWorkFound found => state with { Earlier = found.Work, Step = state.Approach is null ? null : state.Step },
+        EarlierWorkFound found =>
+            state with { Earlier = found.Work, Step = state.Approach is null ? null : state.Step },
         Reopened => Reopen(state),
         Said => state with { Turns = state.Turns + 1, AtMessage = state },
         Replied replied => state with
         {
-            Question = replied.Reply.Question, LastReply = replied.Reply, Told = state.Told.Union(CautionsIn(replied.Reply)),
+            Question = replied.Reply.Question, LastReply = replied.Reply,
+            Told = state.Told.Union(CautionsIn(replied.Reply)),
         },
         // Labels of readings half given are of the other language.
-        LanguageChosen chosen => state with { Language = chosen.Language, Given = [], Question = state.Question is { Kind: QuestionKind.Language } ? null : state.Question },
+        LanguageChosen chosen =>
+            state
+                with { Language = chosen.Language, Given = [],
+                    Question = state.Question is { Kind: QuestionKind.Language } ? null : state.Question },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
-        ContentChanged changed => AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
-        StartedOver anew => CaseState.New with { ContentVersion = state.ContentVersion, Turns = state.Turns, Role = anew.AsksWho ? null : state.Role, Language = state.Language, Earlier = state.Earlier },
-        StepChosen chosen => Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
+        ContentChanged changed =>
+            AsFound(state) with { ContentVersion = changed.Version, Step = null, Given = [], Question = null },
+        StartedOver anew =>
+            CaseState.New
+                with { ContentVersion = state.ContentVersion, Turns = state.Turns,
+                    Role = anew.AsksWho ? null : state.Role, Language = state.Language, Earlier = state.Earlier },
+        StepChosen chosen =>
+            Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
         _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
     };
 
@@ -51,10 +61,12 @@ public static class Fold
         },
         WholeTold told => state with
         {
-            Unconfirmed = [.. state.Unconfirmed.Where(known => !told.Items.Any(known.IsAbout)), .. told.Items], ClosedHow = null,
+            Unconfirmed = [.. state.Unconfirmed.Where(known => !told.Items.Any(known.IsAbout)), .. told.Items],
+            ClosedHow = null,
         },
         ToldSwitched switched => state with { Unconfirmed = Switch(state.Unconfirmed, switched.Place) },
-        // A way to an access state that is half gone is gone to its end; else the new evidence may change the next step.
+        // A way to an access state that is half gone is gone to its end; else the new evidence may change the next
+        // step.
         ToldSettled => state with { Unconfirmed = [], Step = state.Approach is null ? null : state.Step },
         CheckPassedOver passed => Leave(state, passed.Leaves) with
         {
@@ -92,12 +104,16 @@ public static class Fold
         RepairVerified verified => state with
         {
             Unverified = null,
-            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works) { OrFaults = verified.OrFaults, InQuestion = verified.InQuestion }),
+            Repairs = state.Repairs.Add(new TriedRepair(verified.Repair, verified.Fault, verified.Works)
+            {
+                OrFaults = verified.OrFaults, InQuestion = verified.InQuestion,
+            }),
         },
         // The trouble is still there; what was cured is not what is left of it.
         FaultBeside beside => state with
         {
-            Unverified = null, Step = null, Repairs = state.Repairs.Add(new TriedRepair(beside.Repair, beside.Fault, false) { Beside = beside.Check }),
+            Unverified = null, Step = null, Repairs =
+                state.Repairs.Add(new TriedRepair(beside.Repair, beside.Fault, false) { Beside = beside.Check }),
         },
         RepairToRedo redo => state with
         {
@@ -112,20 +128,23 @@ public static class Fold
         SecondFaultBegun { Carried: { } carried } => CarryOver(state, carried),
         SecondFaultBegun => state with
         {
-            Code = null, Look = null, Symptoms = [], Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(),
+            Code = null, Look = null, Symptoms = [], Results = [], Outdated = [],
+            PassedOver = Sorted.Map<CommandWord>(),
             Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set, GapsTold = Sorted.Set,
             DoubtsTold = Sorted.Set, Mode = null, IsGone = null, ClosedHow = null,
         },
         _ => throw new ArgumentException($"no such event: {happened.GetType().Name}", nameof(happened)),
     };
 
-    // The trouble, the mode and what cannot be done here are the same; what cured the first fault does not cure the second.
+    // The trouble, the mode and what cannot be done here are the same; what cured the first fault does not cure the
+    // second.
     private static CaseState CarryOver(CaseState state, CarriedOver carried) => Abandon(state) with
     {
         Step = null, Outdated = [], GapsTold = Sorted.Set, IsGone = null, ClosedHow = null,
         Results = [.. state.Results.Where(known => carried.Results.Contains(known.Check))],
         Accepted = state.Accepted.Intersect(carried.Results),
-        Repairs = [.. state.Repairs.Select(tried => tried.Works ? tried with { Works = false, Beside = carried.Check } : tried)],
+        Repairs = [.. state.Repairs.Select(tried => tried.Works ? tried
+            with { Works = false, Beside = carried.Check } : tried)],
     };
 
     private static CaseState Report(CaseState state, SymptomReported reported) => Abandon(state) with
@@ -149,7 +168,8 @@ public static class Fold
         {
             Step = null,
             Symptoms = isThere
-                ? [.. state.Symptoms.Select(told => told.Symptom == settled.Symptom ? told with { Confidence = 1 } : told)]
+                ? [.. state.Symptoms.Select(told => told.Symptom == settled.Symptom ? told
+                    with { Confidence = 1 } : told)]
                 : [.. state.Symptoms.Where(told => told.Symptom != settled.Symptom)],
         };
     }
@@ -189,7 +209,8 @@ public static class Fold
         var open = AsFound(state) with { ClosedHow = null, Step = null, Given = [], Question = null, Before = null };
         return !state.Repairs.Any(tried => tried.Works) ? open : open with
         {
-            Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [], RepairsPassedOver = Sorted.Set,
+            Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [],
+            RepairsPassedOver = Sorted.Set,
             GapsTold = Sorted.Set,
         };
     }

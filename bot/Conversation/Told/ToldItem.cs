@@ -8,7 +8,8 @@ public sealed record ToldItem(ToldThing Thing, string Words, bool Taken)
     /// <summary>Whether another item says something else about the same.</summary>
     public bool IsAbout(ToldItem other) => (Thing, other.Thing) switch
     {
-        (ToldThing.Unit, ToldThing.Unit) or (ToldThing.AtUnit, ToldThing.AtUnit) or (ToldThing.Mode, ToldThing.Mode) => true,
+        (ToldThing.Unit, ToldThing.Unit) or (ToldThing.AtUnit, ToldThing.AtUnit) or (ToldThing.Mode, ToldThing.Mode) =>
+            true,
         (ToldThing.Outcome here, ToldThing.Outcome there) => here.Check == there.Check,
         (ToldThing.Measured here, ToldThing.Measured there) => here.Check == there.Check,
         (ToldThing.Symptom here, ToldThing.Symptom there) => here.Id == there.Id,

@@ -14,7 +14,10 @@ using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>What a message tells beside a sign of danger: who is there and a clear trouble count at once, what is not clear is asked for, so that nothing is lost.</summary>
+/// <summary>
+/// What a message tells beside a sign of danger: who is there and a clear trouble count at once, what is not clear is
+/// asked for, so that nothing is lost.
+/// </summary>
 internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
 {
     // Of a trouble that is not clear so many are offered.
@@ -32,7 +35,8 @@ internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
             .. told.Rest.SelectMany(piece => Troubles(turn, piece)),
         ];
         foreach (ToldItem item in items.Where(IsClear)) TakeTrouble(turn, (ToldThing.Symptom)item.Thing, item.Words);
-        ImmutableArray<ToldItem> open = [.. items.Where(item => !IsClear(item) && !IsKnown(turn, item)).DistinctBy(item => item.Thing)];
+        ImmutableArray<ToldItem> open =
+            [.. items.Where(item => !IsClear(item) && !IsKnown(turn, item)).DistinctBy(item => item.Thing)];
         if (!open.IsEmpty) turn.Happen(new WholeTold(open));
         Telling.NoteUnclear(turn, told);
     }
@@ -56,7 +60,8 @@ internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
 
     private static void TakePerson(TurnDraft turn, WholeMessage told)
     {
-        if (turn.State.Role is null && told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person)
+        if (turn.State.Role is null
+            && told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person)
             RoleAnswer.Take(turn, turn.Library.Roles.First(page => page.Role.Id == person.Role));
     }
 
@@ -66,12 +71,14 @@ internal sealed class BesideDanger(WholeReader whole, IMatcher matcher)
         MatchResult match = matcher.Match(piece, turn.State.Series);
         (bool isDoubtful, bool comesAndGoes) = whole.MannerOf(piece);
         double confidence = Doubts.ConfidenceOf(isDoubtful, turn.Library.Settings);
-        if (Offering.CertainSymptom(match) is { } certain) return [new ToldItem(new ToldThing.Symptom(certain, confidence, comesAndGoes), piece, true)];
+        if (Offering.CertainSymptom(match) is { } certain)
+            return [new ToldItem(new ToldThing.Symptom(certain, confidence, comesAndGoes), piece, true)];
         if (match.Decision is not (MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify)) return [];
         return
         [
             .. Offering.Symptoms(turn.Library, match).Take(MostOffered)
-                .Select(page => new ToldItem(new ToldThing.Symptom(page.Id.Value, confidence, comesAndGoes), piece, false)),
+                .Select(
+                    page => new ToldItem(new ToldThing.Symptom(page.Id.Value, confidence, comesAndGoes), piece, false)),
         ];
     }
 

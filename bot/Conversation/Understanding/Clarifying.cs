@@ -9,7 +9,9 @@ using DxAssistant.Knowledge.Search.Indexing;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Asks which of several symptoms is meant: by one short question where that is read sooner, else by a list.</summary>
+/// <summary>
+/// Asks which of several symptoms is meant: by one short question where that is read sooner, else by a list.
+/// </summary>
 internal static class Clarifying
 {
     private const char Between = '+';
@@ -43,7 +45,8 @@ internal static class Clarifying
     /// <param name="most">How many at most.</param>
     public static void Choose(TurnDraft turn, ImmutableArray<SymptomPage> offered, int most = Clarifier.LongestList) =>
         turn.Ask(QuestionKind.Symptom, "", offered.Length == 1 ? "ask-symptom-one" : "ask-symptom",
-            [.. offered.Take(most).Select(page => new Option(page.Id.Value, page.Title.Text)), turn.Option(SymptomAnswer.None, "option-none-of-these")]);
+            [.. offered.Take(most).Select(page => new Option(page.Id.Value, page.Title.Text)),
+                turn.Option(SymptomAnswer.None, "option-none-of-these")]);
 
     /// <summary>Asks on about the symptoms that are left after an answer, or lists them.</summary>
     /// <returns>False when the key is that of one symptom, or of none.</returns>
@@ -61,5 +64,6 @@ internal static class Clarifying
     /// <summary>Whether a key stands for "cannot say: show me all".</summary>
     public static bool IsForAll(string key) => key.EndsWith(Between);
 
-    private static string Key(ImmutableArray<SymptomId> symptoms) => string.Join(Between, symptoms.Select(symptom => symptom.Value));
+    private static string Key(ImmutableArray<SymptomId> symptoms) =>
+        string.Join(Between, symptoms.Select(symptom => symptom.Value));
 }

@@ -26,16 +26,23 @@ internal static class CodeLookUp
 
     /// <summary>Whether a series can show a code, or one that looks the same.</summary>
     public static bool Has(SeriesPage series, string code) =>
-        IsLamp(code) ? series.Codes.Any(known => IsLamp(known.Display)) : Near(series, code) is [{ Fit: <= GlyphFit.SameShape }, ..];
+        IsLamp(code)
+            ? series.Codes.Any(known => IsLamp(known.Display))
+            : Near(series, code) is [{ Fit: <= GlyphFit.SameShape }, ..];
 
-    /// <summary>Whether a series can show a code, or one that can be taken for it with a segment misread or dark.</summary>
-    public static bool CanBe(SeriesPage series, string code) => IsLamp(code) ? series.Codes.Any(known => IsLamp(known.Display)) : !Near(series, code).IsEmpty;
+    /// <summary>
+    /// Whether a series can show a code, or one that can be taken for it with a segment misread or dark.
+    /// </summary>
+    public static bool CanBe(SeriesPage series, string code) =>
+        IsLamp(code) ? series.Codes.Any(known => IsLamp(known.Display)) : !Near(series, code).IsEmpty;
 
     /// <summary>The one code that is meant; null when it can be several, or the series has none such.</summary>
     public static DisplayCode? Only(SeriesPage series, string code, string? look) =>
         Has(series, code) && Fitting(series, code, look) is [var only] && IsWhole(only, look) ? only : null;
 
-    /// <summary>Reports the symptom of a code, asks which of several is shown, or says that the series has none such.</summary>
+    /// <summary>
+    /// Reports the symptom of a code, asks which of several is shown, or says that the series has none such.
+    /// </summary>
     public static void Resolve(TurnDraft turn, SeriesPage series, string code, string? look)
     {
         ImmutableArray<DisplayCode> fits = Fitting(series, code, look);
@@ -47,9 +54,11 @@ internal static class CodeLookUp
     // What is not of the same shape is said to be so: a segment may be misread, or dark.
     private static void Ask(TurnDraft turn, SeriesPage series, string code, ImmutableArray<DisplayCode> fits)
     {
-        if (!Has(series, code)) turn.Say(SegmentKind.Notice, "notice-code-near", Slot.Of("series", series.Title), Slot.Said("code", code));
+        if (!Has(series, code))
+            turn.Say(SegmentKind.Notice, "notice-code-near", Slot.Of("series", series.Title), Slot.Said("code", code));
         turn.Ask(QuestionKind.Code, code, "ask-code",
-            [.. fits.Select(fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),
+            [.. fits.Select(
+                fit => new Option(KeyOf(fit), $"{fit.Display}, {fit.Look}: {fit.Means.Text}", Drawn(turn, fit))),
                 turn.Option(SymptomAnswer.None, "option-none-of-these")]);
     }
 
@@ -65,7 +74,8 @@ internal static class CodeLookUp
         Slot look = Slot.Said("look", code.Look), meaning = Slot.Of("meaning", code.Means);
         Segment understood = IsLamp(code.Display)
             ? turn.Speaker.Say(SegmentKind.Understood, "understood-lamp", look, meaning)
-            : turn.Speaker.Say(SegmentKind.Understood, "understood-code", Slot.Said("code", code.Display), look, meaning);
+            : turn.Speaker.Say(SegmentKind.Understood, "understood-code", Slot.Said("code", code.Display), look,
+                meaning);
         turn.Say(understood with { Pictures = [Drawn(turn, code)] });
         Symptoms.ReportCode(turn, code);
     }
@@ -79,11 +89,13 @@ internal static class CodeLookUp
         GiveUp(turn);
     }
 
-    // Codes of the same shape first; only when there is none, those one segment away, and only then those with a broken digit.
+    // Codes of the same shape first; only when there is none, those one segment away, and only then those with a broken
+    // digit.
     private static ImmutableArray<DisplayCode> Fitting(SeriesPage series, string code, string? look)
     {
         ImmutableArray<DisplayCode> same = Alike(series, code);
-        ImmutableArray<DisplayCode> alike = [.. same.Where(known => look is null || known.Look == look || CanBlink(known, look))];
+        ImmutableArray<DisplayCode> alike =
+            [.. same.Where(known => look is null || known.Look == look || CanBlink(known, look))];
         // A count of blinks is exact: another count is another code.
         return alike.IsEmpty && !IsLamp(code) ? same : alike;
     }
@@ -106,6 +118,7 @@ internal static class CodeLookUp
         && LampPattern.TryRead(known.Look, out LampPattern? shown) && said.CanBe(shown);
 
     // "Red 3" fits green 2, red 3, but the other lamp was not told.
-    private static bool IsWhole(DisplayCode known, string? look) => !LampPattern.TryRead(known.Look, out LampPattern? shown)
+    private static bool IsWhole(DisplayCode known, string? look) =>
+        !LampPattern.TryRead(known.Look, out LampPattern? shown)
         || (LampPattern.TryRead(look, out LampPattern? said) && said.Tells(shown));
 }

@@ -10,19 +10,25 @@ internal static class Codes
 {
     private static readonly GlyphReading Nothing = new("", []);
 
-    /// <returns>False when there is none, or when one is hardly meant: in the middle of a walk a code must be one of the series.</returns>
+    /// <returns>
+    /// False when there is none, or when one is hardly meant: in the middle of a walk a code must be one of the series.
+    /// </returns>
     public static bool Hear(TurnDraft turn, string text)
     {
         string heard = turn.Heard(NoCodes.Blanked(turn, text));
         return GlyphReader.TryRead(heard, out GlyphReading? reading) && Take(turn, reading);
     }
 
-    /// <summary>The same for words that nothing else could be made of, where a code or a complaint is asked for.</summary>
+    /// <summary>
+    /// The same for words that nothing else could be made of, where a code or a complaint is asked for.
+    /// </summary>
     public static bool Guess(TurnDraft turn, string text)
     {
         if (turn.State.Question is not (null or { Kind: QuestionKind.Complaint or QuestionKind.Code })) return false;
         GlyphReading reading = GlyphReader.Read(turn.Heard(NoCodes.Blanked(turn, text)));
-        bool known = turn.View.Series is { } series ? CodeLookUp.CanBe(series, Shown(reading)) : turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, Shown(reading)));
+        bool known = turn.View.Series is { } series
+            ? CodeLookUp.CanBe(series, Shown(reading))
+            : turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, Shown(reading)));
         return reading != Nothing && known && Take(turn, reading);
     }
 
@@ -35,7 +41,8 @@ internal static class Codes
         if (turn.View.Series is { } series) CodeLookUp.Resolve(turn, series, code, Look(reading));
         else if (turn.Library.Series.Values.Any(page => CodeLookUp.CanBe(page, code)))
         {
-            turn.Say(SegmentKind.Understood, "understood-display", Slot.Said("code", $"{code} {Look(reading)}".TrimEnd()));
+            turn.Say(SegmentKind.Understood, "understood-display",
+                Slot.Said("code", $"{code} {Look(reading)}".TrimEnd()));
             turn.Happen(new CodeReported(code, Look(reading)));
         }
         else turn.Say(SegmentKind.Notice, "notice-code-elsewhere", Slot.Said("code", code));
@@ -44,9 +51,12 @@ internal static class Codes
     }
 
     // Where only blinks are told, it is a lamp that shows them.
-    public static string Shown(GlyphReading reading) => reading.Canonical.Length > 0 ? reading.Canonical : CodeLookUp.Lamp;
+    public static string Shown(GlyphReading reading) =>
+        reading.Canonical.Length > 0 ? reading.Canonical : CodeLookUp.Lamp;
 
     // As series pages write it; null when the message does not say how the code is shown.
     public static string? Look(GlyphReading reading) =>
-        LampPattern.Of(reading) is { } lamps ? lamps.ToString() : reading.Flashing switch { true => "flashing", false => "steady", null => null };
+        LampPattern.Of(reading) is { } lamps
+            ? lamps.ToString()
+            : reading.Flashing switch { true => "flashing", false => "steady", null => null };
 }

@@ -16,31 +16,46 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     public CommandWord? Find(string text) => words.Find(text);
 
     /// <summary>Whether a message is a plain yes or no, which tells nothing where something else is asked.</summary>
-    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text) || words.Means("words-plain-no", text) || words.Means("words-soft-no", text);
+    public bool IsYesOrNo(string text) => IsYes(text) || words.Means("words-no", text)
+        || words.Means("words-plain-no", text) || words.Means("words-soft-no", text);
 
     /// <summary>Whether a message is a plain yes.</summary>
     public bool IsYes(string text) => words.Means("words-yes", text) || words.Means("words-plain-yes", text);
 
-    /// <summary>Whether a message says how a trial run went, whatever else its words are like: "it still leaks".</summary>
-    public bool IsOfTrial(string text) => words.Means("words-leaks-again", text) || words.Means("words-redo", text) || words.Means("words-not-cured", text);
+    /// <summary>
+    /// Whether a message says how a trial run went, whatever else its words are like: "it still leaks".
+    /// </summary>
+    public bool IsOfTrial(string text) => words.Means("words-leaks-again", text) || words.Means("words-redo", text)
+        || words.Means("words-not-cured", text);
 
     /// <summary>Whether a message says that the case is about another unit.</summary>
     public bool IsWrongUnit(string text) => words.Means(CommandWords.WrongUnit, text);
 
-    /// <summary>What a message corrects an answer to, and whether it takes the last one back whatever that is; null when it corrects none.</summary>
+    /// <summary>
+    /// What a message corrects an answer to, and whether it takes the last one back whatever that is; null when it
+    /// corrects none.
+    /// </summary>
     public (string Anew, bool TakesBack)? Corrected(string text) => words.Corrected(text);
 
     /// <summary>Whether a word says that something is in order.</summary>
     public bool IsFine(string word) => words.Means("words-fine", word);
 
-    /// <summary>Whether a message begins like one that tells nothing but not knowing: "no idea what unit it is".</summary>
+    /// <summary>
+    /// Whether a message begins like one that tells nothing but not knowing: "no idea what unit it is".
+    /// </summary>
     public bool BeginsUnsure(string text) => words.After("words-unsure", text) is not null;
 
-    /// <summary>What a message asks what to do about: "what should i do if it smells burnt"; null when it asks nothing of the kind.</summary>
+    /// <summary>
+    /// What a message asks what to do about: "what should i do if it smells burnt"; null when it asks nothing of the
+    /// kind.
+    /// </summary>
     public string? WhatIf(string text) => words.After(CommandWords.WhatIf, text);
 
-    /// <summary>A message that asks what to do about something, in the first of the wordings for it; any other as it is.</summary>
-    public string AskedAlike(string text) => WhatIf(text) is { Length: > 0 } about ? $"{words.First(CommandWords.WhatIf)} {about}" : text;
+    /// <summary>
+    /// A message that asks what to do about something, in the first of the wordings for it; any other as it is.
+    /// </summary>
+    public string AskedAlike(string text) =>
+        WhatIf(text) is { Length: > 0 } about ? $"{words.First(CommandWords.WhatIf)} {about}" : text;
 
     /// <summary>A message without its words of anger.</summary>
     public string WithoutAnger(string text) => words.WithoutAnger(text);
@@ -48,7 +63,9 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// <summary>An answer without who gives it and how far they can see; null when neither is said.</summary>
     public string? WithoutTeller(string text) => words.WithoutTeller(text);
 
-    /// <summary>A message without what people begin with while they think; null when it begins with nothing of the kind.</summary>
+    /// <summary>
+    /// A message without what people begin with while they think; null when it begins with nothing of the kind.
+    /// </summary>
     public string? WithoutFillers(string text) => words.WithoutFillers(text);
 
     /// <summary>The command that a longer message begins with; null when it begins with none.</summary>
@@ -82,7 +99,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             return;
         }
 
-        (string? access, bool halfWay, bool wasDanger) = (turn.State.Access, turn.State.Approach is not null, StopSign.IsSeen(turn));
+        (string? access, bool halfWay, bool wasDanger) =
+            (turn.State.Access, turn.State.Approach is not null, StopSign.IsSeen(turn));
         turn.Happen(new TookBack());
         turn.Say(SegmentKind.Notice, "notice-taken-back");
         if (wasDanger && !StopSign.IsSeen(turn)) turn.Say(SegmentKind.Caution, "notice-taken-back-danger");
@@ -104,7 +122,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         if (turn.State.Question is { Kind: QuestionKind.Check } danger && DangerFirst.IsAskedBy(turn, danger.Subject))
             PassOverDanger(turn, danger.Subject, CommandWord.Cannot);
         else if (turn.State is { Unverified: null, ClosedHow: null }) turn.Happen(new LeftToOthers());
-        else if (turn.State.ClosedHow is not null && turn.View.Role.Rank == 0) turn.Say(SegmentKind.Advice, "closed-book-owner");
+        else if (turn.State.ClosedHow is not null && turn.View.Role.Rank == 0)
+            turn.Say(SegmentKind.Advice, "closed-book-owner");
         else turn.Say(SegmentKind.Notice, "notice-answer-first");
     }
 
@@ -122,8 +141,10 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             case { Kind: QuestionKind.Check } danger when DangerFirst.IsAskedBy(turn, danger.Subject):
                 PassOverDanger(turn, danger.Subject, word);
                 break;
-            case { Kind: QuestionKind.Check } needed when CheckQuestion.Page(turn, needed.Subject) is { Needed: true } page: PassOverNeeded(turn, page, word); break;
-            case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject, word); break;
+            case { Kind: QuestionKind.Check } needed when CheckQuestion.Page(turn,
+                needed.Subject) is { Needed: true } page: PassOverNeeded(turn, page, word); break;
+            case { Kind: QuestionKind.Check or QuestionKind.Meaning } question: PassOverCheck(turn, question.Subject,
+                word); break;
             case { Kind: QuestionKind.Access } when word == CommandWord.Skip:
                 turn.Say(SegmentKind.Notice, "notice-cannot-skip-safety");
                 break;
@@ -137,7 +158,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
             case { Kind: QuestionKind.Repair } question: PassOverRepair(turn, question.Subject); break;
             case { Kind: QuestionKind.LeftOut }: LeftOutAnswer.Leave(turn); break;
             case { Kind: QuestionKind.Symptom } list when word == CommandWord.Unsure: ShowAll(turn, list); break;
-            case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "", "ask-complaint-again"); break;
+            case { Kind: QuestionKind.Symptom or QuestionKind.Code }: turn.Ask(QuestionKind.Complaint, "",
+                "ask-complaint-again"); break;
             case { } question when word is CommandWord.Unsure or CommandWord.Cannot:
                 turn.Say(SegmentKind.Notice, UnsureAt(question.Kind));
                 break;
@@ -149,7 +171,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     private static void ShowAll(TurnDraft turn, OpenQuestion list)
     {
         turn.Say(SegmentKind.Notice, "unsure-symptom");
-        if (list.Options.FirstOrDefault(option => Clarifying.IsForAll(option.Key)) is { } all) Clarifying.ChooseLeft(turn, all.Key);
+        if (list.Options.FirstOrDefault(option => Clarifying.IsForAll(option.Key)) is { } all)
+            Clarifying.ChooseLeft(turn, all.Key);
     }
 
     // How to find the answer to a question that cannot be left out.
@@ -185,7 +208,8 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     // Who cannot find out leaves the unit as it is; who is not sure finds out.
     private static void PassOverNeeded(TurnDraft turn, CheckPage page, CommandWord word)
     {
-        turn.Say(SegmentKind.Caution, word == CommandWord.Cannot ? "notice-needed-left" : "notice-needed", Slot.Of("check", page.Title));
+        turn.Say(SegmentKind.Caution, word == CommandWord.Cannot ? "notice-needed-left" : "notice-needed",
+            Slot.Of("check", page.Title));
         if (word == CommandWord.Cannot) turn.Happen(new LeftToOthers());
     }
 
@@ -194,15 +218,20 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
         CheckPage? page = CheckQuestion.Page(turn, check);
         if (page is not null)
             turn.Say(SegmentKind.Understood, "notice-passed-over", Slot.Of("check", page.Title));
-        turn.Happen(new CheckPassedOver(check, reason) { Leaves = reason == CommandWord.Unsure && page is not null ? StateLeft.By(turn, page) : null });
-        if (turn.State.PassedOver.Count % turn.Library.Settings.LeftOut == 0) turn.Say(SegmentKind.Notice, "notice-may-stop-here");
+        turn.Happen(new CheckPassedOver(check, reason)
+        {
+            Leaves = reason == CommandWord.Unsure && page is not null ? StateLeft.By(turn, page) : null,
+        });
+        if (turn.State.PassedOver.Count % turn.Library.Settings.LeftOut == 0)
+            turn.Say(SegmentKind.Notice, "notice-may-stop-here");
     }
 
     // The start and the state for the trial run cannot be refused: without them no case ends.
     private static void RefuseAccess(TurnDraft turn, string access)
     {
         var id = new AccessId(access);
-        if (id == turn.Library.Graph.Access.Start || id == turn.Library.Graph.Access.Verify || !turn.Library.Access.TryGetValue(id, out var page))
+        if (id == turn.Library.Graph.Access.Start || id == turn.Library.Graph.Access.Verify
+            || !turn.Library.Access.TryGetValue(id, out var page))
         {
             turn.Say(SegmentKind.Notice, "notice-answer-first");
             return;

@@ -14,7 +14,9 @@ namespace DxAssistant.Conversation.Understanding;
 /// <summary>Complaints that are a part of a message: "it leaks water and makes a loud noise".</summary>
 internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
 {
-    /// <summary>Hears two complaints of which the whole message makes none or loses one: each is looked for in its own piece.</summary>
+    /// <summary>
+    /// Hears two complaints of which the whole message makes none or loses one: each is looked for in its own piece.
+    /// </summary>
     /// <returns>False when the message is one complaint, or not the first that is told.</returns>
     public bool Hear(TurnDraft turn, string text, MatchResult match)
     {
@@ -30,38 +32,47 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
         ImmutableArray<string> pieces = isCertain ? Tellings(turn, text) : whole.Cut(text);
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
-        if (certain is not [var only]) Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
+        if (certain is not [var only])
+            Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
         else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
         return certain.Length > 1 || !isCertain;
     }
 
-    // "It leaks water and makes a loud noise": each piece tells a trouble that no other does, one of them for certain. Of what may be
-    // several troubles none counts before somebody says which.
+    // "It leaks water and makes a loud noise": each piece tells a trouble that no other does, one of them for certain.
+    // Of what may be several troubles none counts before somebody says which.
     private ImmutableArray<ToldItem> TellsOneEach(TurnDraft turn, ImmutableArray<string> pieces)
     {
         const int fewest = 2;
         if (pieces.Length < 2 || pieces.Any(piece => PlainWords.Of(piece).Length < fewest)) return [];
-        ImmutableArray<string>[] meant = [.. pieces.Select(piece => Offering.PlainSymptoms(matcher.Match(piece, turn.State.Series)))];
-        bool areApart = meant.SelectMany(ids => ids).GroupBy(id => id, StringComparer.Ordinal).All(same => same.Count() == 1);
+        ImmutableArray<string>[] meant =
+            [.. pieces.Select(piece => Offering.PlainSymptoms(matcher.Match(piece, turn.State.Series)))];
+        bool areApart = meant.SelectMany(ids => ids).GroupBy(id => id, StringComparer.Ordinal)
+            .All(same => same.Count() == 1);
         return areApart && meant.All(ids => !ids.IsEmpty) && meant.Any(ids => ids.Length == 1)
-            ? [.. pieces.Zip(meant).SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, whole.MannerOf) with { Taken = told.Second.Length == 1 }))]
+            ? [.. pieces.Zip(meant)
+                .SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, whole.MannerOf)
+                    with { Taken = told.Second.Length == 1 }))]
             : [];
     }
 
-    // Where the whole has made one complaint, it is cut at a small word only into pieces that are complaints themselves: "and the fan is loud".
+    // Where the whole has made one complaint, it is cut at a small word only into pieces that are complaints
+    // themselves: "and the fan is loud".
     private ImmutableArray<string> Tellings(TurnDraft turn, string text)
     {
         const int fewest = 3;
         ImmutableArray<string> cut = whole.Cut(text);
         return cut.All(piece => piece.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= fewest
-            && Offering.CertainSymptom(matcher.Match(piece, turn.State.Series)) is not null) ? cut : [.. Sentences(text)];
+            && Offering.CertainSymptom(matcher.Match(piece, turn.State.Series)) is not null)
+            ? cut
+            : [.. Sentences(text)];
     }
 
     // The pieces that tell of one symptom for certain, the first of each symptom.
     private ImmutableArray<(string Piece, MatchResult Match)> Certain(TurnDraft turn, ImmutableArray<string> pieces) =>
     [
         .. pieces.Select(piece => (Piece: piece, Match: matcher.Match(piece, turn.State.Series)))
-            .Where(heard => Offering.CertainSymptom(heard.Match) is not null).DistinctBy(heard => Offering.CertainSymptom(heard.Match)),
+            .Where(heard => Offering.CertainSymptom(heard.Match) is not null)
+            .DistinctBy(heard => Offering.CertainSymptom(heard.Match)),
     ];
 
     /// <summary>Hears what else a refused message complains of.</summary>
@@ -69,19 +80,26 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
     {
         ImmutableArray<SymptomPage> told =
         [
-            .. Sentences(text).Concat(whole.Cut(text) is { Length: > 1 } cut ? cut : []).Select(piece => matcher.Match(piece, turn.State.Series))
-                .Where(heard => heard.Decision is not MatchDecision.Refuse).Select(Offering.PlainSymptoms).FirstOrDefault(ids => !ids.IsEmpty, [])
+            .. Sentences(text).Concat(whole.Cut(text) is { Length: > 1 } cut ? cut : [])
+                .Select(piece => matcher.Match(piece, turn.State.Series))
+                .Where(heard => heard.Decision is not MatchDecision.Refuse).Select(Offering.PlainSymptoms)
+                .FirstOrDefault(ids => !ids.IsEmpty, [])
                 .Select(id => turn.Library.Symptoms[new SymptomId(id)]),
         ];
         if (told.IsEmpty) return;
         if (!IsFirst(turn)) Complaints.AskWhetherNew(turn, told);
-        else if (told is [var only]) turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
+        else if (told is [var only])
+            turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
         else Clarifying.Choose(turn, told);
     }
 
     private static string[] Sentences(string text) =>
-        text.Split(['.', '!', '?', ';', ',', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several ? several : [];
+        text.Split(['.', '!', '?', ';', ',', '\n'],
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several
+            ? several
+            : [];
 
-    private static bool IsFirst(TurnDraft turn) => turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }
+    private static bool IsFirst(TurnDraft turn) =>
+        turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }
         && turn.State.Question is null or { Kind: QuestionKind.Complaint };
 }

@@ -13,21 +13,33 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Corrections of what was answered: "I measured wrong, it is 10.5k", "no wait, it was free", "I was wrong, it was thin frost".</summary>
-internal sealed class Corrections(Commands commands, CommandWords words, FrozenDictionary<QuestionKind, Answer> answers, Danger danger, WholeReader whole)
+/// <summary>
+/// Corrections of what was answered: "I measured wrong, it is 10.5k", "no wait, it was free", "I was wrong, it was thin
+/// frost".
+/// </summary>
+internal sealed class Corrections(Commands commands, CommandWords words, FrozenDictionary<QuestionKind, Answer> answers,
+    Danger danger, WholeReader whole)
 {
     private const string InsteadOf = "words-instead-of";
 
     private static readonly char[] Stops = [',', ';', '.', '!'];
 
-    /// <summary>Corrects the last answer where the message fits its question, else the latest check with such an answer.</summary>
-    /// <param name="heard">What is left to understand: the message, or what follows a beginning that tells nothing.</param>
+    /// <summary>
+    /// Corrects the last answer where the message fits its question, else the latest check with such an answer.
+    /// </summary>
+    /// <param name="heard">
+    /// What is left to understand: the message, or what follows a beginning that tells nothing.
+    /// </param>
     /// <returns>False when nothing was corrected.</returns>
     public bool Hear(TurnDraft turn, string text, out string heard)
     {
         heard = text;
-        if (!danger.IsTold(text) && (NamedReading.Correct(turn, words, text) || CorrectsNamed(turn, text) || CorrectsTold(turn, text))) return true;
-        if (commands.IsWrongUnit(text) || turn.State.Before is not { } before || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew)) return false;
+        if (!danger.IsTold(text)
+            && (NamedReading.Correct(turn, words, text) || CorrectsNamed(turn, text) || CorrectsTold(turn, text)))
+            return true;
+        if (commands.IsWrongUnit(text) || turn.State.Before is not { } before
+            || commands.Corrected(text) is not var (anew, takesBack) || danger.IsTold(anew))
+            return false;
         if (commands.Find(anew) is { } word)
         {
             Obey(turn, word, takesBack);
@@ -39,7 +51,8 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         if (Fits(turn, before.Question, anew)) return AnswerAnew(turn, anew);
         // A voltage that was misread on the way to a safe state takes that step back before anything else.
         return (takesBack && before.Question is { Kind: QuestionKind.Access } && AnswerAnew(turn, anew))
-            || CorrectsEarlier(turn, anew) || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
+            || CorrectsEarlier(turn, anew)
+            || (takesBack && before.Question is { Kind: QuestionKind.Check } && AnswerAnew(turn, anew));
     }
 
     // "I was wrong, not sure" is not sure of what was answered last.
@@ -55,22 +68,27 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
     private bool AnswerAnew(TurnDraft turn, string anew)
     {
         commands.Obey(turn, CommandWord.Back);
-        return turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Access } asked && answers[asked.Kind].Hear(turn, asked, anew);
+        return turn.State.Question is { Kind: QuestionKind.Check or QuestionKind.Access } asked
+            && answers[asked.Kind].Hear(turn, asked, anew);
     }
 
     private static bool Fits(TurnDraft turn, OpenQuestion? asked, string text) => asked is { Kind: QuestionKind.Check }
         && (OptionMatcher.Find(text, asked.Options, turn.Library.Language) is not null
-            || (!asked.Fields.IsEmpty && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
+            || (!asked.Fields.IsEmpty
+                && ReadingParser.Parse(turn.Heard(text), ReadingContext.None) is not ReadingResult.NotUnderstood));
 
     // "Air filter: full of dust" where it was said to be clean: the check by its title, and another of its answers.
     private bool CorrectsNamed(TurnDraft turn, string text)
     {
         // What is told at a repair is what it did, and no correction.
-        if (turn.State is not { Question: { Kind: QuestionKind.Check or QuestionKind.Access } open, Given.IsEmpty: true } || text.Contains('?', StringComparison.Ordinal)) return false;
+        if (turn.State is not { Question: { Kind: QuestionKind.Check or QuestionKind.Access } open,
+            Given.IsEmpty: true } || text.Contains('?', StringComparison.Ordinal))
+            return false;
         foreach (SeenResult result in turn.View.Results.Reverse().Where(result => result.Check != open.Subject))
         {
             CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
-            if (page.Readings.IsEmpty && words.Beside(page.Title.Text, text) is { Length: > 0 } told && OtherAnswer(turn, page, result, told) is { } meant)
+            if (page.Readings.IsEmpty && words.Beside(page.Title.Text, text) is { Length: > 0 } told
+                && OtherAnswer(turn, page, result, told) is { } meant)
                 return AnswerNamed(turn, page, meant, told);
         }
 
@@ -80,9 +98,15 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
     // "Filter was dirty, not clean": what was found, in the words of its page, and what it was not.
     private bool CorrectsTold(TurnDraft turn, string text)
     {
-        if (turn.State is not { Question.Kind: QuestionKind.Check or QuestionKind.Access, Given.IsEmpty: true, Unconfirmed.IsEmpty: true }
-            || text.Contains('?', StringComparison.Ordinal) || WithoutDenied(text) is not { } told || whole.Read(turn, told) is not { Items: [{ Thing: ToldThing.Outcome { Doubtful: false } seen }], Rest.IsEmpty: true, Unclear.IsEmpty: true }
-            || turn.State.Question.Subject == seen.Check || turn.View.Results.FirstOrDefault(result => result.Check == seen.Check) is not { } known || known.Outcome == seen.Seen) return false;
+        if (turn.State is not { Question.Kind: QuestionKind.Check
+            or QuestionKind.Access, Given.IsEmpty: true, Unconfirmed.IsEmpty: true }
+            || text.Contains('?', StringComparison.Ordinal) || WithoutDenied(text) is not { } told
+            || whole.Read(turn, told) is not { Items: [{ Thing: ToldThing.Outcome { Doubtful: false } seen }],
+                Rest.IsEmpty: true, Unclear.IsEmpty: true }
+            || turn.State.Question.Subject == seen.Check
+            || turn.View.Results.FirstOrDefault(result => result.Check == seen.Check) is not { } known
+            || known.Outcome == seen.Seen)
+            return false;
         CheckPage page = turn.Library.Checks[new CheckId(seen.Check)];
         return page.Readings.IsEmpty && AnswerNamed(turn, page, seen.Seen, told);
     }
@@ -95,7 +119,8 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         return $"{text[..from].TrimEnd().TrimEnd(Stops)} {(stop < 0 ? "" : text[(to + stop + 1)..])}".Trim();
     }
 
-    // Another answer, or the same one more surely; where danger is asked for, and where an answer is needed, a half one corrects nothing.
+    // Another answer, or the same one more surely; where danger is asked for, and where an answer is needed, a half one
+    // corrects nothing.
     private string? OtherAnswer(TurnDraft turn, CheckPage page, SeenResult result, string told)
     {
         string? bare = words.WithoutDoubt(told);
@@ -107,12 +132,14 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
     // The step is chosen anew; but a way to an access state that is half gone is gone to its end.
     private bool AnswerNamed(TurnDraft turn, CheckPage page, string meant, string told)
     {
-        OpenQuestion named = turn.State.Question! with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) };
+        OpenQuestion named = turn.State.Question!
+            with { Kind = QuestionKind.Check, Subject = page.Id.Value, Options = Options(page) };
         if (turn.State.Approach is null) turn.Happen(new CheckReopened(page.Id.Value));
         return CheckAnswer.Choose(turn, named, meant, words.WithoutDoubt(told) is not null);
     }
 
-    private static ImmutableArray<Option> Options(CheckPage page) => [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
+    private static ImmutableArray<Option> Options(CheckPage page) =>
+        [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))];
 
     // No number: it is one of a list that is no longer in sight. Nor half-way through the readings of another check.
     private bool CorrectsEarlier(TurnDraft turn, string text)
@@ -121,7 +148,8 @@ internal sealed class Corrections(Commands commands, CommandWords words, FrozenD
         foreach (SeenResult result in turn.View.Results.Reverse())
         {
             CheckPage page = turn.Library.Checks[new CheckId(result.Check)];
-            if (page.Readings.IsEmpty && OtherAnswer(turn, page, result, text) is { } meant) return AnswerNamed(turn, page, meant, text);
+            if (page.Readings.IsEmpty && OtherAnswer(turn, page, result, text) is { } meant)
+                return AnswerNamed(turn, page, meant, text);
         }
 
         return false;

@@ -13,7 +13,10 @@ internal sealed record DangerSign(CheckPage Check, OutcomeId Outcome)
     public DangerKind Kind => Check.DangerOf(Outcome);
 
     /// <summary>The phrases that say what to do at once.</summary>
-    /// <remarks>Where gas may be in the air, the switch that stops a fire would start one. Only where somebody may have got a shock is a doctor spoken of.</remarks>
+    /// <remarks>
+    /// Where gas may be in the air, the switch that stops a fire would start one. Only where somebody may have got a
+    /// shock is a doctor spoken of.
+    /// </remarks>
     public ImmutableArray<string> AtOnce => Kind switch
     {
         DangerKind.Gas => ["closed-stop-gas"],

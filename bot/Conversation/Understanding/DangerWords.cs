@@ -6,7 +6,9 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Hears signs of danger in the middle of anything: what the pages say that people say who see one.</summary>
-/// <remarks>Water and what is live are told in two clauses too: "there is a socket below, and the water goes right over it".</remarks>
+/// <remarks>
+/// Water and what is live are told in two clauses too: "there is a socket below, and the water goes right over it".
+/// </remarks>
 internal sealed class DangerWords
 {
     // What keeps a clause from telling of water at something live.
@@ -32,7 +34,8 @@ internal sealed class DangerWords
         _otherAlarms = Runs(library, "words-other-alarm");
         _noFire = Runs(library, "words-no-fire");
         _beforeAlarm = [.. PhraseLists.Of(library.Phrases, "words-before-alarm")];
-        _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty).Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
+        _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty)
+            .Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
         _wordings = new UrgentWordings<DangerSign>(library,
             from page in library.Checks.Values
             where !page.Stop.IsEmpty
@@ -42,7 +45,10 @@ internal sealed class DangerWords
             select (said, new DangerSign(page, outcome.Id)));
     }
 
-    /// <summary>The sign of danger that a message tells of, the most urgent of several; null when it tells of none, or asks itself: "sparks? no".</summary>
+    /// <summary>
+    /// The sign of danger that a message tells of, the most urgent of several; null when it tells of none, or asks
+    /// itself: "sparks? no".
+    /// </summary>
     public DangerSign? Find(string text) => FindAll(text).FirstOrDefault();
 
     /// <summary>All signs of danger that a message tells of, the most urgent first.</summary>
@@ -50,52 +56,65 @@ internal sealed class DangerWords
     {
         if (IsAnsweredNo(text)) return [];
         DangerSign[] signs = [.. _clauses.Cut(text).Select(WithoutHarmless).SelectMany(_wordings.FindAll)];
-        return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct().OrderBy(sign => sign.Kind)];
+        return [.. (IsWet(text) && _wetSign is { } wet ? signs.Append(wet) : signs).Distinct()
+            .OrderBy(sign => sign.Kind)];
     }
 
     /// <summary>The pieces of a message that tell of no danger.</summary>
     public ImmutableArray<string> Beside(string text)
     {
         bool isWet = IsWet(text);
-        return [.. _clauses.Cut(text).Where(piece => _wordings.Find(WithoutHarmless(piece)) is null && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
+        return [.. _clauses.Cut(text)
+            .Where(piece => _wordings.Find(WithoutHarmless(piece)) is null
+                && !(isWet && LiveIn(PlainWords.Of(piece)).Any()))];
     }
 
     // "Sparks? no"; but not "there is smoke coming out, is that normal? no".
     private static bool IsAnsweredNo(string text)
     {
         const int few = 3;
-        return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
+        return text.Split('?') is [var asked, var answer] && PlainWords.Of(asked).Length <= few
+            && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
     }
 
-    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may. "Fire it up" starts the unit.
+    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may. "Fire
+    // it up" starts the unit.
     private string WithoutHarmless(string clause)
     {
         string calm = Without(_otherAlarms, clause, (said, at) => at == 0 || _beforeAlarm.Contains(said[at - 1]));
         return Without(_noFire, calm, (_, _) => true);
     }
 
-    private static string Without(ImmutableArray<string[]> runs, string clause, Func<ImmutableArray<string>, int, bool> mayStand)
+    private static string Without(ImmutableArray<string[]> runs, string clause,
+        Func<ImmutableArray<string>, int, bool> mayStand)
     {
         ImmutableArray<string> all = PlainWords.Of(clause), left = all;
         foreach (string[] run in runs)
             for (int at = 0; at + run.Length <= left.Length; at++)
-                if (left.AsSpan(at, run.Length).SequenceEqual(run) && mayStand(left, at)) left = left.RemoveRange(at, run.Length);
+                if (left.AsSpan(at, run.Length).SequenceEqual(run) && mayStand(left, at))
+                    left = left.RemoveRange(at, run.Length);
         return left.Length < all.Length ? string.Join(' ', left) : clause;
     }
 
     private static ImmutableArray<string[]> Runs(Library library, string list) =>
-        [.. PhraseLists.Of(library.Phrases, list).Select(entry => entry.Split(' ')).OrderByDescending(run => run.Length)];
+        [.. PhraseLists.Of(library.Phrases, list).Select(entry => entry.Split(' '))
+            .OrderByDescending(run => run.Length)];
 
     // Whether a message tells of water, and of something live not far from it; what a clause denies tells of neither.
     private bool IsWet(string text)
     {
-        ImmutableArray<string> said = [.. _clauses.Cut(text).Select(PlainWords.Of).Where(clause => !clause.Any(IsDenying)).SelectMany(clause => clause)];
-        return LiveIn(said).Any(live => Enumerable.Range(0, said.Length).Any(at => _wet.Contains(said[at]) && Math.Abs(at - live) <= BetweenWet));
+        ImmutableArray<string> said = [.. _clauses.Cut(text).Select(PlainWords.Of)
+            .Where(clause => !clause.Any(IsDenying)).SelectMany(clause => clause)];
+        return LiveIn(said)
+            .Any(live => Enumerable.Range(0, said.Length)
+                .Any(at => _wet.Contains(said[at]) && Math.Abs(at - live) <= BetweenWet));
     }
 
     private bool IsDenying(string word) => Dry.Contains(word) || _language?.Not.Contains(word) == true;
 
     // Where something live is named.
     private IEnumerable<int> LiveIn(ImmutableArray<string> said) =>
-        Enumerable.Range(0, said.Length).Where(at => _live.Any(words => at + words.Length <= said.Length && said.AsSpan(at, words.Length).SequenceEqual(words.AsSpan())));
+        Enumerable.Range(0, said.Length)
+            .Where(at => _live.Any(words => at + words.Length <= said.Length
+                && said.AsSpan(at, words.Length).SequenceEqual(words.AsSpan())));
 }

@@ -8,8 +8,8 @@ namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>Tells a complaint from its denial: "no water drips" denies one, "not cooling" makes one.</summary>
 /// <remarks>
-/// It is denied when what is left without the denying words stands in something that people say who have the trouble, and
-/// in nothing that they say with a denial in it.
+/// It is denied when what is left without the denying words stands in something that people say who have the trouble,
+/// and in nothing that they say with a denial in it.
 /// </remarks>
 internal sealed class Denials
 {
@@ -18,7 +18,8 @@ internal sealed class Denials
     private const int MostWordsOfPraise = 4;
 
     private static readonly ImmutableHashSet<string> Idle =
-        ["does", "do", "did", "has", "have", "been", "any", "anymore", "more", "longer", "now", "at", "there", "theres", "today", "here", "from", "out"];
+        ["does", "do", "did", "has", "have", "been", "any", "anymore", "more", "longer", "now", "at", "there", "theres",
+            "today", "here", "from", "out"];
 
     private readonly LanguagePage? _language;
     private readonly CommandWords _words;
@@ -28,15 +29,19 @@ internal sealed class Denials
     {
         (_language, _words) = (library.Language, words);
         _said = new(() => library.Symptoms.Values.ToFrozenDictionary(
-            page => page.Id, page => ImmutableArray.CreateRange(page.SaidAs.Prepend(page.Title).Select(said => Read(said.Text)))));
+            page => page.Id,
+            page => ImmutableArray.CreateRange(page.SaidAs.Prepend(page.Title).Select(said => Read(said.Text)))));
     }
 
     /// <summary>Whether words say that a trouble is not there.</summary>
     public bool Denies(string text, SymptomId symptom)
     {
-        if (PlainWords.Of(text).Length > MostWords || text.Contains('?') || !_said.Value.TryGetValue(symptom, out var known)) return false;
+        if (PlainWords.Of(text).Length > MostWords || text.Contains('?')
+            || !_said.Value.TryGetValue(symptom, out var known))
+            return false;
         Saying said = Read(text);
-        return !said.Denied.IsEmpty && !said.Words.IsEmpty && known.Any(one => !one.Denies && one.Holds(said)) && !known.Any(one => one.DeniesTheSame(said));
+        return !said.Denied.IsEmpty && !said.Words.IsEmpty && known.Any(one => !one.Denies && one.Holds(said))
+            && !known.Any(one => one.DeniesTheSame(said));
     }
 
     /// <summary>Whether words deny some trouble, and make no complaint of another.</summary>
@@ -45,17 +50,20 @@ internal sealed class Denials
 
     /// <summary>Whether words say that something is in order, and no more.</summary>
     public bool Praises(string text) =>
-        PlainWords.Of(text) is { Length: > 1 and <= MostWordsOfPraise } && !text.Contains('?') && !Read(text).Denies && _words.EndsIn("words-fine", text);
+        PlainWords.Of(text) is { Length: > 1 and <= MostWordsOfPraise } && !text.Contains('?') && !Read(text).Denies
+            && _words.EndsIn("words-fine", text);
 
     /// <summary>Whether words say that the trouble is gone, whichever it is.</summary>
     public bool SaysGone(string text) => _words.Means("words-gone", text) || _words.EndsIn("words-gone-at-last", text);
 
     private Saying Read(string text)
     {
-        ImmutableArray<string> telling = [.. OptionMatcher.Telling(text, _language).Where(word => !Idle.Contains(word))];
+        ImmutableArray<string> telling =
+            [.. OptionMatcher.Telling(text, _language).Where(word => !Idle.Contains(word))];
         return new Saying(
             [.. telling.Where(word => !Denies(word))],
-            [.. telling.Zip(telling.Skip(1)).Where(pair => Denies(pair.First) && !Denies(pair.Second)).Select(pair => pair.Second)],
+            [.. telling.Zip(telling.Skip(1)).Where(pair => Denies(pair.First) && !Denies(pair.Second))
+                .Select(pair => pair.Second)],
             telling.Any(Denies));
     }
 

@@ -27,6 +27,7 @@ internal static class EarlierHearing
     {
         if (!turn.Library.Repairs.TryGetValue(new RepairId(work.Repair), out var page)) return;
         turn.Say(SegmentKind.Notice, "notice-earlier-work", Slot.Of("repair", page.Title),
-            Slot.Said("date", work.Done.ToString(work.IsOfAnother ? "yyyy-MM" : "yyyy-MM-dd", CultureInfo.InvariantCulture)));
+            Slot.Said("date",
+                work.Done.ToString(work.IsOfAnother ? "yyyy-MM" : "yyyy-MM-dd", CultureInfo.InvariantCulture)));
     }
 }

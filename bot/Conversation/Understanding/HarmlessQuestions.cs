@@ -8,15 +8,21 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding;
 
-/// <summary>Answers what asks for nothing unsafe, whatever its words are like: whether to switch off, whether it may run on, whether to
-/// reset a breaker once, who pays; and waits for who goes and looks.</summary>
-/// <remarks>Each is heard only where nothing else is said beside it. Nothing happens to the case; the question that was open stays open.</remarks>
+/// <summary>
+/// Answers what asks for nothing unsafe, whatever its words are like: whether to switch off, whether it may run on,
+/// whether to reset a breaker once, who pays; and waits for who goes and looks.
+/// </summary>
+/// <remarks>
+/// Each is heard only where nothing else is said beside it. Nothing happens to the case; the question that was open
+/// stays open.
+/// </remarks>
 internal sealed class HarmlessQuestions
 {
     // A longer message tells something besides.
     private const int MostWords = 14;
 
-    private const string Off = "answer-off", Reset = "answer-reset", RunOn = "answer-run-on", StayOff = "answer-stay-off";
+    private const string Off = "answer-off", Reset = "answer-reset", RunOn = "answer-run-on", StayOff =
+        "answer-stay-off";
 
     private readonly ImmutableArray<string> _openings, _off, _runOn, _reset, _warranty, _going;
     private readonly FrozenSet<string> _beside, _besideRunOn, _goingOn, _waits;
@@ -56,24 +62,34 @@ internal sealed class HarmlessQuestions
     }
 
     private bool Asks(string said, ImmutableArray<string> acts, FrozenSet<string> beside) =>
-        PhraseLists.After(_openings, said) is { } asked && PhraseLists.After(acts, asked) is { } rest && IsIdle(rest, beside);
+        PhraseLists.After(_openings, said) is { } asked && PhraseLists.After(acts, asked) is { } rest
+            && IsIdle(rest, beside);
 
     // What was found or told so far says that it must not run: a sign of danger, what its page calls a
     // trouble to stay off with, such as a breaker that trips again, or what can burn.
-    private static bool IsToStayOff(TurnDraft turn) => (turn.State.ClosedHow is not null && EndOfWalk.SuspectsOf(turn).Any(page => page.CanBurn))
-        || turn.State.Symptoms.Any(told => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(told.Symptom)) is { StaysOff: true } or { Danger: not null })
-        || StepChooser.DemandsSafeState(turn.Library, turn.State) || turn.View.Results.Any(result => IsSignToStop(turn, result));
+    private static bool IsToStayOff(TurnDraft turn) =>
+        (turn.State.ClosedHow is not null && EndOfWalk.SuspectsOf(turn).Any(page => page.CanBurn))
+        || turn.State.Symptoms.Any(
+            told => turn.Library.Symptoms.GetValueOrDefault(new SymptomId(told.Symptom)) is { StaysOff: true }
+                or { Danger: not null })
+        || StepChooser.DemandsSafeState(turn.Library, turn.State)
+        || turn.View.Results.Any(result => IsSignToStop(turn, result));
 
     private static bool IsGas(TurnDraft turn) => DangerTrouble.IsGas(turn) || turn.View.Results.Any(result =>
-        IsSignToStop(turn, result) && turn.Library.Checks[new CheckId(result.Check)].DangerOf(new OutcomeId(result.Outcome!)) == DangerKind.Gas);
+        IsSignToStop(turn, result)
+            && turn.Library.Checks[new CheckId(result.Check)].DangerOf(
+                new OutcomeId(result.Outcome!)) == DangerKind.Gas);
 
     private static bool IsSignToStop(TurnDraft turn, SeenResult result) => result.Outcome is { } seen
-        && turn.Library.Checks.GetValueOrDefault(new CheckId(result.Check)) is { } page && (page.Stop.Contains(new OutcomeId(seen)) || page.LeaveOff.Contains(new OutcomeId(seen)));
+        && turn.Library.Checks.GetValueOrDefault(new CheckId(result.Check)) is { } page
+        && (page.Stop.Contains(new OutcomeId(seen)) || page.LeaveOff.Contains(new OutcomeId(seen)));
 
-    private bool Waits(string said) => _waits.Contains(said) || (PhraseLists.After(_going, said) is { Length: > 0 } rest && IsIdle(rest, _goingOn));
+    private bool Waits(string said) =>
+        _waits.Contains(said) || (PhraseLists.After(_going, said) is { Length: > 0 } rest && IsIdle(rest, _goingOn));
 
     // "Not yet" tells how a trial run went.
-    private static bool IsOpenToWaiting(TurnDraft turn) => turn.State.Question is { Kind: not (QuestionKind.Verify or QuestionKind.Gone or QuestionKind.Doubt) };
+    private static bool IsOpenToWaiting(TurnDraft turn) =>
+        turn.State.Question is { Kind: not (QuestionKind.Verify or QuestionKind.Gone or QuestionKind.Doubt) };
 
     private static bool IsIdle(string rest, FrozenSet<string> idle) => PlainWords.Of(rest).All(idle.Contains);
 }

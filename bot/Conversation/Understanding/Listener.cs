@@ -19,12 +19,15 @@ using DxAssistant.Knowledge.Search.Terms;
 namespace DxAssistant.Conversation.Understanding;
 
 /// <summary>
-/// Takes a message, in this order: commands of the conversation, people in need of help, corrections, unsafe requests, signs of danger, questions back, a whole
-/// message that tells more than the open question asks, answers to the open question, codes, complaints in plain words; and says so when it is none of these.
+/// Takes a message, in this order: commands of the conversation, people in need of help, corrections, unsafe requests,
+/// signs of danger, questions back, a whole message that tells more than the open question asks, answers to the open
+/// question, codes, complaints in plain words; and says so when it is none of these.
 /// </summary>
 internal sealed class Listener(
-    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole, Danger danger,
-    FaultQuestions faults, SideQuestions side, FirstHelp help, ComplaintPieces pieces, HarmlessQuestions harmless, RoleAnswer person, GoneTrouble gone, Corrections corrections)
+    Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole,
+    Danger danger,
+    FaultQuestions faults, SideQuestions side, FirstHelp help, ComplaintPieces pieces, HarmlessQuestions harmless,
+    RoleAnswer person, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
     public const int Longest = 4_000;
@@ -59,7 +62,8 @@ internal sealed class Listener(
     public bool IsNo(string text) => !commands.IsYes(text) && commands.IsYesOrNo(text);
 
     /// <summary>The symptom that words tell beyond doubt; null when they tell none or several.</summary>
-    public SymptomId? SymptomIn(string text) => Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
+    public SymptomId? SymptomIn(string text) =>
+        Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
 
     private void Hear(TurnDraft turn, MessageBody.Words words)
     {
@@ -75,11 +79,14 @@ internal sealed class Listener(
     }
 
     private void UnderstandAlike(TurnDraft turn, string text) =>
-        Understand(turn, text, matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(text)), turn.State.Series));
+        Understand(turn, text,
+            matcher.Match(SeriesNames.Without(turn.Library, NoCodes.WithoutTerminals(text)), turn.State.Series));
 
     // "Well, how would I know": but where "so" may begin an answer, the answer comes first.
-    private CommandWord? FoundBehindFillers(TurnDraft turn, string text) => turn.State.Question is { Kind: QuestionKind.Check } open
-        && OptionMatcher.Find(text, open.Options, turn.Library.Language) is null && commands.WithoutFillers(text) is { } bare ? commands.Find(bare) : null;
+    private CommandWord? FoundBehindFillers(TurnDraft turn, string text) =>
+        turn.State.Question is { Kind: QuestionKind.Check } open
+        && OptionMatcher.Find(text, open.Options, turn.Library.Language) is null
+        && commands.WithoutFillers(text) is { } bare ? commands.Find(bare) : null;
 
     private void Understand(TurnDraft turn, string text, MatchResult match)
     {
@@ -95,10 +102,15 @@ internal sealed class Listener(
             }
         }
 
-        if (side.HearIsItDangerous(turn, text) || (!TellsDanger(text) && !IsAnAnswer(turn, text) && harmless.Hear(turn, text))) return;
-        bool isPerson = whole.RoleIn(text) is not null && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
-        if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text))) match = match with { Decision = MatchDecision.None, RefusalId = null };
-        bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text) && !danger.Outranks(text, match);
+        if (side.HearIsItDangerous(turn, text)
+            || (!TellsDanger(text) && !IsAnAnswer(turn, text) && harmless.Hear(turn, text)))
+            return;
+        bool isPerson = whole.RoleIn(text) is not null
+            && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
+        if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text)))
+            match = match with { Decision = MatchDecision.None, RefusalId = null };
+        bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
+            && !danger.Outranks(text, match);
         if (refused) Refuse(turn, text, match);
         if (danger.Hear(turn, text)) return;
         if (refused)
@@ -116,17 +128,20 @@ internal sealed class Listener(
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
-    // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has not tripped"; nor are a few
-    // words where signs of danger are asked for: "just a little hiss".
+    // A few words of the question and its answers are an answer that does not fit, and no request: "plug ok", "it has
+    // not tripped"; nor are a few words where signs of danger are asked for: "just a little hiss".
     private bool IsBriefAtStep(TurnDraft turn, string told)
     {
         string text = commands.WithoutTeller(told) ?? told;
         const int few = 6;
-        if (turn.State.Question is not { Kind: QuestionKind.Check } open || text.Contains('?', StringComparison.Ordinal)) return false;
+        if (turn.State.Question is not { Kind: QuestionKind.Check } open
+            || text.Contains('?', StringComparison.Ordinal))
+            return false;
         if (IsNeeded(turn)) return true;
         if (PlainWords.Of(text).Length > few) return false;
         if (DangerFirst.IsAskedBy(turn, open.Subject)) return true;
-        ImmutableArray<string> known = [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
+        ImmutableArray<string> known =
+            [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
     }
 
@@ -137,10 +152,12 @@ internal sealed class Listener(
         Refusals.Say(turn, match);
     }
 
-    // An owner may say so beside what is refused; a technician is taken at their word only where nothing unsafe is asked for.
+    // An owner may say so beside what is refused; a technician is taken at their word only where nothing unsafe is
+    // asked for.
     private void TakeOwner(TurnDraft turn, string text)
     {
-        if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person
+        if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing)
+            .OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person
             && turn.Library.Roles.First(page => page.Role.Id == person.Role) is { Role.Rank: 0 } owner)
             RoleAnswer.Take(turn, owner);
     }
@@ -153,12 +170,15 @@ internal sealed class Listener(
     }
 
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
-        && turn.State.Question is null or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series or QuestionKind.First };
+        && turn.State.Question is null
+            or { Kind: QuestionKind.Complaint or QuestionKind.Symptom or QuestionKind.Code or QuestionKind.Series
+                or QuestionKind.First };
 
-    private static bool IsNeeded(TurnDraft turn) => turn.State.Question is { Kind: QuestionKind.Check } open && CheckQuestion.Page(turn, open.Subject) is { Needed: true };
+    private static bool IsNeeded(TurnDraft turn) => turn.State.Question is { Kind: QuestionKind.Check } open
+        && CheckQuestion.Page(turn, open.Subject) is { Needed: true };
 
-    // An answer as it stands on the screen is no request, whatever its words are like; nor is one in a few of its words ("it stands
-    // still"), nor a sign of danger where one is asked for.
+    // An answer as it stands on the screen is no request, whatever its words are like; nor is one in a few of its words
+    // ("it stands still"), nor a sign of danger where one is asked for.
     private bool IsAnAnswer(TurnDraft turn, string text)
     {
         const int few = 4;
@@ -176,8 +196,8 @@ internal sealed class Listener(
     /// <summary>Whether words tell of danger.</summary>
     public bool TellsDanger(string text) => danger.IsTold(text);
 
-    // Where a step towards a safe state, a repair or a sign of danger is asked, the answer comes first: nothing else may be
-    // heard into it.
+    // Where a step towards a safe state, a repair or a sign of danger is asked, the answer comes first: nothing else
+    // may be heard into it.
     private static bool TellsMoreThanAsked(TurnDraft turn, string text, WholeMessage told) => told.NeedsConfirming
         && turn.State.Question switch
         {
@@ -199,22 +219,26 @@ internal sealed class Listener(
             return;
         }
 
-        if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && told.Items.IsEmpty && commands.BeginsUnsure(text))
+        if (turn.State.Question is { Kind: QuestionKind.Series or QuestionKind.Role } && told.Items.IsEmpty
+            && commands.BeginsUnsure(text))
         {
             commands.Obey(turn, CommandWord.Unsure);
             return;
         }
 
-        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open && (commands.IsYesOrNo(commands.WithoutFillers(text) ?? text) || IsDenial(turn, text)))
+        if (turn.State.Question is { Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } open
+            && (commands.IsYesOrNo(commands.WithoutFillers(text) ?? text) || IsDenial(turn, text)))
         {
-            bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject) && commands.IsYes(commands.WithoutFillers(text) ?? text);
+            bool isDanger = open.Kind == QuestionKind.Check && DangerFirst.IsAskedBy(turn, open.Subject)
+                && commands.IsYes(commands.WithoutFillers(text) ?? text);
             if (isDanger) turn.Say(SegmentKind.Notice, "notice-which-danger");
             else Misfit.Say(turn);
             return;
         }
 
         if (HearsOfSigns(turn, told)) return;
-        if (turn.State.Question is { Kind: QuestionKind.Check } && told.Items.IsEmpty && Offering.CertainSymptom(match) is null && commands.BegunWith(text) is { } begun)
+        if (turn.State.Question is { Kind: QuestionKind.Check } && told.Items.IsEmpty
+            && Offering.CertainSymptom(match) is null && commands.BegunWith(text) is { } begun)
         {
             commands.Obey(turn, begun);
             return;
@@ -229,27 +253,36 @@ internal sealed class Listener(
         if (turn.View.Series is null && SeriesNames.Find(turn.Library, text) is { } named)
         {
             SeriesNames.Choose(turn, named);
-            if (turn.State.Question is null or { Kind: QuestionKind.Complaint } && SeriesNames.IsAll(turn.Library, text)) return;
+            if (turn.State.Question is null or { Kind: QuestionKind.Complaint }
+                && SeriesNames.IsAll(turn.Library, text))
+                return;
         }
-        else if (turn.View.Series is { } walked && (commands.IsWrongUnit(text) || told is { Items: [{ Thing: ToldThing.Unit }], Rest.IsEmpty: true }))
+        else if (turn.View.Series is { } walked
+            && (commands.IsWrongUnit(text) || told is { Items: [{ Thing: ToldThing.Unit }], Rest.IsEmpty: true }))
         {
             turn.Say(SegmentKind.Notice, "notice-other-unit", Slot.Of("series", walked.Title));
             return;
         }
 
-        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text)) && !pieces.Hear(turn, text, match)) Complain(turn, text, match);
+        if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text))
+            && !pieces.Hear(turn, text, match))
+            Complain(turn, text, match);
         TellMode(turn, told);
         TellPerson(turn, told);
         // What is the whole message was heard as a complaint already.
-        if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length)) Telling.NoteUnclear(turn, told);
+        if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length))
+            Telling.NoteUnclear(turn, told);
         else EarlyReadings.Note(turn, text);
     }
 
-    // One of the signs of danger where they are asked for: which it is has to be named; denying one says nothing of the others.
+    // One of the signs of danger where they are asked for: which it is has to be named; denying one says nothing of the
+    // others.
     private static bool HearsOfSigns(TurnDraft turn, WholeMessage told)
     {
         if (turn.State.Question is not { Kind: QuestionKind.Check } open || !DangerFirst.IsAskedBy(turn, open.Subject)
-            || told.Items.Select(item => item.Thing).OfType<ToldThing.Outcome>().FirstOrDefault(outcome => outcome.Check == open.Subject) is not { } seen) return false;
+            || told.Items.Select(item => item.Thing).OfType<ToldThing.Outcome>()
+                .FirstOrDefault(outcome => outcome.Check == open.Subject) is not { } seen)
+            return false;
         bool isSign = turn.Library.Checks[new CheckId(seen.Check)].Stop.Contains(new OutcomeId(seen.Seen));
         turn.Say(SegmentKind.Notice, isSign ? "notice-which-danger" : "notice-cannot-skip-danger");
         return true;
@@ -257,12 +290,14 @@ internal sealed class Listener(
 
     // "No nothing" denies, and tells no more.
     private static bool IsDenial(TurnDraft turn, string text) =>
-        PlainWords.Of(text) is { IsEmpty: false } said && said.All(word => OptionMatcher.Denies(word, turn.Library.Language));
+        PlainWords.Of(text) is { IsEmpty: false } said
+            && said.All(word => OptionMatcher.Denies(word, turn.Library.Language));
 
     // The mode a trouble shows in, said beside it.
     private static void TellMode(TurnDraft turn, WholeMessage told)
     {
-        if (told.Items.FirstOrDefault(item => item.Thing is ToldThing.Mode)?.Thing is not ToldThing.Mode mode || mode.Running == turn.State.Mode
+        if (told.Items.FirstOrDefault(item => item.Thing is ToldThing.Mode)?.Thing is not ToldThing.Mode mode
+            || mode.Running == turn.State.Mode
             || ToldSpeech.Of(turn, turn.View.Series, mode) is not { } said || !TellsTrouble(turn)) return;
         turn.Happen(new ModeStated(mode.Running));
         turn.Note("understood-mode", ToldSpeech.List("mode", [said]));
@@ -271,26 +306,35 @@ internal sealed class Listener(
     // Who is at the unit, said beside a trouble.
     private static void TellPerson(TurnDraft turn, WholeMessage told)
     {
-        if (turn.State.Role is not null || told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>().FirstOrDefault() is not { } person || !TellsTrouble(turn)) return;
+        if (turn.State.Role is not null || told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>()
+            .FirstOrDefault() is not { } person || !TellsTrouble(turn))
+            return;
         RolePage page = turn.Library.Roles.First(known => known.Role.Id == person.Role);
         turn.Happen(new RoleStated(page.Role.Id));
         turn.Note("understood-role", Slot.Of("role", page.Name));
     }
 
-    private static bool TellsTrouble(TurnDraft turn) => turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()
+    private static bool TellsTrouble(TurnDraft turn) =>
+        turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()
         || turn.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code };
 
-    // Anger is answered, and what it is about is heard all the same; "what do i do" behind a complaint asks for nothing else.
+    // Anger is answered, and what it is about is heard all the same; "what do i do" behind a complaint asks for nothing
+    // else.
     private void Complain(TurnDraft turn, string text, MatchResult match)
     {
-        string bare = match is { Decision: MatchDecision.None, RefusalId: not null } ? commands.WithoutAsking(text) : "";
-        if (bare.Length > 0 && bare.Length < PlainWords.Joined(text).Length && matcher.Match(bare, turn.State.Series) is { Symptoms.IsEmpty: false } told)
+        string bare = match is { Decision: MatchDecision.None, RefusalId: not null }
+            ? commands.WithoutAsking(text)
+            : "";
+        if (bare.Length > 0 && bare.Length < PlainWords.Joined(text).Length
+            && matcher.Match(bare, turn.State.Series) is { Symptoms.IsEmpty: false } told)
         {
             Complaints.Hear(turn, text, told, whole.MannerOf(text));
             return;
         }
 
-        string calm = match is { Decision: MatchDecision.None, RefusalId: not null } ? commands.WithoutAnger(text) : text;
+        string calm = match is { Decision: MatchDecision.None, RefusalId: not null }
+            ? commands.WithoutAnger(text)
+            : text;
         MatchResult heard = calm.Length < text.Trim().Length ? matcher.Match(calm, turn.State.Series) : match;
         if (match.RefusalId is { } page && heard != match && !heard.Symptoms.IsEmpty && turn.State.Symptoms.IsEmpty)
             turn.Quote(SegmentKind.Notice, turn.Library.Refusals[page].Answer);
@@ -306,7 +350,8 @@ internal sealed class Listener(
     private bool Answers(TurnDraft turn, string text) =>
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
-        && (answer.Hear(turn, question, text) || (!TellsDanger(text) && Barer(text).Any(bare => answer.Hear(turn, question, bare))));
+        && (answer.Hear(turn, question, text)
+            || (!TellsDanger(text) && Barer(text).Any(bare => answer.Hear(turn, question, bare))));
 
     // The same answer without "uh" and "well" before it, who gives it and how far they can see.
     private IEnumerable<string> Barer(string text)

@@ -31,7 +31,8 @@ internal static class MeaningKey
         {
             if (part.Split(Inside) is not [var label, var state, var number, var code]
                 || !Unit.TryParse(code, out Unit? unit)
-                || !double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)) return [];
+                || !double.TryParse(number, NumberStyles.Float, CultureInfo.InvariantCulture, out double value))
+                return [];
             var reading = new Reading(label.Length == 0 ? null : label, ReadingStates.Of(state), value, unit, "");
             readings.Add(reading with { Said = ShownValue.Of(reading) });
         }

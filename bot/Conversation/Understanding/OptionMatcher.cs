@@ -10,18 +10,22 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class OptionMatcher
 {
     private static readonly ImmutableHashSet<string> Negations =
-        ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "arent", "cant", "wont", "nothing", "none", "neither"];
+        ["no", "not", "never", "without", "isnt", "doesnt", "dont", "didnt", "wasnt", "arent", "cant", "wont",
+            "nothing", "none", "neither"];
 
     // Words that put what was seen into another time or into doubt.
     private static readonly ImmutableHashSet<string> Elsewhen =
-        ["if", "maybe", "perhaps", "was", "were", "before", "yesterday", "earlier", "gone", "stopped", "away", "used", "except", "but"];
+        ["if", "maybe", "perhaps", "was", "were", "before", "yesterday", "earlier", "gone", "stopped", "away", "used",
+            "except", "but"];
 
     // The most words of a sentence in which a label is looked for.
     private const int ShortSentence = 12;
 
     private static readonly char[] Stops = [',', ';', '.', ':'];
 
-    /// <summary>The option meant by its label, its number in the list or its key; null when none or more than one fits.</summary>
+    /// <summary>
+    /// The option meant by its label, its number in the list or its key; null when none or more than one fits.
+    /// </summary>
     public static Option? Find(string text, ImmutableArray<Option> options, LanguagePage? language = null)
     {
         string said = PlainWords.Joined(text);
@@ -54,13 +58,17 @@ internal static class OptionMatcher
         return Only(options.Where(option => Fits(said, option.Label, language)));
     }
 
-    // The one option of whose label a part of two telling words or more stands in a short sentence: "yes, there is a burning smell".
+    // The one option of whose label a part of two telling words or more stands in a short sentence: "yes, there is a
+    // burning smell".
     private static Option? InSentence(string text, ImmutableArray<Option> options)
     {
         ImmutableArray<string> words = PlainWords.Of(text);
-        if (words.Length > ShortSentence || text.Contains('?') || words.Any(Negations.Contains) || words.Any(Elsewhen.Contains)) return null;
+        if (words.Length > ShortSentence || text.Contains('?') || words.Any(Negations.Contains)
+            || words.Any(Elsewhen.Contains))
+            return null;
         string said = $" {string.Join(' ', PlainWords.Telling(text))} ";
-        return Only(options.Where(option => Parts(option.Label).Any(part => said.Contains($" {part} ", StringComparison.Ordinal))));
+        return Only(options.Where(option => Parts(option.Label)
+            .Any(part => said.Contains($" {part} ", StringComparison.Ordinal))));
     }
 
     // What a label says in each of its clauses, and on either side of an "or".
@@ -79,7 +87,8 @@ internal static class OptionMatcher
     private static bool IsMain([NotNullWhen(false)] LanguagePage? language) => language is null or { IsMain: true };
 
     /// <summary>Whether a label begins with a denial, and so is what "none of it" means.</summary>
-    public static bool BeginsDenied(string label, LanguagePage? language) => PlainWords.Of(label) is [var first, ..] && Denies(first, language);
+    public static bool BeginsDenied(string label, LanguagePage? language) =>
+        PlainWords.Of(label) is [var first, ..] && Denies(first, language);
 
     /// <summary>Whether a word denies what it stands beside.</summary>
     public static bool Denies(string word, LanguagePage? language) =>
@@ -88,9 +97,11 @@ internal static class OptionMatcher
     private static bool Fits(ImmutableArray<string> said, string label, LanguagePage? language)
     {
         ImmutableArray<ImmutableArray<string>> spokenOf =
-            [.. label.Split(Stops).Select(clause => Telling(clause, language)).Where(clause => said.Any(word => Holds(clause, word)))];
+            [.. label.Split(Stops).Select(clause => Telling(clause, language))
+                .Where(clause => said.Any(word => Holds(clause, word)))];
         return said.All(word => spokenOf.Any(clause => Holds(clause, word)))
-            && said.Any(word => Denies(word, language)) == spokenOf.Any(clause => clause.Any(word => Denies(word, language)));
+            && said.Any(word => Denies(word, language)) == spokenOf.Any(
+                clause => clause.Any(word => Denies(word, language)));
     }
 
     private static bool Holds(ImmutableArray<string> clause, string word) => clause.Any(known => SameWord(word, known));
@@ -100,7 +111,8 @@ internal static class OptionMatcher
     {
         if (left == right) return true;
         (string shorter, string longer) = left.Length < right.Length ? (left, right) : (right, left);
-        return shorter.Length >= 4 && longer.Length - shorter.Length <= 3 && longer.StartsWith(shorter, StringComparison.Ordinal);
+        return shorter.Length >= 4 && longer.Length - shorter.Length <= 3
+            && longer.StartsWith(shorter, StringComparison.Ordinal);
     }
 
     private static Option? Only(IEnumerable<Option> options)

@@ -7,16 +7,24 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class PhraseLists
 {
     /// <summary>The entries of a list, as plain words.</summary>
-    public static IEnumerable<string> Of(PhraseBook phrases, string id) => phrases.Template(id).Split(',').Select(PlainWords.Joined).Where(entry => entry.Length > 0);
+    public static IEnumerable<string> Of(PhraseBook phrases, string id) =>
+        phrases.Template(id).Split(',').Select(PlainWords.Joined).Where(entry => entry.Length > 0);
 
     /// <summary>The words of all entries.</summary>
-    public static IEnumerable<string> WordsOf(PhraseBook phrases, string id) => Of(phrases, id).SelectMany(entry => entry.Split(' '));
+    public static IEnumerable<string> WordsOf(PhraseBook phrases, string id) =>
+        Of(phrases, id).SelectMany(entry => entry.Split(' '));
 
     /// <summary>The entries of some lists as beginnings of a message, the longest first.</summary>
     public static ImmutableArray<string> Beginnings(PhraseBook phrases, params string[] ids) =>
-        [.. ids.SelectMany(id => Of(phrases, id)).Distinct().OrderByDescending(entry => entry.Length).ThenBy(entry => entry, StringComparer.Ordinal)];
+        [.. ids.SelectMany(id => Of(phrases, id)).Distinct().OrderByDescending(entry => entry.Length)
+            .ThenBy(entry => entry, StringComparer.Ordinal)];
 
-    /// <summary>What follows one of some beginnings in plain words, empty when nothing does; null when they begin otherwise.</summary>
+    /// <summary>
+    /// What follows one of some beginnings in plain words, empty when nothing does; null when they begin otherwise.
+    /// </summary>
     public static string? After(ImmutableArray<string> beginnings, string said) =>
-        beginnings.FirstOrDefault(words => said == words || said.StartsWith(words + " ", StringComparison.Ordinal)) is { } beginning ? said[beginning.Length..].Trim() : null;
+        beginnings.FirstOrDefault(words => said == words
+            || said.StartsWith(words + " ", StringComparison.Ordinal)) is { } beginning
+            ? said[beginning.Length..].Trim()
+            : null;
 }

@@ -9,7 +9,8 @@ internal static class PlainWords
 {
     private const int Longest = 400;
 
-    private static readonly ImmutableHashSet<string> Fillers = ["a", "an", "the", "is", "its", "it", "are", "was", "all", "and", "or", "of", "on", "to", "please", "im", "i", "just"];
+    private static readonly ImmutableHashSet<string> Fillers = ["a", "an", "the", "is", "its", "it", "are", "was",
+        "all", "and", "or", "of", "on", "to", "please", "im", "i", "just"];
 
     /// <summary>The words of a message, fillers included; at most the first 400 characters are read.</summary>
     public static ImmutableArray<string> Of(string text) => [.. Placed(text).Select(placed => placed.Word)];
@@ -27,8 +28,11 @@ internal static class PlainWords
     /// <summary>The words that carry meaning.</summary>
     public static ImmutableArray<string> Telling(string text) => [.. Of(text).Where(word => !Fillers.Contains(word))];
 
-    /// <summary>Whether there is nothing in a message that could be said aloud; a code of dashes counts as something.</summary>
-    public static bool IsEmpty(string text) => !text.Any(sign => char.IsLetterOrDigit(sign) || sign is (>= '!' and <= '~'));
+    /// <summary>
+    /// Whether there is nothing in a message that could be said aloud; a code of dashes counts as something.
+    /// </summary>
+    public static bool IsEmpty(string text) =>
+        !text.Any(sign => char.IsLetterOrDigit(sign) || sign is (>= '!' and <= '~'));
 
     /// <summary>The words with one blank between them.</summary>
     public static string Joined(string text) => string.Join(' ', Of(text));

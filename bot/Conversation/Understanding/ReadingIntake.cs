@@ -20,7 +20,8 @@ internal static class ReadingIntake
     /// <returns>False when there is no reading in it.</returns>
     public static bool Hear(TurnDraft turn, CheckPage page, string text)
     {
-        ReadingResult parsed = OfTheLast(turn, page, text) ?? ReadingParser.Parse(turn.Heard(text), Context(turn, page));
+        ReadingResult parsed = OfTheLast(turn, page, text)
+            ?? ReadingParser.Parse(turn.Heard(text), Context(turn, page));
         switch (Settled(turn, page, parsed))
         {
             case ReadingResult.Readings readings:
@@ -42,8 +43,11 @@ internal static class ReadingIntake
     private static ReadingResult.Readings? OfTheLast(TurnDraft turn, CheckPage page, string text)
     {
         if (turn.State.Given.IsEmpty || !BareNumber.IsMatch(text)) return null;
-        ReadingField[] open = [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))];
-        return open is [var only] && ReadingParser.Parse(turn.Heard(text), Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null } read
+        ReadingField[] open =
+            [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))];
+        return open is [var only]
+            && ReadingParser.Parse(turn.Heard(text),
+                Context(turn, only)) is ReadingResult.Readings { List: [var reading], Unclear: null } read
             ? read with { List = [reading with { Label = only.Label }] } : null;
     }
 
@@ -72,7 +76,8 @@ internal static class ReadingIntake
 
         ImmutableArray<GivenReading> given = Place(page, readings);
         if (!given.IsEmpty) turn.Happen(new ReadingsGiven(page.Id.Value, given));
-        int placed = readings.Where((reading, place) => FieldOf(page, reading, place, readings.Length) is not null).Count();
+        int placed = readings.Where((reading, place) => FieldOf(page, reading, place, readings.Length) is not null)
+            .Count();
         if (given.Length < placed) turn.Say(SegmentKind.Notice, $"reading-{ReadingReason.Impossible}");
         if (placed < readings.Length)
             turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", Unplaced(page, readings)));
@@ -88,7 +93,9 @@ internal static class ReadingIntake
         else AskRest(turn, page, open);
     }
 
-    /// <summary>The readings that have a place on a check's form and that can be at all: what cannot is no evidence.</summary>
+    /// <summary>
+    /// The readings that have a place on a check's form and that can be at all: what cannot is no evidence.
+    /// </summary>
     public static ImmutableArray<GivenReading> Place(CheckPage page, ImmutableArray<Reading> readings) =>
     [
         .. readings.Select((reading, place) => (reading, field: FieldOf(page, reading, place, readings.Length)))
@@ -119,7 +126,8 @@ internal static class ReadingIntake
                 taken.Add(only with { Label = field.Label });
                 return null;
             case ReadingResult.AskBack unclear:
-                return unclear with { Meanings = [.. unclear.Meanings.Select(meaning => Labelled(meaning, field.Label))] };
+                return unclear
+                    with { Meanings = [.. unclear.Meanings.Select(meaning => Labelled(meaning, field.Label))] };
             default:
                 turn.Say(SegmentKind.Notice, "notice-reading-not-understood",
                     Slot.Of("quantity", field.Label, field.Where.Place),
@@ -134,7 +142,8 @@ internal static class ReadingIntake
     private static void AskWhich(TurnDraft turn, CheckPage page, ReadingResult.AskBack unclear)
     {
         turn.Say(SegmentKind.Notice, $"reading-{unclear.Reason}");
-        ImmutableArray<Meaning> offered = [.. unclear.Meanings.Select(meaning => OnForm(page, meaning)).Where(meaning => !meaning.Readings.IsEmpty)];
+        ImmutableArray<Meaning> offered =
+            [.. unclear.Meanings.Select(meaning => OnForm(page, meaning)).Where(meaning => !meaning.Readings.IsEmpty)];
         NameUnplaced(turn, page, [.. unclear.Meanings.SelectMany(meaning => meaning.Readings)]);
         if (offered.IsEmpty)
         {
@@ -151,23 +160,29 @@ internal static class ReadingIntake
     // Only what has a place on the form is offered: a tap must not end in "I cannot place that".
     private static Meaning OnForm(CheckPage page, Meaning meaning) => new(
     [
-        .. meaning.Readings.Select((reading, place) => (reading, field: FieldOf(page, reading, place, meaning.Readings.Length)))
+        .. meaning.Readings.Select((reading, place) =>
+            (reading, field: FieldOf(page, reading, place, meaning.Readings.Length)))
             .Where(pair => pair.field is not null && IsOfKind(pair.reading, pair.field))
-            .Select(pair => page.Readings.Length == 1 ? pair.reading with { Label = null } : pair.reading with { Label = pair.field!.Label }),
+            .Select(pair => page.Readings.Length == 1 ? pair.reading with { Label = null } : pair.reading
+                with { Label = pair.field!.Label }),
     ]);
 
     /// <summary>Whether a reading may stand in a field: "split 75F" is a difference, and no temperature.</summary>
-    public static bool IsOfKind(Reading reading, ReadingField field) => reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
+    public static bool IsOfKind(Reading reading, ReadingField field) =>
+        reading.State != ReadingState.Number || reading.Unit.Kind == field.Unit.Kind
         || (IsPressure(reading.Unit.Kind) && IsPressure(field.Unit.Kind));
 
-    private static bool IsPressure(QuantityKind kind) => kind is QuantityKind.Pressure or QuantityKind.GaugePressure or QuantityKind.AbsolutePressure;
+    private static bool IsPressure(QuantityKind kind) =>
+        kind is QuantityKind.Pressure or QuantityKind.GaugePressure or QuantityKind.AbsolutePressure;
 
     // What was labelled and belongs elsewhere.
     private static void NameUnplaced(TurnDraft turn, CheckPage page, ImmutableArray<Reading> readings)
     {
-        ImmutableArray<Reading> elsewhere = [.. readings.Where(reading => reading.Label is not null && FieldOf(page, reading, 0, 0) is null)];
+        ImmutableArray<Reading> elsewhere =
+            [.. readings.Where(reading => reading.Label is not null && FieldOf(page, reading, 0, 0) is null)];
         if (!elsewhere.IsEmpty)
-            turn.Say(SegmentKind.Notice, "notice-reading-unplaced", Slot.Said("readings", string.Join(", ", elsewhere.Select(reading => reading.Said).Distinct())));
+            turn.Say(SegmentKind.Notice, "notice-reading-unplaced",
+                Slot.Said("readings", string.Join(", ", elsewhere.Select(reading => reading.Said).Distinct())));
     }
 
     private static string Named(Reading reading) => $"{reading.Label} {ShownValue.Of(reading)}".TrimStart();
@@ -180,7 +195,8 @@ internal static class ReadingIntake
     }
 
     private static ImmutableArray<string> Open(TurnDraft turn, CheckPage page) =>
-        [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label)).Select(field => field.Label)];
+        [.. page.Readings.Where(field => turn.State.Given.All(known => known.Label != field.Label))
+            .Select(field => field.Label)];
 
     private static ReadingContext Context(TurnDraft turn, CheckPage page) => Context(page, turn.View.Series?.Market);
 
@@ -189,9 +205,11 @@ internal static class ReadingIntake
         ReadingContext.ForForm(page.Readings.Select(Line), market);
 
     /// <summary>What one line of a form asks for.</summary>
-    public static ReadingContext Context(ReadingField field, Market? market) => ReadingContext.ForForm([Line(field)], market);
+    public static ReadingContext Context(ReadingField field, Market? market) =>
+        ReadingContext.ForForm([Line(field)], market);
 
-    private static ReadingContext Context(TurnDraft turn, ReadingField field) => Context(field, turn.View.Series?.Market);
+    private static ReadingContext Context(TurnDraft turn, ReadingField field) =>
+        Context(field, turn.View.Series?.Market);
 
     private static AskedField Line(ReadingField field) =>
         new(field.Label, field.Unit, new PossibleRange(field.Lowest, field.Highest));

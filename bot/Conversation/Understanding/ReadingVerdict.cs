@@ -21,16 +21,21 @@ internal static class ReadingVerdict
         CheckQuestion.AskPlainly(turn, page);
     }
 
-    /// <summary>The same for readings that were taken before: when they cannot be right, the check is left to its turn.</summary>
+    /// <summary>
+    /// The same for readings that were taken before: when they cannot be right, the check is left to its turn.
+    /// </summary>
     public static void GiveTold(TurnDraft turn, CheckPage page) => Takes(turn, page);
 
-    /// <summary>Gives the verdict where one of the readings that are in settles it, whatever the open ones are.</summary>
+    /// <summary>
+    /// Gives the verdict where one of the readings that are in settles it, whatever the open ones are.
+    /// </summary>
     /// <returns>False when the open readings matter.</returns>
     public static bool GivesAlready(TurnDraft turn, CheckPage page)
     {
         if (turn.View.Series is not { } series) return false;
         var inputs = turn.Library.JudgeInputsFor(page, series);
-        foreach (Reading reading in page.Readings.Where(field => IsGiven(turn, field)).Select(field => Given(turn, field)))
+        foreach (Reading reading in page.Readings.Where(field => IsGiven(turn, field))
+            .Select(field => Given(turn, field)))
         {
             int place = page.Readings.IndexOf(page.Readings.First(field => field.Label == reading.Label));
             if (JudgeCatalogue.All[page.Calculation!].JudgeAlone(place, reading, inputs) is not { } judgement) continue;
@@ -41,7 +46,8 @@ internal static class ReadingVerdict
         return false;
     }
 
-    private static bool IsGiven(TurnDraft turn, ReadingField field) => turn.State.Given.Any(known => known.Label == field.Label);
+    private static bool IsGiven(TurnDraft turn, ReadingField field) =>
+        turn.State.Given.Any(known => known.Label == field.Label);
 
     // False when the readings cannot be right.
     private static bool Takes(TurnDraft turn, CheckPage page)
@@ -78,7 +84,8 @@ internal static class ReadingVerdict
 
     // Measured again, and still it cannot be: the way past it is said.
     private static bool WasImpossible(TurnDraft turn) =>
-        turn.State.LastReply?.Segments.Any(said => said.From.Contains(new Provenance.Phrase(VerdictWord.Phrase(VerdictKind.Impossible)))) == true;
+        turn.State.LastReply?.Segments.Any(said =>
+            said.From.Contains(new Provenance.Phrase(VerdictWord.Phrase(VerdictKind.Impossible)))) == true;
 
     private static Reading Given(TurnDraft turn, ReadingField field)
     {

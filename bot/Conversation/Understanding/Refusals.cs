@@ -13,10 +13,14 @@ internal static class Refusals
         else turn.Say(SegmentKind.Refusal, "refused");
     }
 
-    /// <summary>Says the fixed answer, and the safe way of who is at the unit: no owner is told to measure or to open anything.</summary>
+    /// <summary>
+    /// Says the fixed answer, and the safe way of who is at the unit: no owner is told to measure or to open anything.
+    /// </summary>
     public static void Say(TurnDraft turn, RefusalPage page)
     {
-        if (!page.Unsafe && turn.State.Question is { Options.IsEmpty: false, Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } && Misfit.IsAgain(turn))
+        if (!page.Unsafe
+            && turn.State.Question is { Options.IsEmpty: false,
+                Kind: not (QuestionKind.Complaint or QuestionKind.Closed) } && Misfit.IsAgain(turn))
         {
             SayOnce(turn, page);
             return;
@@ -27,7 +31,8 @@ internal static class Refusals
         turn.Quote(SegmentKind.Refusal, isOwner && !page.OwnersWay.IsEmpty ? page.OwnersWay : page.SafeWay);
     }
 
-    // Off the subject once more at the same question: what may be answered is named, in place of what was said a moment ago.
+    // Off the subject once more at the same question: what may be answered is named, in place of what was said a moment
+    // ago.
     private static void SayOnce(TurnDraft turn, RefusalPage page)
     {
         bool isSaid = turn.State.LastReply!.Segments.Any(segment => page.Answer.Any(line => line.Text == segment.Text));

@@ -9,8 +9,11 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class ShownValue
 {
     /// <summary>A reading of the log.</summary>
-    public static string Of(GivenReading given) => Of(new Reading(given.Label, ReadingStates.Of(given.State), given.Value,
-        Unit.TryParse(given.Unit, out Unit? unit) ? unit : throw new ArgumentException($"no unit {given.Unit}", nameof(given)), given.Words));
+    public static string Of(GivenReading given) =>
+        Of(new Reading(given.Label, ReadingStates.Of(given.State), given.Value,
+            Unit.TryParse(given.Unit, out Unit? unit)
+                ? unit
+                : throw new ArgumentException($"no unit {given.Unit}", nameof(given)), given.Words));
 
     public static string Of(Reading reading) => Figures.Of(reading);
 }

@@ -17,7 +17,8 @@ internal static class SupplyTerminals
     public static bool AreOf(CheckPage page, ReadingField field, string label)
     {
         ImmutableArray<string> ends = [.. PlainWords.Of(label).Order(StringComparer.Ordinal)];
-        string[] named = [.. Terminal.Matches(field.Where.Text).Select(found => found.Value.ToLowerInvariant()).Distinct().Order(StringComparer.Ordinal)];
+        string[] named = [.. Terminal.Matches(field.Where.Text).Select(found => found.Value.ToLowerInvariant())
+            .Distinct().Order(StringComparer.Ordinal)];
         return page.Calculation == Calculation && PlainWords.Of(field.Label).Contains("supply")
             && Supplies.Any(supply => supply.SequenceEqual(ends)) && (named.Length == 0 || named.SequenceEqual(ends));
     }

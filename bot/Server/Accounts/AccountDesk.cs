@@ -4,7 +4,9 @@ using DxAssistant.Cases.Accounts;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>Changes of accounts and tokens, each with its audit line; the same for the command and for the page.</summary>
+/// <summary>
+/// Changes of accounts and tokens, each with its audit line; the same for the command and for the page.
+/// </summary>
 /// <remarks>Each change gives null when it is done, else one line that says why not.</remarks>
 internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider clock)
 {
@@ -19,7 +21,8 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
         if (unknown is not null || roles == AccountRoles.None) return NoRole(unknown);
         if (!book.HasAccounts && !roles.HasFlag(AccountRoles.Administrator))
             return "The first account must be an administrator's: give it the role administrator.";
-        if (password is null && !book.HasAccounts) return "The first account has a password: the company's sign-in may be away one day.";
+        if (password is null && !book.HasAccounts)
+            return "The first account has a password: the company's sign-in may be away one day.";
         if (password is not null && SignIn.Problem(password) is { } problem) return problem;
         if (!book.Add(SignIn.Make(name, roles, password))) return $"There is an account {name} already.";
         book.Note(by, "added account", name);
@@ -39,8 +42,10 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
         return Change(by, "changed roles", name, account => account with { Roles = roles });
     }
 
-    /// <summary>Closes or opens an account; closed, it cannot sign in and its sessions end. Opened again it is that of whoever comes
-    /// next with its name from the company.</summary>
+    /// <summary>
+    /// Closes or opens an account; closed, it cannot sign in and its sessions end. Opened again it is that of whoever
+    /// comes next with its name from the company.
+    /// </summary>
     public string? SetOpen(string by, string name, bool open)
     {
         if (!open && IsLastAdministrator(name)) return LastOne(name);
@@ -52,13 +57,15 @@ internal sealed class AccountDesk(AccountBook book, SignIn signIn, TimeProvider 
     /// <param name="id">As <see cref="NewTokenId"/> gives it.</param>
     /// <param name="problem">Why none was made; null when one was.</param>
     /// <returns>The token with its secret, which is shown this once.</returns>
-    public TokenView? MakeToken(string by, string id, string? label, IEnumerable<string> scopeNames, out string? problem)
+    public TokenView? MakeToken(string by, string id, string? label, IEnumerable<string> scopeNames,
+        out string? problem)
     {
         var scopes = RoleNames.Scopes(scopeNames, out string? unknown);
         string text = (label ?? "").Trim();
         problem = text.Length is 0 or > LongestLabel ? "Say in a few words what the token is for."
             : unknown is not null || scopes == TokenScopes.None
-                ? $"{unknown ?? "Nothing"} is not what a token may do: choose of {RoleNames.All<TokenScopes>()}." : null;
+                ? $"{unknown ?? "Nothing"} is not what a token may do: choose of {RoleNames.All<TokenScopes>()}."
+                : null;
         if (problem is not null) return null;
         string secret = TokenText.New();
         var token = new ApiToken(id, text, scopes, by, clock.GetUtcNow(), null);

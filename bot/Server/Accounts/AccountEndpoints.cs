@@ -27,9 +27,12 @@ internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book, Reque
 
         // The password is no part of what is kept of the request: even its hash is nobody's business.
         string roles = string.Join(',', asked!.Roles ?? []);
-        var (name, isFirst, wrong) = await keys.TakeAsync(http, $"add account {asked.Name} {roles}", asked.Name ?? "", cancel);
+        var (name, isFirst, wrong) =
+            await keys.TakeAsync(http, $"add account {asked.Name} {roles}", asked.Name ?? "", cancel);
         if (wrong is not null) return wrong;
-        return !isFirst && book.Find(AccountName.Read(name) ?? "") is not null ? Results.NoContent() : Done(desk.Add(By(http), asked.Name, asked.Roles ?? [], asked.Password ?? ""));
+        return !isFirst && book.Find(AccountName.Read(name) ?? "") is not null
+            ? Results.NoContent()
+            : Done(desk.Add(By(http), asked.Name, asked.Roles ?? [], asked.Password ?? ""));
     }
 
     private async Task<IResult> ChangeAsync(HttpContext http, string name, CancellationToken cancel)
@@ -47,7 +50,8 @@ internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book, Reque
         var (asked, refusal) = await SmallJson.ReadAsync<TokenRequest>(http.Request, cancel);
         if (refusal is not null) return refusal;
         string scopes = string.Join(',', asked!.Scopes ?? []);
-        var (id, isFirst, wrong) = await keys.TakeAsync(http, $"make token {RequestKeys.Short(asked.Label ?? "")} {scopes}", AccountDesk.NewTokenId(), cancel);
+        var (id, isFirst, wrong) = await keys.TakeAsync(http,
+            $"make token {RequestKeys.Short(asked.Label ?? "")} {scopes}", AccountDesk.NewTokenId(), cancel);
         if (wrong is not null) return wrong;
         if (!isFirst && book.Tokens().FirstOrDefault(made => made.Id == id) is { } made) return Again(By(http), made);
         return desk.MakeToken(By(http), id, asked.Label, asked.Scopes ?? [], out string? problem) is { } token
@@ -58,7 +62,8 @@ internal sealed class AccountEndpoints(AccountDesk desk, AccountBook book, Reque
     // Whoever asks again never saw the answer, and its secret is kept nowhere: the token gets a new one.
     private IResult Again(string by, ApiToken made) => desk.RenewToken(by, made) is { } token
         ? Results.Json(token, ChatJson.Options, statusCode: StatusCodes.Status201Created)
-        : Refusal.Because(StatusCodes.Status422UnprocessableEntity, "The token that this Idempotency-Key made was revoked.");
+        : Refusal.Because(StatusCodes.Status422UnprocessableEntity,
+            "The token that this Idempotency-Key made was revoked.");
 
     private static string By(HttpContext http) => Person.Of(http.User)!.Name;
 

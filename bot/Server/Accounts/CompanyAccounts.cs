@@ -4,8 +4,10 @@ using DxAssistant.Cases.Accounts;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Finds the account of somebody whom their company vouches for, and says whether they are let in.</summary>
-/// <remarks>An account with a password is never entered by the company's word: a company can name whomever it likes, and the accounts
-/// that were made here are not its own.</remarks>
+/// <remarks>
+/// An account with a password is never entered by the company's word: a company can name whomever it likes, and the
+/// accounts that were made here are not its own.
+/// </remarks>
 internal sealed class CompanyAccounts(AccountBook book, CompanySettings company)
 {
     /// <param name="issuer">Who vouches.</param>
@@ -19,7 +21,9 @@ internal sealed class CompanyAccounts(AccountBook book, CompanySettings company)
         if (name is null) return Refuse("?", $"has no name in {company.NameClaim}");
         if (company.RolesClaim is null) return Enter(subject, book.Find(name), name);
         var roles = RolesOf(told, company.RolesClaim);
-        return roles == AccountRoles.None ? Refuse(name, $"nothing in {company.RolesClaim} is a role here") : Enter(subject, WithRoles(name, roles), name);
+        return roles == AccountRoles.None
+            ? Refuse(name, $"nothing in {company.RolesClaim} is a role here")
+            : Enter(subject, WithRoles(name, roles), name);
     }
 
     private Account? Enter(string subject, Account? account, string name)
@@ -28,13 +32,15 @@ internal sealed class CompanyAccounts(AccountBook book, CompanySettings company)
         if (account.PasswordHash is not null) return Refuse(name, "the account has a password");
         if (!account.IsOpen || account.Roles == AccountRoles.None) return Refuse(name, "the account is closed");
         book.Company.Bind(subject, name);
-        if (book.Company.AccountOf(subject) != name) return Refuse(name, "the account is somebody else's at the company");
+        if (book.Company.AccountOf(subject) != name)
+            return Refuse(name, "the account is somebody else's at the company");
         book.Note(name, "signed in at the company");
         return account;
     }
 
     private AccountRoles RolesOf(ClaimsPrincipal told, string claim) =>
-        told.FindAll(claim).Aggregate(AccountRoles.None, (all, one) => all | company.Roles.GetValueOrDefault(one.Value));
+        told.FindAll(claim)
+            .Aggregate(AccountRoles.None, (all, one) => all | company.Roles.GetValueOrDefault(one.Value));
 
     // The company says who may what: a new account is made so, an old one is changed, and its other sessions end.
     private Account? WithRoles(string name, AccountRoles roles)
@@ -47,7 +53,8 @@ internal sealed class CompanyAccounts(AccountBook book, CompanySettings company)
         }
 
         if (account.PasswordHash is not null || account.Roles == roles) return account;
-        if (book.Replace(account with { Roles = roles, Stamp = SignIn.NewStamp() }, account.Stamp)) book.Note("company", "changed roles", name);
+        if (book.Replace(account with { Roles = roles, Stamp = SignIn.NewStamp() }, account.Stamp))
+            book.Note("company", "changed roles", name);
         return book.Find(name);
     }
 

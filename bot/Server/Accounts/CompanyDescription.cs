@@ -4,8 +4,10 @@ using Microsoft.IdentityModel.Protocols.OpenIdConnect;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Reads what a company's sign-in says of itself, and takes it only when it fits.</summary>
-/// <remarks>Source, from memory: OpenID Connect Discovery 1.0, 4.3 (the issuer named there is the one that was asked), 3 (what it
-/// has to name).</remarks>
+/// <remarks>
+/// Source, from memory: OpenID Connect Discovery 1.0, 4.3 (the issuer named there is the one that was asked), 3 (what
+/// it has to name).
+/// </remarks>
 internal sealed class CompanyDescription(Uri issuer) : IConfigurationRetriever<OpenIdConnectConfiguration>
 {
     private const string Place = ".well-known/openid-configuration";
@@ -29,7 +31,8 @@ internal sealed class CompanyDescription(Uri issuer) : IConfigurationRetriever<O
         }
     }
 
-    public async Task<OpenIdConnectConfiguration> GetConfigurationAsync(string address, IDocumentRetriever retriever, CancellationToken cancel)
+    public async Task<OpenIdConnectConfiguration> GetConfigurationAsync(string address, IDocumentRetriever retriever,
+        CancellationToken cancel)
     {
         var read = await OpenIdConnectConfigurationRetriever.GetAsync(address, retriever, cancel);
         return Problem(issuer, read) is { } problem ? throw new InvalidOperationException(problem) : read;
@@ -41,9 +44,12 @@ internal sealed class CompanyDescription(Uri issuer) : IConfigurationRetriever<O
             return $"the sign-in at {issuer} calls itself {read.Issuer ?? "nothing"}: give that as --company, if it is yours";
         if (string.IsNullOrEmpty(read.AuthorizationEndpoint) || string.IsNullOrEmpty(read.TokenEndpoint))
             return $"the sign-in at {issuer} names no place to send people to or to fetch their token from: it is no OpenID Connect provider for web programs";
-        if (read.ResponseTypesSupported.Count > 0 && !read.ResponseTypesSupported.Contains(OpenIdConnectResponseType.Code))
+        if (read.ResponseTypesSupported.Count > 0
+            && !read.ResponseTypesSupported.Contains(OpenIdConnectResponseType.Code))
             return $"the sign-in at {issuer} does not offer the code flow: have whoever keeps it allow \"code\"";
-        return read.SigningKeys.Count == 0 ? $"the sign-in at {issuer} names no keys by which its tokens could be checked" : null;
+        return read.SigningKeys.Count == 0
+            ? $"the sign-in at {issuer} names no keys by which its tokens could be checked"
+            : null;
     }
 
     private static string AddressOf(Uri issuer) => $"{Plain(issuer)}/{Place}";
@@ -54,5 +60,6 @@ internal sealed class CompanyDescription(Uri issuer) : IConfigurationRetriever<O
     private static HttpDocumentRetriever Documents(Uri issuer) =>
         new(new HttpClient { Timeout = TimeSpan.FromSeconds(10) }) { RequireHttps = !issuer.IsLoopback };
 
-    private static string Innermost(Exception error) => error.InnerException is { } inner ? Innermost(inner) : error.Message.ReplaceLineEndings(" ");
+    private static string Innermost(Exception error) =>
+        error.InnerException is { } inner ? Innermost(inner) : error.Message.ReplaceLineEndings(" ");
 }

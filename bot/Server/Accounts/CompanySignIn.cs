@@ -6,8 +6,10 @@ using Microsoft.IdentityModel.Protocols.OpenIdConnect;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>People sign in at their company and come back with its word for who they are.</summary>
-/// <remarks>Sources, from memory: OpenID Connect Core 1.0, 3.1 (code flow), 3.1.3.7 (what is checked of a token); RFC 7636 (PKCE).
-/// All of it is the framework's own handler.</remarks>
+/// <remarks>
+/// Sources, from memory: OpenID Connect Core 1.0, 3.1 (code flow), 3.1.3.7 (what is checked of a token); RFC 7636
+/// (PKCE). All of it is the framework's own handler.
+/// </remarks>
 internal static class CompanySignIn
 {
     public const string Scheme = "company";
@@ -46,14 +48,16 @@ internal static class CompanySignIn
         }
     }
 
-    // The cookie of the session is not sent along with the way back from another site: the page there asks anew, and goes on.
+    // The cookie of the session is not sent along with the way back from another site: the page there asks anew, and
+    // goes on.
     private static string Onward(string? then) => "/sign-in?then=" + Uri.EscapeDataString(then ?? "/");
 
     private static void Configure(OpenIdConnectOptions options, CompanySettings company)
     {
         (options.ClientId, options.ClientSecret) = (company.Client, company.Secret);
         options.ConfigurationManager = CompanyDescription.Kept(company.Issuer);
-        (options.ResponseType, options.ResponseMode, options.UsePkce) = (OpenIdConnectResponseType.Code, OpenIdConnectResponseMode.Query, true);
+        (options.ResponseType, options.ResponseMode, options.UsePkce) =
+            (OpenIdConnectResponseType.Code, OpenIdConnectResponseMode.Query, true);
         (options.SignInScheme, options.CallbackPath, options.MapInboundClaims) = (Schemes.Session, Back, false);
         foreach (string scope in company.Scopes) options.Scope.Add(scope);
         foreach (var cookie in new[] { options.CorrelationCookie, options.NonceCookie })
@@ -66,10 +70,12 @@ internal static class CompanySignIn
     {
         var services = context.HttpContext.RequestServices;
 
-        // The handler takes an unsigned token in this flow, as OpenID Connect Core 3.1.3.7 allows; this program does not.
+        // The handler takes an unsigned token in this flow, as OpenID Connect Core 3.1.3.7 allows; this program does
+        // not.
         if (context.SecurityToken.RawSignature.Length == 0)
             context.Fail("the token is not signed");
-        else if (services.GetRequiredService<CompanyAccounts>().LetIn(context.SecurityToken.Issuer, context.Principal!) is { } account)
+        else if (services.GetRequiredService<CompanyAccounts>()
+            .LetIn(context.SecurityToken.Issuer, context.Principal!) is { } account)
             context.Principal = services.GetRequiredService<Sessions>().UserOf(account);
         else
             context.Fail("there is no account for that person");

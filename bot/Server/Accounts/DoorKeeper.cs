@@ -7,7 +7,8 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Lets a request pass its door, or says why not: sign in first, or not with these rights.</summary>
-internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, AccountBook book, ICaseStore store, IConfiguration configuration)
+internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, AccountBook book, ICaseStore store,
+    IConfiguration configuration)
 {
     private const string CasesPath = "/api/cases";
     private const int LongestNoted = 200;
@@ -39,7 +40,8 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
     private static bool Changes(string method) => !HttpMethods.IsGet(method) && !HttpMethods.IsHead(method);
 
     private static string? CaseOf(PathString path) =>
-        path.StartsWithSegments(CasesPath, StringComparison.OrdinalIgnoreCase, out var rest) && rest.Value is { Length: > 1 } text
+        path.StartsWithSegments(CasesPath, StringComparison.OrdinalIgnoreCase, out var rest)
+            && rest.Value is { Length: > 1 } text
             ? text.Split('/')[1] : null;
 
     private Task SeeAsync(HttpContext http, Person person, string id)
@@ -65,14 +67,16 @@ internal sealed class DoorKeeper(RequestDelegate next, CaseGrants grants, Accoun
     {
         book.Note(person.Name, "was refused", Short($"{http.Request.Method} {http.Request.Path}"));
         return IsForAPage(http.Request) ? Pages.RefuseAsync(http) : Refusal.Because(
-            StatusCodes.Status403Forbidden, "Your account may not do that. Ask whoever keeps the accounts.").ExecuteAsync(http);
+            StatusCodes.Status403Forbidden, "Your account may not do that. Ask whoever keeps the accounts.")
+            .ExecuteAsync(http);
     }
 
     // A browser that goes to an address, not a script that asks.
     private static bool IsForAPage(HttpRequest request) => !Changes(request.Method) && !IsApi(request)
         && request.Headers.Accept.ToString().Contains("text/html", StringComparison.OrdinalIgnoreCase);
 
-    private static bool IsApi(HttpRequest request) => request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
+    private static bool IsApi(HttpRequest request) =>
+        request.Path.StartsWithSegments("/api", StringComparison.OrdinalIgnoreCase);
 
     // The same as for a case that does not exist: a name that was guessed tells nothing.
     private Task UnknownAsync(HttpContext http, Person person, string id)

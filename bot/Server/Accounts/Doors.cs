@@ -3,7 +3,9 @@ using DxAssistant.Cases.Accounts;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>All doors of the server: the one place that says who may do what. What has no door is for administrators.</summary>
+/// <summary>
+/// All doors of the server: the one place that says who may do what. What has no door is for administrators.
+/// </summary>
 internal static class Doors
 {
     private const AccountRoles Work = AccountRoles.Technician | AccountRoles.Desk;

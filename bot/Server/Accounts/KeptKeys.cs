@@ -6,7 +6,9 @@ using Microsoft.AspNetCore.DataProtection.Repositories;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>Lets the framework keep the keys of sessions in the book of accounts instead of a folder of one machine.</summary>
+/// <summary>
+/// Lets the framework keep the keys of sessions in the book of accounts instead of a folder of one machine.
+/// </summary>
 internal sealed class KeptKeys(KeyBook book) : IXmlRepository
 {
     // The framework would take the folder of the program, which differs from server to server.
@@ -20,5 +22,6 @@ internal sealed class KeptKeys(KeyBook book) : IXmlRepository
 
     public IReadOnlyCollection<XElement> GetAllElements() => [.. book.All().Select(body => XElement.Parse(body))];
 
-    public void StoreElement(XElement element, string friendlyName) => book.Keep(friendlyName, element.ToString(SaveOptions.DisableFormatting));
+    public void StoreElement(XElement element, string friendlyName) =>
+        book.Keep(friendlyName, element.ToString(SaveOptions.DisableFormatting));
 }

@@ -9,7 +9,8 @@ namespace DxAssistant.Server.Accounts;
 internal sealed record Person(string Name, AccountRoles Roles, TokenScopes? Scopes)
 {
     /// <summary>The one person at this machine, while there are no accounts.</summary>
-    public static readonly Person AtThisMachine = new(Channels.ActivityReader.Nameless, AccountRoles.Administrator, null);
+    public static readonly Person AtThisMachine =
+        new(Channels.ActivityReader.Nameless, AccountRoles.Administrator, null);
 
     private const string RolesClaim = "roles";
     private const string ScopesClaim = "scopes";

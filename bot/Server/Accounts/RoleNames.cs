@@ -24,10 +24,12 @@ internal static class RoleNames
 
     /// <summary>All that can be written, commas between.</summary>
     public static string All<T>() where T : struct, Enum =>
-        string.Join(", ", Enum.GetValues<T>().Where(value => Convert.ToInt32(value) != 0).Select(value => Write(value.ToString())));
+        string.Join(", ", Enum.GetValues<T>().Where(value => Convert.ToInt32(value) != 0)
+            .Select(value => Write(value.ToString())));
 
     private static ImmutableArray<string> Names<T>(T all, T none) where T : struct, Enum =>
-        [.. Enum.GetValues<T>().Where(one => !one.Equals(none) && all.HasFlag(one)).Select(one => Write(one.ToString()))];
+        [.. Enum.GetValues<T>().Where(one => !one.Equals(none) && all.HasFlag(one))
+            .Select(one => Write(one.ToString()))];
 
     private static List<T> Read<T>(IEnumerable<string?> names, out string? unknown) where T : struct, Enum
     {
@@ -40,5 +42,6 @@ internal static class RoleNames
     }
 
     private static string Write(string name) => string.Concat(
-        name.Select((c, at) => char.IsAsciiLetterUpper(c) && at > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+        name.Select((c, at) => char.IsAsciiLetterUpper(c)
+            && at > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
 }

@@ -5,7 +5,9 @@ using Microsoft.AspNetCore.Authentication.Cookies;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>The ways in which a request says who asks: a session of the browser, a token, or being at this machine.</summary>
+/// <summary>
+/// The ways in which a request says who asks: a session of the browser, a token, or being at this machine.
+/// </summary>
 internal static class Schemes
 {
     public const string Session = "session";
@@ -35,8 +37,10 @@ internal static class Schemes
     private static string Of(HttpContext http, AccountBook book) =>
         !book.HasAccounts ? Workstation : http.Request.Headers.Authorization.Count > 0 ? Token : Session;
 
-    /// <param name="safe">Whether browsers come by HTTPS alone; then the name promises that no other host set the cookie
-    /// (RFC 6265bis, 4.1.3.2).</param>
+    /// <param name="safe">
+    /// Whether browsers come by HTTPS alone; then the name promises that no other host set the cookie
+    /// (RFC 6265bis, 4.1.3.2).
+    /// </param>
     private static void Configure(CookieAuthenticationOptions options, bool safe)
     {
         options.Cookie.Name = safe ? "__Host-dxassistant" : "dxassistant";
@@ -50,7 +54,8 @@ internal static class Schemes
 
     private static Task StillGoodAsync(CookieValidatePrincipalContext context)
     {
-        if (!context.HttpContext.RequestServices.GetRequiredService<Sessions>().GoesOn(context.Principal)) context.RejectPrincipal();
+        if (!context.HttpContext.RequestServices.GetRequiredService<Sessions>().GoesOn(context.Principal))
+            context.RejectPrincipal();
         return Task.CompletedTask;
     }
 }

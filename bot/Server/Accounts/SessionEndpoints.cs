@@ -23,7 +23,9 @@ internal sealed class SessionEndpoints(SignIn signIn, Sessions sessions, Account
         if (NobodyNeedsTo() is { } refused) return refused;
         var (typed, refusal) = await SmallJson.ReadAsync<SignInRequest>(http.Request, cancel);
         if (typed is null) return refusal!;
-        return signIn.Try(typed.Name, typed.Password) is { } account ? await LetInAsync(http, account, "signed in") : NotRight();
+        return signIn.Try(typed.Name, typed.Password) is { } account
+            ? await LetInAsync(http, account, "signed in")
+            : NotRight();
     }
 
     // By the old password, not by the session: who finds an open browser does not keep the account.
@@ -32,11 +34,13 @@ internal sealed class SessionEndpoints(SignIn signIn, Sessions sessions, Account
         if (NobodyNeedsTo() is { } refused) return refused;
         var (typed, refusal) = await SmallJson.ReadAsync<PasswordRequest>(http.Request, cancel);
         if (typed is null) return refusal!;
-        if (SignIn.Problem(typed.Fresh ?? "") is { } problem) return Refusal.Because(StatusCodes.Status422UnprocessableEntity, problem);
+        if (SignIn.Problem(typed.Fresh ?? "") is { } problem)
+            return Refusal.Because(StatusCodes.Status422UnprocessableEntity, problem);
         if (signIn.Try(typed.Name, typed.Password) is not { } account) return NotRight();
         return signIn.Change(account.Name, same => same, typed.Fresh)
             ? await LetInAsync(http, book.Find(account.Name)!, "changed own password")
-            : Refusal.Because(StatusCodes.Status409Conflict, "Somebody else changed the account just now. Sign in, then try again.");
+            : Refusal.Because(StatusCodes.Status409Conflict,
+                "Somebody else changed the account just now. Sign in, then try again.");
     }
 
     private async Task<IResult> LetInAsync(HttpContext http, Account account, string did)
@@ -57,5 +61,6 @@ internal sealed class SessionEndpoints(SignIn signIn, Sessions sessions, Account
         ? null : Refusal.Because(StatusCodes.Status409Conflict, "There are no accounts: nobody needs to sign in.");
 
     private static IResult NotRight() => Refusal.Because(
-        StatusCodes.Status401Unauthorized, "The name or the password is not right. After five wrong ones the account rests for five minutes.");
+        StatusCodes.Status401Unauthorized,
+        "The name or the password is not right. After five wrong ones the account rests for five minutes.");
 }

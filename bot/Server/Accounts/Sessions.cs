@@ -5,8 +5,10 @@ using Microsoft.AspNetCore.Authentication;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>Begins and ends sessions. A cookie is good only while its session goes on in the book: a copy of one that was kept
-/// from a browser is worth nothing after signing out.</summary>
+/// <summary>
+/// Begins and ends sessions. A cookie is good only while its session goes on in the book: a copy of one that was kept
+/// from a browser is worth nothing after signing out.
+/// </summary>
 internal sealed class Sessions(AccountBook book)
 {
     private const int IdBytes = 16;
@@ -33,8 +35,10 @@ internal sealed class Sessions(AccountBook book)
         return http.SignOutAsync(Schemes.Session);
     }
 
-    /// <summary>Whether the session of a cookie goes on: it was not ended, and neither password nor roles changed, nor was the
-    /// account closed.</summary>
+    /// <summary>
+    /// Whether the session of a cookie goes on: it was not ended, and neither password nor roles changed, nor was the
+    /// account closed.
+    /// </summary>
     public bool GoesOn(ClaimsPrincipal? user)
     {
         string name = user?.Identity?.Name ?? "";

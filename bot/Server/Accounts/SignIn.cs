@@ -5,8 +5,11 @@ using Microsoft.Extensions.Options;
 namespace DxAssistant.Server.Accounts;
 
 /// <summary>Passwords: made, changed, tried.</summary>
-/// <remarks>The hasher is the framework's own (PBKDF2-HMAC-SHA512). A name without account, one of the company's and a locked
-/// one are worked on like a wrong password, hash and writing alike, and are told the same: nobody learns which names exist.</remarks>
+/// <remarks>
+/// The hasher is the framework's own (PBKDF2-HMAC-SHA512). A name without account, one of the company's and a locked
+/// one are worked on like a wrong password, hash and writing alike, and are told the same: nobody learns which names
+/// exist.
+/// </remarks>
 internal sealed class SignIn(AccountBook book, TimeProvider clock)
 {
     /// <summary>The shortest password, in characters.</summary>
@@ -19,7 +22,8 @@ internal sealed class SignIn(AccountBook book, TimeProvider clock)
 
     // Source, from memory: OWASP Password Storage Cheat Sheet, PBKDF2 with HMAC-SHA512.
     private const int Rounds = 210_000;
-    private static readonly PasswordHasher<Account> Hasher = new(Options.Create(new PasswordHasherOptions { IterationCount = Rounds }));
+    private static readonly PasswordHasher<Account> Hasher =
+        new(Options.Create(new PasswordHasherOptions { IterationCount = Rounds }));
     private static readonly Account Nobody = new("nobody", AccountRoles.None, null, "");
     private static readonly string NobodysHash = Hasher.HashPassword(Nobody, Guid.NewGuid().ToString());
 
@@ -50,12 +54,15 @@ internal sealed class SignIn(AccountBook book, TimeProvider clock)
         return book.Replace(changed, account.Stamp);
     }
 
-    /// <summary>The account of this name and password; null when they are not right, or the account is closed or locked.</summary>
+    /// <summary>
+    /// The account of this name and password; null when they are not right, or the account is closed or locked.
+    /// </summary>
     public Account? Try(string? typedName, string? password)
     {
         string name = AccountName.Read(typedName) ?? "?";
         var account = book.Find(name);
-        var tried = Hasher.VerifyHashedPassword(account ?? Nobody, account?.PasswordHash ?? NobodysHash, Cut(password ?? ""));
+        var tried =
+            Hasher.VerifyHashedPassword(account ?? Nobody, account?.PasswordHash ?? NobodysHash, Cut(password ?? ""));
         if (tried != PasswordVerificationResult.Failed && MaySignIn(account)) return LetIn(account!, tried, password!);
         book.CountFailure(name, MostFailures, clock.GetUtcNow() + LockedFor);
         return null;
@@ -69,7 +76,9 @@ internal sealed class SignIn(AccountBook book, TimeProvider clock)
     {
         if (account.FailedTries > 0) book.ClearFailures(account.Name);
         if (tried == PasswordVerificationResult.SuccessRehashNeeded)
-            book.Replace(account with { PasswordHash = Hasher.HashPassword(account, password), FailedTries = 0, LockedUntil = null }, account.Stamp);
+            book.Replace(account
+                with { PasswordHash = Hasher.HashPassword(account, password), FailedTries = 0, LockedUntil = null },
+                account.Stamp);
         return account;
     }
 

@@ -4,7 +4,9 @@ using Microsoft.Extensions.Options;
 
 namespace DxAssistant.Server.Accounts;
 
-/// <summary>While there are no accounts the server listens on this machine only, and whoever asks is its user.</summary>
+/// <summary>
+/// While there are no accounts the server listens on this machine only, and whoever asks is its user.
+/// </summary>
 internal sealed class WorkstationHandler(
     IOptionsMonitor<AuthenticationSchemeOptions> options, ILoggerFactory logger, UrlEncoder encoder)
     : AuthenticationHandler<AuthenticationSchemeOptions>(options, logger, encoder)

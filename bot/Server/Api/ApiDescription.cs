@@ -36,7 +36,8 @@ internal static class ApiDescription
             options.ShouldInclude = one => one.ActionDescriptor.EndpointMetadata.OfType<ITagsMetadata>().Any();
             options.AddSchemaTransformer((schema, context, _) => LeaveOut(schema, context.JsonTypeInfo));
             options.AddDocumentTransformer((document, _, _) => Introduce(document));
-            options.AddOperationTransformer((operation, context, _) => Secure(operation, context.Document, "/" + context.Description.RelativePath));
+            options.AddOperationTransformer((operation, context, _) =>
+                Secure(operation, context.Document, "/" + context.Description.RelativePath));
         });
     }
 
@@ -45,7 +46,8 @@ internal static class ApiDescription
     // What is null is not written.
     private static Task LeaveOut(OpenApiSchema schema, JsonTypeInfo type)
     {
-        foreach (var member in type.Properties.Where(member => member.IsGetNullable)) schema.Required?.Remove(member.Name);
+        foreach (var member in type.Properties.Where(member => member.IsGetNullable))
+            schema.Required?.Remove(member.Name);
         return Task.CompletedTask;
     }
 
@@ -56,7 +58,8 @@ internal static class ApiDescription
         document.AddComponent(Bearer, new OpenApiSecurityScheme
         {
             Type = SecuritySchemeType.Http, Scheme = "bearer",
-            Description = "A token that an administrator made, with what it may do. Not needed while there are no accounts.",
+            Description =
+                "A token that an administrator made, with what it may do. Not needed while there are no accounts.",
         });
         return Task.CompletedTask;
     }
@@ -65,7 +68,8 @@ internal static class ApiDescription
     {
         var door = Doors.Before(path);
         if (door.Reads == TokenScopes.None && door.Writes == TokenScopes.None) return Task.CompletedTask;
-        operation.Security = [new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference(Bearer, document)] = [] }];
+        operation.Security =
+            [new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference(Bearer, document)] = [] }];
         return Task.CompletedTask;
     }
 }

@@ -14,7 +14,8 @@ internal static class EmptyBody
         byte[] read = new byte[MostBytes + 1];
         int length = await request.Body.ReadAtLeastAsync(read, read.Length, throwOnEndOfStream: false, cancel);
         return length <= MostBytes && SaysNothing(read.AsMemory(0, length)) ? null : Refusal.Because(
-            StatusCodes.Status400BadRequest, "This takes no body: send none, or {}. What is said in a case goes to its turns.");
+            StatusCodes.Status400BadRequest,
+            "This takes no body: send none, or {}. What is said in a case goes to its turns.");
     }
 
     private static bool SaysNothing(ReadOnlyMemory<byte> body)

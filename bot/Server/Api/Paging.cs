@@ -18,10 +18,12 @@ internal static class Paging
     public static int? Read(int? limit) => limit is null ? Usual : limit is >= 1 and <= Most ? limit : null;
 
     public static IResult BadLimit() => Refusal.Because(
-        StatusCodes.Status400BadRequest, string.Create(CultureInfo.InvariantCulture, $"A page holds 1 to {Most}: give limit so."));
+        StatusCodes.Status400BadRequest,
+        string.Create(CultureInfo.InvariantCulture, $"A page holds 1 to {Most}: give limit so."));
 
     public static IResult BadPlace() => Refusal.Because(
-        StatusCodes.Status400BadRequest, "That is no place in this list: take the next page's address from the header Link.");
+        StatusCodes.Status400BadRequest,
+        "That is no place in this list: take the next page's address from the header Link.");
 
     /// <summary>Names the next page in the answer's head.</summary>
     /// <param name="name">The part of the query that says where a page begins.</param>

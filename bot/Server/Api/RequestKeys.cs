@@ -7,16 +7,20 @@ using DxAssistant.Server.Desk;
 namespace DxAssistant.Server.Api;
 
 /// <summary>Requests that make something and are not to make it twice, however often they are sent.</summary>
-/// <remarks>Source, from memory: draft-ietf-httpapi-idempotency-key-header-07: the key is a string of the sender's, once used
+/// <remarks>
+/// Source, from memory: draft-ietf-httpapi-idempotency-key-header-07: the key is a string of the sender's, once used
 /// for one request; another request under it is refused with 422. Here the name of what is made is fixed before it is
-/// made, so a request that broke off in the middle is carried to its end by the next.</remarks>
+/// made, so a request that broke off in the middle is carried to its end by the next.
+/// </remarks>
 internal sealed class RequestKeys(RequestBook book, TimeProvider clock)
 {
     public const string Header = "Idempotency-Key";
-    public const string Says = "A text of your own, 1 to 200 printable characters, new for each thing to be made. Kept for a day.";
+    public const string Says =
+        "A text of your own, 1 to 200 printable characters, new for each thing to be made. Kept for a day.";
 
     private const int Longest = 200;
-    private const string Wrong = "An Idempotency-Key is 1 to 200 printable ASCII characters, new for each thing to be made.";
+    private const string Wrong =
+        "An Idempotency-Key is 1 to 200 printable ASCII characters, new for each thing to be made.";
     private const string Other = "This Idempotency-Key came with another request before: choose a new one.";
     private static readonly TimeSpan Kept = TimeSpan.FromDays(1);
 
@@ -33,7 +37,9 @@ internal sealed class RequestKeys(RequestBook book, TimeProvider clock)
         var now = clock.GetUtcNow();
         await book.ForgetAsync(now - Kept, cancel);
         var taken = await book.TakeAsync(Clerks.PersonOf(http).Name, key, asked, made, now, cancel);
-        return (taken.Made, taken.IsFirst, taken.IsSame ? null : Refusal.Because(StatusCodes.Status422UnprocessableEntity, Other));
+        return (taken.Made, taken.IsFirst, taken.IsSame
+            ? null
+            : Refusal.Because(StatusCodes.Status422UnprocessableEntity, Other));
     }
 
     /// <summary>A long part of a request, short: kept is only what tells it from another.</summary>

@@ -5,8 +5,10 @@ using Microsoft.Net.Http.Headers;
 
 namespace DxAssistant.Server.Api;
 
-/// <summary>Answers that bear a tag of what they say, so that it is not sent again to who has it, and not overwritten by who
-/// does not know it.</summary>
+/// <summary>
+/// Answers that bear a tag of what they say, so that it is not sent again to who has it, and not overwritten by who
+/// does not know it.
+/// </summary>
 /// <remarks>Source: RFC 9110, 8.8.3 (ETag), 13.1.1 (If-Match), 13.1.2 (If-None-Match).</remarks>
 internal static class Tagged
 {
@@ -37,8 +39,10 @@ internal static class Tagged
 
     /// <summary>What is said to a request whose condition cannot be read; null when it can, or there is none.</summary>
     public static IResult? Unreadable(HttpRequest request) =>
-        request.Headers.IfMatch is { Count: > 0 } said && !EntityTagHeaderValue.TryParseStrictList(said.ToArray()!, out _)
-            ? Refusal.Because(StatusCodes.Status400BadRequest, "If-Match is not a tag: give the ETag back as it came, in its quotes.") : null;
+        request.Headers.IfMatch is { Count: > 0 } said
+            && !EntityTagHeaderValue.TryParseStrictList(said.ToArray()!, out _)
+            ? Refusal.Because(StatusCodes.Status400BadRequest,
+                "If-Match is not a tag: give the ETag back as it came, in its quotes.") : null;
 
     /// <summary>What is said to a request that is stale.</summary>
     public static IResult Stale() => Refusal.Because(

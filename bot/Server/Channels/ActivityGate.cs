@@ -62,7 +62,8 @@ internal static class ActivityGate
         {
             return Refuse(
                 StatusCodes.Status403Forbidden,
-                "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode expectReplies");
+                "replies may not be posted to that serviceUrl: name it with --service-url, or ask with deliveryMode "
+                    + "expectReplies");
         }
 
         return ServiceUrlList.Read(serviceUrl) is null

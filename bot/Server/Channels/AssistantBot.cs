@@ -22,7 +22,8 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         if (turnContext.Adapter is not LocalChatAdapter)
             await desk.OpenAsync(caseId, message.By, cancellationToken);
         long? only = turnContext.Adapter is LocalChatAdapter ? turnContext.Activity.ChannelData as long? : null;
-        await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, only, cancellationToken), cancellationToken);
+        await AnswerAsync(turnContext, await desk.TakeAsync(caseId, message, only, cancellationToken),
+            cancellationToken);
     }
 
     protected override Task OnConversationUpdateActivityAsync(
@@ -50,7 +51,8 @@ internal sealed class AssistantBot(CaseDesk desk) : ActivityHandler
         turn.TurnState.Add(answer);
 
         // Who comes without a network between takes the desk's answer itself.
-        if (answer is DeskAnswer.Answered answered && turn.Adapter is not LocalChatAdapter) await turn.SendActivityAsync(ReplyActivity.From(answered), cancel);
+        if (answer is DeskAnswer.Answered answered && turn.Adapter is not LocalChatAdapter)
+            await turn.SendActivityAsync(ReplyActivity.From(answered), cancel);
     }
 
     // Which adapter it came through, not which channel it says it is of: anybody can write the latter.

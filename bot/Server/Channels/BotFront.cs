@@ -13,7 +13,8 @@ internal static class BotFront
     public const string Path = "/api/messages";
 
     private const string Unanswered =
-        "the reply could not be handed to the address in serviceUrl; what was said is kept, and sent again under the same id it is not taken twice";
+        "the reply could not be handed to the address in serviceUrl; what was said is kept, and sent again under the "
+            + "same id it is not taken twice";
 
     public static void AddTo(IServiceCollection services, ImmutableArray<Uri> serviceUrls)
     {
@@ -30,7 +31,8 @@ internal static class BotFront
     public static bool HasAppId(IConfiguration configuration) => !string.IsNullOrEmpty(configuration["MicrosoftAppId"]);
 
     // The reply goes to the address that the activity names: nobody may be there, or it may say no.
-    private static bool IsOfTheChannel(Exception error) => error is HttpRequestException or TaskCanceledException or ErrorResponseException;
+    private static bool IsOfTheChannel(Exception error) =>
+        error is HttpRequestException or TaskCanceledException or ErrorResponseException;
 
     private static async Task TakeAsync(
         HttpContext http, ServiceUrlList allowed, IBotFrameworkHttpAdapter adapter, IBot bot, CancellationToken cancel)
@@ -45,7 +47,8 @@ internal static class BotFront
         {
             await adapter.ProcessAsync(http.Request, http.Response, bot, cancel);
         }
-        catch (Exception error) when (!http.Response.HasStarted && !cancel.IsCancellationRequested && IsOfTheChannel(error))
+        catch (Exception error) when (!http.Response.HasStarted && !cancel.IsCancellationRequested
+            && IsOfTheChannel(error))
         {
             await Refusal.Because(StatusCodes.Status502BadGateway, Unanswered).ExecuteAsync(http);
         }

@@ -2,7 +2,9 @@ using System.ComponentModel;
 
 namespace DxAssistant.Server.Chat;
 
-/// <summary>What was tapped or filled in, for the description of the API: one of choice, readings and command.</summary>
+/// <summary>
+/// What was tapped or filled in, for the description of the API: one of choice, readings and command.
+/// </summary>
 internal sealed record AnswerForm(
     [property: Description("The id of the question that is answered; one that is not open any more is noticed.")] string? Question,
     [property: Description("The key of the option that was tapped.")] string? Choice,

@@ -31,11 +31,13 @@ internal sealed class CaseEndpoints(
         routes.MapGet("/api/cases/{id}/turns", TurnsAsync)
             .Says<TurnView[]>(Part, "Lists the turns of a case, in order.").Refuses(400, 404);
         routes.MapPost("/api/cases/{id}/turns", TakeAsync)
-            .Says<TurnTaken>(Part, "Takes what a person said or tapped, and answers.").Takes<TurnForm>().Refuses(400, 404, 412, 413, 415);
+            .Says<TurnTaken>(Part, "Takes what a person said or tapped, and answers.").Takes<TurnForm>()
+            .Refuses(400, 404, 412, 413, 415);
     }
 
     private async Task<IResult> OpenAsync(
-        HttpContext http, [FromHeader(Name = RequestKeys.Header), Description(RequestKeys.Says)] string? key, CancellationToken cancel)
+        HttpContext http, [FromHeader(Name = RequestKeys.Header), Description(RequestKeys.Says)] string? key,
+        CancellationToken cancel)
     {
         if (await EmptyBody.RefuseAsync(http.Request, cancel) is { } wrong) return wrong;
         var (id, _, refusal) = await keys.TakeAsync(http, "open a case", CaseId.New(), cancel);
@@ -60,18 +62,22 @@ internal sealed class CaseEndpoints(
         await ViewAsync(id, cancel) is { } view ? Tagged.Json(view) : Unknown();
 
     private async Task<IResult> TurnsAsync(
-        string id, [Description(Limit)] int? limit, [Description(Place)] long? after, HttpContext http, CancellationToken cancel)
+        string id, [Description(Limit)] int? limit, [Description(Place)] long? after, HttpContext http,
+        CancellationToken cancel)
     {
         if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
         if (await ViewAsync(id, cancel) is not { } view) return Unknown();
         var later = view.Turns.Where(turn => turn.Last > (after ?? 0)).Take(most + 1).ToList();
-        Paging.Next(http, "after", later.Count > most ? later[most - 1].Last.ToString(CultureInfo.InvariantCulture) : null);
+        Paging.Next(http, "after", later.Count > most
+            ? later[most - 1].Last.ToString(CultureInfo.InvariantCulture)
+            : null);
         return Results.Json(later.Take(most), ChatJson.Options);
     }
 
     private async Task<IResult> TakeAsync(
         string id, HttpRequest request,
-        [FromHeader(Name = "If-Match"), Description("The ETag of the case as it was read: the turn is taken only if the case is still so.")] string? known,
+        [FromHeader(Name = "If-Match"),
+            Description("The ETag of the case as it was read: the turn is taken only if the case is still so.")] string? known,
         CancellationToken cancel)
     {
         if (Tagged.Unreadable(request) is { } wrong) return wrong;
@@ -83,17 +89,21 @@ internal sealed class CaseEndpoints(
         var done = await adapter.SendAsync(LocalActivity.Message(id, turn.TurnId, turn.Body, by, after), cancel);
         if (done.Answer is DeskAnswer.Overtaken) return Tagged.Stale();
         if (done.Answer is not DeskAnswer.Answered answered) return Unknown();
-        if (answered.Done is { } taken) return Results.Json(TurnTaken.Of(answered, taken, inUse().Titles), ChatJson.Options);
+        if (answered.Done is { } taken)
+            return Results.Json(TurnTaken.Of(answered, taken, inUse().Titles), ChatJson.Options);
 
         var log = await desk.ReadAsync(id, cancel);
         return Results.Json(TurnTaken.Of(CaseSheet.Of(id, log, inUse().Titles), log, turn.TurnId), ChatJson.Options);
     }
 
     // A turn that was taken before is answered again, whatever happened since.
-    private async Task<(long? After, bool IsStale)> LookAsync(string id, string turnId, HttpRequest request, CancellationToken cancel)
+    private async Task<(long? After, bool IsStale)> LookAsync(string id, string turnId, HttpRequest request,
+        CancellationToken cancel)
     {
         if (!Tagged.IsConditional(request) || await ViewAsync(id, cancel) is not { } view) return (null, false);
-        return view.Turns.Any(turn => turn.TurnId == turnId) ? (null, false) : (view.Last, Tagged.IsStale(request, view));
+        return view.Turns.Any(turn => turn.TurnId == turnId)
+            ? (null, false)
+            : (view.Last, Tagged.IsStale(request, view));
     }
 
     private async Task<CaseSheet?> ViewAsync(string id, CancellationToken cancel)

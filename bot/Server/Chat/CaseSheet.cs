@@ -30,7 +30,8 @@ internal sealed record CaseSheet(
     {
         var turns = ImmutableArray.CreateBuilder<TurnView>();
         OpenQuestion? asked = null;
-        foreach (var events in log.Where(e => e.Event is not AsideEvent).GroupBy(e => e.TurnId).Select(turn => turn.ToList()))
+        foreach (var events in log.Where(e => e.Event is not AsideEvent).GroupBy(e => e.TurnId)
+            .Select(turn => turn.ToList()))
         {
             var said = events.Select(e => e.Event).OfType<Said>().First();
             var reply = events.Select(e => e.Event).OfType<Replied>().Last().Reply;

@@ -9,13 +9,18 @@ namespace DxAssistant.Server.Chat;
 /// <param name="Detail">The line.</param>
 /// <param name="Missing">What stands in the way, one by one; null where the line says it all.</param>
 /// <param name="Meant">What was probably meant; null where nothing is near.</param>
-/// <remarks>Source: RFC 9457, problem details; without a type it is about:blank, so the title is the status's.</remarks>
-internal sealed record Refusal(string Title, int Status, string Detail, ImmutableArray<string>? Missing = null, string? Meant = null)
+/// <remarks>
+/// Source: RFC 9457, problem details; without a type it is about:blank, so the title is the status's.
+/// </remarks>
+internal sealed record Refusal(string Title, int Status, string Detail, ImmutableArray<string>? Missing = null,
+    string? Meant = null)
 {
     /// <summary>What such an answer is called.</summary>
     public const string MediaType = "application/problem+json";
 
-    public static IResult Because(int status, string detail, ImmutableArray<string>? missing = null, string? meant = null) =>
+    public static IResult Because(int status, string detail, ImmutableArray<string>? missing = null,
+        string? meant = null) =>
         Results.Json(
-            new Refusal(ReasonPhrases.GetReasonPhrase(status), status, detail, missing, meant), ChatJson.Options, MediaType, status);
+            new Refusal(ReasonPhrases.GetReasonPhrase(status), status, detail, missing, meant), ChatJson.Options,
+            MediaType, status);
 }

@@ -14,7 +14,8 @@ internal sealed record TurnTaken(TurnView Turn, long Last, SheetHead Head, Immut
     {
         ImmutableArray<CaseEvent> events = [.. done.Events.Select(stored => stored.Event)];
         var said = events.OfType<Said>().First();
-        var view = new TurnView(said.TurnId, answered.At, answered.Before, answered.Last, said.By, SaidText.Of(said.Body, done.Asked), answered.Reply);
+        var view = new TurnView(said.TurnId, answered.At, answered.Before, answered.Last, said.By,
+            SaidText.Of(said.Body, done.Asked), answered.Reply);
         return new TurnTaken(view, answered.Last, SheetHead.Of(done.After, titles), events);
     }
 

@@ -31,7 +31,8 @@ internal static class CommandLine
     private static RootCommand Make(Streams streams)
     {
         var root = new RootCommand(
-            "Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this machine.");
+            "Troubleshooting assistant for ductless heat pumps. Without a command it serves the web chat on this "
+                + "machine.");
         new ServeCommand(streams).AddTo(root);
         root.Add(new TalkCommand(streams).Make());
         root.Add(new CasesCommand(streams).Make());

@@ -7,8 +7,8 @@ namespace DxAssistant.Server.Commands;
 internal static class EstimateText
 {
     /// <summary>
-    /// ± where it may be off as far to either side, both ends in brackets where not, "at most" where nothing was met, "all alike" where what
-    /// was drawn does not say how far off it may be; a single draw has no interval.
+    /// ± where it may be off as far to either side, both ends in brackets where not, "at most" where nothing was met,
+    /// "all alike" where what was drawn does not say how far off it may be; a single draw has no interval.
     /// </summary>
     public static string Of(Estimate figure, string format)
     {
@@ -27,10 +27,13 @@ internal static class EstimateText
         return halfWidth < digit / 2 ? $"under {Of(digit, format)}" : Of(halfWidth, format);
     }
 
-    private static int Decimals(string format) => format.Contains('.', StringComparison.Ordinal) ? format.Length - 1 - format.IndexOf('.', StringComparison.Ordinal) : 0;
+    private static int Decimals(string format) => format.Contains('.', StringComparison.Ordinal)
+        ? format.Length - 1 - format.IndexOf('.', StringComparison.Ordinal)
+        : 0;
 
     public static string Of(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 
     // The last bits of either side do not count.
-    private static bool IsEven(Estimate figure) => Math.Abs(figure.High - figure.Value - (figure.Value - figure.Low)) <= 1e-9 * (figure.High - figure.Low);
+    private static bool IsEven(Estimate figure) =>
+        Math.Abs(figure.High - figure.Value - (figure.Value - figure.Low)) <= 1e-9 * (figure.High - figure.Low);
 }

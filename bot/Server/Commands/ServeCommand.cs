@@ -46,8 +46,11 @@ internal sealed class ServeCommand(Streams streams)
         try
         {
             var place = CasePlace.Of(call.GetValue(database), file);
-            var book = call.GetValue(accounts) is { } named ? SqliteAccounts.Open(named, TimeProvider.System) : place.OpenAccounts(TimeProvider.System);
-            return (settings.RefuseWithout(book.HasAccounts) ?? await LookAsync(settings.Company, cancel)) is { } refusal
+            var book = call.GetValue(accounts) is { } named
+                ? SqliteAccounts.Open(named, TimeProvider.System)
+                : place.OpenAccounts(TimeProvider.System);
+            return (settings.RefuseWithout(book.HasAccounts)
+                ?? await LookAsync(settings.Company, cancel)) is { } refusal
                 ? streams.Refuse(refusal)
                 : await OpenAsync(call, settings, book, place, file, cancel);
         }
@@ -63,12 +66,14 @@ internal sealed class ServeCommand(Streams streams)
         if (asked is null) return null;
         var (wrong, answered) = await CompanyDescription.LookAsync(asked.Issuer, cancel);
         if (wrong is null || answered) return wrong;
-        streams.Error.WriteLine($"{wrong}. Look at --company and at the network; until it answers, only people with a password sign in.");
+        streams.Error.WriteLine(
+            $"{wrong}. Look at --company and at the network; until it answers, only people with a password sign in.");
         return null;
     }
 
     private async Task<int> OpenAsync(
-        ParseResult call, ServerSettings settings, AccountBook book, CasePlace place, string file, CancellationToken cancel)
+        ParseResult call, ServerSettings settings, AccountBook book, CasePlace place, string file,
+        CancellationToken cancel)
     {
         int opened = OpenedContent.Open(call.GetValue(content), streams, out var live);
         if (live is null) return opened;
@@ -78,12 +83,16 @@ internal sealed class ServeCommand(Streams streams)
             await using var books = place.OpenBooks();
             live.Watch(TimeProvider.System);
             return await ServeAsync(settings, listening.MayMove(call), port => ChatServer.Build(
-                port with { PageShelf = Beside(file, "-pages"), PagesFolder = live.Folder, Proposals = Beside(file, "-proposals") }, store, () => live.Current, book, books), book, live, $"{place}", cancel);
+                port
+                    with { PageShelf = Beside(file, "-pages"), PagesFolder = live.Folder,
+                        Proposals = Beside(file, "-proposals") }, store, () => live.Current, book, books), book, live,
+                        $"{place}", cancel);
         }
     }
 
     private async Task<int> ServeAsync(
-        ServerSettings settings, bool mayMove, Func<ServerSettings, WebApplication> build, AccountBook book, LiveContent live, string place,
+        ServerSettings settings, bool mayMove, Func<ServerSettings, WebApplication> build, AccountBook book,
+        LiveContent live, string place,
         CancellationToken cancel)
     {
         for (int tried = 0; ; tried++)
@@ -121,7 +130,9 @@ internal sealed class ServeCommand(Streams streams)
         streams.Out.WriteLine(BotFront.HasAppId(app.Configuration)
             ? $"Bot channels: {BotFront.Path}, callers sign in."
             : $"Bot channels: {BotFront.Path} has no app id, so callers "
-                + (book.HasAccounts ? "need a token." : "are NOT asked who they are; it answers on this machine only."));
+                + (book.HasAccounts
+                    ? "need a token."
+                    : "are NOT asked who they are; it answers on this machine only."));
         streams.Out.Flush();
     }
 }

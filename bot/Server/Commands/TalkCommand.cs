@@ -24,7 +24,8 @@ internal sealed class TalkCommand(Streams streams)
 
     public Command Make()
     {
-        var talk = new Command("talk", "Walk through one case in the terminal.") { json, caseName, content, data, store };
+        var talk =
+            new Command("talk", "Walk through one case in the terminal.") { json, caseName, content, data, store };
         talk.SetAction((call, cancel) => RunAsync(call, cancel));
         return talk;
     }

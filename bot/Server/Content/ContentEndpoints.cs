@@ -17,7 +17,8 @@ internal sealed class ContentEndpoints(Func<InUse> inUse)
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapGet("/api/content", Show)
-            .Says<ContentView>(Part, "Says which version of the pages answers now, and how many there are.").IsTagged().Refuses(404);
+            .Says<ContentView>(Part, "Says which version of the pages answers now, and how many there are.").IsTagged()
+            .Refuses(404);
         routes.MapGet("/api/content/pages", List)
             .Says<PageLine[]>(Part, "Lists the pages by their paths.").Refuses(400, 404);
         routes.MapGet("/api/content/pages/{**path}", Page)
@@ -25,7 +26,8 @@ internal sealed class ContentEndpoints(Func<InUse> inUse)
     }
 
     private IResult Show() => inUse() is { Packed.Folder: { } folder } now
-        ? Tagged.Json(new ContentView(now.Version, folder.Pages.Length, folder.Pictures.Length)) : Refusal.Because(404, NoPages);
+        ? Tagged.Json(new ContentView(now.Version, folder.Pages.Length, folder.Pictures.Length))
+        : Refusal.Because(404, NoPages);
 
     private IResult List(
         [Description("How many a page of the list holds at most, 1 to 1000; 100 if left out.")] int? limit,
@@ -33,9 +35,11 @@ internal sealed class ContentEndpoints(Func<InUse> inUse)
     {
         if (Paging.Read(limit) is not { } most) return Paging.BadLimit();
         if (inUse().Packed?.Folder is not { } folder) return Refusal.Because(404, NoPages);
-        var later = folder.Pages.Where(page => string.CompareOrdinal(page.Path, after ?? "") > 0).Take(most + 1).ToList();
+        var later = folder.Pages.Where(page => string.CompareOrdinal(page.Path, after ?? "") > 0).Take(most + 1)
+            .ToList();
         Paging.Next(http, "after", later.Count > most ? later[most - 1].Path : null);
-        return Results.Json(later.Take(most).Select(page => new PageLine(page.Path, PageTitle.Of(page))), ChatJson.Options);
+        return Results.Json(later.Take(most)
+            .Select(page => new PageLine(page.Path, PageTitle.Of(page))), ChatJson.Options);
     }
 
     private IResult Page(string path) => inUse().Packed?.Folder.File(path) is ContentFile { IsPicture: false } page

@@ -6,8 +6,10 @@ namespace DxAssistant.Server.Content;
 /// <summary>Reads a content folder from disk.</summary>
 internal static class ContentFolderReader
 {
-    /// <summary>All <c>.md</c> and <c>.svg</c> files below a folder, also with their ends in capitals, which the compiler reports; bytes that are no UTF-8 become U+FFFD, which the
-    /// compiler reports.</summary>
+    /// <summary>
+    /// All <c>.md</c> and <c>.svg</c> files below a folder, also with their ends in capitals, which the compiler
+    /// reports; bytes that are no UTF-8 become U+FFFD, which the compiler reports.
+    /// </summary>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public static ContentFolder Read(string folder)
     {

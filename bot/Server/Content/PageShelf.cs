@@ -2,8 +2,10 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Server.Content;
 
-/// <summary>Reads a folder again and again; only files of another length or time are read anew, and of a change that was
-/// noticed only the paths that were told.</summary>
+/// <summary>
+/// Reads a folder again and again; only files of another length or time are read anew, and of a change that was
+/// noticed only the paths that were told.
+/// </summary>
 /// <remarks>Not for use from several threads at once.</remarks>
 internal sealed class PageShelf
 {
@@ -12,8 +14,10 @@ internal sealed class PageShelf
 
     /// <summary>All <c>.md</c> and <c>.svg</c> files below a folder.</summary>
     /// <param name="place">The folder, the same each time.</param>
-    /// <param name="changed">What came, went or changed below it since the last call, files or folders; null when anything
-    /// may have. A file told is read even when length and time are as before: two saves may fall into one tick.</param>
+    /// <param name="changed">
+    /// What came, went or changed below it since the last call, files or folders; null when anything
+    /// may have. A file told is read even when length and time are as before: two saves may fall into one tick.
+    /// </param>
     /// <returns>The folder of last time when nothing is different.</returns>
     /// <exception cref="DirectoryNotFoundException">There is no such folder.</exception>
     public ContentFolder Read(string place, IReadOnlyCollection<string>? changed = null)
@@ -26,7 +30,8 @@ internal sealed class PageShelf
 
     private ContentFolder All(string root)
     {
-        known = PagesBelow(new DirectoryInfo(root)).ToDictionary(file => PathOf(root, file), file => Read(root, file), StringComparer.Ordinal);
+        known = PagesBelow(new DirectoryInfo(root))
+            .ToDictionary(file => PathOf(root, file), file => Read(root, file), StringComparer.Ordinal);
         return ContentFolder.Of(known.Values.Select(page => page.File));
     }
 
@@ -66,9 +71,11 @@ internal sealed class PageShelf
         folder.EnumerateFiles("*", SearchOption.AllDirectories).Where(file => IsPage(file.Name));
 
     private (DateTime Written, long Length, ContentFile File) Read(string root, FileInfo file) =>
-        known.TryGetValue(PathOf(root, file), out var old) && old.Written == file.LastWriteTimeUtc && old.Length == file.Length
+        known.TryGetValue(PathOf(root, file), out var old) && old.Written == file.LastWriteTimeUtc
+            && old.Length == file.Length
             ? old
-            : (file.LastWriteTimeUtc, file.Length, new ContentFile(PathOf(root, file), ContentFolderReader.Text(File.ReadAllBytes(file.FullName))));
+            : (file.LastWriteTimeUtc, file.Length,
+                new ContentFile(PathOf(root, file), ContentFolderReader.Text(File.ReadAllBytes(file.FullName))));
 
     private static bool IsPage(string path) => Path.GetExtension(path) is ".md" or ".svg";
 

@@ -11,7 +11,8 @@ internal static class ClaimCsv
     private static readonly string[] Heads =
     [
         "claim", "case", "state", "changed", "by", "series", "model", "serial", "site", "installed", "failed", "fault",
-        "part", "repair", "belief", "evidence", "missing", "part covered", "labour covered", "labour minutes", "override",
+        "part", "repair", "belief", "evidence", "missing", "part covered", "labour covered", "labour minutes",
+        "override",
         "line",
     ];
 

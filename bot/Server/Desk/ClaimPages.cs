@@ -12,7 +12,8 @@ internal sealed class ClaimPages(IClaimStore claims, CaseGrants grants)
 
     /// <summary>Reads on from a place until there are enough that the person may see.</summary>
     /// <param name="state">Only claims in this state; anything else for all.</param>
-    public async Task<ImmutableArray<ClaimHead>> ReadAsync(string? state, int most, ClaimPlace? after, HttpContext http, CancellationToken cancel)
+    public async Task<ImmutableArray<ClaimHead>> ReadAsync(string? state, int most, ClaimPlace? after, HttpContext http,
+        CancellationToken cancel)
     {
         var seen = grants.Seen(Clerks.PersonOf(http));
         ClaimState? only = Enum.TryParse<ClaimState>(state, ignoreCase: true, out var named) ? named : null;
@@ -27,7 +28,8 @@ internal sealed class ClaimPages(IClaimStore claims, CaseGrants grants)
     }
 
     /// <summary>The place behind a claim, for an address.</summary>
-    public static string Write(ClaimHead last) => string.Create(CultureInfo.InvariantCulture, $"{last.At.ToUnixTimeMilliseconds()}-{last.Id}");
+    public static string Write(ClaimHead last) =>
+        string.Create(CultureInfo.InvariantCulture, $"{last.At.ToUnixTimeMilliseconds()}-{last.Id}");
 
     /// <summary>Reads a place; none is read from nothing.</summary>
     public static bool TryRead(string? text, out ClaimPlace? place)
@@ -35,7 +37,8 @@ internal sealed class ClaimPages(IClaimStore claims, CaseGrants grants)
         place = null;
         if (string.IsNullOrEmpty(text)) return true;
         int dash = text.IndexOf('-', StringComparison.Ordinal);
-        if (dash <= 0 || !long.TryParse(text[..dash], NumberStyles.None, CultureInfo.InvariantCulture, out long at) || at > DateTimeOffset.MaxValue.ToUnixTimeMilliseconds())
+        if (dash <= 0 || !long.TryParse(text[..dash], NumberStyles.None, CultureInfo.InvariantCulture, out long at)
+            || at > DateTimeOffset.MaxValue.ToUnixTimeMilliseconds())
             return false;
         place = new ClaimPlace(DateTimeOffset.FromUnixTimeMilliseconds(at), text[(dash + 1)..]);
         return true;

@@ -14,11 +14,13 @@ internal static class DeskServices
         // As they are, so that a server that ends leaves them open: the next one may be given the same.
         var kept = books ?? DeskBooks.InMemory();
         services.AddSingleton(kept);
-        services.AddSingleton(kept.Claims).AddSingleton(kept.Calls).AddSingleton(kept.Codes).AddSingleton(kept.Requests);
+        services.AddSingleton(kept.Claims).AddSingleton(kept.Calls).AddSingleton(kept.Codes)
+            .AddSingleton(kept.Requests);
         services.AddSingleton<CallEndpoints>();
         services.AddSingleton(parts => new ClaimDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<IClaimStore>(), TimeProvider.System,
-            () => parts.GetRequiredService<Func<InUse>>()().Library ?? throw new CaseFileException("there are no pages, so there are no claims"),
+            () => parts.GetRequiredService<Func<InUse>>()().Library
+                ?? throw new CaseFileException("there are no pages, so there are no claims"),
             tells: news is not null));
         services.AddSingleton<ClaimPages>().AddSingleton<ClaimEndpoints>();
         services.AddSingleton<WorkEndpoints>();
@@ -29,7 +31,8 @@ internal static class DeskServices
     }
 
     // What is signed for one address is not carried to another.
-    private static HttpClient Plain() => new(new SocketsHttpHandler { AllowAutoRedirect = false }) { Timeout = TimeSpan.FromSeconds(10) };
+    private static HttpClient Plain() =>
+        new(new SocketsHttpHandler { AllowAutoRedirect = false }) { Timeout = TimeSpan.FromSeconds(10) };
 
     public static void Map(WebApplication app)
     {

@@ -49,7 +49,8 @@ internal sealed class NewsTeller(IClaimStore claims, NewsSettings settings, Http
             using var response = await http.SendAsync(request, cancel);
             return response.IsSuccessStatusCode;
         }
-        catch (Exception error) when (error is HttpRequestException or TaskCanceledException && !cancel.IsCancellationRequested)
+        catch (Exception error) when (error is HttpRequestException or TaskCanceledException
+            && !cancel.IsCancellationRequested)
         {
             return false;
         }

@@ -13,7 +13,9 @@ internal sealed class CaseBell(ICaseNews? news = null)
     private readonly ConcurrentDictionary<string, TaskCompletionSource> waiting = new(StringComparer.Ordinal);
     private TaskCompletionSource any = New();
 
-    /// <summary>Done at the next ring. Whoever gives up waiting rings, so that nothing is left behind: others look in vain once.</summary>
+    /// <summary>
+    /// Done at the next ring. Whoever gives up waiting rings, so that nothing is left behind: others look in vain once.
+    /// </summary>
     public Task Next(string caseId) => waiting.GetOrAdd(caseId, _ => New()).Task;
 
     /// <summary>Done at the next ring for any case.</summary>
@@ -25,7 +27,9 @@ internal sealed class CaseBell(ICaseNews? news = null)
         RingForAny();
     }
 
-    /// <summary>Rings for a case of which another program told; for all when word of them may have been missed.</summary>
+    /// <summary>
+    /// Rings for a case of which another program told; for all when word of them may have been missed.
+    /// </summary>
     public void RingFor(string? caseId)
     {
         foreach (string each in caseId is null ? waiting.Keys : [caseId]) Ring(each);

@@ -3,7 +3,9 @@ using System.Security.Cryptography;
 
 namespace DxAssistant.Server.HandOver;
 
-/// <summary>The words of spoken codes: plain things, none of them rude, none taken for another over a bad line.</summary>
+/// <summary>
+/// The words of spoken codes: plain things, none of them rude, none taken for another over a bad line.
+/// </summary>
 internal static class CodeWords
 {
     /// <summary>How many words a code has.</summary>
@@ -25,12 +27,14 @@ internal static class CodeWords
         [.. Words.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)];
 
     /// <summary>A code that cannot be guessed: words with a blank between.</summary>
-    public static string Draw() => string.Join(' ', Enumerable.Range(0, InCode).Select(_ => All[RandomNumberGenerator.GetInt32(All.Length)]));
+    public static string Draw() =>
+        string.Join(' ', Enumerable.Range(0, InCode).Select(_ => All[RandomNumberGenerator.GetInt32(All.Length)]));
 
     /// <summary>A code as it was typed, in the one form it is looked up by; null when it is none.</summary>
     public static string? Read(string typed)
     {
-        string[] words = typed.ToLowerInvariant().Split([' ', '-', ',', '.', '+'], StringSplitOptions.RemoveEmptyEntries);
+        string[] words = typed.ToLowerInvariant()
+            .Split([' ', '-', ',', '.', '+'], StringSplitOptions.RemoveEmptyEntries);
         return words.Length == InCode && words.All(word => All.Contains(word)) ? string.Join(' ', words) : null;
     }
 }

@@ -29,7 +29,9 @@ internal sealed class HandOverBook(CodeBook codes, TimeProvider clock) : IDispos
     public Task TakeBackAsync(string caseId, CancellationToken cancel) => codes.DropAsync(caseId, cancel);
 
     /// <summary>Uses a code up.</summary>
-    /// <returns>The case; null when the code is not valid. Not even a valid one lets in somebody who tried too often.</returns>
+    /// <returns>
+    /// The case; null when the code is not valid. Not even a valid one lets in somebody who tried too often.
+    /// </returns>
     public async Task<(string? Case, bool TooMany)> UseAsync(string typed, string who, CancellationToken cancel)
     {
         await turn.WaitAsync(cancel);
@@ -37,8 +39,10 @@ internal sealed class HandOverBook(CodeBook codes, TimeProvider clock) : IDispos
         {
             var now = clock.GetUtcNow();
             var failures = await codes.FailuresAsync(now - Lasts, cancel);
-            if (failures.Length >= MostTriesOfAll || failures.Count(failed => failed == who) >= MostTries) return (null, true);
-            if (CodeWords.Read(typed) is { } code && await codes.TakeAsync(code, now, cancel) is { } found) return (found, false);
+            if (failures.Length >= MostTriesOfAll || failures.Count(failed => failed == who) >= MostTries)
+                return (null, true);
+            if (CodeWords.Read(typed) is { } code && await codes.TakeAsync(code, now, cancel) is { } found)
+                return (found, false);
             await codes.FailAsync(who, now, cancel);
             return (null, false);
         }

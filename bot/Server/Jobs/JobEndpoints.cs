@@ -9,16 +9,20 @@ using DxAssistant.Server.Serving;
 namespace DxAssistant.Server.Jobs;
 
 /// <summary>The units, people, notes and visits of a job over HTTP.</summary>
-internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook look, ICaseStore store, Func<InUse> inUse)
+internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook look, ICaseStore store,
+    Func<InUse> inUse)
 {
     private const string Part = "Jobs";
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/cases/{id}/job", ShowAsync).Says<JobView>(Part, "Shows the units, people, notes and visits of a case.").IsTagged().Refuses(404);
+        routes.MapGet("/api/cases/{id}/job", ShowAsync)
+            .Says<JobView>(Part, "Shows the units, people, notes and visits of a case.").IsTagged().Refuses(404);
         routes.MapPost("/api/cases/{id}/job", WriteAsync)
-            .Says<JobView>(Part, "Writes something of the job down: a turnId and exactly one of the rest.").Takes<JobRequest>().Refuses(400, 404, 422);
-        routes.MapGet("/api/cases/{id}/job/serial", Serial).SaysDone(Part, "Says whether a serial number fits its series.").Refuses(422);
+            .Says<JobView>(Part, "Writes something of the job down: a turnId and exactly one of the rest.")
+            .Takes<JobRequest>().Refuses(400, 404, 422);
+        routes.MapGet("/api/cases/{id}/job/serial", Serial)
+            .SaysDone(Part, "Says whether a serial number fits its series.").Refuses(422);
     }
 
     private async Task<IResult> ShowAsync(string id, CancellationToken cancel)
@@ -40,12 +44,14 @@ internal sealed class JobEndpoints(JobDesk desk, EarlierDesk earlier, SerialLook
         };
     }
 
-    private async Task<IResult> SavedAsync(string id, string turnId, JobAct act, Person person, CancellationToken cancel)
+    private async Task<IResult> SavedAsync(string id, string turnId, JobAct act, Person person,
+        CancellationToken cancel)
     {
         if (act is JobAct.NoteUnit or JobAct.TurnToUnit or JobAct.BeginVisit)
         {
             var sight = look.Of(person, (await desk.ReadAsync(id, cancel))?.Unit?.Serial);
-            look.Note(person, await earlier.TellAsync(id, turnId, person.Name, act is JobAct.BeginVisit, sight, cancel));
+            look.Note(person,
+                await earlier.TellAsync(id, turnId, person.Name, act is JobAct.BeginVisit, sight, cancel));
         }
 
         return await ShowAsync(id, cancel);

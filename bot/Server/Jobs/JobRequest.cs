@@ -10,10 +10,12 @@ namespace DxAssistant.Server.Jobs;
 /// <param name="Visit"><c>begin</c> or <c>end</c>.</param>
 /// <param name="TakeBack">The turn of the last change, as the job names it.</param>
 internal sealed record JobRequest(
-    string? TurnId, JobAct.NoteUnit? Unit, JobAct.NotePerson? Person, string? Note, string? Visit, int? TurnTo, string? DropPhoto,
+    string? TurnId, JobAct.NoteUnit? Unit, JobAct.NotePerson? Person, string? Note, string? Visit, int? TurnTo,
+    string? DropPhoto,
     string? TakeBack)
 {
-    public const string Forms = """Send {"turnId":"…"} and one of {"unit":{…}}, {"person":{"part":"…","name":"…"}}, {"note":"…"}, {"visit":"begin"}, {"turnTo":1} or {"takeBack":"…"}.""";
+    public const string Forms =
+        """Send {"turnId":"…"} and one of {"unit":{…}}, {"person":{"part":"…","name":"…"}}, {"note":"…"}, {"visit":"begin"}, {"turnTo":1} or {"takeBack":"…"}.""";
 
     private const int MostBytes = 64 * 1024;
 
@@ -44,8 +46,12 @@ internal sealed record JobRequest(
         {
             JobAct?[] told =
             [
-                Unit, Person, Note is null ? null : new JobAct.WriteNote(Note), TurnTo is { } unit ? new JobAct.TurnToUnit(unit) : null,
-                DropPhoto is null ? null : new JobAct.DropPhoto(DropPhoto), TakeBack is null ? null : new JobAct.TakeBack(TakeBack),
+                Unit, Person, Note is null ? null : new JobAct.WriteNote(Note), TurnTo is { } unit
+                    ? new JobAct.TurnToUnit(unit)
+                    : null,
+                DropPhoto is null ? null : new JobAct.DropPhoto(DropPhoto), TakeBack is null
+                    ? null
+                    : new JobAct.TakeBack(TakeBack),
                 Visit switch { "begin" => new JobAct.BeginVisit(), "end" => new JobAct.EndVisit(), _ => null },
             ];
             return told.OfType<JobAct>().ToList() is [var only] ? only : null;

@@ -10,10 +10,12 @@ internal static class JobServices
 {
     public static void AddTo(IServiceCollection services) => services
         .AddSingleton(parts => new JobDesk(
-            parts.GetRequiredService<ICaseStore>(), TimeProvider.System, () => parts.GetRequiredService<Func<InUse>>()().Library))
+            parts.GetRequiredService<ICaseStore>(), TimeProvider.System,
+            () => parts.GetRequiredService<Func<InUse>>()().Library))
         .AddSingleton(parts => new EarlierDesk(
             parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<CaseDesk>(), TimeProvider.System))
-        .AddSingleton(new SerialPace(TimeProvider.System)).AddSingleton<SerialLook>().AddSingleton<JobEndpoints>().AddSingleton<PhotoEndpoints>()
+        .AddSingleton(new SerialPace(TimeProvider.System)).AddSingleton<SerialLook>().AddSingleton<JobEndpoints>()
+        .AddSingleton<PhotoEndpoints>()
         .AddSingleton<HandOverBook>().AddSingleton<HandOverEndpoints>().AddSingleton<ChangeEndpoint>();
 
     public static void Map(WebApplication app)

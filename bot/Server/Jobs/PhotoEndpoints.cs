@@ -19,20 +19,26 @@ internal sealed class PhotoEndpoints(JobDesk desk)
     public void Map(IEndpointRouteBuilder routes)
     {
         routes.MapPost("/api/cases/{id}/photos", AddAsync).Accepts<byte[]>("*/*")
-            .Says<JobPhoto[]>("Jobs", "Adds a photo, which is the body; at most 8 MB.", StatusCodes.Status201Created).Refuses(400, 404, 413, 422);
+            .Says<JobPhoto[]>("Jobs", "Adds a photo, which is the body; at most 8 MB.", StatusCodes.Status201Created)
+            .Refuses(400, 404, 413, 422);
         routes.MapGet("/api/cases/{id}/photos/{hash}", ShowAsync)
             .Says<byte[]>("Jobs", "Gives a photo.", type: "image/jpeg").Refuses(404);
     }
 
-    private async Task<IResult> AddAsync(string id, string? turnId, string? shows, int? unit, HttpContext http, CancellationToken cancel)
+    private async Task<IResult> AddAsync(string id, string? turnId, string? shows, int? unit, HttpContext http,
+        CancellationToken cancel)
     {
         if (!CaseId.IsWellFormed(id)) return Unknown();
         if (turnId is null || !TurnName.IsFit(turnId))
-            return Refusal.Because(StatusCodes.Status400BadRequest, "Send the photo as the body, with ?turnId=…&shows=…&unit=….");
-        if (await ReadAsync(http, cancel) is not { } bytes) return Refusal.Because(StatusCodes.Status413PayloadTooLarge, TooBig);
-        return await desk.AddPhotoAsync(id, turnId, bytes, shows ?? "", unit ?? 1, Clerks.PersonOf(http).Name, cancel) switch
+            return Refusal.Because(StatusCodes.Status400BadRequest,
+                "Send the photo as the body, with ?turnId=…&shows=…&unit=….");
+        if (await ReadAsync(http, cancel) is not { } bytes)
+            return Refusal.Because(StatusCodes.Status413PayloadTooLarge, TooBig);
+        return await desk.AddPhotoAsync(id, turnId, bytes, shows ?? "", unit
+            ?? 1, Clerks.PersonOf(http).Name, cancel) switch
         {
-            JobAnswer.Saved saved => Results.Json(saved.Job.Photos, ChatJson.Options, statusCode: StatusCodes.Status201Created),
+            JobAnswer.Saved saved =>
+                Results.Json(saved.Job.Photos, ChatJson.Options, statusCode: StatusCodes.Status201Created),
             JobAnswer.Refused refused => Refusal.Because(StatusCodes.Status422UnprocessableEntity, refused.Why),
             _ => Unknown(),
         };
@@ -54,7 +60,8 @@ internal sealed class PhotoEndpoints(JobDesk desk)
     private static async Task<byte[]?> ReadAsync(HttpContext http, CancellationToken cancel)
     {
         if (http.Request.ContentLength > Photo.Largest) return null;
-        if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = Photo.Largest + 1;
+        if (http.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = Photo.Largest + 1;
         using var read = new MemoryStream();
         byte[] piece = new byte[64 * 1024];
         for (int got; (got = await http.Request.Body.ReadAsync(piece, cancel)) > 0;)

@@ -1,7 +1,9 @@
 namespace DxAssistant.Server.Jobs;
 
-/// <summary>How many serial numbers one person may look up in cases of others. Whoever works meets no bound; whoever tries
-/// numbers does.</summary>
+/// <summary>
+/// How many serial numbers one person may look up in cases of others. Whoever works meets no bound; whoever tries
+/// numbers does.
+/// </summary>
 internal sealed class SerialPace(TimeProvider clock)
 {
     /// <summary>So many different numbers a day.</summary>

@@ -7,7 +7,9 @@ namespace DxAssistant.Server.Offline;
 /// <summary>Work without signal: what is handed out for it, and what comes back.</summary>
 internal static class Away
 {
-    /// <param name="folder">Where the pages that were taken along are kept; null keeps them while the program runs.</param>
+    /// <param name="folder">
+    /// Where the pages that were taken along are kept; null keeps them while the program runs.
+    /// </param>
     public static void AddTo(IServiceCollection services, string? folder)
     {
         services.AddSingleton(provider => new PageShelf(provider.GetRequiredService<Func<InUse>>(), folder));

@@ -13,18 +13,23 @@ namespace DxAssistant.Server.Offline;
 internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseGrants grants)
 {
     private const long MostBytes = 16 * 1024 * 1024;
-    private const string NotTurns = """Send {"basis":0,"turns":[{"turnId":"…","events":[…]}]}, as the engine made them.""";
+    private const string NotTurns =
+        """Send {"basis":0,"turns":[{"turnId":"…","events":[…]}]}, as the engine made them.""";
     private const string Crossed = "Somebody else went on with this case meanwhile. Nothing was changed.";
-    private const string Unknown = "The pages these answers were worked out on are not kept here any more. Nothing was changed.";
+    private const string Unknown =
+        "The pages these answers were worked out on are not kept here any more. Nothing was changed.";
     private const string Odd = "These answers do not follow from the pages they name. Nothing was changed.";
 
-    private static string OfAnother(string who) => $"These answers are from {who}. Sign in as {who} to send them; they wait on this device.";
+    private static string OfAnother(string who) =>
+        $"These answers are from {who}. Sign in as {who} to send them; they wait on this device.";
 
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/cases/{id}/log", LogAsync).Says<CaseLog>("Cases", "Gives the log of a case, event by event.").Refuses(404);
+        routes.MapGet("/api/cases/{id}/log", LogAsync)
+            .Says<CaseLog>("Cases", "Gives the log of a case, event by event.").Refuses(404);
         routes.MapPost("/api/cases/{id}/brought", TakeAsync)
-            .Says<BroughtAnswer.Taken>("Cases", "Takes turns that were worked out elsewhere on the same pages.").Takes<BroughtRequest>().Refuses(400, 404, 409, 410, 422);
+            .Says<BroughtAnswer.Taken>("Cases", "Takes turns that were worked out elsewhere on the same pages.")
+            .Takes<BroughtRequest>().Refuses(400, 404, 409, 410, 422);
     }
 
     private async Task<IResult> LogAsync(string id, CancellationToken cancel)
@@ -38,7 +43,8 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseG
     private async Task<IResult> TakeAsync(string id, HttpContext context, CancellationToken cancel)
     {
         if (!CaseId.IsWellFormed(id)) return Refusal.Because(StatusCodes.Status404NotFound, CaseEndpoints.UnknownCase);
-        if (await ReadAsync(context, cancel) is not { IsWhole: true } brought) return Refusal.Because(StatusCodes.Status400BadRequest, NotTurns);
+        if (await ReadAsync(context, cancel) is not { IsWhole: true } brought)
+            return Refusal.Because(StatusCodes.Status400BadRequest, NotTurns);
         return await desk.TakeAsync(id, brought.Basis, brought.Turns, Clerks.PersonOf(context).Name, cancel) switch
         {
             BroughtAnswer.Taken taken => Take(context, id, brought.Basis, taken),
@@ -59,10 +65,12 @@ internal sealed class BroughtEndpoints(ICaseStore store, BroughtDesk desk, CaseG
     private static async Task<BroughtRequest?> ReadAsync(HttpContext context, CancellationToken cancel)
     {
         if (!context.Request.HasJsonContentType()) return null;
-        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = MostBytes;
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = MostBytes;
         try
         {
-            return await JsonSerializer.DeserializeAsync<BroughtRequest>(context.Request.Body, ChatJson.Options, cancel);
+            return await JsonSerializer.DeserializeAsync<BroughtRequest>(context.Request.Body, ChatJson.Options,
+                cancel);
         }
         catch (Exception error) when (error is JsonException or NotSupportedException)
         {

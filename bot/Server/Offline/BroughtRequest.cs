@@ -9,5 +9,6 @@ internal sealed record BroughtRequest(long Basis, ImmutableArray<BroughtTurn> Tu
     private const int MostTurns = 1000;
 
     public bool IsWhole => Basis >= 0 && Turns is { IsDefaultOrEmpty: false, Length: <= MostTurns }
-        && Turns.All(turn => turn is { TurnId: not null, Events.IsDefaultOrEmpty: false } && turn.Events.All(happened => happened is not null));
+        && Turns.All(turn => turn is { TurnId: not null, Events.IsDefaultOrEmpty: false }
+            && turn.Events.All(happened => happened is not null));
 }

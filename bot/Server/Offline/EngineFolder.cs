@@ -10,7 +10,8 @@ internal sealed class EngineFolder
     private readonly string folder;
 
     private EngineFolder(string folder, ImmutableArray<string> files) =>
-        (this.folder, Files, Version, Bytes) = (folder, files, VersionOf(folder, files), files.Sum(name => SizeOf(folder, name)));
+        (this.folder, Files, Version, Bytes) =
+            (folder, files, VersionOf(folder, files), files.Sum(name => SizeOf(folder, name)));
 
     /// <summary>The names of the files, in ordinal order; compressed twins are not named.</summary>
     public ImmutableArray<string> Files { get; }
@@ -28,7 +29,8 @@ internal sealed class EngineFolder
     {
         if (!Directory.Exists(folder)) return null;
         ImmutableArray<string> files = [.. Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(file)!)
-            .Where(name => Path.GetExtension(name) is ".js" or ".wasm" or ".json" or ".dat").Order(StringComparer.Ordinal)];
+            .Where(name => Path.GetExtension(name) is ".js" or ".wasm" or ".json" or ".dat")
+            .Order(StringComparer.Ordinal)];
         return files.Contains("dotnet.js") ? new EngineFolder(folder, files) : null;
     }
 

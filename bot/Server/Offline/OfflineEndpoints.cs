@@ -24,9 +24,11 @@ internal sealed class OfflineEndpoints(Func<InUse> inUse, PageShelf shelf)
         var now = inUse();
         return new OfflineKit(
             engine.Value is { } found
-                ? new OfflineKit.Part(found.Version, $"/offline/engine/{found.Version}/", found.Files, found.Bytes) : null,
+                ? new OfflineKit.Part(found.Version, $"/offline/engine/{found.Version}/", found.Files, found.Bytes)
+                : null,
             now.Packed is { } packed
-                ? new OfflineKit.Part(now.Version, $"/offline/pages/{now.Version}/", ["pack"], packed.Brotli.Length) : null);
+                ? new OfflineKit.Part(now.Version, $"/offline/pages/{now.Version}/", ["pack"], packed.Brotli.Length)
+                : null);
     }
 
     private IResult EngineFile(string version, string name, HttpContext context)
@@ -41,8 +43,10 @@ internal sealed class OfflineEndpoints(Func<InUse> inUse, PageShelf shelf)
     private IResult Pack(string version, HttpContext context)
     {
         var now = inUse();
-        if (now.Version != version || now.Packed is not { } packed) return Refusal.Because(StatusCodes.Status404NotFound, Gone);
-        if (!TakesBrotli(context.Request)) return Refusal.Because(StatusCodes.Status406NotAcceptable, "Ask for it with Accept-Encoding: br.");
+        if (now.Version != version || now.Packed is not { } packed)
+            return Refusal.Because(StatusCodes.Status404NotFound, Gone);
+        if (!TakesBrotli(context.Request))
+            return Refusal.Because(StatusCodes.Status406NotAcceptable, "Ask for it with Accept-Encoding: br.");
         shelf.Keep(now);
         Keep(context.Response, isBrotli: true);
         return Results.Bytes(packed.Brotli, "application/octet-stream");

@@ -18,7 +18,9 @@ internal static class PageKeeper
     public static void Map(IEndpointRouteBuilder routes) =>
         routes.MapGet("/sw.js", () => Results.Text(Text(Folder), "text/javascript", Encoding.UTF8));
 
-    /// <param name="folder">The folder of the pages, read anew each time: it is small, and asked for once a visit.</param>
+    /// <param name="folder">
+    /// The folder of the pages, read anew each time: it is small, and asked for once a visit.
+    /// </param>
     internal static string Text(string folder)
     {
         ImmutableArray<string> files = [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories)

@@ -4,8 +4,10 @@ using DxAssistant.Server.Serving;
 
 namespace DxAssistant.Server.Offline;
 
-/// <summary>The versions of the content that were handed out, so that what was worked out on them can be checked when it
-/// comes back.</summary>
+/// <summary>
+/// The versions of the content that were handed out, so that what was worked out on them can be checked when it
+/// comes back.
+/// </summary>
 /// <param name="folder">Where packs are kept over a restart; null for as long as the program runs.</param>
 internal sealed class PageShelf(Func<InUse> inUse, string? folder)
 {

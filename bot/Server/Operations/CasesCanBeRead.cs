@@ -6,7 +6,8 @@ namespace DxAssistant.Server.Operations;
 /// <summary>Whether the store of cases answers.</summary>
 internal sealed class CasesCanBeRead(ICaseStore store) : IHealthCheck
 {
-    public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context, CancellationToken cancel = default)
+    public async Task<HealthCheckResult> CheckHealthAsync(HealthCheckContext context,
+        CancellationToken cancel = default)
     {
         try
         {

@@ -12,7 +12,8 @@ internal static class Health
     /// <summary>Answers 200 while cases can be read, 503 otherwise.</summary>
     public const string Ready = "/api/health/ready";
 
-    public static void AddTo(IServiceCollection services) => services.AddHealthChecks().AddCheck<CasesCanBeRead>("cases");
+    public static void AddTo(IServiceCollection services) =>
+        services.AddHealthChecks().AddCheck<CasesCanBeRead>("cases");
 
     public static void Map(IEndpointRouteBuilder routes)
     {

@@ -38,7 +38,8 @@ internal static class Pace
     {
         rejected.HttpContext.Response.Headers.RetryAfter = 1.ToString(CultureInfo.InvariantCulture);
         await Refusal.Because(
-            StatusCodes.Status429TooManyRequests, "Too many requests at once. Nothing was changed; wait a second, then try again.")
+            StatusCodes.Status429TooManyRequests,
+            "Too many requests at once. Nothing was changed; wait a second, then try again.")
             .ExecuteAsync(rejected.HttpContext);
     }
 }

@@ -13,9 +13,11 @@ internal sealed record PrivacyPage(string Lead, ImmutableArray<PrivacyKind> Kind
     public static PrivacyPage Of(PhraseBook phrases, int? days)
     {
         string words = days is { } after
-            ? phrases.Template("privacy-for-days").Replace("{days}", after.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            ? phrases.Template("privacy-for-days")
+                .Replace("{days}", after.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal)
             : phrases.Template("privacy-until-removed");
-        PrivacyKind Kind(string what, string why, string howLong) => new(phrases.Template(what), phrases.Template(why), howLong);
+        PrivacyKind Kind(string what, string why, string howLong) =>
+            new(phrases.Template(what), phrases.Template(why), howLong);
         return new PrivacyPage(
             phrases.Template("privacy-lead"),
             [
@@ -27,6 +29,7 @@ internal sealed record PrivacyPage(string Lead, ImmutableArray<PrivacyKind> Kind
                 Kind("privacy-accounts", "privacy-accounts-why", phrases.Template("privacy-with-account")),
                 Kind("privacy-device", "privacy-device-why", phrases.Template("privacy-on-device")),
             ],
-            [phrases.Template("privacy-give-out"), phrases.Template("privacy-remove"), phrases.Template("privacy-stays"), phrases.Template("privacy-copies")]);
+            [phrases.Template("privacy-give-out"), phrases.Template("privacy-remove"),
+                phrases.Template("privacy-stays"), phrases.Template("privacy-copies")]);
     }
 }

@@ -12,11 +12,13 @@ internal static class PrivacyServices
     {
         services.AddSingleton(settings);
         services.AddSingleton(parts => new PersonalDesk(
-            parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<DeskBooks>(), parts.GetRequiredService<AccountBook>(), TimeProvider.System));
+            parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<DeskBooks>(),
+            parts.GetRequiredService<AccountBook>(), TimeProvider.System));
         services.AddSingleton<PrivacyEndpoints>();
         if (settings.KeepPersonal is not { } days) return;
         services.AddSingleton(parts => new Retention(
-            parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<DeskBooks>(), TimeSpan.FromDays(days), TimeProvider.System));
+            parts.GetRequiredService<ICaseStore>(), parts.GetRequiredService<DeskBooks>(), TimeSpan.FromDays(days),
+            TimeProvider.System));
         services.AddHostedService<RetentionRound>();
     }
 

@@ -6,7 +6,8 @@ namespace DxAssistant.Server.Serving;
 /// <summary>Says a line where only a status would have been answered.</summary>
 internal static class BareStatus
 {
-    public static void Map(WebApplication app) => app.UseStatusCodePages((StatusCodeContext bare) => SayAsync(bare.HttpContext));
+    public static void Map(WebApplication app) =>
+        app.UseStatusCodePages((StatusCodeContext bare) => SayAsync(bare.HttpContext));
 
     private static Task SayAsync(HttpContext http)
     {

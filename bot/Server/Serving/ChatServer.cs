@@ -39,7 +39,8 @@ internal static class ChatServer
         // A port that is taken is said in one line by whoever asked for it.
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
 
-        // That keys of sessions lie unencrypted in the book of accounts is decided (THREATS.md), and no news at each new key.
+        // That keys of sessions lie unencrypted in the book of accounts is decided (THREATS.md), and no news at each
+        // new key.
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection.KeyManagement.XmlKeyManager", LogLevel.Error);
         builder.WebHost.ConfigureKestrel(kestrel =>
         {
@@ -47,7 +48,8 @@ internal static class ChatServer
             kestrel.Listen(settings.Address, settings.Port, listen =>
             {
                 if (settings.Certificate is { } file)
-                    listen.UseHttps(file, Environment.GetEnvironmentVariable("DX_CERTIFICATE_PASSWORD"), https => https.SslProtocols = Protocols);
+                    listen.UseHttps(file, Environment.GetEnvironmentVariable("DX_CERTIFICATE_PASSWORD"),
+                        https => https.SslProtocols = Protocols);
             });
         });
 
@@ -55,7 +57,9 @@ internal static class ChatServer
         builder.Services.Configure<HostFilteringOptions>(o => o.AllowedHosts =
             ["localhost", "127.0.0.1", "[::1]", .. settings.Hosts]);
         builder.Services.Configure<ForwardedHeadersOptions>(o => o.ForwardedHeaders =
-            settings.BehindProxy ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto : ForwardedHeaders.None);
+            settings.BehindProxy
+                ? ForwardedHeaders.XForwardedFor | ForwardedHeaders.XForwardedProto
+                : ForwardedHeaders.None);
         var bell = new CaseBell(store.News);
         if (store.News is { } news) builder.Services.AddHostedService(_ => new FarBell(news, bell));
         store = new HeardStore(store, bell);

@@ -13,9 +13,13 @@ namespace DxAssistant.Server.Serving;
 internal sealed record InUse(
     IResponder Responder, TitleBook Titles, string Version, Library? Library = null, PackedPages? Packed = null)
 {
-    /// <param name="pages">What the library was made of; null where nothing is handed out for work without signal.</param>
-    /// <param name="late">Whether taps are answered before the search is ready; the first typed message may wait for it.
-    /// <see cref="GetReady"/> has it made in the background.</param>
+    /// <param name="pages">
+    /// What the library was made of; null where nothing is handed out for work without signal.
+    /// </param>
+    /// <param name="late">
+    /// Whether taps are answered before the search is ready; the first typed message may wait for it.
+    /// <see cref="GetReady"/> has it made in the background.
+    /// </param>
     public static InUse Of(Library library, ContentFolder? pages = null, bool late = false) => new(
         new LibraryResponder(library, late), TitleBook.Of(library), library.Version, library,
         pages is null ? null : new PackedPages(pages));

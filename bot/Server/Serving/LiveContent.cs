@@ -41,7 +41,9 @@ internal sealed class LiveContent : IDisposable
     internal static LiveContent? Open(string folder, TextWriter notes, PageReading read)
     {
         var compiler = new IncrementalCompiler();
-        return Compile(folder, null, read, notes, compiler, isFirst: true) is { } first ? new LiveContent(folder, read, notes, compiler, first) : null;
+        return Compile(folder, null, read, notes, compiler, isFirst: true) is { } first
+            ? new LiveContent(folder, read, notes, compiler, first)
+            : null;
     }
 
     /// <summary>Compiles again whenever a page changes.</summary>
@@ -89,7 +91,8 @@ internal sealed class LiveContent : IDisposable
     public void Dispose() => follower?.Dispose();
 
     private static InUse? Compile(
-        string folder, IReadOnlyCollection<string>? paths, PageReading read, TextWriter notes, IncrementalCompiler compiler, bool isFirst)
+        string folder, IReadOnlyCollection<string>? paths, PageReading read, TextWriter notes,
+        IncrementalCompiler compiler, bool isFirst)
     {
         var pages = read(folder, paths);
         var result = compiler.Compile(pages);

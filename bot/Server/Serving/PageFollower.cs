@@ -3,10 +3,12 @@ using DxAssistant.Server.Content;
 namespace DxAssistant.Server.Serving;
 
 /// <summary>Has the pages of a folder read again after each save.</summary>
-/// <remarks>They are read and compiled at once, and put in use when the folder has been quiet for a moment, since editors write
-/// a file in several steps: the wait costs nothing, and what was made of half a save is thrown away. A page that is empty or
-/// gone is read after the quiet: most editors empty a file, or put another in its place, when they save it, and pages without
-/// one of their ids are looked through as a whole, twice, for nothing.</remarks>
+/// <remarks>
+/// They are read and compiled at once, and put in use when the folder has been quiet for a moment, since editors write
+/// a file in several steps: the wait costs nothing, and what was made of half a save is thrown away. A page that is
+/// empty or gone is read after the quiet: most editors empty a file, or put another in its place, when they save it,
+/// and pages without one of their ids are looked through as a whole, twice, for nothing.
+/// </remarks>
 internal sealed class PageFollower : IDisposable
 {
     private static readonly TimeSpan Settle = TimeSpan.FromMilliseconds(50);
@@ -24,9 +26,12 @@ internal sealed class PageFollower : IDisposable
     private bool isAtWork;
     private bool isOver;
 
-    /// <param name="read">Reads pages again, given the paths that changed or null for any, and gives what puts them in use.
-    /// Called by one thread at a time.</param>
-    public PageFollower(string folder, Func<IReadOnlyCollection<string>?, Action> read, TimeProvider clock, TextWriter notes)
+    /// <param name="read">
+    /// Reads pages again, given the paths that changed or null for any, and gives what puts them in use.
+    /// Called by one thread at a time.
+    /// </param>
+    public PageFollower(string folder, Func<IReadOnlyCollection<string>?, Action> read, TimeProvider clock,
+        TextWriter notes)
     {
         (this.folder, this.read, this.clock, this.notes) = (folder, read, clock, notes);
         watch = new PageWatch(folder, Noticed, notes);
@@ -97,7 +102,8 @@ internal sealed class PageFollower : IDisposable
     }
 
     private bool IsInBetween(string path) =>
-        Path.GetExtension(path) is ".md" or ".svg" && new FileInfo(Path.Combine(folder, path)) is { Exists: false } or { Length: 0 };
+        Path.GetExtension(path) is ".md" or ".svg"
+            && new FileInfo(Path.Combine(folder, path)) is { Exists: false } or { Length: 0 };
 
     private TimeSpan? Left()
     {

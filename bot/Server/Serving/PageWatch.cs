@@ -1,7 +1,9 @@
 namespace DxAssistant.Server.Serving;
 
 /// <summary>Notices when pages of a folder change, or folders of pages come, go or get another name.</summary>
-/// <param name="noticed">Told the path below the folder, of a page or of a folder; null when anything may have changed.</param>
+/// <param name="noticed">
+/// Told the path below the folder, of a page or of a folder; null when anything may have changed.
+/// </param>
 internal sealed class PageWatch(string folder, Action<string?> noticed, TextWriter notes) : IDisposable
 {
     private FileSystemWatcher? watcher;

@@ -18,7 +18,8 @@ internal static class Pages
         services.AddResponseCompression(packing =>
         {
             packing.EnableForHttps = true;
-            packing.MimeTypes = [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/manifest+json"];
+            packing.MimeTypes =
+                [.. ResponseCompressionDefaults.MimeTypes, "image/svg+xml", "application/manifest+json"];
         });
         services.Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Optimal);
         services.Configure<GzipCompressionProviderOptions>(gzip => gzip.Level = CompressionLevel.Optimal);

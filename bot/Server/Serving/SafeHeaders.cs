@@ -1,11 +1,14 @@
 namespace DxAssistant.Server.Serving;
 
-/// <summary>Tells the browser to run nothing but the program's own files, and to come by HTTPS alone once it did.</summary>
+/// <summary>
+/// Tells the browser to run nothing but the program's own files, and to come by HTTPS alone once it did.
+/// </summary>
 /// <remarks>Sources: W3C Content Security Policy Level 3; RFC 6797 (HSTS), 6.1; OWASP ASVS 5.0, 3.4.</remarks>
 internal sealed class SafeHeaders(RequestDelegate next)
 {
     private const string Policy =
-        "default-src 'none'; object-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src 'self'; connect-src 'self'; font-src 'self'; " +
+        "default-src 'none'; object-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; img-src "
+            + "'self'; connect-src 'self'; font-src 'self'; " +
         "manifest-src 'self'; worker-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
     private const string OneYear = "max-age=31536000; includeSubDomains";

@@ -48,16 +48,19 @@ internal sealed record ServerSettings(
     public string? RefuseWithout(bool hasAccounts)
     {
         if (Company is not null && !hasAccounts)
-            return "nobody could let people in or look after them: make one account of this program's own first (accounts add NAME --role administrator)";
+            return "nobody could let people in or look after them: make one account of this program's own first "
+                + "(accounts add NAME --role administrator)";
         if (!IsReachable) return null;
         if (!hasAccounts)
         {
             return "others could reach the server, and there are no accounts yet, so anybody could read the cases: "
-                + "make an account (accounts add NAME --role administrator), or leave --listen, --host and --behind-proxy out";
+                + "make an account (accounts add NAME --role administrator), or leave --listen, --host and "
+                + "--behind-proxy out";
         }
 
         return IPAddress.IsLoopback(Address) || IsSafe
             ? null
-            : "passwords would go over the network for anybody to read: give --certificate FILE, or --behind-proxy where a proxy has one";
+            : "passwords would go over the network for anybody to read: give --certificate FILE, or --behind-proxy "
+                + "where a proxy has one";
     }
 }

@@ -11,7 +11,9 @@ internal sealed class CauseDraws(Library library)
     public IEnumerable<KeyValuePair<FaultId, double>> Of(Symptom symptom, string series) =>
         Any(symptom, series).Where(cause => cause.Key != FaultId.NoneOfThese);
 
-    /// <summary>A cause, "none of these" among them; null when nothing else can cause the symptom there: it does not come up.</summary>
+    /// <summary>
+    /// A cause, "none of these" among them; null when nothing else can cause the symptom there: it does not come up.
+    /// </summary>
     public string? Draw(Symptom symptom, string series, Draws draws)
     {
         (FaultId Id, double Weight)[] causes =
@@ -22,5 +24,6 @@ internal sealed class CauseDraws(Library library)
     }
 
     private IEnumerable<KeyValuePair<FaultId, double>> Any(Symptom symptom, string series) => symptom.Causes
-        .Where(cause => library.Faults[cause.Key].Series is { IsEmpty: true } || library.Faults[cause.Key].Series.Contains(series));
+        .Where(cause => library.Faults[cause.Key].Series is { IsEmpty: true }
+            || library.Faults[cause.Key].Series.Contains(series));
 }

@@ -9,7 +9,9 @@ using DxAssistant.Knowledge.Judging;
 
 namespace DxAssistant.Server.Simulating;
 
-/// <summary>A unit with a fault in it, and the person beside it: answers each question as such a unit and person do.</summary>
+/// <summary>
+/// A unit with a fault in it, and the person beside it: answers each question as such a unit and person do.
+/// </summary>
 /// <remarks>What is true of the unit stays true when it is looked at again; only the meter errs anew.</remarks>
 internal sealed class HiddenUnit
 {
@@ -109,8 +111,12 @@ internal sealed class HiddenUnit
     private Condition ConditionOf(string check)
     {
         if (_conditions.TryGetValue(check, out Condition? known)) return known;
-        return _conditions[check] = _case.Play == Play.Doubts && !_library.Checks[new CheckId(check)].Needed && _draws.NextShare() < LeftOpen
-            ? new Condition("", [], null) { LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot }
+        return _conditions[check] = _case.Play == Play.Doubts && !_library.Checks[new CheckId(check)].Needed
+            && _draws.NextShare() < LeftOpen
+            ? new Condition("", [], null)
+            {
+                LeftOpenBy = _draws.NextShare() < 0.5 ? CommandWord.Unsure : CommandWord.Cannot,
+            }
             : Seen(check);
     }
 

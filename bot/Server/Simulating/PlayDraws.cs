@@ -5,7 +5,9 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Server.Simulating;
 
-/// <summary>Makes a plain case harder in one of the ways of <see cref="Play"/>, when its pages give the means.</summary>
+/// <summary>
+/// Makes a plain case harder in one of the ways of <see cref="Play"/>, when its pages give the means.
+/// </summary>
 internal sealed class PlayDraws(Library library, SimulationOrder order, CauseDraws causes)
 {
     // How many walks of a hundred are of each play, in the order of the plays; common practice, no source.
@@ -26,23 +28,27 @@ internal sealed class PlayDraws(Library library, SimulationOrder order, CauseDra
         return played with { Play = isSet ? play : Simulating.Play.Plain };
     }
 
-    // One that could be mistaken for the true one, as it has a cause in common with it, but that this fault does not give.
+    // One that could be mistaken for the true one, as it has a cause in common with it, but that this fault does not
+    // give.
     private string? WrongSign(SimulatedCase plain, Draws draws)
     {
         Symptom told = library.Graph.Find(new SymptomId(plain.Symptom))!;
         return OneOf(draws, [.. library.Graph.Symptoms
-            .Where(other => !other.Causes.ContainsKey(new FaultId(plain.Fault)) && other.Causes.Keys.Any(fault => IsShared(told, fault)))
+            .Where(other => !other.Causes.ContainsKey(new FaultId(plain.Fault))
+                && other.Causes.Keys.Any(fault => IsShared(told, fault)))
             .Where(other => CanShow(other, plain.Series))
             .Select(other => other.Id.Value)]);
     }
 
-    private static bool IsShared(Symptom told, FaultId fault) => fault != FaultId.NoneOfThese && told.Causes.ContainsKey(fault);
+    private static bool IsShared(Symptom told, FaultId fault) =>
+        fault != FaultId.NoneOfThese && told.Causes.ContainsKey(fault);
 
     private string? VainPart(SimulatedCase plain, Draws draws) => OneOf(draws,
     [
         .. causes.Of(library.Graph.Find(new SymptomId(plain.Symptom))!, plain.Series)
             .Where(cause => cause.Key.Value != plain.Fault && library.Faults[cause.Key].Part is not null)
-            .Where(cause => !library.Graph.RepairsOf(cause.Key).Any(repair => repair.Fixes.Contains(new FaultId(plain.Fault))))
+            .Where(cause => !library.Graph.RepairsOf(cause.Key)
+                .Any(repair => repair.Fixes.Contains(new FaultId(plain.Fault))))
             .Select(cause => library.Faults[cause.Key].Part!).Distinct(StringComparer.Ordinal),
     ]);
 
@@ -50,7 +56,8 @@ internal sealed class PlayDraws(Library library, SimulationOrder order, CauseDra
     {
         if (plain.Fault == FaultId.NoneOfThese.Value) return null;
         string? symptom = OneOf(draws, [.. library.Graph.Symptoms
-            .Where(other => other.Id.Value != plain.Symptom && CanShow(other, plain.Series)).Select(other => other.Id.Value)]);
+            .Where(other => other.Id.Value != plain.Symptom && CanShow(other, plain.Series))
+            .Select(other => other.Id.Value)]);
         return symptom is null ? null
             : causes.Draw(library.Graph.Find(new SymptomId(symptom))!, plain.Series, draws) is { } fault
                 && fault != plain.Fault && fault != FaultId.NoneOfThese.Value

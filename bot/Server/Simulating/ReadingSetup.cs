@@ -16,7 +16,9 @@ internal sealed record ReadingSetup(
     Surroundings Surroundings,
     Draws Draws)
 {
-    /// <summary>The part of a band in which the draws stay, so that a good unit is not drawn at its very limit.</summary>
+    /// <summary>
+    /// The part of a band in which the draws stay, so that a good unit is not drawn at its very limit.
+    /// </summary>
     private const double Middle = 0.8;
 
     public SensorCurve Curve => ((JudgeInput.Curve)Inputs["curve"]).Value;

@@ -9,7 +9,9 @@ internal static class ReadingSources
     public static ImmutableSortedDictionary<string, IReadingSource> All { get; } = new IReadingSource[]
     {
         new BandSource(), new CapacitorSource(), new ContinuitySource(), new DcBusSource(), new InsulationSource(),
-        new ModuleDiodesSource(), new PolarBandSource(), new SignalSwingSource(), new SplitSupplySource(), new SupplyLimitsSource(),
+        new ModuleDiodesSource(), new PolarBandSource(), new SignalSwingSource(), new SplitSupplySource(),
+        new SupplyLimitsSource(),
         new TemperatureSplitSource(), new ThermistorSource(), new VoltageUnbalanceSource(), new WindingBalanceSource(),
-    }.Concat(RefrigerantLineSource.All).Concat(DirectedSplitSource.All).ToImmutableSortedDictionary(source => source.Calculation, source => source, StringComparer.Ordinal);
+    }.Concat(RefrigerantLineSource.All).Concat(DirectedSplitSource.All)
+    .ToImmutableSortedDictionary(source => source.Calculation, source => source, StringComparer.Ordinal);
 }

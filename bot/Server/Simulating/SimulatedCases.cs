@@ -16,12 +16,15 @@ internal static class SimulatedCases
         var plays = new PlayDraws(library, order, causes);
         var cases = ImmutableArray.CreateBuilder<SimulatedCase>();
         foreach (string series in library.Series.Keys.Where(id => order.Series is null or "" || id == order.Series))
-            foreach (Symptom symptom in library.Graph.Symptoms.Where(node => order.Symptom is null || node.Id.Value == order.Symptom)
+            foreach (Symptom symptom in library.Graph.Symptoms.Where(node => order.Symptom is null
+                || node.Id.Value == order.Symptom)
                 .Where(node => CanShow(library, series, node.Id)))
-                foreach (string role in library.Roles.Select(page => page.Role.Id).Where(id => order.Role is null || id == order.Role))
+                foreach (string role in library.Roles.Select(page => page.Role.Id)
+                    .Where(id => order.Role is null || id == order.Role))
                     for (int walk = 0; walk < order.Walks; walk++)
                         if (causes.Draw(symptom, series, draws) is { } fault)
-                            cases.Add(plays.Play(new SimulatedCase(symptom.Id.Value, series, role, fault, draws.Next()), draws));
+                            cases.Add(plays.Play(new SimulatedCase(symptom.Id.Value, series, role, fault, draws.Next()),
+                                draws));
         return cases.ToImmutable();
     }
 

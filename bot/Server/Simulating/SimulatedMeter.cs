@@ -7,7 +7,9 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Server.Simulating;
 
-/// <summary>What a meter of the class that a check names shows of a true value, in the words a technician fills in.</summary>
+/// <summary>
+/// What a meter of the class that a check names shows of a true value, in the words a technician fills in.
+/// </summary>
 /// <remarks>Source: GUM, JCGM 100:2008, 4.3.7: within its limit of error every error is as likely.</remarks>
 internal static class SimulatedMeter
 {
@@ -25,7 +27,8 @@ internal static class SimulatedMeter
     {
         QuantityKind.Temperature when setup.Si("thermometer") is { } kelvins => kelvins,
         QuantityKind.GaugePressure or QuantityKind.Pressure when setup.Si("gauge") is { } pascals => pascals,
-        _ => setup.Inputs.TryGetValue("meter", out JudgeInput? input) && input is JudgeInput.Meter { Value: MeterClass meter }
+        _ => setup.Inputs.TryGetValue("meter", out JudgeInput? input)
+            && input is JudgeInput.Meter { Value: MeterClass meter }
             ? meter.At(kind, si).LimitOfError(si)
             : 0,
     };

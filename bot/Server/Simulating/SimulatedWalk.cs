@@ -6,6 +6,9 @@ namespace DxAssistant.Server.Simulating;
 /// <param name="Steps">Ids of the checks and repairs that were asked for, in order.</param>
 /// <param name="Minutes">At the unit, access, checks, repairs and trial runs included.</param>
 /// <param name="WrongParts">Parts changed for nothing.</param>
-/// <param name="IsNamed">Whether what was said last names the true fault: to whoever comes next, where the case is left to them.</param>
+/// <param name="IsNamed">
+/// Whether what was said last names the true fault: to whoever comes next, where the case is left to them.
+/// </param>
 internal sealed record SimulatedWalk(
-    SimulatedCase Case, WalkEnd End, ImmutableArray<string> Steps, double Minutes, int Checks, int WrongParts, bool IsNamed);
+    SimulatedCase Case, WalkEnd End, ImmutableArray<string> Steps, double Minutes, int Checks, int WrongParts,
+    bool IsNamed);

@@ -27,7 +27,8 @@ internal sealed class SimulatedWalker(Assistant assistant)
             state = Take(state, unit.Answer(question), clock);
         }
 
-        return new SimulatedWalk(simulated, EndOf(unit, simulated.Role, state), steps.ToImmutable(), clock.Minutes, clock.Checks, clock.WrongParts,
+        return new SimulatedWalk(simulated, EndOf(unit, simulated.Role, state), steps.ToImmutable(), clock.Minutes,
+            clock.Checks, clock.WrongParts,
             Names(state, unit.Fault));
     }
 
@@ -42,7 +43,8 @@ internal sealed class SimulatedWalker(Assistant assistant)
     private bool Names(CaseState state, FaultId fault)
     {
         string page = assistant.Library.Faults[fault].Title.Place.Path;
-        return state.LastReply?.Segments.Any(segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path == page)) == true;
+        return state.LastReply?.Segments.Any(segment => segment.From.OfType<Provenance.Page>()
+            .Any(from => from.Path == page)) == true;
     }
 
     private WalkEnd EndOf(HiddenUnit unit, string role, CaseState state)
@@ -61,7 +63,8 @@ internal sealed class SimulatedWalker(Assistant assistant)
     private bool IsStopped(string role, CaseState state) => Person(role).Rank == 0
         && assistant.Library.Checks.Values.Any(page => !page.Stop.IsEmpty
             && (state.PassedOver.ContainsKey(page.Id.Value)
-                || state.Results.Any(result => result.Check == page.Id.Value && page.Stop.Any(sign => sign.Value == result.Outcome))));
+                || state.Results.Any(result => result.Check == page.Id.Value
+                    && page.Stop.Any(sign => sign.Value == result.Outcome))));
 
     private Role Person(string role) => assistant.Library.Roles.First(page => page.Role.Id == role).Role;
 
@@ -69,6 +72,7 @@ internal sealed class SimulatedWalker(Assistant assistant)
     {
         Library library = assistant.Library;
         Role person = Person(role);
-        return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault).Any(repair => person.May(repair.Who) && !library.Repairs[repair.Id].LeftToOthers);
+        return fault != FaultId.NoneOfThese && library.Graph.RepairsOf(fault)
+            .Any(repair => person.May(repair.Who) && !library.Repairs[repair.Id].LeftToOthers);
     }
 }

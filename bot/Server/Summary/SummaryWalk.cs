@@ -48,7 +48,8 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
     // The check may be done again: its figures now are those of the result that counts no longer.
     private void Keep(ResultsOutdated stale)
     {
-        foreach (SeenResult result in State.Results.Where(known => stale.Checks.Contains(known.Check))) outdated[result] = Check(result);
+        foreach (SeenResult result in State.Results.Where(known => stale.Checks.Contains(known.Check)))
+            outdated[result] = Check(result);
     }
 
     private void Note(StoredEvent stored)
@@ -81,7 +82,8 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         State.Series is { } series ? TitleBook.Find(titles.Series, series) : null,
         [.. State.Symptoms.Select(s => TitleBook.Find(titles.Symptoms, s.Symptom))],
         [.. State.Symptoms.Select(s => s.Words).Distinct()],
-        [.. State.Outdated.Select(result => outdated[result]).Concat(State.Results.Select(Check)).OrderBy(check => check.At)],
+        [.. State.Outdated.Select(result => outdated[result]).Concat(State.Results.Select(Check))
+            .OrderBy(check => check.At)],
         [.. State.PassedOver.Select(
             p => new SummaryLeftOut(TitleBook.Find(titles.Checks, p.Key), CommandNames.Label(p.Value)))],
         Repairs(),
@@ -91,12 +93,14 @@ internal sealed class SummaryWalk(TitleBook titles, Func<CaseState, Picture?> na
         narrowing(State));
 
     // What the checks did not tell apart is named together, as the conclusion does.
-    private string Proven(TriedRepair cured) => string.Join(" / ", cured.OrFaults.Prepend(cured.Fault).Select(fault => TitleBook.Find(titles.Faults, fault)));
+    private string Proven(TriedRepair cured) =>
+        string.Join(" / ", cured.OrFaults.Prepend(cured.Fault).Select(fault => TitleBook.Find(titles.Faults, fault)));
 
     // What is left at the end of a part that proved nothing.
     private ImmutableArray<string> InQuestion() =>
         State.ClosedHow is null || State.Repairs.Any(r => r.Proves) ? []
-        : State.Repairs.LastOrDefault(r => r.Works)?.InQuestion is { } left ? [.. left.Select(fault => TitleBook.Find(titles.Faults, fault))]
+        : State.Repairs.LastOrDefault(r => r.Works)?.InQuestion is { } left
+        ? [.. left.Select(fault => TitleBook.Find(titles.Faults, fault))]
         : [.. believed.Where(line => line.Fault != FaultId.NoneOfThese.Value).Select(line => line.Title).Take(Named)];
 
     private SummaryCheck Check(SeenResult result)

@@ -6,9 +6,9 @@ namespace DxAssistant.Graph.Planning.Search;
 /// <remarks>
 /// A trial walks from the root, by the most promising action and the branch that is most in doubt, to a position not
 /// yet expanded, expands it, and carries the new bounds back. When the bounds of a position meet, its value is exact.
-/// In a problem that can be searched to its end the action with the least lower bound is the most promising; in a larger
-/// one the lower bounds are too loose to lead, and the middle between the bounds does. Cut short, the action with the
-/// least upper bound is a plan whose cost is known not to be more.
+/// In a problem that can be searched to its end the action with the least lower bound is the most promising; in a
+/// larger one the lower bounds are too loose to lead, and the middle between the bounds does. Cut short, the action
+/// with the least upper bound is a plan whose cost is known not to be more.
 /// (Bounded dynamic programming in real time: McMahan, Likhachev and Gordon, ICML 2005, from memory.)
 /// </remarks>
 internal sealed class BoundedSearch
@@ -157,7 +157,8 @@ internal sealed class BoundedSearch
         pool.Upper[position] = Math.Min(pool.Upper[position], most);
         double lowest = Math.Max(pool.Lower[position], least);
         Debug.Assert(
-            pool.ActionCount[position] == 0 || lowest <= pool.Upper[position] + Rounding * (1 + pool.Upper[position]), "a lower bound passes the cost");
+            pool.ActionCount[position] == 0 || lowest <= pool.Upper[position]
+                + Rounding * (1 + pool.Upper[position]), "a lower bound passes the cost");
         pool.Lower[position] = Math.Min(lowest, pool.Upper[position]);
         return promising;
     }

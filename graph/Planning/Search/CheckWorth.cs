@@ -29,7 +29,8 @@ internal sealed class CheckWorth(SequencingProblem problem)
             offered[count] = check;
             WeighBits(count * faults, check, weights);
             DearestBit = Math.Max(DearestBit, Enough * checks.Price(state, check));
-            for (int fault = 0; fault < faults; fault++) detours[fault * checks.Count + count] = Detour(check, fault, state);
+            for (int fault = 0; fault < faults; fault++)
+                detours[fault * checks.Count + count] = Detour(check, fault, state);
             count++;
         }
 
@@ -70,7 +71,8 @@ internal sealed class CheckWorth(SequencingProblem problem)
             double average = checks.Probability(check, outcome, weights);
             if (!(average > double.Epsilon)) continue;
             for (int fault = 0; fault < faults; fault++)
-                if (weights[fault] > 0 && column[fault] > 0) bits[row + fault] += column[fault] * Logarithm.Base2(column[fault] / average);
+                if (weights[fault] > 0 && column[fault] > 0)
+                    bits[row + fault] += column[fault] * Logarithm.Base2(column[fault] / average);
         }
     }
 
@@ -80,7 +82,8 @@ internal sealed class CheckWorth(SequencingProblem problem)
         bool repairing = problem.Objective == Objective.Repair;
         double least = double.PositiveInfinity;
         foreach (int access in checks.Access(check))
-            least = Math.Min(least, problem.Travel[state * problem.StateCount + access] + (repairing ? repairs.Floors(access)[fault] : 0));
+            least = Math.Min(least, problem.Travel[state * problem.StateCount + access]
+                + (repairing ? repairs.Floors(access)[fault] : 0));
         return Math.Max(0, repairing ? least - repairs.Floors(state)[fault] : least);
     }
 

@@ -64,10 +64,12 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
         Branches.Add(states.Length * outcomes);
         for (int outcome = 0; outcome < outcomes; outcome++)
         {
-            if (checks.Update(check, outcome, weights, after) is not (> 0 and double probability) || IsFinished(after)) continue;
+            if (checks.Update(check, outcome, weights, after) is not (> 0 and double probability) || IsFinished(after))
+                continue;
             FindUseful(check);
             for (int place = 0; place < states.Length; place++)
-                Branches.Items[first + place * outcomes + possible] = new Branch(probability, Arrive(checks.StateAfter(check, states[place])));
+                Branches.Items[first + place * outcomes + possible] =
+                    new Branch(probability, Arrive(checks.StateAfter(check, states[place])));
             possible++;
         }
 
@@ -109,7 +111,8 @@ internal sealed class Expansion(SequencingProblem problem, PositionPool pool, Se
     private bool IsFinished(ReadOnlySpan<double> then) =>
         problem.Objective == Objective.Isolate && then.LiveFaults() == 1;
 
-    // Of the checks at hand, those that still tell faults apart: as long as no fault is ruled out, all but the one used.
+    // Of the checks at hand, those that still tell faults apart: as long as no fault is ruled out, all but the one
+    // used.
     private void FindUseful(int used)
     {
         if (used >= 0 && Weights.LiveFaults(after) == live)

@@ -2,9 +2,9 @@ namespace DxAssistant.Graph.Planning.Search;
 
 /// <summary>The doubt that has to be taken away before it pays to try a repair.</summary>
 /// <remarks>
-/// Faults that share a repair need not be told apart: they are one class. With u summing to U over the classes, and for each
-/// class u(1 − ε) + εU ≤ 1, where ε = 2^(−C/λ) and C is what a failed repair of the class costs, no belief at which a repair is
-/// tried holds more bits, weighed by log₂ u, than that failure pays for at λ minutes a bit.
+/// Faults that share a repair need not be told apart: they are one class. With u summing to U over the classes, and for
+/// each class u(1 − ε) + εU ≤ 1, where ε = 2^(−C/λ) and C is what a failed repair of the class costs, no belief at
+/// which a repair is tried holds more bits, weighed by log₂ u, than that failure pays for at λ minutes a bit.
 /// </remarks>
 internal sealed class FirstRepair
 {
@@ -33,7 +33,9 @@ internal sealed class FirstRepair
         for (int fault = 0; fault < weights.Length; fault++) shares[classOf[fault]] += weights[fault];
     }
 
-    /// <summary>Bits that a plan has to pay for at so many minutes a bit; null when failed repairs cost too little to tell.</summary>
+    /// <summary>
+    /// Bits that a plan has to pay for at so many minutes a bit; null when failed repairs cost too little to tell.
+    /// </summary>
     public double? Bits(double price)
     {
         double inverses = 0, ratios = 0;

@@ -16,7 +16,9 @@ internal sealed class LowerBound(SequencingProblem problem)
             ? KnownFault(weights, state) + Math.Min(OneMoreCheck(useful), OneRepairInVain(weights))
             : canTellAllApart ? ByHuffman(weights, useful) : 0;
 
-    /// <summary>Never less than <see cref="From"/>, and more work: what it takes to learn which fault it is counts too.</summary>
+    /// <summary>
+    /// Never less than <see cref="From"/>, and more work: what it takes to learn which fault it is counts too.
+    /// </summary>
     /// <param name="weights">Sum to 1.</param>
     public double TighterFrom(ReadOnlySpan<double> weights, ReadOnlySpan<ulong> useful, int state)
     {

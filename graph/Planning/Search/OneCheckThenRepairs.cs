@@ -4,7 +4,8 @@ namespace DxAssistant.Graph.Planning.Search;
 /// The better of two plans: repairs only, or one check before them. Only the checks that promise most are tried.
 /// </summary>
 /// <param name="mostListed">
-/// Of many checks, so many that tell most for their minutes at a position are tried at its successors: there they do so too.
+/// Of many checks, so many that tell most for their minutes at a position are tried at its successors: there they do so
+/// too.
 /// </param>
 internal sealed class OneCheckThenRepairs(SequencingProblem problem, int mostListed)
 {

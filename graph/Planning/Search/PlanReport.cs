@@ -13,7 +13,8 @@ internal static class PlanReport
     {
         ImmutableArray<PlanOption> ranked = Ranked(problem, search);
         PlannedStep step = ranked.IsEmpty ? new PlannedStep.Nothing() : ranked[0].Step;
-        return new Plan(step, search.Upper(search.Root), search.LeastFromRoot(), search.IsExact(search.Root), ranked, search.Work);
+        return new Plan(step, search.Upper(search.Root), search.LeastFromRoot(), search.IsExact(search.Root), ranked,
+            search.Work);
     }
 
     /// <summary>What can be done at the root, the best first.</summary>

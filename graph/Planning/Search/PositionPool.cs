@@ -34,7 +34,8 @@ internal sealed class PositionPool
         this.room = room;
         (weights, useful) = (Borrowed<double>(room * faults), Borrowed<ulong>(room * words));
         (states, nextInBucket, hashes) = (Borrowed<int>(room), Borrowed<int>(room), Borrowed<ulong>(room));
-        (Lower, Upper, FirstAction, ActionCount) = (Borrowed<double>(room), Borrowed<double>(room), Borrowed<int>(room), Borrowed<int>(room));
+        (Lower, Upper, FirstAction, ActionCount) =
+            (Borrowed<double>(room), Borrowed<double>(room), Borrowed<int>(room), Borrowed<int>(room));
         buckets = NewBuckets();
     }
 
@@ -113,8 +114,10 @@ internal sealed class PositionPool
     private void Grow()
     {
         room *= 2;
-        (weights, useful) = (Longer(weights, Count * faults, room * faults), Longer(useful, Count * words, room * words));
-        (states, nextInBucket, hashes) = (Longer(states, Count, room), Longer(nextInBucket, Count, room), Longer(hashes, Count, room));
+        (weights, useful) =
+            (Longer(weights, Count * faults, room * faults), Longer(useful, Count * words, room * words));
+        (states, nextInBucket, hashes) =
+            (Longer(states, Count, room), Longer(nextInBucket, Count, room), Longer(hashes, Count, room));
         (Lower, Upper) = (Longer(Lower, Count, room), Longer(Upper, Count, room));
         (FirstAction, ActionCount) = (Longer(FirstAction, Count, room), Longer(ActionCount, Count, room));
         GiveBack(buckets);

@@ -3,8 +3,8 @@ namespace DxAssistant.Graph.Planning.Search;
 /// <summary>The plan without checks: repair after repair, each time the one that cures most for its price.</summary>
 /// <remarks>
 /// Where each fault has one repair and all are verified in the same state, the plan need not be made to know its
-/// minutes: of two repairs, the one that cures more for its price goes first and is paid when the other would have cured,
-/// which is the less of the two cross products of price and chance. The minutes are the sum over all pairs.
+/// minutes: of two repairs, the one that cures more for its price goes first and is paid when the other would have
+/// cured, which is the less of the two cross products of price and chance. The minutes are the sum over all pairs.
 /// (Optimality of the order: W. E. Smith, Naval Research Logistics Quarterly 3, 1956, from memory.)
 /// </remarks>
 internal sealed class RepairsOnly(SequencingProblem problem)
@@ -15,7 +15,9 @@ internal sealed class RepairsOnly(SequencingProblem problem)
     private readonly bool isSumOfPairs = problem.RepairTable is { SettledState: >= 0, AnyOverlap: false };
 
     /// <summary>Its expected minutes, times the sum of the weights.</summary>
-    /// <param name="enough">So many or more are not reckoned to their end: what is returned then is no less than this.</param>
+    /// <param name="enough">
+    /// So many or more are not reckoned to their end: what is returned then is no less than this.
+    /// </param>
     public double From(ReadOnlySpan<double> weights, double mass, int state, double enough = double.PositiveInfinity)
     {
         if (!isSumOfPairs) return sorted.From(weights, mass, state);
@@ -35,7 +37,8 @@ internal sealed class RepairsOnly(SequencingProblem problem)
         double minutes = Lanes.Dot(cures, repairs.Prices(state));
         for (int repair = 0; repair < cures.Length - 1 && !(minutes > enough); repair++)
             if (cures[repair] > 0)
-                minutes += Lanes.LesserCross(burdens[repair], cures[repair], burdens[(repair + 1)..], cures.AsSpan(repair + 1));
+                minutes += Lanes.LesserCross(burdens[repair], cures[repair], burdens[(repair + 1)..],
+                    cures.AsSpan(repair + 1));
         return minutes;
     }
 

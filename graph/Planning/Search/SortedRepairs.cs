@@ -1,6 +1,8 @@
 namespace DxAssistant.Graph.Planning.Search;
 
-/// <summary>The plan of <see cref="RepairsOnly"/> where repairs overlap or end in different states: made step by step.</summary>
+/// <summary>
+/// The plan of <see cref="RepairsOnly"/> where repairs overlap or end in different states: made step by step.
+/// </summary>
 internal sealed class SortedRepairs(SequencingProblem problem)
 {
     // So little of the mass left is the rounding of sums, not a fault.
@@ -40,7 +42,8 @@ internal sealed class SortedRepairs(SequencingProblem problem)
     private double FromSettled(int state, double nothing)
     {
         ReadOnlySpan<double> speeds = repairs.Speeds(state);
-        for (int place = 0; place < count; place++) Insert(useful[place], cures[useful[place]] * speeds[useful[place]], place);
+        for (int place = 0; place < count; place++)
+            Insert(useful[place], cures[useful[place]] * speeds[useful[place]], place);
         for (int place = 0; place < count && mass > nothing; place++)
         {
             int done = useful[place];

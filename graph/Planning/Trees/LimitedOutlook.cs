@@ -21,7 +21,8 @@ internal sealed class LimitedOutlook(int most)
     /// <param name="price">Minutes of the step itself.</param>
     /// <param name="branches">What may follow, each with its probability.</param>
     /// <param name="checks">How many checks the step is: 0 or 1.</param>
-    public void Offer(PlannedStep step, double price, ImmutableArray<(double Probability, LimitedOutlook Next)> branches, int checks)
+    public void Offer(PlannedStep step, double price,
+        ImmutableArray<(double Probability, LimitedOutlook Next)> branches, int checks)
     {
         (double[] after, int[][] given) = Shared(branches);
         for (int number = checks; number <= most; number++)

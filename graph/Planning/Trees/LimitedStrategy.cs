@@ -35,19 +35,24 @@ public sealed class LimitedStrategy
     private readonly ProofRule? rule;
 
     /// <param name="most">Most checks in the tree; 0 or more.</param>
-    /// <param name="width">How many of the planner's steps are weighed at each position near the beginning; above 0. Later one.</param>
+    /// <param name="width">
+    /// How many of the planner's steps are weighed at each position near the beginning; above 0. Later one.
+    /// </param>
     /// <param name="leastShare">Where fewer of all walks come by, only repairs are planned; 0 to 1.</param>
     /// <param name="work">The live planner's work for a position.</param>
     /// <param name="rule">What must be proven before a repair; null when each repair may be tried.</param>
     /// <exception cref="ArgumentException">The problem asks for no repair.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public LimitedStrategy(
-        SequencingProblem problem, int most, int width, double leastShare, int work = LivePlanner.UsualWork, ProofRule? rule = null)
+        SequencingProblem problem, int most, int width, double leastShare, int work = LivePlanner.UsualWork,
+        ProofRule? rule = null)
     {
-        if (problem.Objective != Objective.Repair) throw new ArgumentException("means nothing without repairs", nameof(problem));
+        if (problem.Objective != Objective.Repair)
+            throw new ArgumentException("means nothing without repairs", nameof(problem));
         ArgumentOutOfRangeException.ThrowIfNegative(most);
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
-        if (!(leastShare is >= 0 and <= 1)) throw new ArgumentOutOfRangeException(nameof(leastShare), leastShare, "must be 0 to 1");
+        if (!(leastShare is >= 0 and <= 1))
+            throw new ArgumentOutOfRangeException(nameof(leastShare), leastShare, "must be 0 to 1");
         (this.problem, this.most, this.width, this.leastShare, this.rule) = (problem, most, width, leastShare, rule);
         planner = new LivePlanner(work);
         index = new PositionIndex(problem);
@@ -55,7 +60,9 @@ public sealed class LimitedStrategy
         everything = problem.Begin().WeightSpan.Mass();
     }
 
-    /// <summary>The optimum; for small problems only, its work grows with everything that can happen in all orders.</summary>
+    /// <summary>
+    /// The optimum; for small problems only, its work grows with everything that can happen in all orders.
+    /// </summary>
     public static LimitedStrategy Exact(SequencingProblem problem, int most, ProofRule? rule = null) =>
         new(problem, most, int.MaxValue, 0, rule: rule);
 
@@ -133,12 +140,15 @@ public sealed class LimitedStrategy
         double price = problem.RepairTable.Price(here.State, repair, access);
         Position after = here.Failed(repair, access);
         double share = after.WeightSpan.Mass() / here.WeightSpan.Mass();
-        if (share > 0) outlook.Offer(step, price + share * problem.RepairTable.Wrong(repair), [(share, From(after))], checks: 0);
+        if (share > 0)
+            outlook.Offer(step, price + share * problem.RepairTable.Wrong(repair), [(share, From(after))], checks: 0);
         else outlook.Offer(step, price, [], checks: 0);
     }
 
     private IEnumerable<PlannedStep> Candidates(Position here) =>
-        IsExact ? Everything(here) : planner.Rank(problem, here).Take(Used(here) < WideChecks ? width : 1).Select(option => option.Step);
+        IsExact
+            ? Everything(here)
+            : planner.Rank(problem, here).Take(Used(here) < WideChecks ? width : 1).Select(option => option.Step);
 
     private IEnumerable<PlannedStep> Everything(Position here)
     {
@@ -169,6 +179,7 @@ public sealed class LimitedStrategy
         }
 
         return new PlannedStep.DoRepair(
-            problem.Repairs[best].Id, CommonRules.AccessAt(problem, problem.RepairTable.CheapestAccess(here.State, best)));
+            problem.Repairs[best].Id,
+            CommonRules.AccessAt(problem, problem.RepairTable.CheapestAccess(here.State, best)));
     }
 }

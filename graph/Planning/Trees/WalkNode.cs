@@ -24,7 +24,9 @@ public sealed record WalkNode(
     /// <summary>Of all walks, how many leave the tree before their end; 0 to 1.</summary>
     public double CutShare => Step is null ? Share : Branches.Sum(branch => branch.Next.CutShare);
 
-    /// <summary>Of all walks, how many leave the tree before their end with a wrong fault as the likeliest; 0 to 1.</summary>
+    /// <summary>
+    /// Of all walks, how many leave the tree before their end with a wrong fault as the likeliest; 0 to 1.
+    /// </summary>
     public double Doubt => Step is null ? Share * (1 - Belief) : Branches.Sum(branch => branch.Next.Doubt);
 
     /// <summary>The same tree as it was when it had so many steps.</summary>

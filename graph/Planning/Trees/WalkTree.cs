@@ -11,7 +11,9 @@ public sealed class WalkTree(SequencingProblem problem, Func<Position, int, Tree
     private double everything;
     private int met;
 
-    /// <param name="steps">Most steps to write down; 0 or more. A smaller tree is the beginning of a larger one.</param>
+    /// <param name="steps">
+    /// Most steps to write down; 0 or more. A smaller tree is the beginning of a larger one.
+    /// </param>
     /// <param name="checks">Most checks among them, for a <c>next</c> that keeps to it.</param>
     public WalkNode Grow(int steps, int checks = 0)
     {
@@ -42,9 +44,11 @@ public sealed class WalkTree(SequencingProblem problem, Func<Position, int, Tree
     }
 
     // Whoever the case is left to does not come back with it.
-    private static IEnumerable<(OutcomeId? Outcome, Position After)> After(Position here, PlannedStep step) => step switch
+    private static IEnumerable<(OutcomeId? Outcome, Position After)> After(Position here, PlannedStep step) =>
+        step switch
     {
-        PlannedStep.DoCheck check => here.Foresee(check.Check, check.Access).Select(seen => ((OutcomeId?)seen.Outcome, seen.After)),
+        PlannedStep.DoCheck check =>
+            here.Foresee(check.Check, check.Access).Select(seen => ((OutcomeId?)seen.Outcome, seen.After)),
         PlannedStep.DoRepair repair when repair.Repair != RepairId.HandOver && here.CanFail(repair.Repair) =>
             [(null, here.Failed(repair.Repair, repair.Access))],
         _ => [],
@@ -54,7 +58,8 @@ public sealed class WalkTree(SequencingProblem problem, Func<Position, int, Tree
     {
         (FaultId likeliest, double belief) = Likeliest(spot);
         return new WalkNode(spot.Step, spot.Share, spot.Here.Access, likeliest, belief, spot.Order,
-            [.. spot.Branches.Select(branch => new WalkBranch(branch.Outcome, branch.Next.Share / spot.Share, Frozen(branch.Next)))]);
+            [.. spot.Branches.Select(branch =>
+                new WalkBranch(branch.Outcome, branch.Next.Share / spot.Share, Frozen(branch.Next)))]);
     }
 
     private (FaultId Fault, double Belief) Likeliest(Spot spot)
@@ -62,7 +67,9 @@ public sealed class WalkTree(SequencingProblem problem, Func<Position, int, Tree
         ReadOnlySpan<double> weights = spot.Here.WeightSpan;
         int best = -1;
         for (int fault = 0; fault < weights.Length; fault++)
-            if (IsMeant(spot.Step, problem.Faults[fault].Id) && (best < 0 || weights[fault] > weights[best] + SequencingProblem.Same)) best = fault;
+            if (IsMeant(spot.Step, problem.Faults[fault].Id)
+                && (best < 0 || weights[fault] > weights[best] + SequencingProblem.Same))
+                best = fault;
         return (problem.Faults[best].Id, weights[best] / weights.Mass());
     }
 

@@ -28,7 +28,8 @@ internal static class AirSideCalculations
             given => given.Answer(Units.BtuPerHourCfmFahrenheit.ToSi(1.08) * given["airflow"] * Math.Abs(
                 given["T_out"] - given["T_in"]))),
         new("cool-states-si", "Heat at a coil from the air before and after it",
-            "m = airflow / v_in; q_total = m (h_in - h_out); q_sensible = m (1.006 + 1.86 W_out)(T_in - T_out); condensate = m (W_in - W_out)", AirSide.States,
+            "m = airflow / v_in; q_total = m (h_in - h_out); q_sensible = m (1.006 + 1.86 W_out)(T_in - T_out); "
+                + "condensate = m (W_in - W_out)", AirSide.States,
             [CalculationInput.NotNegative("airflow_at_inlet", Units.CubicMeterPerSecond).Within(0, 1e5), Air("T_in"),
                 Relative("RH_in"), Air("T_out"), Relative("RH_out"),
                 CalculationInput.Positive("p", Units.KiloPascalAbsolute).Within(1, 10_000)],

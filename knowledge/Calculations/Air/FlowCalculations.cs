@@ -8,7 +8,8 @@ internal static class FlowCalculations
 {
     private static readonly Citation Filling = Citation.Textbook("volume over time");
 
-    private static readonly CalculationInput Volume = CalculationInput.Positive("V", Units.CubicMeter).Within(1e-9, 1e3);
+    private static readonly CalculationInput Volume = CalculationInput.Positive("V", Units.CubicMeter)
+        .Within(1e-9, 1e3);
 
     public static ImmutableArray<Calculation> All =>
     [

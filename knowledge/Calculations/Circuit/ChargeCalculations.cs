@@ -6,11 +6,13 @@ namespace DxAssistant.Knowledge.Calculations.Circuit;
 /// <summary>Refrigerant charge, by name.</summary>
 internal static class ChargeCalculations
 {
-    private static readonly Citation Sheet = new("The series' own service sheet", "charged length, rate and longest line");
+    private static readonly Citation Sheet =
+        new("The series' own service sheet", "charged length, rate and longest line");
 
     public static ImmutableArray<Calculation> All =>
     [
-        new("line-charge", "Refrigerant to add for a long line", "extra = max(0, L - L_charged) rate, for L up to L_max",
+        new("line-charge", "Refrigerant to add for a long line",
+            "extra = max(0, L - L_charged) rate, for L up to L_max",
             Sheet,
             [Metres("L"), Metres("L_charged"),
                 CalculationInput.NotNegative("rate", Units.KilogramPerMeter).Within(0, 10), Metres("L_max")],

@@ -69,7 +69,8 @@ internal static class RefrigerantCalculations
         var word = given.Word("refrigerant");
         if (Refrigerant.Find(word) is { Dew: not null } held)
             return (held, null);
-        var message = $"refrigerant is covered for {string.Join(", ", Refrigerant.All.Where(r => r.Dew is not null).Select(r => r.Name))}";
+        var message =
+            $"refrigerant is covered for {string.Join(", ", Refrigerant.All.Where(r => r.Dew is not null).Select(r => r.Name))}";
         return (null, Refrigerant.LooksLikeOne(word) ? Given.OutOfRange(message) : Given.Invalid(message));
     }
 

@@ -23,7 +23,8 @@ internal static class CoilCalculations
 
     private static CalculationResult Judge(Given given)
     {
-        var expected = Winding.AtTemperature(given.Resistance("R_20"), Temperature.FromCelsius(20), given.Temperature("T"));
+        var expected =
+            Winding.AtTemperature(given.Resistance("R_20"), Temperature.FromCelsius(20), given.Temperature("T"));
         var (measured, tolerance) = (given["R_measured"], given["tolerance"]);
         var inside = Side.IsInside(measured, expected.Ohms * (1 - tolerance), expected.Ohms * (1 + tolerance));
         return given.Answer(expected, measured / expected.Ohms - 1, inside ? "pass" : "fail");

@@ -12,7 +12,8 @@ internal static class ModuleCalculations
     public static ImmutableArray<Calculation> All =>
     [
         new("module-six", "Six diode readings of a power module",
-            "spread = max - min of each side, pass when all lie from low to high and no spread is above spread_max", Alike,
+            "spread = max - min of each side, pass when all lie from low to high and no spread is above spread_max",
+            Alike,
             [Drops("upper"), Drops("lower"), Volts("low"), Volts("high"), Volts("spread_max")],
             [new("spread_upper", Units.Volt), new("spread_lower", Units.Volt), new("verdict", null)], Judge),
     ];

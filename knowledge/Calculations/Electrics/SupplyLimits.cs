@@ -13,7 +13,8 @@ public static class SupplyLimits
     /// <summary>Below this share of nominal there is no supply at all, only what a meter picks up.</summary>
     /// <remarks>
     /// A multimeter of 10 MΩ shows a few volts to some tens on a dead core that lies beside a live one. A bad joint
-    /// mostly leaves a third of nominal or more; with the neutral lost either can be read. A tenth: common practice, no source.
+    /// mostly leaves a third of nominal or more; with the neutral lost either can be read. A tenth: common practice, no
+    /// source.
     /// </remarks>
     public const double AbsentShare = 0.1;
 

@@ -25,6 +25,7 @@ internal static class CurveCalculations
         var curve = PublishedCurves.Get(name, Resistance.FromOhms(given.Or("R25", 10_000)));
         return curve.TryResistance(given.Temperature("T"), out var resistance)
             ? given.Answer(resistance)
-            : Given.OutOfRange($"T is covered for {NumberText.Of(curve.Coldest.Celsius)} to {NumberText.Of(curve.Hottest.Celsius)} °C");
+            : Given.OutOfRange(
+                $"T is covered for {NumberText.Of(curve.Coldest.Celsius)} to {NumberText.Of(curve.Hottest.Celsius)} °C");
     }
 }

@@ -25,7 +25,8 @@ internal static class AccessBuilder
         {
             DoneIn =
             [
-                .. row.Cell(3) is { } done ? done.Links.Select(link => page.Target(link, PageKind.Access)).OfType<Page>()
+                .. row.Cell(3) is { } done
+                    ? done.Links.Select(link => page.Target(link, PageKind.Access)).OfType<Page>()
                     .Select(state => new AccessId(state.Id)) : [],
             ],
             OnlyAt = Enum.TryParse(row.Cell(4)?.Text, ignoreCase: true, out DangerKind danger) ? danger : null,

@@ -69,7 +69,8 @@ internal static class CheckBuilder
 
     private static ImmutableArray<AnswerOption> ReadOutcomes(PageReader page) =>
     [
-        .. page.Section("Outcomes").SelectMany(section => OutcomeTable.Of(page.Page)!.Rows.Select(row => new AnswerOption(
+        .. page.Section("Outcomes").SelectMany(
+            section => OutcomeTable.Of(page.Page)!.Rows.Select(row => new AnswerOption(
             new OutcomeId(row.Id.Text),
             page.Passage(row.Answer, section),
             row.Verdicts is { } verdicts

@@ -11,10 +11,12 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
 {
     private const string Nodes = "nodes";
 
-    private readonly ILookup<string, FaultId> cured = parts.Whole("cured", pages.OfKind(PageKind.Fault), () => pages.OfKind(PageKind.Fault)
-        .SelectMany(fault => parts.Node(fault, "cures", () => read(fault).Targets("Repair", PageKind.Repair).Select(repair => repair.Path).ToArray())
-            .Select(repair => (repair, fault)))
-        .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id)));
+    private readonly ILookup<string, FaultId> cured =
+        parts.Whole("cured", pages.OfKind(PageKind.Fault), () => pages.OfKind(PageKind.Fault)
+            .SelectMany(fault => parts.Node(fault, "cures", () => read(fault).Targets("Repair", PageKind.Repair)
+                .Select(repair => repair.Path).ToArray())
+                .Select(repair => (repair, fault)))
+            .ToLookup(pair => pair.repair, pair => new FaultId(pair.fault.Id)));
 
     public FaultGraph Write() => parts.Graph.Of(new GraphNodes(
         All(PageKind.Fault, Fault, node => node.Id),
@@ -24,8 +26,10 @@ internal sealed class GraphWriter(Pages pages, Shelf shelf, Func<Page, PageReade
             pages.OfKind(PageKind.Repair).Select(Repair).ToImmutableSortedDictionary(node => node.Id, node => node)),
         parts.Whole("access", pages.OfKind(PageKind.Access), Access)));
 
-    private ImmutableSortedDictionary<TId, T> All<TId, T>(PageKind kind, Func<Page, T> make, Func<T, TId> id) where TId : notnull where T : notnull =>
-        parts.Of(Nodes, kind.ToString(), pages.OfKind(kind), page => parts.Node(page, "node", () => make(page)), id, null);
+    private ImmutableSortedDictionary<TId, T> All<TId, T>(PageKind kind, Func<Page, T> make, Func<T, TId> id)
+        where TId : notnull where T : notnull =>
+        parts.Of(Nodes, kind.ToString(), pages.OfKind(kind), page => parts.Node(page, "node", () => make(page)), id,
+            null);
 
     private Fault Fault(Page page)
     {

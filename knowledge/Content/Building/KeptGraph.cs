@@ -15,7 +15,8 @@ internal sealed class KeptGraph
     {
         graph = graph is not null && last is not null && Edit(last, nodes) is { } edit
             ? graph.With(edit)
-            : FaultGraph.Build(nodes.Faults.Values, nodes.Symptoms.Values, nodes.Checks.Values, nodes.Repairs.Values, nodes.Access);
+            : FaultGraph.Build(nodes.Faults.Values, nodes.Symptoms.Values, nodes.Checks.Values, nodes.Repairs.Values,
+                nodes.Access);
         last = nodes;
         return graph;
     }
@@ -25,10 +26,14 @@ internal sealed class KeptGraph
         ReferenceEquals(before.Access, now.Access)
         && Edited(before.Faults, now.Faults) is { } faults && Edited(before.Symptoms, now.Symptoms) is { } symptoms
         && Edited(before.Checks, now.Checks) is { } checks && Edited(before.Repairs, now.Repairs) is { } repairs
-            ? new GraphEdit { Faults = [.. faults], Symptoms = [.. symptoms], Checks = [.. checks], Repairs = [.. repairs] }
+            ? new GraphEdit
+            {
+                Faults = [.. faults], Symptoms = [.. symptoms], Checks = [.. checks], Repairs = [.. repairs],
+            }
             : null;
 
-    private static List<T>? Edited<TId, T>(ImmutableSortedDictionary<TId, T> before, ImmutableSortedDictionary<TId, T> now)
+    private static List<T>? Edited<TId, T>(ImmutableSortedDictionary<TId, T> before,
+        ImmutableSortedDictionary<TId, T> now)
         where TId : notnull where T : class
     {
         if (ReferenceEquals(before, now)) return [];

@@ -39,7 +39,8 @@ internal sealed class KeptParts
 
     /// <summary>The parts of some pages by id: those of unchanged pages are the ones of last time.</summary>
     public ImmutableSortedDictionary<TId, T> Of<TId, T>(
-        string language, string what, ImmutableArray<Page> pages, Func<Page, T> make, Func<T, TId> id, IComparer<TId>? order)
+        string language, string what, ImmutableArray<Page> pages, Func<Page, T> make, Func<T, TId> id,
+        IComparer<TId>? order)
         where TId : notnull
     {
         ImmutableSortedDictionary<TId, T> all;
@@ -65,7 +66,8 @@ internal sealed class KeptParts
     /// <summary>What is made of some pages together, that of last time when all of them are the same.</summary>
     public T Whole<T>(string what, ImmutableArray<Page> from, Func<T> make) where T : notnull
     {
-        if (!wholes.TryGetValue(what, out var old) || !old.From.AsSpan().SequenceEqual(from.AsSpan(), null)) wholes[what] = old = (from, make());
+        if (!wholes.TryGetValue(what, out var old) || !old.From.AsSpan().SequenceEqual(from.AsSpan(), null))
+            wholes[what] = old = (from, make());
         return (T)old.Made;
     }
 

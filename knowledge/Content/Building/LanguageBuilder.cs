@@ -20,12 +20,14 @@ internal static class LanguageBuilder
         Words(page, "All is well"),
         Answer(page),
         Rows(page, "Numbers").Where(pair => Number.Read(pair.Means) is not null).DistinctBy(pair => pair.Words)
-            .ToImmutableSortedDictionary(pair => pair.Words, pair => Number.Read(pair.Means)!.Value, StringComparer.Ordinal),
+            .ToImmutableSortedDictionary(pair => pair.Words, pair => Number.Read(pair.Means)!.Value,
+                StringComparer.Ordinal),
         Rows(page, "Readings"),
         Rows(page, "Figures"));
 
     private static Passage? Answer(Page page) => page.Section("Answer") is { } section
-        ? new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)), new PagePlace(page.Path, section.Name))
+        ? new Passage(string.Join(' ', section.Paragraphs.Select(text => text.Text)),
+            new PagePlace(page.Path, section.Name))
         : null;
 
     private static ImmutableArray<string> Words(Page page, string heading) =>

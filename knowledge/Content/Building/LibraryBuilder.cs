@@ -49,7 +49,8 @@ internal sealed class LibraryBuilder
         parts.Begin(pages);
         parts.Tidy(pages);
         ImmutableSortedDictionary<string, LanguagePage> languages = pages.OfKind(PageKind.Language)
-            .Select(LanguageBuilder.Build).ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
+            .Select(LanguageBuilder.Build)
+            .ToImmutableSortedDictionary(page => page.Id, page => page, StringComparer.Ordinal);
         var builder = new LibraryBuilder(pages, parts, "");
         string version = parts.Mark.Of(folder);
         Library main = builder.Build(version, new GraphWriter(pages, builder.shelf, builder.Read, parts).Write());

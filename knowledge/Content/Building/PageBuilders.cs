@@ -54,7 +54,8 @@ internal static class PageBuilders
         OwnersWay = page.Passages("Owner's way"),
     };
 
-    public static TermPage Term(PageReader page) => new(page.Id, page.Title, page.Passages("Said as"), page.Passages("Meaning"));
+    public static TermPage Term(PageReader page) =>
+        new(page.Id, page.Title, page.Passages("Said as"), page.Passages("Meaning"));
 
     public static RolePage Role(PageReader page, TableRow row, Section section) => new(
         new Role(row.Cells[0].Text, (int)Number.Read(row.Cells[1].Text)!.Value), page.Passage(row.Cells[2], section),

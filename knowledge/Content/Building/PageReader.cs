@@ -78,7 +78,8 @@ internal sealed class PageReader(Page page, Pages pages, Shelf shelf)
 
     /// <summary>The cautions of the page, those of deadly hazards first, each kind in the order written.</summary>
     public ImmutableArray<CautionPage> Cautions =>
-        [.. Targets("Cautions", PageKind.Caution).Select(caution => shelf.Cautions[caution.Id]).OrderByDescending(caution => caution.IsDeadly)];
+        [.. Targets("Cautions", PageKind.Caution).Select(caution => shelf.Cautions[caution.Id])
+            .OrderByDescending(caution => caution.IsDeadly)];
 
     public ImmutableArray<Source> Sources =>
         [.. (page.Section("Sources")?.Items ?? []).Select(SourceOf).OfType<Source>()];

@@ -19,11 +19,14 @@ internal static class EarlierTable
         var place = new PagePlace(words.Path, Heading);
         return
         [
-            .. table.Rows.Select(row => (Days: Cell(row, table, Within), Same: Cell(row, table, Same), Left: Cell(row, table, Left)))
+            .. table.Rows.Select(
+                row => (Days: Cell(row, table, Within), Same: Cell(row, table, Same), Left: Cell(row, table, Left)))
                 .Where(row => row is { Days: not null, Same: not null, Left: not null })
-                .Select(row => new EarlierOdds((int)row.Days!.Value, row.Same!.Value, row.Left!.Value, place)).OrderBy(row => row.Within),
+                .Select(row => new EarlierOdds((int)row.Days!.Value, row.Same!.Value, row.Left!.Value, place))
+                .OrderBy(row => row.Within),
         ];
     }
 
-    private static double? Cell(TableRow row, PipeTable table, string head) => Number.Read(row.Cell(table.Column(head))?.Text);
+    private static double? Cell(TableRow row, PipeTable table, string head) =>
+        Number.Read(row.Cell(table.Column(head))?.Text);
 }

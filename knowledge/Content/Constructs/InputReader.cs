@@ -19,7 +19,10 @@ internal static class InputReader
         InputForm.Meter => (linked.Meter ?? ReadMeter(text, kindOfReadings)) is { } meter
             && (kindOfReadings is not { } kind || meter.Reads(kind)) ? new JudgeInput.Meter(meter) : null,
         InputForm.Refrigerant => Refrigerant.FindCurved(text) is not null ? new JudgeInput.Word(text) : null,
-        _ => (linked.Meter is { } limited ? LimitOf(limited, need.Kind) : ReadQuantity(text, need.Kind ?? kindOfReadings))
+        _ =>
+            (linked.Meter is { } limited
+                ? LimitOf(limited, need.Kind)
+                : ReadQuantity(text, need.Kind ?? kindOfReadings))
             is { } quantity ? new JudgeInput.Number(quantity) : null,
     };
 

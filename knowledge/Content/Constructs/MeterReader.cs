@@ -39,7 +39,8 @@ internal static class MeterReader
     {
         RichText upTo = row.Cells[0];
         RichText limit = row.Cells[1];
-        if (!QuantityText.TryParse(upTo.Text, out Quantity? most) || most.Si <= 0 || most.Unit.Kind == QuantityKind.Ratio)
+        if (!QuantityText.TryParse(upTo.Text, out Quantity? most) || most.Si <= 0
+            || most.Unit.Kind == QuantityKind.Ratio)
         {
             return new PlacedProblem(upTo.Span, $"`{upTo.Text}` is not the end of a range");
         }

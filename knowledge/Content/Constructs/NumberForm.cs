@@ -7,7 +7,8 @@ internal static class NumberForm
 {
     private static readonly (string Word, string Symbol)[] Words =
     [
-        ("ohm", "Ω"), ("ohms", "Ω"), ("kohm", "kΩ"), ("kohms", "kΩ"), ("volt", "V"), ("volts", "V"), ("amp", "A"), ("amps", "A"),
+        ("ohm", "Ω"), ("ohms", "Ω"), ("kohm", "kΩ"), ("kohms", "kΩ"), ("volt", "V"), ("volts", "V"), ("amp", "A"),
+        ("amps", "A"),
         ("percent", "%"), ("kelvin", "K"), ("C", "°C"), ("F", "°F"), ("hertz", "Hz"), ("meters", "m"), ("metres", "m"),
     ];
 
@@ -19,16 +20,20 @@ internal static class NumberForm
         if (Number.Read(text) is not null) return unit is null ? null : $"write the unit too: `{text} {unit.Symbol}`";
         string pointed = Pointed(text), said = InSymbols(pointed);
         if (said == text || !QuantityText.TryParse(said, kind, out _)) return null;
-        return pointed == text ? $"write `{said}`" : $"write `{said}`: a point stands before the fraction, a comma only between thousands";
+        return pointed == text
+            ? $"write `{said}`"
+            : $"write `{said}`: a point stands before the fraction, a comma only between thousands";
     }
 
-    private static string Pointed(string text) => text.Count(c => c == ',') == 1 && !text.Contains('.') ? text.Replace(',', '.') : text;
+    private static string Pointed(string text) =>
+        text.Count(c => c == ',') == 1 && !text.Contains('.') ? text.Replace(',', '.') : text;
 
     private static string InSymbols(string text)
     {
         int at = text.IndexOf(text.FirstOrDefault(char.IsLetter));
         if (at <= 0) return text;
-        string symbol = Words.FirstOrDefault(pair => string.Equals(pair.Word, text[at..].Trim(), StringComparison.OrdinalIgnoreCase)).Symbol;
+        string symbol = Words.FirstOrDefault(
+            pair => string.Equals(pair.Word, text[at..].Trim(), StringComparison.OrdinalIgnoreCase)).Symbol;
         return symbol is null ? text : $"{text[..at].Trim()} {symbol}";
     }
 }

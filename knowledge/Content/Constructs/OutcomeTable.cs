@@ -19,7 +19,8 @@ internal sealed record OutcomeTable(PipeTable Table, ImmutableArray<OutcomeRow> 
         bool fits = table is not null
             && (HasHeads(table, Heads(false)) || HasHeads(table, Heads(true)));
         return fits
-            ? new OutcomeTable(table!, [.. table!.Rows.Where(row => row.Cells.Length >= 2).Select(row => ReadRow(table, row))])
+            ? new OutcomeTable(table!,
+                [.. table!.Rows.Where(row => row.Cells.Length >= 2).Select(row => ReadRow(table, row))])
             : null;
     }
 

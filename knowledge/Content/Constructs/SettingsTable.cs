@@ -32,10 +32,13 @@ internal static class SettingsTable
 
     private static RuleLimit? Limit((PipeTable Table, TableRow Row) row) => Cell(row, Minutes) == Any
         ? RuleLimit.Any
-        : Number.Read(Cell(row, Minutes)) is { } minutes && Number.Read(Cell(row, Share)) is { } share ? new RuleLimit(minutes, share) : null;
+        : Number.Read(Cell(row, Minutes)) is { } minutes && Number.Read(Cell(row, Share)) is { } share
+        ? new RuleLimit(minutes, share)
+        : null;
 
     private static IEnumerable<(PipeTable Table, TableRow Row)> Rows(Page words, string heading) =>
         words.Section(heading)?.Table is { } table ? table.Rows.Select(row => (table, row)) : [];
 
-    private static string? Cell((PipeTable Table, TableRow Row) row, string head) => row.Row.Cell(row.Table.Column(head))?.Text;
+    private static string? Cell((PipeTable Table, TableRow Row) row, string head) =>
+        row.Row.Cell(row.Table.Column(head))?.Text;
 }

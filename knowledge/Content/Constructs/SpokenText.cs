@@ -2,13 +2,16 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Constructs;
 
-/// <summary>A text that is read at the unit or aloud over the telephone: a question, a step or a line of a caution.</summary>
+/// <summary>
+/// A text that is read at the unit or aloud over the telephone: a question, a step or a line of a caution.
+/// </summary>
 /// <param name="Text">As written.</param>
 /// <param name="IsQuestion">True for what a check or a verification asks.</param>
 internal sealed record SpokenText(RichText Text, bool IsQuestion)
 {
     /// <summary>The sentences; what stands before a colon counts as one of its own.</summary>
-    public IEnumerable<string> Sentences => Text.Text.Split([". ", "? ", "! ", ": "], StringSplitOptions.RemoveEmptyEntries);
+    public IEnumerable<string> Sentences =>
+        Text.Text.Split([". ", "? ", "! ", ": "], StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>What a page has people read; empty for kinds that say nothing themselves.</summary>
     public static IEnumerable<SpokenText> On(Page page) => page.Kind switch

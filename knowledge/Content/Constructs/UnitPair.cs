@@ -9,10 +9,12 @@ namespace DxAssistant.Knowledge.Content.Constructs;
 internal sealed record UnitPair(string Quantity, Regex Metric, Regex Other)
 {
     // Digits, also a range of them, before the unit, or a number word before a unit written out: "one in" is none.
-    private const string Figure = @"(?<![\w.])(?:\d[\d.,]*(?: ?(?:to|and|–|-) ?\d[\d.,]*)?|(?:half a|one|two|three|four|five|six|eight|ten)(?= (?:met|feet|foot|inch|ft))) ?";
+    private const string Figure =
+        @"(?<![\w.])(?:\d[\d.,]*(?: ?(?:to|and|–|-) ?\d[\d.,]*)?|(?:half a|one|two|three|four|five|six|eight|ten)(?= (?:met|feet|foot|inch|ft))) ?";
 
     // No further letter, power or product: m³/h is not a length. "in the", "in each" is the word and not the unit.
-    private const string End = @"(?![\p{L}\d²³/·])(?! (?:the|a|an|all|each|both|every|its|your|turn|cooling|heating|front|another|one|some|place|series)\b)";
+    private const string End =
+        @"(?![\p{L}\d²³/·])(?! (?:the|a|an|all|each|both|every|its|your|turn|cooling|heating|front|another|one|some|place|series)\b)";
 
     public static ImmutableArray<UnitPair> All { get; } =
     [
@@ -26,7 +28,8 @@ internal sealed record UnitPair(string Quantity, Regex Metric, Regex Other)
     /// <summary>True when a text gives a figure of the quantity in one of the systems only.</summary>
     public bool IsAloneIn(string text) => Metric.IsMatch(text) != Other.IsMatch(text);
 
-    private static UnitPair Of(string quantity, string metric, string other) => new(quantity, Unit(metric), Unit(other));
+    private static UnitPair Of(string quantity, string metric, string other) =>
+        new(quantity, Unit(metric), Unit(other));
 
     private static Regex Unit(string units) => new($"{Figure}(?:{units}){End}", RegexOptions.CultureInvariant);
 }

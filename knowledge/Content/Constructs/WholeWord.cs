@@ -3,7 +3,9 @@ namespace DxAssistant.Knowledge.Content.Constructs;
 /// <summary>Finds a word or phrase in a text, not as a piece of a longer word.</summary>
 internal static class WholeWord
 {
-    /// <summary>Where the first one begins, letters large or small; −1 when there is none or the word is empty.</summary>
+    /// <summary>
+    /// Where the first one begins, letters large or small; −1 when there is none or the word is empty.
+    /// </summary>
     public static int Find(string text, string word)
     {
         for (int from = 0; word.Length > 0 && from < text.Length;)

@@ -2,10 +2,13 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>Writes diagnostics for authors: where and what is wrong, on which page, the words themselves, what to write.</summary>
+/// <summary>
+/// Writes diagnostics for authors: where and what is wrong, on which page, the words themselves, what to write.
+/// </summary>
 /// <remarks>
-/// The first line stands alone, for editors and logs: path, line and column from 1, how bad it is, the rule in brackets, what is wrong.
-/// The lines below it are set in by two blanks and begin with a word of their own; one that has nothing to say is left out.
+/// The first line stands alone, for editors and logs: path, line and column from 1, how bad it is, the rule in
+/// brackets, what is wrong. The lines below it are set in by two blanks and begin with a word of their own; one that
+/// has nothing to say is left out.
 /// </remarks>
 public static class DiagnosticText
 {
@@ -24,7 +27,8 @@ public static class DiagnosticText
 
     /// <summary>The first line and the words alone, for what is said by them.</summary>
     public static string Brief(Diagnostic diagnostic, ContentFolder folder, string root = "") =>
-        Head(diagnostic, root) + Line("words", folder.File(diagnostic.At.Path) is { } page ? Words(page, diagnostic.At) : null);
+        Head(diagnostic, root)
+            + Line("words", folder.File(diagnostic.At.Path) is { } page ? Words(page, diagnostic.At) : null);
 
     private static string Head(Diagnostic found, string root) => string.Create(CultureInfo.InvariantCulture,
         $"{root}{found.At.Path}:{found.At.Line}:{found.At.Column}: {(found.Severity == Severity.Error ? "error" : "warning")}[{found.Name}]: {found.Message}\n");
@@ -32,8 +36,11 @@ public static class DiagnosticText
     private static string Line(string word, string? text) => text is null ? "" : $"  {word,-5}  {text}\n";
 
     private static string Place(ContentFile page, SourceSpan at) => page.IsPicture ? page.Path
-        : PageTitle.Of(page) + (PageTitle.HeadingAbove(page, at.Line) is { } heading ? $", under {heading}" : ", at its head");
+        : PageTitle.Of(page)
+            + (PageTitle.HeadingAbove(page, at.Line) is { } heading ? $", under {heading}" : ", at its head");
 
     private static string? Words(ContentFile page, SourceSpan at) =>
-        page.Text.Split('\n').ElementAtOrDefault(at.Line - 1) is { } line && line.Trim().Length > 0 ? QuotedWords.Of(line, at) : null;
+        page.Text.Split('\n').ElementAtOrDefault(at.Line - 1) is { } line && line.Trim().Length > 0
+            ? QuotedWords.Of(line, at)
+            : null;
 }

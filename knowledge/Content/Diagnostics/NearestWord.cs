@@ -24,13 +24,19 @@ internal static class NearestWord
                 : "known: " + string.Join(", ", sorted.Select(name => $"`{name}`")), word);
     }
 
-    /// <summary>The hint, or else the list, for a word that should be an id: what is none is never put in its place.</summary>
-    public static Remedy HintOrListOfIds(string word, IEnumerable<string> known) => HintOrList(word, known) is var remedy
+    /// <summary>
+    /// The hint, or else the list, for a word that should be an id: what is none is never put in its place.
+    /// </summary>
+    public static Remedy HintOrListOfIds(string word, IEnumerable<string> known) =>
+        HintOrList(word, known) is var remedy
         && remedy.Instead is { } sure && !Id.IsId(sure) ? remedy with { Instead = null } : remedy;
 
     /// <summary>"did you mean `x`?", with the replacement when it is sure.</summary>
     public static Remedy Meant(string wrong, string near, string? sure) =>
-        new(OddCharacter.Said(OddCharacter.Said($"did you mean `{near}`?", near), wrong)) { Wrong = wrong, Instead = sure };
+        new(OddCharacter.Said(OddCharacter.Said($"did you mean `{near}`?", near), wrong))
+        {
+            Wrong = wrong, Instead = sure,
+        };
 
     /// <summary>The nearest by edits of one character, within a third of the word; ties go to the first by
     /// ordinal.</summary>
@@ -38,7 +44,9 @@ internal static class NearestWord
 
     /// <summary>The nearest, when it is one or two edits away and every other known word is farther.</summary>
     public static string? Sure(string word, IEnumerable<string> known) =>
-        Nearest(word, known) is { IsAlone: true, Edits: <= SureEdits, Best: { } best } && !OddCharacter.IsIn(best) ? best : null;
+        Nearest(word, known) is { IsAlone: true, Edits: <= SureEdits, Best: { } best } && !OddCharacter.IsIn(best)
+            ? best
+            : null;
 
     private static (string? Best, int Edits, bool IsAlone) Nearest(string written, IEnumerable<string> known)
     {

@@ -3,8 +3,12 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>Characters that look like others, or like nothing at all, and so make two words of what reads as one.</summary>
-/// <remarks>Source: Unicode, confusables.txt, the rows of single Cyrillic and Greek letters that look like Latin ones.</remarks>
+/// <summary>
+/// Characters that look like others, or like nothing at all, and so make two words of what reads as one.
+/// </summary>
+/// <remarks>
+/// Source: Unicode, confusables.txt, the rows of single Cyrillic and Greek letters that look like Latin ones.
+/// </remarks>
 internal static class OddCharacter
 {
     private static readonly FrozenDictionary<char, char> Latin = Pairs(
@@ -35,13 +39,14 @@ internal static class OddCharacter
         : IsUnseen(c) ? $"character, U+{(int)c:X4}, cannot be seen"
         : $"letter is a {(c < '\u0400' ? "Greek" : "Cyrillic")} {c}";
 
-    private static string Ordinal(int number) => string.Create(CultureInfo.InvariantCulture, $"{number}{(number % 100 / 10, number % 10) switch
-    {
-        (not 1, 1) => "st",
-        (not 1, 2) => "nd",
-        (not 1, 3) => "rd",
-        _ => "th",
-    }}");
+    private static string Ordinal(int number) =>
+        string.Create(CultureInfo.InvariantCulture, $"{number}{(number % 100 / 10, number % 10) switch
+        {
+            (not 1, 1) => "st",
+            (not 1, 2) => "nd",
+            (not 1, 3) => "rd",
+            _ => "th",
+        }}");
 
     private static FrozenDictionary<char, char> Pairs(string pairs) =>
         pairs.Chunk(2).ToFrozenDictionary(pair => pair[0], pair => pair[1]);

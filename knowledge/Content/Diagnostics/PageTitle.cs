@@ -16,7 +16,8 @@ public static class PageTitle
     public static string? HeadingAbove(ContentFile page, int number)
     {
         int at = 0;
-        for (int line = 1; line <= number && at >= 0; line++) at = page.Text.IndexOf('\n', at) + 1 is > 0 and int next ? next : -1;
+        for (int line = 1; line <= number && at >= 0; line++)
+            at = page.Text.IndexOf('\n', at) + 1 is > 0 and int next ? next : -1;
         return HeadingAbove(page.Text, at < 0 ? page.Text.Length : at - 1);
     }
 

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>A stretch of a line between <c>⟦</c> and <c>⟧</c>, as in the book of rules, with what stands around it.</summary>
+/// <summary>
+/// A stretch of a line between <c>⟦</c> and <c>⟧</c>, as in the book of rules, with what stands around it.
+/// </summary>
 internal static class QuotedWords
 {
     // Characters as seen: enough around to find the place, and no more of what is marked than fits a line of a log.
@@ -20,5 +22,6 @@ internal static class QuotedWords
     }
 
     private static string Part(StringInfo seen, int from, int to, bool goesOnBefore, bool goesOnAfter) =>
-        (goesOnBefore ? "…" : "") + (to > from ? seen.SubstringByTextElements(from, to - from) : "") + (goesOnAfter ? "…" : "");
+        (goesOnBefore ? "…" : "") + (to > from ? seen.SubstringByTextElements(from, to - from) : "")
+            + (goesOnAfter ? "…" : "");
 }

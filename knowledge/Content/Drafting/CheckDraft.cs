@@ -16,8 +16,10 @@ internal sealed class CheckDraft(ContentFolder folder) : PageDraft(folder)
         Free("ask", "The one question it asks, with its question mark") with { IsQuestion = true },
         Free("minutes", "Minutes it takes once the unit stands ready", "5") with { IsMinutes = true },
         Access, Who,
-        new("calculation", "The calculation that judges its readings; nothing when a look is enough", "", [.. Judges.All.Select(judge => judge.Name)]),
-        Free("outcomes", "What can be seen, commas between, healthy first", "good, bad") with { IsAsked = answers => answers["calculation"].Length == 0 },
+        new("calculation", "The calculation that judges its readings; nothing when a look is enough", "",
+            [.. Judges.All.Select(judge => judge.Name)]),
+        Free("outcomes", "What can be seen, commas between, healthy first", "good, bad")
+            with { IsAsked = answers => answers["calculation"].Length == 0 },
         new("fault", "The fault it shows", "", Ids(PageKind.Fault)),
     ];
 
@@ -25,7 +27,9 @@ internal sealed class CheckDraft(ContentFolder folder) : PageDraft(folder)
     {
         string id = answers["id"], title = answers["title"];
         IJudge? judge = Judges.Find(answers["calculation"].Length > 0 ? answers["calculation"] : null);
-        (string Id, string Answer, string Verdict)[] outcomes = judge is null ? Seen(answers["outcomes"]) : Judged(judge);
+        (string Id, string Answer, string Verdict)[] outcomes = judge is null
+            ? Seen(answers["outcomes"])
+            : Judged(judge);
         string text =
             $"""
             ---
@@ -63,18 +67,21 @@ internal sealed class CheckDraft(ContentFolder folder) : PageDraft(folder)
     private static (string Id, string Answer, string Verdict)[] Seen(string outcomes) =>
     [
         .. outcomes.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(words => (words.ToLowerInvariant().Replace(' ', '-'), char.ToUpperInvariant(words[0]) + words[1..], "")),
+            .Select(words => (words.ToLowerInvariant()
+                .Replace(' ', '-'), char.ToUpperInvariant(words[0]) + words[1..], "")),
     ];
 
     private static (string Id, string Answer, string Verdict)[] Judged(IJudge judge) =>
     [
-        .. judge.Verdicts.Select(VerdictWords.Of).Select(word => (word.Replace(' ', '-'), char.ToUpperInvariant(word[0]) + word[1..], word)),
+        .. judge.Verdicts.Select(VerdictWords.Of)
+            .Select(word => (word.Replace(' ', '-'), char.ToUpperInvariant(word[0]) + word[1..], word)),
     ];
 
     private string Row(string fault, int outcomes) => fault.Length == 0 ? ""
         : $"| {Link("faults", fault, TitleOf(PageKind.Fault, fault))} | seldom |{string.Concat(Enumerable.Repeat("  |", outcomes - 1))}\n";
 
-    private static string Readings(IJudge judge) => "## Readings\n| Reading | Unit | Possible | Where |\n|---|---|---|---|\n"
+    private static string Readings(IJudge judge) =>
+        "## Readings\n| Reading | Unit | Possible | Where |\n|---|---|---|---|\n"
         + string.Concat(judge.Readings.Take(judge.Counts[^1]).Select(need =>
         {
             string unit = UnitOf(need.Kind ?? QuantityKind.Voltage);

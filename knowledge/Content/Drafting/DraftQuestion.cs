@@ -33,8 +33,11 @@ public sealed record DraftQuestion(string Key, string Text, string? Usual, Immut
         if (answer.Length == 0) return Usual is null ? "an answer is needed" : null;
         if (answer.Any(c => c is '|' or '\n' or '[' or ']')) return "no bars, brackets or line ends, please";
         if (IsNewId)
-            return !Constructs.Id.IsId(answer) ? Constructs.Id.Help : Choices.Contains(answer) ? $"{answer} is there already" : null;
-        if (IsQuestion && (!answer.EndsWith('?') || answer.Count(c => c == '?') > 1)) return "ask one question, and end it with its question mark";
+            return !Constructs.Id.IsId(answer) ? Constructs.Id.Help : Choices.Contains(answer)
+                ? $"{answer} is there already"
+                : null;
+        if (IsQuestion && (!answer.EndsWith('?') || answer.Count(c => c == '?') > 1))
+            return "ask one question, and end it with its question mark";
         if (IsMinutes && Constructs.Number.Read(answer) is not >= 0) return "write minutes as a number, for example 5";
         if (Choices.IsEmpty) return null;
         string[] said = TakesSeveral ? answer.Split(',', StringSplitOptions.TrimEntries) : [answer];

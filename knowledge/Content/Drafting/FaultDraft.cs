@@ -14,7 +14,10 @@ internal sealed class FaultDraft(ContentFolder folder) : PageDraft(folder)
         new("frequency", "How often it is met", "occasional", [.. Pages.Frequencies.Keys]),
         Free("part", "The part that failed; nothing when the site is to blame", ""),
         new("symptom", "The symptom it shows most", "", Ids(PageKind.Symptom)),
-        new("shows", "How often it shows that symptom", "usually", [.. Pages.Likelihoods.Keys]) { IsAsked = answers => answers["symptom"].Length > 0 },
+        new("shows", "How often it shows that symptom", "usually", [.. Pages.Likelihoods.Keys])
+        {
+            IsAsked = answers => answers["symptom"].Length > 0,
+        },
         new("repair", "The repair that cures it; nothing for a new one", "", Ids(PageKind.Repair)),
     ];
 
@@ -58,12 +61,14 @@ internal sealed class FaultDraft(ContentFolder folder) : PageDraft(folder)
         return new DraftedPage($"faults/{id}.md", text, [.. Additions(answers, repair)]);
     }
 
-    private static IEnumerable<(string Place, string Line)> Additions(IReadOnlyDictionary<string, string> answers, string repair)
+    private static IEnumerable<(string Place, string Line)> Additions(IReadOnlyDictionary<string, string> answers,
+        string repair)
     {
         string link = Link("faults", answers["id"], answers["title"]);
         if (answers["symptom"].Length > 0)
             yield return ($"symptoms/{answers["symptom"]}.md, under ## Causes", $"| {link} | {answers["shows"]} |");
         if (answers["repair"].Length == 0) yield return ($"repairs/{repair}.md", "begin it with content new repair");
-        yield return ("each check that shows something else when it is present, under ## Likelihoods", $"| {link} | … |");
+        yield return ("each check that shows something else when it is present, under ## Likelihoods",
+            $"| {link} | … |");
     }
 }

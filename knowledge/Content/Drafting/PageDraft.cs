@@ -31,20 +31,30 @@ public abstract class PageDraft
     /// <param name="answers">An answer to each question, by key.</param>
     public abstract DraftedPage Write(IReadOnlyDictionary<string, string> answers);
 
-    private protected ImmutableArray<string> Ids(Syntax.PageKind kind) => [.. Pages.Ids(kind).Order(StringComparer.Ordinal)];
+    private protected ImmutableArray<string> Ids(Syntax.PageKind kind) =>
+        [.. Pages.Ids(kind).Order(StringComparer.Ordinal)];
 
     private protected DraftQuestion NewId(Syntax.PageKind kind, string word) =>
-        new("id", $"Id of the {word}, small letters and hyphens, for example {Example(kind)}", null, Ids(kind)) { IsNewId = true };
+        new("id", $"Id of the {word}, small letters and hyphens, for example {Example(kind)}", null, Ids(kind))
+        {
+            IsNewId = true,
+        };
 
-    private protected static DraftQuestion Free(string key, string text, string? usual = null) => new(key, text, usual, []);
+    private protected static DraftQuestion Free(string key, string text, string? usual = null) =>
+        new(key, text, usual, []);
 
-    private protected DraftQuestion Access => new("access", "Access state in which it is done", First(Ids(Syntax.PageKind.Access)), Ids(Syntax.PageKind.Access));
+    private protected DraftQuestion Access =>
+        new("access", "Access state in which it is done", First(Ids(Syntax.PageKind.Access)),
+            Ids(Syntax.PageKind.Access));
 
-    private protected DraftQuestion Who => new("who", "Least role that may do it", Ids(Syntax.PageKind.Roles).Contains("technician") ? "technician" : First(Ids(Syntax.PageKind.Roles)), Ids(Syntax.PageKind.Roles));
+    private protected DraftQuestion Who =>
+        new("who", "Least role that may do it", Ids(Syntax.PageKind.Roles)
+            .Contains("technician") ? "technician" : First(Ids(Syntax.PageKind.Roles)), Ids(Syntax.PageKind.Roles));
 
     private protected static string Link(string folder, string id, string title) => $"[{title}](../{folder}/{id}.md)";
 
-    private protected string TitleOf(Syntax.PageKind kind, string id) => Pages.WithId(kind, id)?.Title?.Name ?? Title(id);
+    private protected string TitleOf(Syntax.PageKind kind, string id) =>
+        Pages.WithId(kind, id)?.Title?.Name ?? Title(id);
 
     private protected static string Title(string id) => char.ToUpperInvariant(id[0]) + id[1..].Replace('-', ' ');
 

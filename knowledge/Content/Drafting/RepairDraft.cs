@@ -14,7 +14,8 @@ internal sealed class RepairDraft(ContentFolder folder) : PageDraft(folder)
         Free("verify-minutes", "Minutes to see whether it worked", "10") with { IsMinutes = true },
         Access, Who,
         Free("parts", "Parts it takes, commas between; nothing when none", ""),
-        Free("verify", "One question that shows whether it worked", "Does the unit run for ten minutes without the complaint?") with { IsQuestion = true },
+        Free("verify", "One question that shows whether it worked",
+            "Does the unit run for ten minutes without the complaint?") with { IsQuestion = true },
     ];
 
     public override DraftedPage Write(IReadOnlyDictionary<string, string> answers)

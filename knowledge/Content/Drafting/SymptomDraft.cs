@@ -41,5 +41,6 @@ internal sealed class SymptomDraft(ContentFolder folder) : PageDraft(folder)
         return new DraftedPage($"symptoms/{id}.md", text, [("index.md", $"- [{title}](symptoms/{id}.md)")]);
     }
 
-    private static string[] Split(string text) => text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    private static string[]
+        Split(string text) => text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
 }

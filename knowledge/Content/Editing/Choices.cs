@@ -23,7 +23,8 @@ internal sealed class Choices(Pages pages)
 
     private IEnumerable<(string Text, string About)> Words(Spot spot, string before, int line)
     {
-        if (before.LastIndexOf("](", StringComparison.Ordinal) is >= 0 and int open && !before[open..].Contains(')')) return Links(spot.Page);
+        if (before.LastIndexOf("](", StringComparison.Ordinal) is >= 0 and int open && !before[open..].Contains(')'))
+            return Links(spot.Page);
         if (before.StartsWith("## ", StringComparison.Ordinal)) return Headings(spot);
         if (IsInFront(spot.Page, line)) return InFront(spot, before);
         return before.TrimStart().StartsWith('|') ? InTable(spot, before) : [];
@@ -31,7 +32,8 @@ internal sealed class Choices(Pages pages)
 
     private static bool IsInFront(Page page, int line) =>
         page.Source.Text.StartsWith("---\n", StringComparison.Ordinal)
-        && line < page.Source.Text[..Math.Max(0, page.Source.Text.IndexOf("\n---", 3, StringComparison.Ordinal) + 1)].Count(c => c == '\n');
+        && line < page.Source.Text[..Math.Max(0, page.Source.Text.IndexOf("\n---", 3, StringComparison.Ordinal)
+            + 1)].Count(c => c == '\n');
 
     private IEnumerable<(string Text, string About)> Links(Page from) => pages.All.Where(page => page != from)
         .Select(page => (PageLink.Between(from.Path, page.Path), page.Title?.Name ?? ""))
@@ -45,14 +47,19 @@ internal sealed class Choices(Pages pages)
     {
         int colon = before.IndexOf(':', StringComparison.Ordinal);
         if (colon < 0)
-            return (spot.Shape?.Fields ?? []).Where(field => spot.Page.Front?.Field(field.Name) is null).Select(field => (field.Name + ": ", ""));
+            return (spot.Shape?.Fields ?? []).Where(field => spot.Page.Front?.Field(field.Name) is null)
+                .Select(field => (field.Name + ": ", ""));
         string name = before[..colon].Trim();
         if (name == "kind") return PageShapes.KindWords.Select(word => (word, ""));
-        if (name == "calculation") return Judges.All.Select(judge => (judge.Name, string.Join(", ", judge.Readings.Select(reading => reading.Name))));
+        if (name == "calculation")
+            return Judges.All.Select(
+                judge => (judge.Name, string.Join(", ", judge.Readings.Select(reading => reading.Name))));
         if (name == "frequency") return pages.Frequencies.Select(pair => (pair.Key, $"{pair.Value}"));
-        if (name is "stop" or "stop-gas" or "stop-wet" or "stop-shock" or "leave-off") return OutcomeTable.Of(spot.Page)?.Rows.Select(row => (row.Id.Text, row.Answer.Text)) ?? [];
+        if (name is "stop" or "stop-gas" or "stop-wet" or "stop-shock" or "leave-off")
+            return OutcomeTable.Of(spot.Page)?.Rows.Select(row => (row.Id.Text, row.Answer.Text)) ?? [];
         FieldShape? field = spot.Shape?.Field(name);
-        if (field?.RefersTo is { } kind) return pages.Ids(kind).Order(StringComparer.Ordinal).Select(id => (id, pages.WithId(kind, id)?.Title?.Name ?? ""));
+        if (field?.RefersTo is { } kind) return pages.Ids(kind).Order(StringComparer.Ordinal)
+            .Select(id => (id, pages.WithId(kind, id)?.Title?.Name ?? ""));
         if (field?.Type == FieldType.YesNo) return [("true", ""), ("false", "")];
         return field is { Choices.IsDefault: false } ? field.Choices.Select(choice => (choice, "")) : [];
     }
@@ -65,10 +72,13 @@ internal sealed class Choices(Pages pages)
         return (spot.Page.Kind, spot.Section?.Name, spot.Section?.Table?.Head.Cell(cell)?.Text) switch
         {
             (PageKind.Check, "Likelihoods", _) when cell == 0 => [(LikelihoodTable.EveryOtherFault, "")],
-            (PageKind.Check, "Likelihoods", _) or (PageKind.Symptom, "Causes", "How often") => pages.Likelihoods.Select(pair => (pair.Key, $"{pair.Value}")),
+            (PageKind.Check, "Likelihoods", _) or (PageKind.Symptom, "Causes", "How often") =>
+                pages.Likelihoods.Select(pair => (pair.Key, $"{pair.Value}")),
             (PageKind.Check, "Readings", "Unit") => Units(judge, spot),
-            (PageKind.Check, "Expected", "Input") when judge is not null => judge.Inputs.Select(input => (input.Name, input.Meaning)),
-            (PageKind.Check, "Outcomes", "Verdict") when judge is not null => judge.Verdicts.Select(verdict => (VerdictWords.Of(verdict), "")),
+            (PageKind.Check, "Expected", "Input") when judge is not null =>
+                judge.Inputs.Select(input => (input.Name, input.Meaning)),
+            (PageKind.Check, "Outcomes", "Verdict") when judge is not null =>
+                judge.Verdicts.Select(verdict => (VerdictWords.Of(verdict), "")),
             _ => [],
         };
     }
@@ -77,7 +87,8 @@ internal sealed class Choices(Pages pages)
     {
         int row = spot.Row is null ? 0 : spot.Section!.Table!.Rows.IndexOf(spot.Row);
         QuantityKind? kind = judge?.Readings.ElementAtOrDefault(row)?.Kind;
-        return Unit.All.Where(unit => kind is null || unit.Kind == kind).Select(unit => (unit.Symbol, KindWords.Of(unit.Kind))).Distinct();
+        return Unit.All.Where(unit => kind is null || unit.Kind == kind)
+            .Select(unit => (unit.Symbol, KindWords.Of(unit.Kind))).Distinct();
     }
 
     private static int StartOfWord(string before)

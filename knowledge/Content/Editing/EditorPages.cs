@@ -48,5 +48,6 @@ public sealed class EditorPages
     private Spot? SpotAt(string path, int line, int character) => Find(path) is not { } page ? null
         : Spot.At(page, EditorRange.Offset(page.Source.Text, line, character));
 
-    private Page? Find(string path) => pages.AtPath(path) ?? pages.Translations.FirstOrDefault(page => page.Path == path);
+    private Page? Find(string path) =>
+        pages.AtPath(path) ?? pages.Translations.FirstOrDefault(page => page.Path == path);
 }

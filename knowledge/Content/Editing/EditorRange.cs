@@ -2,7 +2,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Editing;
 
-/// <summary>A stretch of a page as editors count it: lines and UTF-16 code units from 0, the end not included.</summary>
+/// <summary>
+/// A stretch of a page as editors count it: lines and UTF-16 code units from 0, the end not included.
+/// </summary>
 public readonly record struct EditorRange(int StartLine, int StartCharacter, int EndLine, int EndCharacter)
 {
     internal static EditorRange Of(string text, TextSpan span)

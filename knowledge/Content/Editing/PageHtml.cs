@@ -15,9 +15,11 @@ public static class PageHtml
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder()
         .UsePipeTables().UseYamlFrontMatter().DisableHtml().Build();
 
-    /// <summary>The page, its front matter as a list of names and values; each block, table row, list item and line of the
-    /// front matter carries its line, from 1, as <c>data-line</c>. HTML in the page is shown, not obeyed, and a link leads
-    /// to pages and web addresses only.</summary>
+    /// <summary>
+    /// The page, its front matter as a list of names and values; each block, table row, list item and line of the
+    /// front matter carries its line, from 1, as <c>data-line</c>. HTML in the page is shown, not obeyed, and a link
+    /// leads to pages and web addresses only.
+    /// </summary>
     public static string Of(string text)
     {
         try
@@ -45,7 +47,8 @@ public static class PageHtml
     private static bool IsPlain(string? url)
     {
         string head = (url ?? "").Split('/', '?', '#')[0];
-        return !head.Contains(':') || head.Equals("http:", StringComparison.OrdinalIgnoreCase) || head.Equals("https:", StringComparison.OrdinalIgnoreCase);
+        return !head.Contains(':') || head.Equals("http:", StringComparison.OrdinalIgnoreCase)
+            || head.Equals("https:", StringComparison.OrdinalIgnoreCase);
     }
 
     private static string FrontMatter(string text)
@@ -58,7 +61,8 @@ public static class PageHtml
         {
             string[] parts = lines[at].Split(':', 2);
             if (lines[at].Trim().Length == 0) continue;
-            list.Append(CultureInfo.InvariantCulture, $"<div class=\"box\" data-line=\"{at + 1}\"><dt>{WebUtility.HtmlEncode(parts.Length == 2 ? parts[0].Trim() : "")}</dt>")
+            list.Append(CultureInfo.InvariantCulture,
+                $"<div class=\"box\" data-line=\"{at + 1}\"><dt>{WebUtility.HtmlEncode(parts.Length == 2 ? parts[0].Trim() : "")}</dt>")
                 .Append($"<dd>{WebUtility.HtmlEncode(parts[^1].Trim())}</dd></div>");
         }
 

@@ -9,12 +9,14 @@ public static class RenamedPages
     /// <param name="path">The page that gets another id.</param>
     /// <param name="problem">Why it cannot; null when it can. Then nothing is given.</param>
     /// <returns>By path; the text is null of a page that goes.</returns>
-    public static ImmutableArray<(string Path, string? Text)> Of(ContentFolder folder, string path, string id, out string? problem)
+    public static ImmutableArray<(string Path, string? Text)> Of(ContentFolder folder, string path, string id,
+        out string? problem)
     {
         Pages pages = Pages.Parse(folder);
         EditorRename? rename = new Renaming(pages).Of(pages.AtPath(path), id, out problem);
         if (rename is null) return [];
-        Dictionary<string, string> files = rename.Files.ToDictionary(file => file.From, file => file.To, StringComparer.Ordinal);
+        Dictionary<string, string> files =
+            rename.Files.ToDictionary(file => file.From, file => file.To, StringComparer.Ordinal);
         Dictionary<string, string> edited = rename.Edits.GroupBy(edit => edit.Place.Path, StringComparer.Ordinal)
             .ToDictionary(page => page.Key, page => Edited(folder.File(page.Key)!.Text, page), StringComparer.Ordinal);
         var changed = new SortedDictionary<string, string?>(StringComparer.Ordinal);
@@ -31,10 +33,12 @@ public static class RenamedPages
     // From the last to the first, so that no place moves before it is come to.
     private static string Edited(string text, IEnumerable<(EditorPlace Place, string Text)> edits)
     {
-        foreach ((EditorPlace place, string put) in edits.Distinct().OrderByDescending(edit => (edit.Place.Range.StartLine, edit.Place.Range.StartCharacter)))
+        foreach ((EditorPlace place, string put) in edits.Distinct()
+            .OrderByDescending(edit => (edit.Place.Range.StartLine, edit.Place.Range.StartCharacter)))
         {
             int start = EditorRange.Offset(text, place.Range.StartLine, place.Range.StartCharacter);
-            text = text[..start] + put + text[EditorRange.Offset(text, place.Range.EndLine, place.Range.EndCharacter)..];
+            text = text[..start] + put
+                + text[EditorRange.Offset(text, place.Range.EndLine, place.Range.EndCharacter)..];
         }
 
         return text;

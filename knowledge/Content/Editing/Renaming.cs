@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Content.Editing;
 /// <summary>Gives a page another id: its file, its translations, links to it, and fields that name it.</summary>
 internal sealed class Renaming(Pages pages)
 {
-    public EditorRename? Of(Spot spot, string id, out string? problem) => Of(new Definitions(pages).PageNamed(spot), id, out problem);
+    public EditorRename? Of(Spot spot, string id, out string? problem) =>
+        Of(new Definitions(pages).PageNamed(spot), id, out problem);
 
     public EditorRename? Of(Page? page, string id, out string? problem)
     {
@@ -28,7 +29,8 @@ internal sealed class Renaming(Pages pages)
             [
                 .. said.Where(file => file.Front?.Field("id") is not null)
                     .Select(file => (Place(file, file.Front!.Field("id")!.Span), id)),
-                .. pages.All.Concat(pages.Translations).SelectMany(at => Links(at, page, id).Concat(Fields(at, page, id))),
+                .. pages.All.Concat(pages.Translations)
+                    .SelectMany(at => Links(at, page, id).Concat(Fields(at, page, id))),
             ]);
     }
 
@@ -52,5 +54,6 @@ internal sealed class Renaming(Pages pages)
         return path[..name] + id + path[(name + old.Length)..];
     }
 
-    private static EditorPlace Place(Page page, TextSpan span) => new(page.Path, EditorRange.Of(page.Source.Text, span));
+    private static EditorPlace Place(Page page, TextSpan span) =>
+        new(page.Path, EditorRange.Of(page.Source.Text, span));
 }

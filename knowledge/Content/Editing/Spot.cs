@@ -11,7 +11,8 @@ namespace DxAssistant.Knowledge.Content.Editing;
 /// <param name="Row">The table row there, or null.</param>
 /// <param name="Cell">The cell there, from 0; −1 outside a table.</param>
 internal sealed record Spot(
-    Page Page, int Offset, PageLink? Link, FrontMatterField? Field, FrontMatterValue? Value, Section? Section, TableRow? Row, int Cell)
+    Page Page, int Offset, PageLink? Link, FrontMatterField? Field, FrontMatterValue? Value, Section? Section,
+    TableRow? Row, int Cell)
 {
     public PageShape? Shape => Page.Kind is { } kind ? PageShapes.Of(kind) : null;
 
@@ -25,10 +26,12 @@ internal sealed record Spot(
         FrontMatterField? field = page.Front?.Fields.FirstOrDefault(each =>
             each.NameSpan.Start <= offset && offset <= Math.Max(each.Span.End, each.NameSpan.End + 1));
         Section? section = page.WrittenSections.LastOrDefault(each => each.Heading.Span.Start <= offset);
-        TableRow? row = section?.Tables.SelectMany(table => table.Rows).FirstOrDefault(each => Holds(each.Span, offset));
+        TableRow? row = section?.Tables.SelectMany(table => table.Rows)
+            .FirstOrDefault(each => Holds(each.Span, offset));
         return new Spot(page, offset,
             page.Links.Concat(page.Pictures).FirstOrDefault(link => Holds(link.Span, offset)),
-            field, field?.Values.FirstOrDefault(value => Holds(value.Span, offset)), section, row, CellAt(page, row, offset));
+            field, field?.Values.FirstOrDefault(value => Holds(value.Span, offset)), section, row,
+            CellAt(page, row, offset));
     }
 
     private static bool Holds(TextSpan span, int offset) => span.Start <= offset && offset <= span.End;

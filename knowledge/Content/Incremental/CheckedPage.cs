@@ -9,10 +9,13 @@ namespace DxAssistant.Knowledge.Content.Incremental;
 /// <param name="Rest">Of the others; they count only when the frame is sound.</param>
 /// <param name="Gathered">What the page adds to each of <see cref="Gathering"/>.</param>
 internal sealed record CheckedPage(
-    Page Page, PageNeeds Needs, ImmutableArray<Diagnostic> First, ImmutableArray<Diagnostic> Rest, ImmutableArray<object?> Gathered)
+    Page Page, PageNeeds Needs, ImmutableArray<Diagnostic> First, ImmutableArray<Diagnostic> Rest,
+    ImmutableArray<object?> Gathered)
 {
-    private static readonly ImmutableArray<IContentRule> Early = [.. ContentRules.All.Where(rule => !rule.LooksAtAll && !rule.NeedsFrame)];
-    private static readonly ImmutableArray<IContentRule> Late = [.. ContentRules.All.Where(rule => !rule.LooksAtAll && rule.NeedsFrame)];
+    private static readonly ImmutableArray<IContentRule> Early =
+        [.. ContentRules.All.Where(rule => !rule.LooksAtAll && !rule.NeedsFrame)];
+    private static readonly ImmutableArray<IContentRule> Late =
+        [.. ContentRules.All.Where(rule => !rule.LooksAtAll && rule.NeedsFrame)];
 
     /// <summary>The rules that take something from each page before they conclude.</summary>
     public static readonly ImmutableArray<IGatheringRule> Gathering = [.. ContentRules.All.OfType<IGatheringRule>()];
@@ -22,7 +25,8 @@ internal sealed record CheckedPage(
         var needs = new PageNeeds();
         Pages alone = pages.Focus(page, needs);
         return new CheckedPage(
-            page, needs, [.. Early.SelectMany(rule => rule.Check(alone))], [.. Late.SelectMany(rule => rule.Check(alone))],
+            page, needs, [.. Early.SelectMany(rule => rule.Check(alone))],
+            [.. Late.SelectMany(rule => rule.Check(alone))],
             [.. Gathering.Select(rule => rule.Gather(page, alone))]);
     }
 }

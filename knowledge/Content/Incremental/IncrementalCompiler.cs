@@ -9,9 +9,12 @@ namespace DxAssistant.Knowledge.Content.Incremental;
 /// <see cref="ContentCompiler"/>. Not for use from several threads at once.</summary>
 public sealed class IncrementalCompiler
 {
-    private static readonly ImmutableArray<IContentRule> Early = [.. ContentRules.All.Where(rule => rule.LooksAtAll && !rule.NeedsFrame)];
-    private static readonly ImmutableArray<IContentRule> Late = [.. ContentRules.All.Where(rule => rule.LooksAtAll && rule.NeedsFrame)];
-    private static readonly ImmutableHashSet<string> FrameRules = [.. ContentRules.All.Where(rule => rule.IsAboutFrame).Select(rule => rule.Name)];
+    private static readonly ImmutableArray<IContentRule> Early =
+        [.. ContentRules.All.Where(rule => rule.LooksAtAll && !rule.NeedsFrame)];
+    private static readonly ImmutableArray<IContentRule> Late =
+        [.. ContentRules.All.Where(rule => rule.LooksAtAll && rule.NeedsFrame)];
+    private static readonly ImmutableHashSet<string> FrameRules =
+        [.. ContentRules.All.Where(rule => rule.IsAboutFrame).Select(rule => rule.Name)];
 
     private readonly KeptParts parts = new();
     private readonly ParsedFiles<Page> parsed = new(PageParser.Parse);
@@ -48,7 +51,9 @@ public sealed class IncrementalCompiler
     }
 
     private static CheckedPage Again(CheckedPage? old, Page page, Pages pages, FolderChange change) =>
-        old is not null && ReferenceEquals(old.Page, page) && !old.Needs.Meet(change) ? old : CheckedPage.Of(page, pages);
+        old is not null && ReferenceEquals(old.Page, page) && !old.Needs.Meet(change)
+            ? old
+            : CheckedPage.Of(page, pages);
 
     private IEnumerable<Diagnostic> Check(IContentRule rule, Pages pages)
     {

@@ -55,7 +55,8 @@ internal sealed class ParsedFiles<T> where T : class
         return changes;
     }
 
-    private T Again(ContentFile file, Dictionary<string, (ContentFile File, T Parsed)> known, List<(T? Old, T? New)> changes)
+    private T Again(ContentFile file, Dictionary<string, (ContentFile File, T Parsed)> known,
+        List<(T? Old, T? New)> changes)
     {
         if (known.Remove(file.Path, out var old) && old.File == file) return old.Parsed;
         T made = parse(file);

@@ -1,6 +1,8 @@
 namespace DxAssistant.Knowledge.Content.Languages;
 
-/// <summary>The language that a file's name tells: <c>checks/fan-plug.es.md</c> says <c>checks/fan-plug.md</c> in Spanish.</summary>
+/// <summary>
+/// The language that a file's name tells: <c>checks/fan-plug.es.md</c> says <c>checks/fan-plug.md</c> in Spanish.
+/// </summary>
 internal static class LanguageOfPath
 {
     private const string End = ".md";
@@ -15,5 +17,6 @@ internal static class LanguageOfPath
     }
 
     /// <summary>The page that a page of another language says.</summary>
-    public static string MainOf(string path) => Of(path) is { } tag ? path[..^(tag.Length + End.Length + 1)] + End : path;
+    public static string MainOf(string path) =>
+        Of(path) is { } tag ? path[..^(tag.Length + End.Length + 1)] + End : path;
 }

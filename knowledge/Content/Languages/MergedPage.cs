@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Languages;
 
-/// <summary>A page with the words of another language put in: its links, numbers and ids stay those of the page.</summary>
+/// <summary>
+/// A page with the words of another language put in: its links, numbers and ids stay those of the page.
+/// </summary>
 internal static class MergedPage
 {
     private static readonly ImmutableArray<string> SaidFields = ["part", "parts"];
@@ -35,9 +37,12 @@ internal static class MergedPage
         return part is null || other.Section(section.Name) is not { } said ? section : section with
         {
             Path = other.Path,
-            Paragraphs = [.. said.Paragraphs.Select((text, at) => at == 0 ? text with { Links = [.. section.Paragraphs.SelectMany(main => main.Links)] } : text)],
+            Paragraphs = [.. said.Paragraphs.Select((text, at) => at == 0 ? text
+                with { Links = [.. section.Paragraphs.SelectMany(main => main.Links)] } : text)],
             Items = part.Counted ? [.. section.Items.Zip(said.Items, TextOf)] : said.Items,
-            Tables = section.Table is { } table && said.Table is { } words ? [TableOf(part, table, words)] : section.Tables,
+            Tables = section.Table is { } table && said.Table is { } words
+                ? [TableOf(part, table, words)]
+                : section.Tables,
         };
     }
 

@@ -16,7 +16,8 @@ internal static class Stamp
         foreach (TranslatedPart part in TranslatedParts.Of(page.Kind!.Value) ?? [])
         {
             // How people word a complaint differs by language; nothing is out of date when a wording is added.
-            if (part.Heading != TranslatedPart.SaidAs && page.Section(part.Heading) is { } section) Add(words, part, section);
+            if (part.Heading != TranslatedPart.SaidAs && page.Section(part.Heading) is { } section)
+                Add(words, part, section);
         }
 
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(words.ToString())))[..8];
@@ -26,7 +27,8 @@ internal static class Stamp
     {
         foreach (RichText text in section.Paragraphs.Concat(section.Items)) words.Append(text.Text).Append('\n');
         if (section.Table is not { } table) return;
-        foreach (string head in part.Keys.Concat(part.Texts).Where(head => head != TranslatedPart.SaidAs && table.Column(head) >= 0))
+        foreach (string head in part.Keys.Concat(part.Texts)
+            .Where(head => head != TranslatedPart.SaidAs && table.Column(head) >= 0))
         {
             foreach (TableRow row in table.Rows) words.Append(row.Cell(table.Column(head))?.Text).Append('\n');
         }

@@ -12,7 +12,9 @@ internal sealed record TranslatedPart(
     /// <summary>The column that gives a key other words on the screen.</summary>
     public const string ShownAs = "Shown as";
 
-    /// <summary>The section, or the column, with what people say. It is not said again but said anew, and may be left out.</summary>
+    /// <summary>
+    /// The section, or the column, with what people say. It is not said again but said anew, and may be left out.
+    /// </summary>
     public const string SaidAs = "Said as";
 
     public static TranslatedPart Words(string heading) => new(heading, false, [], []);

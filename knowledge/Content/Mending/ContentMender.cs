@@ -8,7 +8,9 @@ public static class ContentMender
     // A mend may bring to light what was not looked at before: a check's table once its heading is found.
     private const int MostRounds = 10;
 
-    /// <summary>The folder after all mends that only one thing can be meant by; the same folder when there are none.</summary>
+    /// <summary>
+    /// The folder after all mends that only one thing can be meant by; the same folder when there are none.
+    /// </summary>
     public static ContentFolder Mend(ContentFolder folder)
     {
         ImmutableArray<Diagnostic> found = ContentCompiler.Compile(folder).Diagnostics;
@@ -27,7 +29,8 @@ public static class ContentMender
     {
         ContentFolder next = Apply(folder, found);
         if (ReferenceEquals(next, folder)) return folder;
-        ILookup<string, Diagnostic> after = ContentCompiler.Compile(next).Diagnostics.ToLookup(left => left.At.Path, StringComparer.Ordinal);
+        ILookup<string, Diagnostic> after =
+            ContentCompiler.Compile(next).Diagnostics.ToLookup(left => left.At.Path, StringComparer.Ordinal);
         string[] worse = [.. found.GroupBy(each => each.At.Path)
             .Where(page => after[page.Key].Count() >= page.Count()).Select(page => page.Key)];
         return worse.Length == 0 ? next : Apply(folder, [.. found.Where(each => !worse.Contains(each.At.Path))]);

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Content;
 
-/// <summary>Changes places that count characters as readers see them into places that count UTF-16 code units.</summary>
+/// <summary>
+/// Changes places that count characters as readers see them into places that count UTF-16 code units.
+/// </summary>
 public static class TextColumns
 {
     /// <summary>Where a span begins and ends in its line, in UTF-16 code units from 0.</summary>

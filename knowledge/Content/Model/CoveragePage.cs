@@ -26,8 +26,10 @@ public sealed record CoveragePage(
     ImmutableArray<Passage> Claim,
     ImmutableArray<Source> Sources)
 {
-    /// <summary>How likely a fault has to be, by its evidence, for a claim to be ready by itself; 0 to 1. The page gives
-    /// per cent.</summary>
+    /// <summary>
+    /// How likely a fault has to be, by its evidence, for a claim to be ready by itself; 0 to 1. The page gives
+    /// per cent.
+    /// </summary>
     public required double ClaimBelief { get; init; }
 
     /// <summary>The term of a part, by its class or as every other part.</summary>

@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Walks;
 
 namespace DxAssistant.Knowledge.Content.Model;
 
-/// <summary>The rules laid over the plan by the names that pages call them, and what they may cost where no page says it.</summary>
+/// <summary>
+/// The rules laid over the plan by the names that pages call them, and what they may cost where no page says it.
+/// </summary>
 public static class RuleShapes
 {
     // Common practice, no source.

@@ -7,5 +7,6 @@ namespace DxAssistant.Knowledge.Content.Model;
 internal sealed record SettingShape(string Name, double Usual, double Least, double Most, string Unit)
 {
     /// <summary>What is counted is whole.</summary>
-    public bool Fits(double value) => value >= Least && value <= Most && (Unit != SettingShapes.Number || value % 1 == 0);
+    public bool Fits(double value) =>
+        value >= Least && value <= Most && (Unit != SettingShapes.Number || value % 1 == 0);
 }

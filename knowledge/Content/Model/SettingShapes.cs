@@ -6,10 +6,12 @@ namespace DxAssistant.Knowledge.Content.Model;
 internal static class SettingShapes
 {
     public const string Number = "number";
-    private const string Probability = "probability", Bits = "bits", BitsAMinute = "bits a minute", Times = "times", Fit = "fit";
+    private const string Probability = "probability", Bits = "bits", BitsAMinute = "bits a minute", Times =
+        "times", Fit = "fit";
 
     public static SettingShape Found { get; } = new("fault found", 0.95, 0.5, 0.9999, Probability);
-    public static SettingShape NamedBeside { get; } = new("second fault with the repair named", 0.05, 0, 1, Probability);
+    public static SettingShape NamedBeside { get; } =
+        new("second fault with the repair named", 0.05, 0, 1, Probability);
     public static SettingShape Suspected { get; } = new("suspect named at the end", 0.03, 0, 1, Probability);
     public static SettingShape Suspects { get; } = new("suspects named at the end", 3, 1, 10, Number);
     public static SettingShape Booked { get; } = new("suspects booked, not watched", 0.3, 0, 1, Probability);
@@ -33,7 +35,8 @@ internal static class SettingShapes
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
-        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction, Chance, OddOne,
+        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction,
+        Chance, OddOne,
         LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows, Beside,
     ];
 }

@@ -6,7 +6,10 @@ namespace DxAssistant.Knowledge.Content.Model;
 /// <summary>What the unit shows or the customer reports.</summary>
 public sealed record SymptomPage(SymptomId Id, Passage Title, Passage Summary, ImmutableArray<Passage> SaidAs)
 {
-    /// <summary>Access states of which one must give a result before anything is done in another: what smells burnt is looked at dead.</summary>
+    /// <summary>
+    /// Access states of which one must give a result before anything is done in another: what smells burnt is looked at
+    /// dead.
+    /// </summary>
     public ImmutableArray<AccessId> FirstIn { get; init; } = [];
 
     /// <summary>Hazards told before the first step to another access state.</summary>

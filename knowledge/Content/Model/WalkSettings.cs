@@ -27,7 +27,9 @@ public sealed record WalkSettings(
     /// <summary>How many of them are named.</summary>
     public int Suspects => (int)Of(SettingShapes.Suspects);
 
-    /// <summary>The probability of all that only somebody else can mend from which they are booked rather than the unit watched.</summary>
+    /// <summary>
+    /// The probability of all that only somebody else can mend from which they are booked rather than the unit watched.
+    /// </summary>
     public double Booked => Of(SettingShapes.Booked);
 
     /// <summary>How many checks are named that whoever comes next begins with.</summary>
@@ -45,7 +47,9 @@ public sealed record WalkSettings(
     /// <summary>When results contradict each other.</summary>
     public ContradictionFloor Contradiction => new(Of(SettingShapes.Contradiction), Of(SettingShapes.Chance));
 
-    /// <summary>How many times better the rest must fit without one result than without the next for it to be named.</summary>
+    /// <summary>
+    /// How many times better the rest must fit without one result than without the next for it to be named.
+    /// </summary>
     public double OddOne => Of(SettingShapes.OddOne);
 
     /// <summary>After each so many checks left out, stopping is offered.</summary>
@@ -68,14 +72,19 @@ public sealed record WalkSettings(
     /// <summary>How likely work of a kind that may not hold was the right one although it did not cure.</summary>
     public double NotHeld => Of(SettingShapes.NotHeld);
 
-    /// <summary>How many times better an answer must fit a fault than a unit without it for the check to show the fault.</summary>
+    /// <summary>
+    /// How many times better an answer must fit a fault than a unit without it for the check to show the fault.
+    /// </summary>
     public double Shows => Of(SettingShapes.Shows);
 
-    /// <summary>How many times better than a unit without it a result must fit a fault to be offered as one seen beside another.</summary>
+    /// <summary>
+    /// How many times better than a unit without it a result must fit a fault to be offered as one seen beside another.
+    /// </summary>
     public double Beside => Of(SettingShapes.Beside);
 
     /// <summary>The most that a rule may cost.</summary>
-    public RuleLimit LimitOf(LaidRule rule) => Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
+    public RuleLimit LimitOf(LaidRule rule) =>
+        Limits.GetValueOrDefault(RuleShapes.NameOf(rule)) ?? RuleShapes.UsualOf(rule);
 
     private double Of(SettingShape shape) => Values.GetValueOrDefault(shape.Name, shape.Usual);
 }

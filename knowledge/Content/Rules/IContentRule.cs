@@ -9,7 +9,9 @@ internal interface IContentRule
     /// <summary>The bad thing in kebab-case.</summary>
     string Name { get; }
 
-    /// <summary>The bad thing in a sentence, for the page of all rules; the summary of the rule says the same.</summary>
+    /// <summary>
+    /// The bad thing in a sentence, for the page of all rules; the summary of the rule says the same.
+    /// </summary>
     string Meaning { get; }
 
     /// <summary>A page that breaks the rule.</summary>

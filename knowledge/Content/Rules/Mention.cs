@@ -8,7 +8,9 @@ namespace DxAssistant.Knowledge.Content.Rules;
 /// <param name="Path">The page.</param>
 internal sealed record Mention(string Path)
 {
-    /// <summary>True when the page could not be read well enough to know what it mentions: nobody is blamed then.</summary>
+    /// <summary>
+    /// True when the page could not be read well enough to know what it mentions: nobody is blamed then.
+    /// </summary>
     public bool IsUnclear { get; init; }
 
     /// <summary>The paths it mentions.</summary>
@@ -23,7 +25,8 @@ internal sealed record Mention(string Path)
     /// <summary>The kind and id, for pages that may be there twice.</summary>
     public (PageKind? Kind, string Id) Is { get; init; }
 
-    public static Mention Of(Page page, Pages pages) => new(page.Path) { Meant = [.. pages.MeantOn(page)], Is = (page.Kind, page.Id) };
+    public static Mention Of(Page page, Pages pages) =>
+        new(page.Path) { Meant = [.. pages.MeantOn(page)], Is = (page.Kind, page.Id) };
 
     /// <summary>What is wrong with pages that are mentioned nowhere.</summary>
     public static IEnumerable<Diagnostic> Nowhere(IEnumerable<Mention> all)
@@ -33,7 +36,9 @@ internal sealed record Mention(string Path)
         return Blamed([.. all.Where(page => page.IfNowhere is not null && !mentioned.Contains(page.Path))], all);
     }
 
-    /// <summary>What is wrong with pages that were left; one whose id is that of another is blamed for that alone.</summary>
+    /// <summary>
+    /// What is wrong with pages that were left; one whose id is that of another is blamed for that alone.
+    /// </summary>
     public static IEnumerable<Diagnostic> Blamed(IReadOnlyList<Mention> left, IEnumerable<Mention> all)
     {
         if (left.Count == 0) return [];
@@ -43,10 +48,12 @@ internal sealed record Mention(string Path)
 
     /// <summary>Of pages with one kind and id, the one that counts: that in its place, or else the first.</summary>
     public bool IsTheOneOf(IReadOnlyList<Mention> same) =>
-        (same.FirstOrDefault(page => PageShapes.Of(page.Is.Kind!.Value).IsPathOf(page.Path, page.Is.Id)) ?? same[0]) == this;
+        (same.FirstOrDefault(page => PageShapes.Of(page.Is.Kind!.Value).IsPathOf(page.Path, page.Is.Id))
+            ?? same[0]) == this;
 
     public bool Equals(Mention? other) => other is not null && Path == other.Path && IsUnclear == other.IsUnclear
-        && Is == other.Is && IfNowhere == other.IfNowhere && Paths.SequenceEqual(other.Paths) && Meant.SequenceEqual(other.Meant);
+        && Is == other.Is && IfNowhere == other.IfNowhere && Paths.SequenceEqual(other.Paths)
+        && Meant.SequenceEqual(other.Meant);
 
     public override int GetHashCode() => Path.GetHashCode(StringComparison.Ordinal);
 }

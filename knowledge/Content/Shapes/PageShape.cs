@@ -27,8 +27,10 @@ internal sealed record PageShape(
     /// <summary>True when the page with this id stands at the path, without making the path.</summary>
     public bool IsPathOf(string path, string id) => Folder is null
         ? path == PathOf(id)
-        : path.Length == Folder.Length + id.Length + 4 && path[Folder.Length] == '/' && path.StartsWith(Folder, StringComparison.Ordinal)
-            && path.EndsWith(".md", StringComparison.Ordinal) && path.AsSpan(Folder.Length + 1, id.Length).SequenceEqual(id);
+        : path.Length == Folder.Length + id.Length + 4 && path[Folder.Length] == '/'
+            && path.StartsWith(Folder, StringComparison.Ordinal)
+            && path.EndsWith(".md", StringComparison.Ordinal)
+            && path.AsSpan(Folder.Length + 1, id.Length).SequenceEqual(id);
 
     public FieldShape? Field(string name) => Fields.FirstOrDefault(field => field.Name == name);
 

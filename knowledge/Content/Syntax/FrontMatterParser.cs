@@ -27,7 +27,9 @@ internal sealed class FrontMatterParser
         int odd = read.Problem is null ? -1 : source.Slice(body).IndexOfAny(Blanks);
         return odd < 0 ? read : read with
         {
-            Problem = source.Text[body.Start + odd] == '\t' ? "a tab stands in the front matter" : "a non-breaking space stands in the front matter",
+            Problem = source.Text[body.Start + odd] == '\t'
+                ? "a tab stands in the front matter"
+                : "a non-breaking space stands in the front matter",
             ProblemSpan = new TextSpan(body.Start + odd, 1),
             Help = "write an ordinary space, or nothing",
         };

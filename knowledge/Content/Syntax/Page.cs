@@ -33,7 +33,9 @@ internal sealed class Page
 
     public ImmutableArray<PageLink> Links { get; init; } = [];
 
-    /// <summary>The paths that <see cref="Links"/> mean, in their order; null for one that leads outside the folder.</summary>
+    /// <summary>
+    /// The paths that <see cref="Links"/> mean, in their order; null for one that leads outside the folder.
+    /// </summary>
     public ImmutableArray<string?> LinkedPaths =>
         linked.IsDefault ? linked = [.. Links.Select(link => link.LeadsOutside ? null : link.PathFrom(Path))] : linked;
 

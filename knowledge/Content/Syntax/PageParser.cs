@@ -60,7 +60,8 @@ internal sealed class PageParser
         bool hasTitle = sections.Count > 0 && sections[0].Level == 1;
         Section? title = hasTitle ? sections[0] : null;
         ImmutableArray<Section> written = [.. sections.Skip(hasTitle ? 1 : 0)];
-        ILookup<bool, PageLink> links = document.Descendants<LinkInline>().ToLookup(link => link.IsImage, InlineReader.LinkOf);
+        ILookup<bool, PageLink> links = document.Descendants<LinkInline>()
+            .ToLookup(link => link.IsImage, InlineReader.LinkOf);
         return new Page
         {
             Source = source,

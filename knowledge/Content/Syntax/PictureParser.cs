@@ -35,7 +35,8 @@ internal static class PictureParser
 
         if (file.Text.IndexOf(DocumentType, StringComparison.OrdinalIgnoreCase) is >= 0 and int type)
         {
-            return new PictureFile(source, null, "the picture has a document type; take its lines out", new TextSpan(type, DocumentType.Length));
+            return new PictureFile(source, null, "the picture has a document type; take its lines out",
+                new TextSpan(type, DocumentType.Length));
         }
 
         try

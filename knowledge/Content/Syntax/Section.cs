@@ -13,7 +13,9 @@ internal sealed record Section(
     /// <summary>The pictures that stand in a paragraph of their own.</summary>
     public ImmutableArray<PageLink> Pictures { get; init; } = [];
 
-    /// <summary>The page the texts come from when it is not the one they stand on: a page of another language.</summary>
+    /// <summary>
+    /// The page the texts come from when it is not the one they stand on: a page of another language.
+    /// </summary>
     public string? Path { get; init; }
 
     public string Name => Heading.Text;

@@ -13,9 +13,11 @@ internal static class BlinkFinder
 
     private static readonly string[] Verbs =
         ["blink", "blinks", "blinking", "blinked", "flash", "flashes", "flashing", "flashed", "pulse", "pulses",
-            "pulsing", "blip", "blips", "wink", "winks", "winking", "winked", "strobes", "strobing", "flicker", "flickers"];
+            "pulsing", "blip", "blips", "wink", "winks", "winking", "winked", "strobes", "strobing", "flicker",
+            "flickers"];
 
-    private static readonly string[] Goes = ["goes", "go", "going", "does", "is", "has", "was", "keeps", "comes", "blinks", "flashes", "winks", "blinking", "flashing"];
+    private static readonly string[] Goes = ["goes", "go", "going", "does", "is", "has", "was", "keeps", "comes",
+        "blinks", "flashes", "winks", "blinking", "flashing"];
 
     private static readonly string[] LampNouns = ["led", "leds", "lamp", "light", "lights", "diode", "indicator"];
 
@@ -23,7 +25,8 @@ internal static class BlinkFinder
 
     private static readonly FrozenDictionary<string, string> ShortNames = new Dictionary<string, string>
     {
-        ["grn"] = "green", ["greens"] = "green", ["reds"] = "red", ["yel"] = "yellow", ["yellows"] = "yellow", ["amb"] = "amber", ["org"] = "orange",
+        ["grn"] = "green", ["greens"] = "green", ["reds"] = "red", ["yel"] = "yellow", ["yellows"] = "yellow",
+        ["amb"] = "amber", ["org"] = "orange",
         ["oranges"] = "orange", ["blu"] = "blue", ["blues"] = "blue", ["wht"] = "white", ["whites"] = "white",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
@@ -41,7 +44,8 @@ internal static class BlinkFinder
         for (int at = 0; at < tokens.Count; at++)
         {
             bool inCode = code is not null && at >= code.First && at < code.End;
-            if (!inCode && !IsPronoun(tokens, at) && CountAt(tokens, at, out int end) is { } count && count is > 0 and <= MostBlinks
+            if (!inCode && !IsPronoun(tokens, at) && CountAt(tokens, at, out int end) is { } count
+                && count is > 0 and <= MostBlinks
                 && At(tokens, at, end, count, lampFirst) is { } lamp)
             {
                 lampFirst ??= LampNear(tokens, at - 1, forward: false) is not null;
@@ -50,7 +54,8 @@ internal static class BlinkFinder
             }
         }
         // The same count again is the pattern over again.
-        if (counts.Count > 1 && counts.TrueForAll(count => count.Lamp.Lamp.Length == 0 && count.Lamp.Blinks == counts[0].Lamp.Blinks))
+        if (counts.Count > 1
+            && counts.TrueForAll(count => count.Lamp.Lamp.Length == 0 && count.Lamp.Blinks == counts[0].Lamp.Blinks))
         {
             counts.RemoveRange(1, counts.Count - 1);
         }
@@ -70,12 +75,15 @@ internal static class BlinkFinder
 
     // "green 3, red none"
     private static bool IsDarkNamed(TokenList tokens) => Enumerable.Range(1, Math.Max(0, tokens.Count - 1)).Any(at =>
-        NotLit.Contains(tokens[at].Lower) && (LampName(tokens[at - 1].Lower) is not null || (tokens[at - 1].Is("is") && LampName(tokens[at - 2].Lower) is not null)));
+        NotLit.Contains(tokens[at].Lower)
+            && (LampName(tokens[at - 1].Lower) is not null
+                || (tokens[at - 1].Is("is") && LampName(tokens[at - 2].Lower) is not null)));
 
     private static string? LampName(string word) => Lamps.Contains(word) ? word : ShortNames.GetValueOrDefault(word);
 
     // "the orange one goes 4 times and the green one 2"
-    private static bool IsPronoun(TokenList tokens, int at) => tokens[at].Is("one") && LampName(tokens[at - 1].Lower) is not null
+    private static bool IsPronoun(TokenList tokens, int at) =>
+        tokens[at].Is("one") && LampName(tokens[at - 1].Lower) is not null
         && (Goes.Contains(tokens[at + 1].Lower) || CountAt(tokens, at + 1, out _) is not null);
 
     private static int? CountAt(TokenList tokens, int at, out int end)
@@ -115,14 +123,17 @@ internal static class BlinkFinder
             : new LampCount(before ?? after ?? "", count);
     }
 
-    private static bool HasLampNoun(TokenList tokens) => Enumerable.Range(0, tokens.Count).Any(at => LampNouns.Contains(tokens[at].Lower));
+    private static bool HasLampNoun(TokenList tokens) =>
+        Enumerable.Range(0, tokens.Count).Any(at => LampNouns.Contains(tokens[at].Lower));
 
     private static bool SpeaksOfPause(TokenList tokens) =>
-        Enumerable.Range(0, tokens.Count).Any(at => tokens[at].Lower is "pause" or "pauses" or "gap" or "break" or "repeats");
+        Enumerable.Range(0, tokens.Count)
+            .Any(at => tokens[at].Lower is "pause" or "pauses" or "gap" or "break" or "repeats");
 
     private static bool IsCountOf(TokenList tokens, int first) =>
         (tokens[first - 1].IsOneOf(":=") && LampNouns.Contains(tokens[first - 2].Lower))
-        || (tokens[first - 1].Lower is "code" or "count" && (Verbs.Contains(tokens[first - 2].Lower) || LampNouns.Contains(tokens[first - 2].Lower)));
+        || (tokens[first - 1].Lower is "code" or "count"
+            && (Verbs.Contains(tokens[first - 2].Lower) || LampNouns.Contains(tokens[first - 2].Lower)));
 
     private static bool HasVerbBefore(TokenList tokens, int first)
     {
@@ -146,7 +157,8 @@ internal static class BlinkFinder
             {
                 return tokens[at + 1].Lower is "pause" or "gap" or "break" or "wait" ? null : lamp;
             }
-            if (!Verbs.Contains(word) && !tokens[at].IsOneOf(":=") && !IsPronoun(tokens, at) && word is not ("led" or "light" or "lamp" or "is" or "on" or "the" or "goes" or "does"))
+            if (!Verbs.Contains(word) && !tokens[at].IsOneOf(":=") && !IsPronoun(tokens, at)
+                && word is not ("led" or "light" or "lamp" or "is" or "on" or "the" or "goes" or "does"))
             {
                 return null;
             }

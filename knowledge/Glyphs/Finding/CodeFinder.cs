@@ -18,7 +18,8 @@ internal static class CodeFinder
         "measures", "measured"];
 
     // Words that go on with the sentence and are not what the number counts: "error 88 after a power cut".
-    private static readonly string[] GoOn = ["after", "before", "since", "when", "while", "because", "but", "or", "whenever", "every", "during", "if", "until", "only"];
+    private static readonly string[] GoOn = ["after", "before", "since", "when", "while", "because", "but", "or",
+        "whenever", "every", "during", "if", "until", "only"];
 
     /// <summary>The code; null if there is none. One that is called a code comes before one that is not.</summary>
     public static CodeRun? In(TokenList tokens)

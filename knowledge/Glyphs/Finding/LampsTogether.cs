@@ -3,13 +3,19 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Glyphs.Finding;
 
-/// <summary>Recognises two lamps that do the same without a count: "both lamps stay on", "red and green flash together".</summary>
-/// <remarks>Only where the message tells nothing else: in a longer one the same words are no more than a remark.</remarks>
+/// <summary>
+/// Recognises two lamps that do the same without a count: "both lamps stay on", "red and green flash together".
+/// </summary>
+/// <remarks>
+/// Only where the message tells nothing else: in a longer one the same words are no more than a remark.
+/// </remarks>
 internal static class LampsTogether
 {
     private static readonly FrozenSet<string> Lamp = Set("lamp lamps light lights led leds");
-    private static readonly FrozenSet<string> Lit = Set("on lit steady steadily solid solidly constant constantly stay stays staying burn burning glow glowing");
-    private static readonly FrozenSet<string> Flash = Set("flash flashes flashing blink blinks blinking pulse pulses pulsing wink winking");
+    private static readonly FrozenSet<string> Lit =
+        Set("on lit steady steadily solid solidly constant constantly stay stays staying burn burning glow glowing");
+    private static readonly FrozenSet<string> Flash =
+        Set("flash flashes flashing blink blinks blinking pulse pulses pulsing wink winking");
     private static readonly FrozenSet<string> Beside = Set(
         "the a are is of just only they all time together same at once without pause and it its my on both two with no");
 
@@ -23,7 +29,9 @@ internal static class LampsTogether
             string word = tokens[at].Lower;
             if (Flash.Contains(word)) flash = true;
             else if (Lit.Contains(word)) lit = true;
-            else if (!Lamp.Contains(word) && !Beside.Contains(word) && !BlinkFinder.Lamps.Contains(word) && word is not ("." or "," or "!")) return null;
+            else if (!Lamp.Contains(word) && !Beside.Contains(word) && !BlinkFinder.Lamps.Contains(word)
+                && word is not ("." or "," or "!"))
+                return null;
         }
 
         return flash ? true : lit ? false : null;

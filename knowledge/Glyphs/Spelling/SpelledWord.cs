@@ -13,7 +13,9 @@ internal sealed partial record SpelledWord(string Text, string Lower, bool Glued
 
     public bool IsLetter => Text.Length == 1 && char.IsAsciiLetter(Text[0]);
 
-    /// <summary>Two or three letters in capitals, or a small letter beside a capital: typed as a display shows them.</summary>
+    /// <summary>
+    /// Two or three letters in capitals, or a small letter beside a capital: typed as a display shows them.
+    /// </summary>
     public bool IsTyped => Text.Length is 2 or 3 && Text.All(char.IsAsciiLetter) && Text.Skip(1).Any(char.IsUpper);
 
     /// <summary>Cuts a message: E5 is a letter and a number without a blank between them.</summary>
@@ -23,7 +25,8 @@ internal sealed partial record SpelledWord(string Text, string Lower, bool Glued
         var words = ImmutableArray.CreateBuilder<SpelledWord>();
         foreach (Match match in Pieces().Matches(text))
         {
-            words.Add(new SpelledWord(match.Value, match.Value.ToLowerInvariant().Replace('’', '\''), match.Index == end));
+            words.Add(
+                new SpelledWord(match.Value, match.Value.ToLowerInvariant().Replace('’', '\''), match.Index == end));
             end = match.Index + match.Length;
         }
 

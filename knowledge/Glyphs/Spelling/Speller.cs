@@ -5,8 +5,8 @@ using DxAssistant.Knowledge.Glyphs.Finding;
 namespace DxAssistant.Knowledge.Glyphs.Spelling;
 
 /// <summary>
-/// Reads a message about a display character by character: "b as in bravo, then a four". Where a code is expected it may take words for characters that anywhere else
-/// would be plain talk.
+/// Reads a message about a display character by character: "b as in bravo, then a four". Where a code is expected it
+/// may take words for characters that anywhere else would be plain talk.
 /// </summary>
 internal sealed class Speller
 {
@@ -39,16 +39,21 @@ internal sealed class Speller
         var speller = new Speller(text);
         speller.Spell();
         covered = !speller._strange;
-        return speller.Best() is { } best ? best with { Text = speller.Doubled(best.Text), Alone = speller.IsAlone(best) } : null;
+        return speller.Best() is { } best
+            ? best with { Text = speller.Doubled(best.Text), Alone = speller.IsAlone(best) }
+            : null;
     }
 
     private bool IsAlone(SpelledRun best) => !_alternatives
-        && _runs.Where(run => run.Rank == best.Rank).Select(run => run.Text.ToUpperInvariant()).Distinct(StringComparer.Ordinal).Count() == 1;
+        && _runs.Where(run => run.Rank == best.Rank).Select(run => run.Text.ToUpperInvariant())
+            .Distinct(StringComparer.Ordinal).Count() == 1;
 
-    private SpelledRun? Best() => _runs.Where(run => run.Rank < Rank.Denied).OrderBy(run => run.Rank).ThenByDescending(run => run.Text.Length > 1).FirstOrDefault();
+    private SpelledRun? Best() => _runs.Where(run => run.Rank < Rank.Denied).OrderBy(run => run.Rank)
+        .ThenByDescending(run => run.Text.Length > 1).FirstOrDefault();
 
     // "8 on both digits", "minus sign twice"
-    private string Doubled(string code) => code.Length == 1 && _words.Any(word => word.Lower is "both" or "twice" or "each") ? code + code : code;
+    private string Doubled(string code) =>
+        code.Length == 1 && _words.Any(word => word.Lower is "both" or "twice" or "each") ? code + code : code;
 
     private void Spell()
     {
@@ -74,8 +79,11 @@ internal sealed class Speller
     {
         if (_run.Length == 0 || !Doubting.Contains(_words[at].Lower)) return null;
         int next = at + 1;
-        while (next < _words.Length && _words[next].Lower is "a" or "an" or "the" or "it's" or "be" or "letter" or "number") next++;
-        return _characters.At(next, "?") is { Text.Length: 1 } other && GlyphShapes.Distance(_run[^1], other.Text[0]) <= 1 ? other.End : null;
+        while (next < _words.Length
+            && _words[next].Lower is "a" or "an" or "the" or "it's" or "be" or "letter" or "number")
+            next++;
+        return _characters.At(next, "?") is { Text.Length: 1 } other
+            && GlyphShapes.Distance(_run[^1], other.Text[0]) <= 1 ? other.End : null;
     }
 
     private int TakeAt(int at)
@@ -99,7 +107,8 @@ internal sealed class Speller
     // "says H0 now", "now it's b4"
     private void MarkNow(int at)
     {
-        bool told = _run.Length > 0 && (at + 1 == _words.Length || !_words.Skip(at + 1).Take(3).Any(word => word.IsNumber || word.IsLetter));
+        bool told = _run.Length > 0
+            && (at + 1 == _words.Length || !_words.Skip(at + 1).Take(3).Any(word => word.IsNumber || word.IsLetter));
         if (told) _runRank = Rank.Now;
         Close();
         if (!told) _rank = Rank.Now;
@@ -107,7 +116,9 @@ internal sealed class Speller
 
     private bool StartsRank(int at, string word)
     {
-        Rank rank = TalkOfCodes.IsPast(word) ? Rank.Before : TalkOfCodes.IsDenial(word) && _characters.At(at + 1, "") is not null ? Rank.Denied : Rank.Shown;
+        Rank rank = TalkOfCodes.IsPast(word)
+            ? Rank.Before
+            : TalkOfCodes.IsDenial(word) && _characters.At(at + 1, "") is not null ? Rank.Denied : Rank.Shown;
         if (rank == Rank.Shown) return false;
         Close();
         _rank = rank;
@@ -119,7 +130,8 @@ internal sealed class Speller
         if (piece.Text.Length > 1 && piece.Text == _run.ToString()) return;
         bool dashes = _run.Length > 0 && _run[0] == '-';
         bool full = _run.Length + piece.Text.Length > LongestCode;
-        if (_run.Length > 0 && (full || dashes != (piece.Text[0] == '-') || IsWhole(piece.Text))) Close(keep: !dashes || _run.Length > 1);
+        if (_run.Length > 0 && (full || dashes != (piece.Text[0] == '-') || IsWhole(piece.Text)))
+            Close(keep: !dashes || _run.Length > 1);
         if (_run.Length == 0) (_runRank, _rank) = (_rank, Rank.Shown);
         _sure |= piece.Sure;
         _run.Insert(_turned ? 0 : _run.Length, piece.Text);
@@ -127,7 +139,8 @@ internal sealed class Speller
     }
 
     // A letter behind a letter and its number begins another code.
-    private bool IsWhole(string next) => char.IsAsciiLetter(_run[0]) && char.IsAsciiDigit(_run[^1]) && char.IsAsciiLetter(next[0]);
+    private bool IsWhole(string next) =>
+        char.IsAsciiLetter(_run[0]) && char.IsAsciiDigit(_run[^1]) && char.IsAsciiLetter(next[0]);
 
     private void Close(bool keep = true)
     {

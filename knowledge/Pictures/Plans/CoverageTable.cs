@@ -16,11 +16,13 @@ internal sealed class CoverageTable
     {
         this.library = library;
         Series = only is null ? [.. library.Series.Values] : [only];
-        Faults = [.. library.Faults.Values.Where(page => page.Id != FaultId.NoneOfThese && Series.Any(series => IsFor(page.Series, series)))
+        Faults = [.. library.Faults.Values.Where(page => page.Id != FaultId.NoneOfThese
+            && Series.Any(series => IsFor(page.Series, series)))
             .OrderBy(page => page.Title.Text, StringComparer.Ordinal).ThenBy(page => page.Id)];
         Symptoms = [.. library.Symptoms.Values.Where(page => Faults.Any(fault => Explains(fault, page)))
             .OrderBy(page => page.Title.Text, StringComparer.Ordinal).ThenBy(page => page.Id)];
-        all = [.. library.Graph.Checks.Where(check => library.Checks[check.Id] is { OwnersOnly: false } page && Series.Any(series => IsFor(page.Series, series)))];
+        all = [.. library.Graph.Checks.Where(check => library.Checks[check.Id] is { OwnersOnly: false } page
+            && Series.Any(series => IsFor(page.Series, series)))];
         measured = [.. all.Where(check => IsMeasured(check.Id))];
     }
 
@@ -30,7 +32,8 @@ internal sealed class CoverageTable
 
     public ImmutableArray<SymptomPage> Symptoms { get; }
 
-    public static bool IsFor(ImmutableSortedSet<string> only, SeriesPage series) => only.IsEmpty || only.Contains(series.Id);
+    public static bool IsFor(ImmutableSortedSet<string> only, SeriesPage series) =>
+        only.IsEmpty || only.Contains(series.Id);
 
     /// <summary>True when the symptom's page names the fault among its causes.</summary>
     public bool Explains(FaultPage fault, SymptomPage symptom) => Causes(symptom).ContainsKey(fault.Id);
@@ -40,7 +43,8 @@ internal sealed class CoverageTable
         Faults.Count(fault => Explains(fault, symptom) && IsFor(fault.Series, series));
 
     /// <summary>How many checks the proof of a fault names, and how many of them have readings.</summary>
-    public (int Checks, int Readings) Proof(FaultPage fault) => (fault.Demanded.Length, fault.Demanded.Count(IsMeasured));
+    public (int Checks, int Readings) Proof(FaultPage fault) =>
+        (fault.Demanded.Length, fault.Demanded.Count(IsMeasured));
 
     /// <summary>How well a fault is told from the others that explain the symptom.</summary>
     public Coverage Of(FaultPage fault, SymptomPage symptom)
@@ -57,5 +61,6 @@ internal sealed class CoverageTable
 
     private bool IsMeasured(CheckId id) => library.Checks[id].Calculation is not null;
 
-    private ImmutableSortedDictionary<FaultId, double> Causes(SymptomPage symptom) => library.Graph.Find(symptom.Id)!.Causes;
+    private ImmutableSortedDictionary<FaultId, double> Causes(SymptomPage symptom) =>
+        library.Graph.Find(symptom.Id)!.Causes;
 }

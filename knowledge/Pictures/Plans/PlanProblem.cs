@@ -18,7 +18,8 @@ public static class PlanProblem
     public static SequencingProblem? Of(Library library, SeriesPage series, SymptomId symptom, Role who)
     {
         ImmutableSortedSet<FaultId> here = FaultsOf(library, series);
-        if (library.Graph.Find(symptom) is not { } shown || !shown.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese && here.Contains(fault)))
+        if (library.Graph.Find(symptom) is not { } shown
+            || !shown.Causes.Keys.Any(fault => fault != FaultId.NoneOfThese && here.Contains(fault)))
             return null;
         Belief belief = library.Graph.Believe([new Evidence.SymptomReported(symptom)], here);
         return CaseProblem.From(library.Graph, belief, SituationOf(library, series, symptom, who)).Problem;
@@ -28,17 +29,23 @@ public static class PlanProblem
     public static ImmutableSortedSet<FaultId> FaultsOf(Library library, SeriesPage series) =>
         [.. library.Faults.Values.Where(fault => !IsElsewhere(fault.Series, series)).Select(fault => fault.Id)];
 
-    /// <summary>A technician who may do everything before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
+    /// <summary>
+    /// A technician who may do everything before the unit as it stands at the beginning, asked what a conversation asks
+    /// at the symptom.
+    /// </summary>
     public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom) =>
         SituationOf(library, series, symptom, MayDoMost(library));
 
-    /// <summary>Somebody before the unit as it stands at the beginning, asked what a conversation asks at the symptom.</summary>
+    /// <summary>
+    /// Somebody before the unit as it stands at the beginning, asked what a conversation asks at the symptom.
+    /// </summary>
     public static Situation SituationOf(Library library, SeriesPage series, SymptomId symptom, Role who) =>
         new(who, library.Graph.Access.Start)
         {
             BarredChecks =
             [
-                .. library.Checks.Values.Where(check => (check.OwnersOnly && who.Rank > 0) || check.NotAt.Contains(symptom)
+                .. library.Checks.Values.Where(check => (check.OwnersOnly && who.Rank > 0)
+                    || check.NotAt.Contains(symptom)
                     || (!check.OnlyAt.IsEmpty && !check.OnlyAt.Contains(symptom)) || IsElsewhere(check.Series, series))
                     .Select(check => check.Id),
             ],
@@ -47,5 +54,6 @@ public static class PlanProblem
 
     private static Role MayDoMost(Library library) => library.Roles.MaxBy(page => page.Role.Rank)!.Role;
 
-    private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) => !only.IsEmpty && !only.Contains(series.Id);
+    private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) =>
+        !only.IsEmpty && !only.Contains(series.Id);
 }

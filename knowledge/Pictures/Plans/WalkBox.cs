@@ -17,9 +17,12 @@ internal sealed class WalkBox(double width)
         double y = 1;
         WalkLine Line(string look, string text, int size, bool bold) => new(look, text, size, bold, y += LineHeight);
         if (step.State is not null)
-            foreach (string line in Wrap($"▲ {step.State}", Size, bold: true)) yield return Line("off", line, Size, true);
-        foreach (string line in Wrap($"{step.Number}  {step.Title}", Size, bold: true)) yield return Line("ink", line, Size, true);
-        if (step.Note is not null) foreach (string line in Wrap(step.Note, Small, bold: false)) yield return Line("soft", line, Small, false);
+            foreach (string line in Wrap($"▲ {step.State}", Size, bold: true))
+                yield return Line("off", line, Size, true);
+        foreach (string line in Wrap($"{step.Number}  {step.Title}", Size, bold: true))
+            yield return Line("ink", line, Size, true);
+        if (step.Note is not null)
+            foreach (string line in Wrap(step.Note, Small, bold: false)) yield return Line("soft", line, Small, false);
         for (int row = 0; row < step.Rows.Length; row++)
         {
             WalkRow way = step.Rows[row];
@@ -28,7 +31,8 @@ internal sealed class WalkBox(double width)
             if (way.Next is not null)
                 foreach (string line in Wrap(way.Answer, Size, bold: false, RoomForNumber))
                 {
-                    yield return Line("found", line, Size, false) with { Way = isFirst ? way : null, IsRule = isFirst && row == 0 };
+                    yield return Line("found", line, Size, false)
+                        with { Way = isFirst ? way : null, IsRule = isFirst && row == 0 };
                     isFirst = false;
                 }
             else

@@ -3,8 +3,8 @@ namespace DxAssistant.Knowledge.Pictures.Plans;
 /// <summary>Places the steps of a walk in columns: one below its predecessor, the others to the right of it.</summary>
 /// <remarks>
 /// The branch with most steps goes on downwards: a right-heavy drawing, which needs few columns (Crescenzi, Di Battista
-/// and Piperno, A note on optimal area algorithms for upward drawings of binary trees, 1992; from memory). Ways run down
-/// between the columns in lanes, the later further to the left, so that no two cross.
+/// and Piperno, A note on optimal area algorithms for upward drawings of binary trees, 1992; from memory). Ways run
+/// down between the columns in lanes, the later further to the left, so that no two cross.
 /// </remarks>
 internal sealed class WalkPacking
 {
@@ -24,7 +24,9 @@ internal sealed class WalkPacking
         lanes = [.. Enumerable.Range(0, columns).Select(_ => new List<(double, int)>())];
     }
 
-    /// <summary>Places all steps from a height on; false when that needs more columns or lies below the floor.</summary>
+    /// <summary>
+    /// Places all steps from a height on; false when that needs more columns or lies below the floor.
+    /// </summary>
     public static bool TryPlace(WalkStep first, WalkBox box, int columns, double top, double floor)
     {
         if (Columns(first, 0) > columns) return false;
@@ -81,5 +83,6 @@ internal sealed class WalkPacking
         return true;
     }
 
-    private IEnumerable<(double Until, int Lane)> Active(int column, double y) => lanes[column].Where(lane => lane.Until > y);
+    private IEnumerable<(double Until, int Lane)> Active(int column, double y) =>
+        lanes[column].Where(lane => lane.Until > y);
 }

@@ -25,17 +25,20 @@ public sealed class WalkPage
     private readonly WalkSheet sheet;
     private readonly Func<int, WalkRules> rules;
 
-    private WalkPage(Library library, SeriesPage series, SymptomPage symptom, SequencingProblem problem, WalkSheet sheet)
+    private WalkPage(Library library, SeriesPage series, SymptomPage symptom, SequencingProblem problem,
+        WalkSheet sheet)
     {
         (this.library, this.problem, this.sheet) = (library, problem, sheet);
-        rules = work => new WalkRules(library, problem, PlanProblem.SituationOf(library, series, symptom.Id), symptom.Id, work);
+        rules = work => new WalkRules(library, problem, PlanProblem.SituationOf(library, series, symptom.Id),
+            symptom.Id, work);
     }
 
     /// <summary>Draws it; null when no fault of the series shows the symptom.</summary>
     /// <param name="checks">Most checks on the page, chosen for that number; null for the plan as it is.</param>
     /// <param name="work">The planner's work for a step; above 0.</param>
     public static Planned? Draw(
-        Library library, SeriesPage series, SymptomPage symptom, IPictureWords words, int? checks = null, int work = UsualWork)
+        Library library, SeriesPage series, SymptomPage symptom, IPictureWords words, int? checks = null,
+        int work = UsualWork)
     {
         if (PlanProblem.Of(library, series, symptom.Id) is not { } problem) return null;
         var sheet = new WalkSheet(library, series, symptom, words, checks);
@@ -43,9 +46,11 @@ public sealed class WalkPage
     }
 
     /// <summary>The walk with each step in its place, for tests.</summary>
-    internal static WalkLayout? Lay(Library library, SeriesPage series, SymptomPage symptom, IPictureWords words, int? checks, int work) =>
+    internal static WalkLayout? Lay(Library library, SeriesPage series, SymptomPage symptom, IPictureWords words,
+        int? checks, int work) =>
         PlanProblem.Of(library, series, symptom.Id) is { } problem
-            ? new WalkPage(library, series, symptom, problem, new WalkSheet(library, series, symptom, words, checks)).Laid(checks, work)
+            ? new WalkPage(library, series, symptom, problem,
+                new WalkSheet(library, series, symptom, words, checks)).Laid(checks, work)
             : null;
 
     // Questions are printed where they cost no steps to speak of.
@@ -60,7 +65,8 @@ public sealed class WalkPage
     {
         WalkRules stepped = rules(work);
         if (checks is not { } most) return new WalkTree(problem, (here, _) => stepped.Next(here)).Grow(MostSteps);
-        var limited = new LimitedStrategy(problem, most, LimitWidth, LimitShare, Math.Max(1, work / LimitWorkShare), new ProofRule(stepped.Proof, library.HandOverMinutes));
+        var limited = new LimitedStrategy(problem, most, LimitWidth, LimitShare, Math.Max(1, work / LimitWorkShare),
+            new ProofRule(stepped.Proof, library.HandOverMinutes));
         return new WalkTree(problem, limited.Next).Grow(MostSteps, most);
     }
 

@@ -25,14 +25,17 @@ internal static class WalkPen
 
     private static void Way(Pen pen, double from, double y, double to, WalkRow way)
     {
-        double entry = way.Next!.Top + WalkPacking.EntryAt, lane = to - WalkPacking.FirstLane - way.Lane * WalkPacking.LaneRoom;
+        double entry = way.Next!.Top + WalkPacking.EntryAt, lane =
+            to - WalkPacking.FirstLane - way.Lane * WalkPacking.LaneRoom;
         if (entry <= y + 0.05) pen.Line("ink", from, y, to, y, " stroke-width=\"1.2\"");
         else pen.Polyline("ink", [(from, y), (lane, y), (lane, entry), (to, entry)], " stroke-width=\"1.2\"");
         Arrow(pen, to, entry, isDown: false);
     }
 
     private static void Arrow(Pen pen, double x, double y, bool isDown) => pen.Polygon("ink",
-        isDown ? [(x, y), (x - 4, y - 7), (x + 4, y - 7)] : [(x, y), (x - 7, y - 4), (x - 7, y + 4)], " fill=\"currentColor\" stroke-width=\"1\"");
+        isDown
+            ? [(x, y), (x - 4, y - 7), (x + 4, y - 7)]
+            : [(x, y), (x - 7, y - 4), (x - 7, y + 4)], " fill=\"currentColor\" stroke-width=\"1\"");
 
     private static void Box(Pen pen, WalkLayout layout, WalkStep step)
     {
@@ -47,10 +50,12 @@ internal static class WalkPen
 
     private static void Line(Pen pen, WalkLine line, double left, double right, double top)
     {
-        if (line.IsRule) pen.Line("edge", left + 5, top + line.Y - 12.5, right - 5, top + line.Y - 12.5, " stroke-width=\"0.7\"");
+        if (line.IsRule)
+            pen.Line("edge", left + 5, top + line.Y - 12.5, right - 5, top + line.Y - 12.5, " stroke-width=\"0.7\"");
         pen.Text(line.Look, left + WalkBox.Inside + 1, top + line.Y, line.Text, size: line.Size, bold: line.IsBold);
         if (line.Way is not { } way) return;
         string number = Shares.Number(way.Next!.Number);
-        pen.Text("ink", right - WalkBox.Inside - 1, top + line.Y, $"{(way.IsDown ? "↓" : "→")} {number}", Anchor.End, WalkBox.Size, bold: true);
+        pen.Text("ink", right - WalkBox.Inside - 1, top
+            + line.Y, $"{(way.IsDown ? "↓" : "→")} {number}", Anchor.End, WalkBox.Size, bold: true);
     }
 }

@@ -9,11 +9,12 @@ namespace DxAssistant.Knowledge.Pictures.Plans;
 
 /// <summary>The steps of a drawn walk: those of a conversation.</summary>
 /// <remarks>
-/// A printed walk knows no answers but its own, so what a conversation makes of doubts and of "cannot do that here" is not
-/// in it.
+/// A printed walk knows no answers but its own, so what a conversation makes of doubts and of "cannot do that here" is
+/// not in it.
 /// </remarks>
 /// <param name="work">The planner's work for the first step; steps that fewer walks come to get less.</param>
-internal sealed class WalkRules(Library library, SequencingProblem problem, Situation situation, SymptomId symptom, int work)
+internal sealed class WalkRules(Library library, SequencingProblem problem, Situation situation, SymptomId symptom,
+    int work)
 {
     // Full work where a quarter of all walks come by, and never less than an eighth of it.
     private const double FullShare = 0.25, LeastWork = 0.125;
@@ -30,7 +31,8 @@ internal sealed class WalkRules(Library library, SequencingProblem problem, Situ
         FaultId likeliest = problem.Repairs.First(each => each.Id == repair).Fixes
             .Where(fault => problem.Faults.Any(each => each.Id == fault))
             .MaxBy(fault => Math.Round(here.ProbabilityOf(fault), 9));
-        return library.Faults[likeliest].Demanded.Select(id => (CheckId?)id).FirstOrDefault(id => IsOpen(here, id!.Value));
+        return library.Faults[likeliest].Demanded.Select(id => (CheckId?)id)
+            .FirstOrDefault(id => IsOpen(here, id!.Value));
     }
 
     private WalkPolicy PolicyAt(Position here) => new(library, situation, symptom,

@@ -7,9 +7,12 @@ using DxAssistant.Knowledge.Content.Model;
 namespace DxAssistant.Knowledge.Pictures.Plans;
 
 /// <summary>The page around a walk: its head, what the signs mean, what was left off, what to beware of.</summary>
-internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage symptom, IPictureWords words, int? checks)
+internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage symptom, IPictureWords words,
+    int? checks)
 {
-    /// <summary>Four units are a millimetre: 190 mm by 277 mm, A4 within margins of 10 mm. Letters of 12 are 8.5 points.</summary>
+    /// <summary>
+    /// Four units are a millimetre: 190 mm by 277 mm, A4 within margins of 10 mm. Letters of 12 are 8.5 points.
+    /// </summary>
     public const double Width = 760, Height = 1108, HeadBottom = 78;
 
     private const int FootSize = 11;
@@ -37,9 +40,11 @@ internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage 
     private void Head(Pen pen)
     {
         string role = library.Roles.MaxBy(page => page.Role.Rank)!.Name.Text;
-        pen.Link("#" + symptom.Title.Place.Path, inside => inside.Text("ink", 0, 22, symptom.Title.Text, size: 22, bold: true));
+        pen.Link("#" + symptom.Title.Place.Path,
+            inside => inside.Text("ink", 0, 22, symptom.Title.Text, size: 22, bold: true));
         double y = 26;
-        foreach (string line in TextSize.Wrapped(words.Say("picture-walk-lead", ("series", series.Title.Text), ("role", role)), Width, 13))
+        foreach (string line in TextSize.Wrapped(
+            words.Say("picture-walk-lead", ("series", series.Title.Text), ("role", role)), Width, 13))
             pen.Text("soft", 0, y += 16, line, size: 13);
         pen.Line("edge", 0, 68, Width, 68);
     }
@@ -93,7 +98,8 @@ internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage 
         ? known
         : wrapped[line] = TextSize.Wrapped(line, Width, FootSize);
 
-    private static IEnumerable<AccessId> States(WalkNode node) => node.Branches.SelectMany(branch => States(branch.Next))
+    private static IEnumerable<AccessId> States(WalkNode node) =>
+        node.Branches.SelectMany(branch => States(branch.Next))
         .Concat(WalkWriter.AccessOf(node) is { } access ? [access] : []);
 
     private ImmutableArray<PlannedLine> Lines(WalkLayout layout) =>
@@ -108,7 +114,8 @@ internal sealed class WalkSheet(Library library, SeriesPage series, SymptomPage 
         yield return new PlannedLine(0, step.Note is null ? title : $"{title}. {step.Note}");
         foreach (WalkRow row in step.Rows)
             yield return new PlannedLine(1, row.Next is { } next
-                ? words.Say("picture-walk-way", ("answer", row.Answer), ("share", writer.Percent(row.Share)), ("number", Shares.Number(next.Number)))
+                ? words.Say("picture-walk-way", ("answer", row.Answer), ("share", writer.Percent(row.Share)),
+                    ("number", Shares.Number(next.Number)))
                 : $"{row.Answer}, {writer.Percent(row.Share)}: {row.Suspect}");
     }
 }

@@ -31,5 +31,6 @@ internal sealed record WalkStep
     public WalkStep? Below => Rows.FirstOrDefault(row => row.IsDown)?.Next;
 
     /// <summary>This step and all that follow.</summary>
-    public IEnumerable<WalkStep> All => Rows.Where(row => row.Next is not null).SelectMany(row => row.Next!.All).Prepend(this);
+    public IEnumerable<WalkStep> All =>
+        Rows.Where(row => row.Next is not null).SelectMany(row => row.Next!.All).Prepend(this);
 }

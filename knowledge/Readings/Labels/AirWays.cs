@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Readings.Text;
 
 namespace DxAssistant.Knowledge.Readings.Labels;
 
-/// <summary>Recognises "in" and "out" for the air of a unit where return and supply air were asked: "75 in, 57 out".</summary>
+/// <summary>
+/// Recognises "in" and "out" for the air of a unit where return and supply air were asked: "75 in, 57 out".
+/// </summary>
 internal sealed class AirWays
 {
     private static readonly string[] Ins = ["in", "inlet", "intake", "entering"];
@@ -13,7 +15,8 @@ internal sealed class AirWays
     private static readonly string[] Leads = ["air", "going", "coming", "blowing"];
 
     // "In the return", "out of the vent": the place comes behind; these words end or go on with a report.
-    private static readonly string[] Joints = ["air", "and", "is", "was", "at", "then", "but", "with", "reads", "about", "around"];
+    private static readonly string[] Joints =
+        ["air", "and", "is", "was", "at", "then", "but", "with", "reads", "about", "around"];
 
     private readonly TokenList _tokens;
     private readonly string? _return;
@@ -43,7 +46,8 @@ internal sealed class AirWays
         new(first, _tokens[way + 1].Is("air") ? way + 2 : way + 1, text, LabelKind.Asked);
 
     private static string? Named(ImmutableArray<AskedField> fields, string word) =>
-        fields.Where(field => field.Label.ToLowerInvariant().Split(' ') is var words && words.Contains("air") && words.Contains(word))
+        fields.Where(field => field.Label.ToLowerInvariant().Split(' ') is var words && words.Contains("air")
+            && words.Contains(word))
             .ToArray() is [var only] ? only.Label : null;
 
     private bool Any(string[] ways) => Enumerable.Range(0, _tokens.Count).Any(at => IsWay(at, ways));

@@ -65,7 +65,8 @@ internal sealed class FieldPlacing(TokenList tokens, ReadingContext context, Gap
         string[] words = field.Label.ToLowerInvariant().Split(' ');
         return label switch
         {
-            { Kind: LabelKind.Air } => words.Contains("air") && words.Contains(label.Text == "ambient" ? "outdoor" : label.Text),
+            { Kind: LabelKind.Air } =>
+                words.Contains("air") && words.Contains(label.Text == "ambient" ? "outdoor" : label.Text),
             { Text: "head" or "high side" } => words is ["high", "side"],
             { Text: "low side" } => words is ["suction"],
             _ => false,

@@ -30,8 +30,9 @@ internal sealed class LabelScanner
         var found = new List<LabelMention>();
         for (int at = 0; at < _tokens.Count;)
         {
-            LabelMention? label = _asked.At(_tokens, at) ?? _ways.At(at) ?? Terminals.At(_tokens, at) ?? AllLabels.At(_tokens,
-                at) ?? Places.At(_tokens, at);
+            LabelMention? label =
+                _asked.At(_tokens, at) ?? _ways.At(at) ?? Terminals.At(_tokens, at) ?? AllLabels.At(_tokens,
+                    at) ?? Places.At(_tokens, at);
             if (label is null)
             {
                 at++;

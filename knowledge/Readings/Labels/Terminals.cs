@@ -72,5 +72,6 @@ internal static class Terminals
 
     private static string Name(string one, string other) => $"{Name(one)}-{Name(other)}";
 
-    private static string Name(string part) => part is "gnd" or "grd" ? "ground" : part.Length <= 2 ? part.ToUpperInvariant() : part;
+    private static string Name(string part) =>
+        part is "gnd" or "grd" ? "ground" : part.Length <= 2 ? part.ToUpperInvariant() : part;
 }

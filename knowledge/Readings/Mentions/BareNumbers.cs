@@ -46,7 +46,9 @@ internal sealed class BareNumbers(TokenList tokens, ReadingContext context, Gap 
             return context.Asked is null && !othersHaveUnits ? null : Loose(mention, othersHaveUnits);
         }
         ReadingContext line = Line(mention);
-        ImmutableArray<Unit> units = line.Asked is null ? [] : MayBeDiode(mention, line) ? [Table.Volt, Table.MilliVolt] : DefaultUnits.Of(line);
+        ImmutableArray<Unit> units = line.Asked is null ? [] : MayBeDiode(mention, line)
+            ? [Table.Volt, Table.MilliVolt]
+            : DefaultUnits.Of(line);
         bool crowded = !beside && listed && (IsOfAsked(before) || IsOfAsked(after) || units.Length > 1);
         Doubt doubt = mention.Doubt != Doubt.None ? mention.Doubt
             : units.IsEmpty ? Doubt.NoUnit
@@ -57,12 +59,15 @@ internal sealed class BareNumbers(TokenList tokens, ReadingContext context, Gap 
         return Degrees(mention with { Units = units, Doubt = doubt });
     }
 
-    // Above every supply of a building here (IEC 60038: 400 V between phases, 10 % more) and in the range of a diode drop,
-    // which many meters show in millivolts (common practice, no source). Where a form is open, its unit and range decide.
+    // Above every supply of a building here (IEC 60038: 400 V between phases, 10 % more) and in the range of a diode
+    // drop, which many meters show in millivolts (common practice, no source). Where a form is open, its unit and range
+    // decide.
     private const double HighestSupply = 440, HighestDrop = 999;
 
-    private static bool MayBeDiode(Mention mention, ReadingContext line) => line is { Asked: QuantityKind.Voltage, DefaultUnit: null, Possible: null }
-        && mention.Label is null && mention.Values is [> HighestSupply and <= HighestDrop and var value] && value % 1 == 0;
+    private static bool MayBeDiode(Mention mention, ReadingContext line) =>
+        line is { Asked: QuantityKind.Voltage, DefaultUnit: null, Possible: null }
+        && mention.Label is null && mention.Values is [> HighestSupply and <= HighestDrop and var value]
+        && value % 1 == 0;
 
     // Nothing was asked: then the message's own word for the quantity counts.
     private ReadingContext Line(Mention mention) =>

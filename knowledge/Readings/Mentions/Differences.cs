@@ -13,7 +13,10 @@ internal static class Differences
 
     private static readonly ReadingContext Difference = ReadingContext.For(QuantityKind.TemperatureDifference);
 
-    /// <summary>A K by the name of a superheat is kelvins: said before anything is put on a line, so that it lands on none of ohms.</summary>
+    /// <summary>
+    /// A K by the name of a superheat is kelvins: said before anything is put on a line, so that it lands on none of
+    /// ohms.
+    /// </summary>
     public static void MarkKelvins(List<Mention> mentions, TokenList tokens, ReadingContext context)
     {
         for (int i = 0; i < mentions.Count; i++)

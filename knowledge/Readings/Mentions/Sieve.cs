@@ -22,7 +22,8 @@ internal sealed class Sieve(TokenList tokens, bool[] taken, ReadingContext conte
         {
             Mention mention = mentions[i];
             int reach = Math.Max(mention.First - ClauseReach, i > 0 ? mentions[i - 1].End : 0);
-            bool expected = IsExpected(mention, reach) || (expectedEnd > 0 && left.Count == 0 && IsAt(mention, expectedEnd));
+            bool expected = IsExpected(mention, reach)
+                || (expectedEnd > 0 && left.Count == 0 && IsAt(mention, expectedEnd));
             expectedEnd = expected ? mention.End : 0;
             anyExpected |= expected && mention.State == ReadingState.Number;
             bool numbered = mention.State == ReadingState.Number && IsNumbered(mention, numberedEnd);

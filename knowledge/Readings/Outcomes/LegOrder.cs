@@ -1,15 +1,18 @@
 namespace DxAssistant.Knowledge.Readings.Outcomes;
 
-/// <summary>Asks about the order when three voltages without labels stand against the form: "119/120/239", legs first.</summary>
+/// <summary>
+/// Asks about the order when three voltages without labels stand against the form: "119/120/239", legs first.
+/// </summary>
 internal static class LegOrder
 {
-    // Between the lines of a split supply stand two legs; less than so many times the larger one may be a faulty supply.
-    // Common practice, no source.
+    // Between the lines of a split supply stand two legs; less than so many times the larger one may be a faulty
+    // supply. Common practice, no source.
     private const double Clear = 1.5;
 
     public static List<Judged> Settle(List<Judged> judged, ReadingContext context)
     {
-        bool legs = context.Labels.Length == 3 && judged.Count == 3 && IsOfGround(context.Labels[1]) && IsOfGround(context.Labels[2])
+        bool legs = context.Labels.Length == 3 && judged.Count == 3 && IsOfGround(context.Labels[1])
+            && IsOfGround(context.Labels[2])
             && !IsOfGround(context.Labels[0]) && judged.TrueForAll(IsPositional);
         if (!legs)
         {
@@ -24,7 +27,8 @@ internal static class LegOrder
 
     private static bool IsOfGround(string label) => label.EndsWith("ground", StringComparison.Ordinal);
 
-    private static bool IsPositional(Judged one) => one is { IsPlain: true, Mention: { State: ReadingState.Number, Label: { } label } mention }
+    private static bool IsPositional(Judged one) =>
+        one is { IsPlain: true, Mention: { State: ReadingState.Number, Label: { } label } mention }
         && label.First == mention.First && label.End == mention.End;
 
     private static double Volts(Judged one) => one.Meanings[0].Value;

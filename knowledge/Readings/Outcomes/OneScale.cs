@@ -36,6 +36,7 @@ internal sealed class OneScale(Func<Mention, Judged> judge)
 
     private static bool SaysScale(Judged one) => one.Mention.SaysScale;
 
-    private static bool IsOfDegrees(Judged one) => one.Mention is { State: ReadingState.Number, Doubt: Doubt.None, IsLoose: false, Units.IsEmpty: false }
+    private static bool IsOfDegrees(Judged one) =>
+        one.Mention is { State: ReadingState.Number, Doubt: Doubt.None, IsLoose: false, Units.IsEmpty: false }
         && one.Mention.Units.All(unit => unit.Kind == QuantityKind.Temperature);
 }

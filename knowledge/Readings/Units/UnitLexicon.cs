@@ -86,7 +86,8 @@ internal static class UnitLexicon
             ("bara barabs barabsolute", One(Table.BarAbsolute)), ("mbar mbars millibar millibars", One(Table.MilliBar)),
         // On a compound gauge inches of mercury count down from the air; on a barometer they count up from nothing.
         (Mercury, new([Symbol("inHg"), Table.InchOfMercuryVacuum])),
-        (Suffixed(Mercury, "vacuum vac ofvacuum ofvac belowatmosphere belowatmospheric") + " inchesofvacuum inchesvacuum",
+        (Suffixed(Mercury, "vacuum vac ofvacuum ofvac belowatmosphere belowatmospheric")
+            + " inchesofvacuum inchesvacuum",
             One(Table.InchOfMercuryVacuum)),
         ("inwc inw.c inwg iwc inh2o inch2o inchesh2o inchesofh2o inchesofwater incheswater incheswatercolumn "
             + "inchesofwatercolumn incheswc inchwc \"wc \"h2o", One(Symbol("inH₂O"))),
@@ -96,13 +97,15 @@ internal static class UnitLexicon
         ("% percent pct %rh percentrh percentrelativehumidity %relativehumidity", One(Table.Percent)),
             ("cfm cfms ft3/min cubicfeetperminute cubicfeetaminute", One(Table.CubicFootPerMinute)),
         ("l/s lps", One(Symbol("L/s"))), ("l/min lpm", One(Symbol("L/min"))),
-            ("m3/h m3/hr m3h cmh cubicmetersperhour cubicmetresperhour cubicmetersanhour cubicmetresanhour", One(Symbol("m³/h"))),
+            ("m3/h m3/hr m3h cmh cubicmetersperhour cubicmetresperhour cubicmetersanhour cubicmetresanhour",
+                One(Symbol("m³/h"))),
             ("m3/min", One(Symbol("m³/min"))), ("m3/s", One(Table.CubicMeterPerSecond)), ("ppm", One(Symbol("ppm"))),
         ("s sec secs second seconds", IfAsked(Table.Second)), ("min mins minute minutes", IfAsked(Table.Minute)),
             ("h hr hrs hour hours", IfAsked(Table.Hour)), ("ms millisecond milliseconds", IfAsked(Symbol("ms"))),
         ("ft feet foot '", IfAsked(Table.FootLength)), ("meter meters metre metres", IfAsked(Table.Meter)),
             ("mm millimeters millimetres", IfAsked(Table.MilliMeter)), ("inch inches \"", IfAsked(Symbol("in"))),
-        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)), ("g", new([Symbol("g"), Table.GigaOhm], UnitUse.IfAsked)),
+        ("kg kgs kilogram kilograms kilos", IfAsked(Table.Kilogram)),
+        ("g", new([Symbol("g"), Table.GigaOhm], UnitUse.IfAsked)),
             ("gram grams", IfAsked(Symbol("g"))),
             ("oz ounce ounces", IfAsked(Symbol("oz"))),
     ];

@@ -9,23 +9,29 @@ internal static class ClauseReader
 {
     private static readonly FrozenSet<string> Turns = new[]
     {
-        "and", "but", "so", "yet", "though", "although", "however", "except", "because", "since", "then", "while", "still",
+        "and", "but", "so", "yet", "though", "although", "however", "except", "because", "since", "then", "while",
+        "still",
         "plus", "turns", "anyway", "yes", "only",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>Words after which a healthy word says nothing of the present.</summary>
     private static readonly FrozenSet<string> Unreal = new[]
     {
-        "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped", "gotta", "only",
-        "for", "with", "at", "back", "sometimes", "not", "needed", "hardly", "barely", "badly", "poorly", "partly", "half", "supposed", "nobody", "forgot", "ever",
+        "need", "needs", "should", "must", "when", "while", "if", "until", "after", "before", "stop", "stopped",
+        "gotta", "only",
+        "for", "with", "at", "back", "sometimes", "not", "needed", "hardly", "barely", "badly", "poorly", "partly",
+        "half", "supposed", "nobody", "forgot", "ever",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>The last words of "on this job", "in here", "fitted".</summary>
-    private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one", "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Here = new[] { "here", "job", "fitted", "installed", "install", "one",
+        "model", "site" }.ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Others = new[] { "other", "others", "rest", "remaining" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Others =
+        new[] { "other", "others", "rest", "remaining" }.ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Back = new[] { "that", "thats", "they", "theyre", "those", "both" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Back =
+        new[] { "that", "thats", "they", "theyre", "those", "both" }.ToFrozenSet(StringComparer.Ordinal);
 
     private const int LongestPlace = 4;
 
@@ -64,7 +70,10 @@ internal static class ClauseReader
                 }
                 List<Token> meant = RefersBack(clause, i, scope) ? subject : [];
                 ruledOut.UnionWith(meant);
-                mentions.Add(new RuledOut([.. meant, .. scope.Select(Named)], [.. implied]) { IsOutright = IsOutright(clause[i]) });
+                mentions.Add(new RuledOut([.. meant, .. scope.Select(Named)], [.. implied])
+                {
+                    IsOutright = IsOutright(clause[i]),
+                });
                 mentions.AddRange(Charging.DoneRight(clause[i], scope));
             }
             subject = clause.Any(IsComplaint) ? [] : [.. clause.Where(IsPart)];
@@ -72,23 +81,31 @@ internal static class ClauseReader
         }
         var silent = ruledOut.Select(token => token.Position).ToHashSet();
         return new ClauseReading(
-            [.. tokens.Where(token => !ruledOut.Contains(token) && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
+            [.. tokens.Where(token => !ruledOut.Contains(token)
+                && !(token.Role == TokenRole.Aside && silent.Contains(token.Position)))],
             mentions.ToImmutable());
     }
 
     private static bool IsOutright(Token token) => token.Role == TokenRole.RuledOut || token.IsNegated;
 
-    /// <summary>"46 ohm all round so that's good", "the filter? cleaned it": what is well was named in the clause before.</summary>
+    /// <summary>
+    /// "46 ohm all round so that's good", "the filter? cleaned it": what is well was named in the clause before.
+    /// </summary>
     private static bool RefersBack(List<Token> clause, int at, List<Token> scope) =>
         !scope.Any(IsPart) && (clause.Take(at).Any(token => Back.Contains(token.Said)) || IsAllSaidFirst(clause, at));
 
-    /// <summary>"cleaned it", "is clean as a whistle": before the word nothing of meaning stands, and nothing is complained of.</summary>
+    /// <summary>
+    /// "cleaned it", "is clean as a whistle": before the word nothing of meaning stands, and nothing is complained of.
+    /// </summary>
     private static bool IsAllSaidFirst(List<Token> clause, int at) =>
-        clause[at].Role == TokenRole.Main && !States.Working.Contains(clause[at].Term) && clause[0].Said != "still" && (at == 0 || clause[at - 1].Said != "a")
-        && !clause.Any(token => token.Position < clause[at].Position && Counts(token)) && !clause.Any(token => IsPart(token) || IsComplaint(token));
+        clause[at].Role == TokenRole.Main && !States.Working.Contains(clause[at].Term) && clause[0].Said != "still"
+            && (at == 0 || clause[at - 1].Said != "a")
+        && !clause.Any(token => token.Position < clause[at].Position && Counts(token))
+        && !clause.Any(token => IsPart(token) || IsComplaint(token));
 
     private static bool IsPart(Token token) =>
-        token is { IsConcept: true, IsNegated: false, Role: TokenRole.Main } && !States.Ill.Contains(token.Term) && !States.IsWell(token.Term);
+        token is { IsConcept: true, IsNegated: false, Role: TokenRole.Main } && !States.Ill.Contains(token.Term)
+            && !States.IsWell(token.Term);
 
     /// <summary>"air and discharge ok": what is well of the last of a list is well of all of it.</summary>
     private static bool IsList(List<Token> listed, List<Token> clause, List<Token> scope) =>
@@ -99,8 +116,10 @@ internal static class ClauseReader
     {
         const int longestName = 3;
         var main = clause.Where(token => token.Role == TokenRole.Main).ToList();
-        return main.Count is > 0 and <= longestName && main.Count == clause.Count(token => token.Role != TokenRole.Aside)
-            && !main.Any(token => IsComplaint(token) || States.IsWell(token.Term) || States.Working.Contains(token.Term));
+        return main.Count is > 0 and <= longestName
+            && main.Count == clause.Count(token => token.Role != TokenRole.Aside)
+            && !main.Any(token => IsComplaint(token) || States.IsWell(token.Term)
+                || States.Working.Contains(token.Term));
     }
 
     private static IEnumerable<List<Token>> Clauses(ImmutableArray<Token> tokens)
@@ -122,7 +141,8 @@ internal static class ClauseReader
     /// <summary>"but", and the "it" of "not the filter it is the coil".</summary>
     private static bool IsTurn(List<Token> clause, Token token) =>
         token.Role == TokenRole.Filler
-        && (Turns.Contains(token.Said) || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
+        && (Turns.Contains(token.Said)
+            || (token.Said == "it" && clause.Any(other => other.Role == TokenRole.RuledOut)));
 
     /// <summary>"only if I block the sun", "because of low gas", "everything but the coil".</summary>
     private static bool IsCondition(ImmutableArray<Token> tokens, int at) =>
@@ -141,10 +161,13 @@ internal static class ClauseReader
         if (token.Role != TokenRole.Main)
             return [];
         if (token.IsNegated)
-            return States.Ill.Contains(token.Stem) || IllOfSame(clause, at) is not null ? IllDenied(clause, at, out implied) : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
+            return States.Ill.Contains(token.Stem) || IllOfSame(clause, at) is not null
+                ? IllDenied(clause, at, out implied)
+                : IsAbsent(clause, at) ? Forward(clause, at, clause.Count) : NoneIs(clause, at, out implied);
         if (IsUnreal(clause, at) || OtherSense.Is(clause, at) || IsOfOthers(clause, at) || IsAllBut(clause, at))
             return [];
-        if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules && !IsPressure(clause, at))
+        if (States.RuledOutBy(token.Term, clause.Take(at).Select(other => other.Term)) is { } rules
+            && !IsPressure(clause, at))
         {
             implied = rules;
             return token.Said switch
@@ -162,46 +185,62 @@ internal static class ClauseReader
             implied = [.. States.Immovable];
         if (IsRotation(token))
             return [];
-        return IsElsewhere(clause, at) ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)] : IsLastOfMeaning(clause, at) || IsMoved(clause, at) ? Around(clause, at) : [];
+        return IsElsewhere(clause, at)
+            ? [.. Backward(clause, at), .. Forward(clause, at, clause.Count)]
+            : IsLastOfMeaning(clause, at) || IsMoved(clause, at) ? Around(clause, at) : [];
     }
 
     /// <summary>"cleaned", and the last word of "deep cleaned".</summary>
     private static bool IsWork(List<Token> clause, int at) =>
-        (States.Done.Contains(LastWord(clause[at].Said)) && !clause[at].Said.StartsWith("not ", StringComparison.Ordinal) && !IsWeighing(clause, at)) || Swaps.Is(clause, at);
+        (States.Done.Contains(LastWord(clause[at].Said))
+            && !clause[at].Said.StartsWith("not ", StringComparison.Ordinal) && !IsWeighing(clause, at))
+            || Swaps.Is(clause, at);
 
     /// <summary>"weighed 2.1 kg against a plate of 1.35" tells what was found, and not that all is well.</summary>
     private static bool IsWeighing(List<Token> clause, int at) =>
-        clause[at].Said == "weighed" && clause.Skip(at + 1).Take(2).Any(token => token.Said.Length > 0 && char.IsAsciiDigit(token.Said[0]));
+        clause[at].Said == "weighed"
+            && clause.Skip(at + 1).Take(2).Any(token => token.Said.Length > 0 && char.IsAsciiDigit(token.Said[0]));
 
     /// <summary>"L2 is dead, the other two phases are fine": a phase is missing all the same.</summary>
     private static bool IsOfOthers(List<Token> clause, int at) =>
-        clause.Take(at).FirstOrDefault(Counts) is { Term: "phase" } first && clause.TakeWhile(token => token != first).Any(token => Others.Contains(token.Said));
+        clause.Take(at).FirstOrDefault(Counts) is { Term: "phase" } first
+            && clause.TakeWhile(token => token != first).Any(token => Others.Contains(token.Said));
 
     /// <summary>"everything but the coil checks out".</summary>
-    private static bool IsAllBut(List<Token> clause, int at) => clause.Take(at).Skip(1).Any(token => token.Said is "but" or "except");
+    private static bool IsAllBut(List<Token> clause, int at) =>
+        clause.Take(at).Skip(1).Any(token => token.Said is "but" or "except");
 
     private static string LastWord(string said) => said[(said.LastIndexOf(' ') + 1)..];
 
     /// <summary>"barrel and coil were deep cleaned in march".</summary>
     private static bool IsPassive(List<Token> clause, int at) =>
-        clause.Take(at).Any(token => token.Role == TokenRole.Main) && clause.Take(at).TakeLast(3).Any(token => token.Said is "was" or "were" or "been" or "is" or "are" or "got");
+        clause.Take(at).Any(token => token.Role == TokenRole.Main) && clause.Take(at).TakeLast(3)
+            .Any(token => token.Said is "was" or "were" or "been" or "is" or "are" or "got");
 
     /// <summary>"no leg is missing".</summary>
     private static List<Token> NoneIs(List<Token> clause, int at, out string[] implied)
     {
-        var next = clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Role == TokenRole.Main);
-        implied = next is not null && States.Ill.Contains(next.Term) && (next.Said == "missing" || IsToBe()) ? [next.Term] : [];
+        var next = clause.Skip(at + 1)
+            .FirstOrDefault(token => token.Position > clause[at].Position && token.Role == TokenRole.Main);
+        implied = next is not null && States.Ill.Contains(next.Term) && (next.Said == "missing" || IsToBe())
+            ? [next.Term]
+            : [];
         return implied.Length == 0 ? [] : [clause[at], next!];
 
-        bool IsToBe() => clause.Any(token => token.Position < next!.Position && token.Position > clause[at].Position && token.Said is "is" or "are" or "was" or "were");
+        bool IsToBe() =>
+            clause.Any(token => token.Position < next!.Position && token.Position > clause[at].Position
+                && token.Said is "is" or "are" or "was" or "were");
     }
 
     /// <summary>"thermistor verified against ice": what was checked stands before the word.</summary>
     private static bool FollowsPart(List<Token> clause, int at) =>
         clause.Take(at).Any(token => token is { IsConcept: true, Role: TokenRole.Main }
-            && token.Position == clause.Take(at).Where(other => other.Position < clause[at].Position).Select(other => other.Position).LastOrDefault(-1));
+            && token.Position == clause.Take(at).Where(other => other.Position < clause[at].Position)
+                .Select(other => other.Position).LastOrDefault(-1));
 
-    /// <summary>Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.</summary>
+    /// <summary>
+    /// Normal pressure at a switch that is open speaks against the switch: it is evidence, not a part ruled out.
+    /// </summary>
     private static bool IsPressure(List<Token> clause, int at) =>
         at + 1 < clause.Count && clause[at + 1].Term == "pressur" && clause[at + 1].Position == clause[at].Position;
 
@@ -209,9 +248,11 @@ internal static class ClauseReader
     private static bool IsAbsent(List<Token> clause, int at)
     {
         if (States.Optional.Contains(clause[at].Stem)
-            && clause.Take(at).Where(token => token.Position < clause[at].Position).TakeLast(2).Select(token => token.Said) .SequenceEqual(["with", "not"]))
+            && clause.Take(at).Where(token => token.Position < clause[at].Position).TakeLast(2)
+                .Select(token => token.Said) .SequenceEqual(["with", "not"]))
             return true;
-        ImmutableArray<string> after = [.. clause.Skip(at + 1).Where(token => token.Position != clause[at].Position).Select(token => token.Said)];
+        ImmutableArray<string> after =
+            [.. clause.Skip(at + 1).Where(token => token.Position != clause[at].Position).Select(token => token.Said)];
         return after is [.., var last] && Here.Contains(last) && after.Length <= LongestPlace;
     }
 
@@ -234,27 +275,36 @@ internal static class ClauseReader
 
     /// <summary>What is ill in "no phase missing", where the glossary knows the words as one thing.</summary>
     private static string? IllOfSame(List<Token> clause, int at) =>
-        clause.Find(token => token.Position == clause[at].Position && token.Role == TokenRole.Main && States.Ill.Contains(token.Term))?.Term;
+        clause.Find(token => token.Position == clause[at].Position && token.Role == TokenRole.Main
+            && States.Ill.Contains(token.Term))?.Term;
 
     /// <summary>A token and the others of the same words.</summary>
-    private static List<Token> WithSame(List<Token> clause, int at) => [.. clause.Where((token, place) => place == at || (token.Position == clause[at].Position && Counts(token)))];
+    private static List<Token> WithSame(List<Token> clause, int at) =>
+        [.. clause.Where((token, place) => place == at || (token.Position == clause[at].Position && Counts(token)))];
 
-    /// <summary>"not overheating module thermistor is open": what is said to be something after that is another matter.</summary>
+    /// <summary>
+    /// "not overheating module thermistor is open": what is said to be something after that is another matter.
+    /// </summary>
     private static int EndOfDenied(List<Token> clause, int at)
     {
-        var verb = clause.FindIndex(at, token => token.Role == TokenRole.Filler && token.Said is "is" or "are" or "was" or "were" or "reads" or "has");
-        return verb > at + 1 && clause.Take(verb).Skip(at + 1).Any(IsPart) ? clause.FindIndex(at, token => token.Position > clause[at].Position) : clause.Count;
+        var verb = clause.FindIndex(at, token => token.Role == TokenRole.Filler
+            && token.Said is "is" or "are" or "was" or "were" or "reads" or "has");
+        return verb > at + 1 && clause.Take(verb).Skip(at + 1).Any(IsPart)
+            ? clause.FindIndex(at, token => token.Position > clause[at].Position)
+            : clause.Count;
     }
 
     /// <summary>"not frozen by low gas" rules out the gas and not the ice.</summary>
     private static List<Token> CauseDenied(List<Token> clause, int at)
     {
-        var by = clause.FindIndex(at, token => token.Role == TokenRole.Filler && token.Said is "by" or "from" or "because" or "due");
+        var by = clause.FindIndex(at, token => token.Role == TokenRole.Filler
+            && token.Said is "by" or "from" or "because" or "due");
         return by < 0 || by - at > LongestPlace ? [] : [.. clause.Skip(by + 1).Where(Counts)];
     }
 
     private static ImmutableArray<string> IllIn(List<Token> tokens) =>
-        [.. tokens.Where(token => States.Ill.Contains(token.Term)).Select(token => token.Term).Distinct(StringComparer.Ordinal)];
+        [.. tokens.Where(token => States.Ill.Contains(token.Term)).Select(token => token.Term)
+            .Distinct(StringComparer.Ordinal)];
 
     /// <summary>"new motor", but not "new install" or "new unit".</summary>
     private static List<Token> NewPart(List<Token> clause, int at)
@@ -262,7 +312,10 @@ internal static class ClauseReader
         var next = clause.Skip(at + 1).FirstOrDefault(token => token.Role == TokenRole.Main);
         if (next is null)
             return Around(clause, at);
-        return next.Term.StartsWith("instal", StringComparison.Ordinal) || clause.Skip(at + 1).Any(token => IsComplaint(token) && !Substitutes.IsNoChange(token)) ? [] : Forward(clause, at, clause.Count);
+        return next.Term.StartsWith("instal", StringComparison.Ordinal)
+            || clause.Skip(at + 1).Any(token => IsComplaint(token) && !Substitutes.IsNoChange(token))
+            ? []
+            : Forward(clause, at, clause.Count);
     }
 
     private static List<Token> Around(List<Token> clause, int at, bool forwardFirst = false)
@@ -277,12 +330,14 @@ internal static class ClauseReader
 
     /// <summary>From a token to the next complaint.</summary>
     private static List<Token> Forward(List<Token> clause, int at, int end) =>
-        [clause[at], .. clause.Take(end).Skip(at + 1).TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts)];
+        [clause[at], .. clause.Take(end).Skip(at + 1)
+            .TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts)];
 
     /// <summary>The tokens of meaning before a token, back to the last complaint.</summary>
     private static List<Token> Backward(List<Token> clause, int at)
     {
-        var before = clause.Take(at).Reverse().TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts).ToList();
+        var before = clause.Take(at).Reverse()
+            .TakeWhile(token => !IsComplaint(token) || Charging.IsVacuum(clause, token)).Where(Counts).ToList();
         before.Reverse();
         return before;
     }
@@ -304,7 +359,9 @@ internal static class ClauseReader
 
     /// <summary>"works on the other heads".</summary>
     private static bool IsElsewhere(List<Token> clause, int at) =>
-        clause.Skip(at + 1).FirstOrDefault(token => token.Position > clause[at].Position && token.Said is not ("on" or "with" or "in" or "the" or "for"))?.Said
+        clause.Skip(at + 1)
+            .FirstOrDefault(token => token.Position > clause[at].Position
+                && token.Said is not ("on" or "with" or "in" or "the" or "for"))?.Said
             is "other" or "others" or "another";
 
     /// <summary>"reversed rotation" tells of no part at work.</summary>

@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Clauses;
 
-/// <summary>Where a message turns from what it is not to what it is: "all heads in one mode, but the study ices".</summary>
+/// <summary>
+/// Where a message turns from what it is not to what it is: "all heads in one mode, but the study ices".
+/// </summary>
 internal static class Contrast
 {
     private const int LeastBefore = 2;

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace DxAssistant.Knowledge.Search.Clauses;
 
-/// <summary>What a bare mains voltage in a complaint says, before anything is known of the unit: "only 196 volts" is low.</summary>
+/// <summary>
+/// What a bare mains voltage in a complaint says, before anything is known of the unit: "only 196 volts" is low.
+/// </summary>
 internal static class MainsVoltage
 {
     // Source: IEC 60038, 230 V and its limits of ±10 % (from memory).
@@ -14,8 +16,10 @@ internal static class MainsVoltage
     private const double MostMeant = 300;
 
     private static readonly string[] Units = ["v", "volt", "volts", "vac"];
-    private static readonly string[] Places = ["isolator", "disconnect", "socket", "incoming", "mains", "supply", "legs", "leg", "volts", "voltage", "grid", "rotary"];
-    private static readonly string[] OtherUnits = ["psi", "kpa", "psig", "microns", "micron", "ohms", "ohm", "hz", "rpm", "feet", "m", "meters", "meg", "k", "c", "f"];
+    private static readonly string[] Places = ["isolator", "disconnect", "socket", "incoming", "mains", "supply",
+        "legs", "leg", "volts", "voltage", "grid", "rotary"];
+    private static readonly string[] OtherUnits = ["psi", "kpa", "psig", "microns", "micron", "ohms", "ohm", "hz",
+        "rpm", "feet", "m", "meters", "meg", "k", "c", "f"];
     private static readonly string[] Direct = ["dc", "bus", "vdc", "direct"];
 
     /// <summary>"low" or "high" for a number at a place that is a mains voltage out of its limits; else null.</summary>
@@ -34,7 +38,9 @@ internal static class MainsVoltage
 
     /// <summary>A unit follows, or the message speaks of where mains is measured ("194 at the isolator").</summary>
     private static bool HasUnit(IReadOnlyList<string> words, int at) =>
-        (at + 1 < words.Count && Units.Contains(words[at + 1])) || (words[at].Length == 3 && words.Any(Places.Contains) && !words.Skip(at + 1).Take(1).Any(OtherUnits.Contains));
+        (at + 1 < words.Count && Units.Contains(words[at + 1]))
+            || (words[at].Length == 3 && words.Any(Places.Contains)
+                && !words.Skip(at + 1).Take(1).Any(OtherUnits.Contains));
 
     private static bool IsDirect(IReadOnlyList<string> words, int at) =>
         Enumerable.Range(Math.Max(0, at - 4), 8).Any(i => i < words.Count && Direct.Contains(words[i]));

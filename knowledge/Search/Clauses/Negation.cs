@@ -10,7 +10,8 @@ internal static class Negation
     private static readonly FrozenSet<string> Helpers = new[]
     {
         "do", "does", "did", "is", "are", "was", "were", "has", "had", "will", "would", "can", "could", "should",
-        "be", "been", "to", "it", "even", "any", "have", "getting", "being", "anything", "ever", "really", "want", "wants", "going", "get", "gets", "seem", "seems", "appear",
+        "be", "been", "to", "it", "even", "any", "have", "getting", "being", "anything", "ever", "really", "want",
+        "wants", "going", "get", "gets", "seem", "seems", "appear",
         "sign", "signs", "trace", "evidence", "hint", "indication", "of",
     }.ToFrozenSet(StringComparer.Ordinal);
 
@@ -21,10 +22,13 @@ internal static class Negation
 
     private static readonly FrozenSet<string> Fails = new[]
     {
-        "fails", "failed", "fail", "failing", "refuses", "refused", "refuse", "refusing", "unable", "unwilling", "struggles",
+        "fails", "failed", "fail", "failing", "refuses", "refused", "refuse", "refusing", "unable", "unwilling",
+        "struggles",
     }.ToFrozenSet(StringComparer.Ordinal);
 
-    /// <summary>"does not even spin", "quit spinning", "refuses to spin", "no longer spins" all become "not spin…".</summary>
+    /// <summary>
+    /// "does not even spin", "quit spinning", "refuses to spin", "no longer spins" all become "not spin…".
+    /// </summary>
     public static ImmutableArray<Word> Normalize(ImmutableArray<Word> words)
     {
         var plain = ImmutableArray.CreateBuilder<Word>(words.Length);
@@ -44,23 +48,27 @@ internal static class Negation
             }
             plain.Add(new Word("not", words[i].StartsClause));
             i += taken - 1;
-            while (i + 2 < words.Length && Helpers.Contains(words[i + 1].Text) && !words[i + 1].StartsClause && !IsCausing(words, i + 1))
+            while (i + 2 < words.Length && Helpers.Contains(words[i + 1].Text) && !words[i + 1].StartsClause
+                && !IsCausing(words, i + 1))
                 i++;
         }
         return plain.ToImmutable();
     }
 
     /// <summary>"can't get the room warm": what follows is not ruled out, but does not come about.</summary>
-    private static bool IsCausing(ImmutableArray<Word> words, int at) => words[at].Text == "get" && Articles.Contains(words[at + 1].Text);
+    private static bool IsCausing(ImmutableArray<Word> words, int at) =>
+        words[at].Text == "get" && Articles.Contains(words[at + 1].Text);
 
     /// <summary>"rather than the pump", "instead of the pump": what follows is ruled out as a part.</summary>
     private static bool IsInstead(ImmutableArray<Word> words, int at) =>
-        at + 2 < words.Length && (words[at].Text, words[at + 1].Text) is ("rather", "than") or ("instead", "of") && Articles.Contains(words[at + 2].Text);
+        at + 2 < words.Length && (words[at].Text, words[at + 1].Text) is ("rather", "than") or ("instead", "of")
+            && Articles.Contains(words[at + 2].Text);
 
     /// <summary>"opens and closes" says of a valve or a switch what "freely" says.</summary>
     private static bool IsBothWays(ImmutableArray<Word> words, int at) =>
         at + 2 < words.Length && words[at + 1] is { Text: "and", StartsClause: false }
-        && (words[at].Text, words[at + 2].Text) is ("open", "close") or ("opens", "closes") or ("opens", "shuts") or ("open", "shut") or ("opening", "closing");
+        && (words[at].Text, words[at + 2].Text) is ("open", "close") or ("opens", "closes") or ("opens", "shuts")
+            or ("open", "shut") or ("opening", "closing");
 
     private static int LengthOfNot(ImmutableArray<Word> words, int at)
     {

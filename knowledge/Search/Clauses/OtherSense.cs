@@ -3,29 +3,37 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Clauses;
 
-/// <summary>Healthy words that say nothing of health where they stand: "spirit level", "live terminal", "straight after", "works only if".</summary>
+/// <summary>
+/// Healthy words that say nothing of health where they stand: "spirit level", "live terminal", "straight after", "works
+/// only if".
+/// </summary>
 internal static class OtherSense
 {
     private static readonly FrozenSet<string> Conditions = Set("if unless only until till");
 
     /// <summary>Words before a healthy word that make it something else.</summary>
-    private static readonly FrozenDictionary<string, FrozenSet<string>> After = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, FrozenSet<string>> After =
+        new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
     {
         ["level"] = Set("spirit water pan oil the a"), ["right"] = Set("the came come"),
-        ["turn"] = Set("a of quarter half each every one to"), ["run"] = Set("a pipe cable long short thin skinny to of"), ["work"] = Set("the to of"),
+        ["turn"] = Set("a of quarter half each every one to"),
+        ["run"] = Set("a pipe cable long short thin skinny to of"), ["work"] = Set("the to of"),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Words after a healthy word that make it something else.</summary>
-    private static readonly FrozenDictionary<string, FrozenSet<string>> Before = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, FrozenSet<string>> Before =
+        new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
     {
         ["live"] = Set("terminal terminals wire screw conductor core lead pin side"),
         ["right"] = Set("side hand back away after through off end at up next above under beside behind on ontop"),
         ["straight"] = Set("after away on off to from into up out back in at the"), ["clean"] = Set("off through out"),
-        ["clear"] = Set("metre meter meters metres m water"), ["fine"] = Set("again mesh dust"), ["ok"] = Set("again"), ["normal"] = Set("again"),
+        ["clear"] = Set("metre meter meters metres m water"), ["fine"] = Set("again mesh dust"), ["ok"] = Set("again"),
+        ["normal"] = Set("again"),
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Words that are healthy only after one of these: "windings are even", but not "not even".</summary>
-    private static readonly FrozenDictionary<string, FrozenSet<string>> OnlyAfter = new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, FrozenSet<string>> OnlyAfter =
+        new Dictionary<string, FrozenSet<string>>(StringComparer.Ordinal)
     {
         ["even"] = Set("is are all read reads out be measure"), ["sound"] = Set("is are all be was were seems looks"),
         ["home"] = Set("fully clicked pushed right all well firmly is are"),

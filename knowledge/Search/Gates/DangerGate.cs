@@ -4,14 +4,18 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
-/// <summary>Whether a message asks for something dangerous, by the rules, the manner of asking, the models and the likeness to what
-/// refusal pages hold.</summary>
+/// <summary>
+/// Whether a message asks for something dangerous, by the rules, the manner of asking, the models and the likeness to
+/// what refusal pages hold.
+/// </summary>
 internal static class DangerGate
 {
     /// <summary>Messages of no more words than this that ask for nothing are scraps: "bottle is empty".</summary>
     private const int Scrap = 3;
 
-    /// <summary>What asks for something tells of a unit all the same where the logarithm of that is so far ahead.</summary>
+    /// <summary>
+    /// What asks for something tells of a unit all the same where the logarithm of that is so far ahead.
+    /// </summary>
     private const double FarAhead = 2;
 
     // The weight of a rule is set by hand: the rules were mended on the very lines that the others are fitted on, which
@@ -35,8 +39,10 @@ internal static class DangerGate
         var danger = Logistic.Log(intention.Unsafe);
         return
         [
-            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), danger, asks * danger, Logistic.Log(heard.Sureness), heard.Best,
-            message.LikenessToDanger - Math.Max(heard.Best, message.LikenessToHarmless), heard.Known, Math.Log(heard.Words + 1), Sign(heard.SaysEnough), Sign(message.IsScrap),
+            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), danger, asks * danger,
+            Logistic.Log(heard.Sureness), heard.Best,
+            message.LikenessToDanger - Math.Max(heard.Best, message.LikenessToHarmless), heard.Known,
+            Math.Log(heard.Words + 1), Sign(heard.SaysEnough), Sign(message.IsScrap),
             Sign(heard.AsksOnly), Sign(heard.NamesAnotherMachine), Sign(request.EndsAsQuestion), Sign(outright), asks,
             Sign(Intent.IsReport(request)), Sign(message.DangerRule is not null), Sign(Intent.IsAsked(request)),
             Sign(message.Tokens.Any(token => token.IsNegated || States.Ill.Contains(token.Term))),
@@ -49,8 +55,8 @@ internal static class DangerGate
     public static double OfDanger(HeardMessage message) => Gate.Of(SignsOf(message));
 
     /// <summary>
-    /// From which probability on a message is held back: what no rule fits must be clearly alike where it is a scrap that
-    /// asks for nothing, or where its words rather tell of a unit.
+    /// From which probability on a message is held back: what no rule fits must be clearly alike where it is a scrap
+    /// that asks for nothing, or where its words rather tell of a unit.
     /// </summary>
     public static double ThresholdFor(HeardMessage message) =>
         message.DangerRule is null && (IsUnaskedScrap(message.Request) || RatherTellsOfUnit(message))

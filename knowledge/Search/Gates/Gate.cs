@@ -4,8 +4,12 @@ using DxAssistant.Knowledge.Search.Learning;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
-/// <summary>A logistic regression: what each sign of a message speaks for something, in log odds, and the probability of it all.</summary>
-/// <param name="weights">The signs by name, with their weights; fitted by the group "gates" of tests/Benchmarks.</param>
+/// <summary>
+/// A logistic regression: what each sign of a message speaks for something, in log odds, and the probability of it all.
+/// </summary>
+/// <param name="weights">
+/// The signs by name, with their weights; fitted by the group "gates" of tests/Benchmarks.
+/// </param>
 internal sealed class Gate(ImmutableArray<(string Sign, double Weight)> weights)
 {
     public ImmutableArray<(string Sign, double Weight)> Weights => weights;

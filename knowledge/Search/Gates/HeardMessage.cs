@@ -30,7 +30,8 @@ internal sealed record HeardMessage(
     public double LikenessToTalk { get; init; }
 
     /// <summary>How many of its words name something of the glossary.</summary>
-    public int Concepts => Tokens.Where(token => token is { IsConcept: true, Role: TokenRole.Main }).Select(token => token.Position).Distinct().Count();
+    public int Concepts => Tokens.Where(token => token is { IsConcept: true, Role: TokenRole.Main })
+        .Select(token => token.Position).Distinct().Count();
 
     /// <summary>It is an answer or a scrap, like "every time it runs".</summary>
     public bool IsScrap => Whole.Said.Terms.Count <= 1;
@@ -46,10 +47,12 @@ internal sealed record HeardMessage(
         var symptoms = index.Find(said, NodeKind.Symptom);
         var request = new RequestWords(words, tokens, text.TrimEnd().EndsWith('?'));
         var hearing = new Hearing(
-            Math.Max(BestOf(faults), BestOf(symptoms)), faults.Select(hit => hit.Probability).DefaultIfEmpty().Max(), request.Count,
+            Math.Max(BestOf(faults), BestOf(symptoms)), faults.Select(hit => hit.Probability).DefaultIfEmpty()
+                .Max(), request.Count,
             index.SaysEnough(tokens), OffTopicTalk.NamesAnotherMachine(request, tokens), index.NamesPart(tokens),
             PlainQuestions.Is(request, tokens), index.KnownShare(tokens));
-        return new HeardMessage(words, tokens, reading, whole, said, faults, symptoms, index.Find(whole, NodeKind.Refusal), request,
+        return new HeardMessage(words, tokens, reading, whole, said, faults, symptoms,
+            index.Find(whole, NodeKind.Refusal), request,
             index.IntentionOf(whole), UnsafeRules.Fitting(request), hearing)
         {
             LikenessToHarmless = BestOf(index.Find(whole, NodeKind.Harmless)),
@@ -57,7 +60,9 @@ internal sealed record HeardMessage(
         };
     }
 
-    /// <summary>Frees the memory of what was asked of the index; after that nothing more may be asked about it.</summary>
+    /// <summary>
+    /// Frees the memory of what was asked of the index; after that nothing more may be asked about it.
+    /// </summary>
     public void Dispose()
     {
         Whole.Dispose();
@@ -67,17 +72,26 @@ internal sealed record HeardMessage(
 
     private static double BestOf(ImmutableArray<SearchHit> hits) => hits.IsEmpty ? 0 : hits[0].Score;
 
-    /// <summary>"windings are perfect but it won't spin": a complaint that names no part is about the one just named, which counts little;
-    /// "valve moves fine, its coil is open": it is about a part of the one named, which counts.</summary>
+    /// <summary>
+    /// "windings are perfect but it won't spin": a complaint that names no part is about the one just named, which
+    /// counts little; "valve moves fine, its coil is open": it is about a part of the one named, which counts.
+    /// </summary>
     private static ImmutableArray<Token> WithSubject(ClauseReading reading, SearchIndex index)
     {
-        var named = reading.RuledOut.SelectMany(mention => mention.Tokens).Where(token => !token.IsNegated && !States.IsWell(token.Term));
+        var named = reading.RuledOut.SelectMany(mention => mention.Tokens)
+            .Where(token => !token.IsNegated && !States.IsWell(token.Term));
         if (index.NamesPart(reading.Complaint) && !reading.Complaint.Any(IsPossessive))
-            return reading.Complaint.Any(IsPlace) || !reading.Complaint.Any(IsAtBoth) ? reading.Complaint : [.. reading.Complaint, .. named.Where(IsPlace).Take(1)];
-        return [.. reading.Complaint, .. HasPartOf(reading.Complaint, index) ? named.Where(token => token.IsConcept) : named.Select(token => token with { Role = TokenRole.Aside })];
+            return reading.Complaint.Any(IsPlace) || !reading.Complaint.Any(IsAtBoth)
+                ? reading.Complaint
+                : [.. reading.Complaint, .. named.Where(IsPlace).Take(1)];
+        return [.. reading.Complaint, .. HasPartOf(reading.Complaint, index)
+            ? named.Where(token => token.IsConcept)
+            : named.Select(token => token with { Role = TokenRole.Aside })];
     }
 
-    /// <summary>"the outdoor fan plug is seated, its motor is open": the trouble is where the part was that was named before.</summary>
+    /// <summary>
+    /// "the outdoor fan plug is seated, its motor is open": the trouble is where the part was that was named before.
+    /// </summary>
     private static bool IsPlace(Token token) => token.Term is "indoor" or "outdoor";
 
     /// <summary>What there is of both indoors and outdoors.</summary>
@@ -86,18 +100,26 @@ internal sealed record HeardMessage(
     /// <summary>"the flap moves free, its motor is dead".</summary>
     private static bool IsPossessive(Token token) => token.Said == "its";
 
-    /// <summary>"its coil is open", but not "its the coil" or "its burnt", nor "the motor has 310 volts at its plug".</summary>
-    private static bool HasPartOf(ImmutableArray<Token> complaint, SearchIndex index) => complaint.Where(IsPossessive).Any(its =>
-        complaint.Any(token => token.Position == its.Position + 1 && token is { Role: TokenRole.Main, IsNegated: false } && !States.Ill.Contains(token.Term))
-        && !index.NamesPart(complaint.Where(token => token.Position < its.Position && !complaint.Any(other => other.Position == token.Position && States.Ill.Contains(other.Term)))));
+    /// <summary>
+    /// "its coil is open", but not "its the coil" or "its burnt", nor "the motor has 310 volts at its plug".
+    /// </summary>
+    private static bool HasPartOf(ImmutableArray<Token> complaint, SearchIndex index) =>
+        complaint.Where(IsPossessive).Any(its =>
+            complaint.Any(token => token.Position == its.Position + 1
+                && token is { Role: TokenRole.Main, IsNegated: false } && !States.Ill.Contains(token.Term))
+            && !index.NamesPart(complaint.Where(token => token.Position < its.Position
+                && !complaint.Any(other => other.Position == token.Position && States.Ill.Contains(other.Term)))));
 
-    /// <summary>"works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.</summary>
+    /// <summary>
+    /// "works fine now" rules everything out, and so tells of a trouble that comes and goes: there all words count.
+    /// </summary>
     private static ImmutableArray<SearchHit> WithNoneOfThese(
         ImmutableArray<SearchHit> faults, Question question, bool everythingCounts, SearchIndex index)
     {
         if (everythingCounts)
             return faults;
-        var whole = index.Find(question, NodeKind.Fault).FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
+        var whole = index.Find(question, NodeKind.Fault)
+            .FirstOrDefault(hit => hit.Entry.Id == FaultId.NoneOfThese.Value);
         return whole is null || faults.Any(hit => hit.Entry == whole.Entry && hit.Score >= whole.Score)
             ? faults
             : [.. faults.Where(hit => hit.Entry != whole.Entry).Append(whole).OrderByDescending(hit => hit.Score)];

@@ -10,4 +10,5 @@ namespace DxAssistant.Knowledge.Search.Gates;
 /// <param name="AsksOnly">It asks for knowledge and complains of nothing.</param>
 /// <param name="Known">The share of its words of meaning that the pages know.</param>
 internal readonly record struct Hearing(
-    double Best, double Sureness, int Words, bool SaysEnough, bool NamesAnotherMachine, bool NamesPart, bool AsksOnly, double Known);
+    double Best, double Sureness, int Words, bool SaysEnough, bool NamesAnotherMachine, bool NamesPart, bool AsksOnly,
+    double Known);

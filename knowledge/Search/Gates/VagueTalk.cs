@@ -4,7 +4,10 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
-/// <summary>Messages that say only that something is wrong with the unit, or that a lamp blinks: "it's broken", "light blinking".</summary>
+/// <summary>
+/// Messages that say only that something is wrong with the unit, or that a lamp blinks: "it's broken", "light
+/// blinking".
+/// </summary>
 internal static class VagueTalk
 {
     private const string Troubles = """
@@ -14,19 +17,25 @@ internal static class VagueTalk
         blink blinks blinking flash flashes flashing
         """;
 
-    private const string Machines = "ac aircon hvac unit units minisplit minisplits split system machine conditioner conditioning heatpump heat pump air light lights lamp lamps led leds green red yellow orange";
+    private const string Machines =
+        "ac aircon hvac unit units minisplit minisplits split system machine conditioner conditioning heatpump heat "
+            + "pump air light lights lamp lamps led leds green red yellow orange";
 
     private const string Not = "not";
 
     private static readonly FrozenSet<string> Trouble = Set(Troubles);
     private static readonly FrozenSet<string> Machine = Set(Machines);
 
-    /// <summary>Whether every word is of trouble, of the machine as a whole, or of no meaning, and one of them is of trouble.</summary>
+    /// <summary>
+    /// Whether every word is of trouble, of the machine as a whole, or of no meaning, and one of them is of trouble.
+    /// </summary>
     public static bool Is(ImmutableArray<Word> words) =>
-        words.Any(word => Trouble.Contains(word.Text)) && IsAboutMachine(words) && words.All(word => IsEmpty(word.Text));
+        words.Any(word => Trouble.Contains(word.Text)) && IsAboutMachine(words)
+            && words.All(word => IsEmpty(word.Text));
 
     private static bool IsEmpty(string word) =>
-        Trouble.Contains(word) || Machine.Contains(word) || word == Not || (Fillers.Contains(word) && !char.IsDigit(word[0]));
+        Trouble.Contains(word) || Machine.Contains(word) || word == Not
+            || (Fillers.Contains(word) && !char.IsDigit(word[0]));
 
     // "heat" and "air" are of the machine only in its name.
     private static bool IsAboutMachine(ImmutableArray<Word> words) =>

@@ -2,7 +2,9 @@ using System.Runtime.InteropServices;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>The best of the pages that are offered in their order, so many at most; of pages that fit alike the first ones.</summary>
+/// <summary>
+/// The best of the pages that are offered in their order, so many at most; of pages that fit alike the first ones.
+/// </summary>
 internal sealed class BestPages(int most)
 {
     private readonly List<ScoredPage> kept = [];

@@ -5,7 +5,9 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 /// <summary>How much wordings say, counting rare words more than common ones.</summary>
 internal sealed class Closeness(Rarity rarity)
 {
-    /// <summary>1 for wordings that share all they say, 0 for none of it; words said too much cost less than words left out.</summary>
+    /// <summary>
+    /// 1 for wordings that share all they say, 0 for none of it; words said too much cost less than words left out.
+    /// </summary>
     /// <param name="shared">How much both say.</param>
     /// <param name="said">The <see cref="Total"/> of what was said.</param>
     /// <param name="wording">The <see cref="Total"/> of the wording.</param>
@@ -22,5 +24,6 @@ internal sealed class Closeness(Rarity rarity)
     public double OfTerm(string term) => rarity.OfTerm(term);
 
     public double OfPair(string pair) =>
-        (pair.Contains(TermBag.ShingleMark, StringComparison.Ordinal) ? Weights.Shingle : Weights.Pair) * rarity.OfPair(pair);
+        (pair.Contains(TermBag.ShingleMark, StringComparison.Ordinal) ? Weights.Shingle : Weights.Pair)
+            * rarity.OfPair(pair);
 }

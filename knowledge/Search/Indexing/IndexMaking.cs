@@ -42,7 +42,8 @@ internal sealed class IndexMaking
     {
         var making = new IndexMaking(pages, glossary);
         Func<IEnumerable<object?>>[] stages =
-            [making.Read, making.PutTogether, making.Write, making.Weigh, making.Number, making.LearnPages, making.LearnIntentions];
+            [making.Read, making.PutTogether, making.Write, making.Weigh, making.Number, making.LearnPages,
+                making.LearnIntentions];
         foreach (var _ in stages.SelectMany(stage => stage()))
             yield return null;
         yield return making.Index();
@@ -58,10 +59,13 @@ internal sealed class IndexMaking
     private IEnumerable<object?> PutTogether()
     {
         var byPage = phrases.ToLookup(phrase => phrase.Page);
-        return Counted(entries.Select((entry, page) => PageTerms.Of([.. byPage[page]], WordSplitter.Split(entry.Body), analyzer)), SomePages, terms);
+        return Counted(
+            entries.Select((entry, page) => PageTerms.Of([.. byPage[page]], WordSplitter.Split(entry.Body), analyzer)),
+            SomePages, terms);
     }
 
-    private IEnumerable<object?> Write() => IndexWriting.Steps([.. terms], thesaurus).Select(written => reader = written);
+    private IEnumerable<object?> Write() =>
+        IndexWriting.Steps([.. terms], thesaurus).Select(written => reader = written);
 
     private IEnumerable<object?> Weigh()
     {
@@ -72,7 +76,8 @@ internal sealed class IndexMaking
     }
 
     private IEnumerable<object?> Number() => Counted(
-        phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words)).Select(phrase => (phrase, features.Learn(phrase.Bag))), SomeWordings, learnt);
+        phrases.OrderBy(phrase => LearningOrder.PlaceOf(phrase.Words))
+            .Select(phrase => (phrase, features.Learn(phrase.Bag))), SomeWordings, learnt);
 
     private IEnumerable<object?> LearnPages()
     {
@@ -85,13 +90,15 @@ internal sealed class IndexMaking
     }
 
     private IEnumerable<object?> LearnIntentions() =>
-        WordingModel.Steps([.. learnt], features.Count, wording => (int)Intended(entries[wording.Page].Kind)).Select(model => intentions = model);
+        WordingModel.Steps([.. learnt], features.Count, wording => (int)Intended(entries[wording.Page].Kind))
+            .Select(model => intentions = model);
 
     private SearchIndex Index()
     {
         var plain = new PlainScores(new IndexSearcher(reader!) { Similarity = IndexWriting.Similarity });
         return new SearchIndex(entries, new IndexParts(
-            analyzer, phrases, [.. all.Where(phrase => phrase.Bag.IsEmpty)], plain, new Vocabulary(reader!, thesaurus), closeness!, wordings!, features, models, intentions!));
+            analyzer, phrases, [.. all.Where(phrase => phrase.Bag.IsEmpty)], plain, new Vocabulary(reader!, thesaurus),
+            closeness!, wordings!, features, models, intentions!));
     }
 
     /// <summary>Collects all of a row, and gives something after each so many.</summary>
@@ -105,7 +112,8 @@ internal sealed class IndexMaking
         }
     }
 
-    private static NodeKind Intended(NodeKind kind) => kind is NodeKind.OffTopic or NodeKind.Refusal or NodeKind.Harmless ? kind : NodeKind.Fault;
+    private static NodeKind Intended(NodeKind kind) =>
+        kind is NodeKind.OffTopic or NodeKind.Refusal or NodeKind.Harmless ? kind : NodeKind.Fault;
 
     private IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page) =>
         entry.Phrases.Prepend(entry.Title)

@@ -10,5 +10,6 @@ namespace DxAssistant.Knowledge.Search.Indexing;
 /// <param name="Models">By kind what was learnt of its pages.</param>
 /// <param name="Intentions">What was learnt of the kinds of messages.</param>
 internal sealed record IndexParts(
-    TradeAnalyzer Analyzer, ImmutableArray<Phrase> Phrases, ImmutableArray<Phrase> Idle, PlainScores Plain, Vocabulary Vocabulary, Closeness Closeness,
+    TradeAnalyzer Analyzer, ImmutableArray<Phrase> Phrases, ImmutableArray<Phrase> Idle, PlainScores Plain,
+    Vocabulary Vocabulary, Closeness Closeness,
     Wordings Wordings, Features Features, Dictionary<NodeKind, WordingModel> Models, WordingModel Intentions);

@@ -5,8 +5,10 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>The search index made last, for pages of which the search reads the same: most edits change no word of title,
-/// summary or wordings, and making an index is the dearest part of a new version.</summary>
+/// <summary>
+/// The search index made last, for pages of which the search reads the same: most edits change no word of title,
+/// summary or wordings, and making an index is the dearest part of a new version.
+/// </summary>
 internal sealed class KeptIndex
 {
     private readonly Lock gate = new();
@@ -31,7 +33,9 @@ internal sealed class KeptIndex
 
     private SearchIndex? Find(string read)
     {
-        lock (gate) return last is { } kept && kept.Read == read && kept.Index.TryGetTarget(out SearchIndex? index) ? index : null;
+        lock (gate) return last is { } kept && kept.Read == read && kept.Index.TryGetTarget(out SearchIndex? index)
+            ? index
+            : null;
     }
 
     private void Keep(string read, SearchIndex made)
@@ -45,7 +49,8 @@ internal sealed class KeptIndex
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
         foreach (SearchEntry entry in entries)
             Add(hash, [$"{entry.Kind}", entry.Id, entry.Title, entry.Body, .. entry.Phrases]);
-        foreach (SynonymGroup group in glossary) Add(hash, [group.Concept, .. group.Synonyms, "", .. group.Misspellings]);
+        foreach (SynonymGroup group in glossary)
+            Add(hash, [group.Concept, .. group.Synonyms, "", .. group.Misspellings]);
         return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 

@@ -1,6 +1,9 @@
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>How well one page fits what was said: the scores of its three closest wordings, 0 where it has fewer, and its plain words.</summary>
+/// <summary>
+/// How well one page fits what was said: the scores of its three closest wordings, 0 where it has fewer, and its plain
+/// words.
+/// </summary>
 internal record struct PageFit
 {
     /// <summary>How many wordings of one page count.</summary>
@@ -18,7 +21,8 @@ internal record struct PageFit
     public readonly bool IsSame => first >= 1;
 
     /// <summary>The score of the closest wording, drawn a little towards the mean of the three; 0 to 1.</summary>
-    public readonly double Closest => ((1 - Weights.Crowd) * first) + (Weights.Crowd * (first + second + third) / Crowd);
+    public readonly double Closest =>
+        ((1 - Weights.Crowd) * first) + (Weights.Crowd * (first + second + third) / Crowd);
 
     /// <summary>Takes the score of one more wording.</summary>
     public void Offer(double score)

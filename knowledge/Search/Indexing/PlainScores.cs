@@ -5,8 +5,11 @@ using Lucene.Net.Search;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>How well pages fit the words as said, by BM25, synonyms apart. The score of a page is the sum of its scores for
-/// each word, so Lucene is asked once a word and the answer kept: as many as the pages have words. May be asked by many at once.</summary>
+/// <summary>
+/// How well pages fit the words as said, by BM25, synonyms apart. The score of a page is the sum of its scores for
+/// each word, so Lucene is asked once a word and the answer kept: as many as the pages have words. May be asked by many
+/// at once.
+/// </summary>
 internal sealed class PlainScores(IndexSearcher searcher)
 {
     /// <summary>How many pages fit at most.</summary>
@@ -65,6 +68,9 @@ internal sealed class PlainScores(IndexSearcher searcher)
             return known;
         var term = new Term(Fields.Plain, stem);
         var pages = searcher.IndexReader.DocFreq(term);
-        return pages == 0 ? [] : byStem.GetOrAdd(stem, [.. searcher.Search(new TermQuery(term), pages).ScoreDocs.Select(hit => (hit.Doc, hit.Score))]);
+        return pages == 0
+            ? []
+            : byStem.GetOrAdd(stem,
+                [.. searcher.Search(new TermQuery(term), pages).ScoreDocs.Select(hit => (hit.Doc, hit.Score))]);
     }
 }

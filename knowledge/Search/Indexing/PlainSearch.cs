@@ -10,7 +10,9 @@ using Lucene.Net.Util;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>What the stock English analyzer and BM25 make of the same fault pages: the mark that the matcher has to beat.</summary>
+/// <summary>
+/// What the stock English analyzer and BM25 make of the same fault pages: the mark that the matcher has to beat.
+/// </summary>
 public sealed class PlainSearch : IDisposable
 {
     private const int MostFaults = 5;
@@ -20,11 +22,15 @@ public sealed class PlainSearch : IDisposable
     public PlainSearch(IEnumerable<SearchEntry> entries)
     {
         var directory = new RAMDirectory();
-        var settings = new IndexWriterConfig(LuceneVersion.LUCENE_48, analyzer) { MergeScheduler = new SerialMergeScheduler() };
+        var settings = new IndexWriterConfig(LuceneVersion.LUCENE_48, analyzer)
+        {
+            MergeScheduler = new SerialMergeScheduler(),
+        };
         using (var writer = new IndexWriter(directory, settings))
         {
             foreach (var entry in entries.Where(entry => entry.Kind == NodeKind.Fault))
-                writer.AddDocument([new StringField("id", entry.Id, Field.Store.YES), new TextField("text", TextOf(entry), Field.Store.NO)]);
+                writer.AddDocument([new StringField("id", entry.Id, Field.Store.YES),
+                    new TextField("text", TextOf(entry), Field.Store.NO)]);
         }
         searcher = new IndexSearcher(DirectoryReader.Open(directory)) { Similarity = new BM25Similarity() };
     }
@@ -40,7 +46,8 @@ public sealed class PlainSearch : IDisposable
 
     public void Dispose() => analyzer.Dispose();
 
-    private static string TextOf(SearchEntry entry) => string.Join('\n', entry.Phrases.Prepend(entry.Title).Append(entry.Body));
+    private static string TextOf(SearchEntry entry) =>
+        string.Join('\n', entry.Phrases.Prepend(entry.Title).Append(entry.Body));
 
     private List<string> Terms(string text)
     {

@@ -12,12 +12,14 @@ public static class SearchEntries
     public static ImmutableArray<SearchEntry> From(Library library) =>
     [
         .. Faults(library.Faults.Values),
-        .. library.Symptoms.Values.Select(page => Entry(NodeKind.Symptom, page.Id.Value, page.Title, page.SaidAs, [page.Summary])),
+        .. library.Symptoms.Values.Select(page =>
+            Entry(NodeKind.Symptom, page.Id.Value, page.Title, page.SaidAs, [page.Summary])),
         .. library.Checks.Values.Select(page => Entry(NodeKind.Check, page.Id.Value, page.Title, [], [page.Ask])),
         .. library.Refusals.Values.Select(page =>
             Entry(page.Unsafe ? NodeKind.Refusal : NodeKind.OffTopic, page.Id, page.Title, page.SaidAs, [])),
         .. library.Refusals.Values.Where(page => !page.SoundsAlike.IsEmpty).Select(Harmless),
-        .. library.Series.Values.Select(page => Entry(NodeKind.Series, page.Id, page.Title, page.SaidAs, [page.Summary])),
+        .. library.Series.Values.Select(page =>
+            Entry(NodeKind.Series, page.Id, page.Title, page.SaidAs, [page.Summary])),
     ];
 
     public static ImmutableArray<SynonymGroup> Glossary(Library library) =>
@@ -33,7 +35,8 @@ public static class SearchEntries
     private static SearchEntry Of(FaultPage page, ImmutableArray<FaultPage> varieties) =>
         Entry(NodeKind.Fault, page.Id.Value, page.Title,
             [.. page.SaidAs, .. varieties.SelectMany(other => other.SaidAs.Prepend(other.Title))],
-            [page.Summary, .. page.Seen, .. page.Measured, page.Proof, .. varieties.SelectMany(other => other.Seen.Prepend(other.Summary))]);
+            [page.Summary, .. page.Seen, .. page.Measured, page.Proof,
+                .. varieties.SelectMany(other => other.Seen.Prepend(other.Summary))]);
 
     /// <summary>What only sounds like a danger: the page's own title, which names the danger, is none of it.</summary>
     private static SearchEntry Harmless(RefusalPage page) =>
@@ -41,5 +44,6 @@ public static class SearchEntries
 
     private static SearchEntry Entry(
         NodeKind kind, string id, Passage title, ImmutableArray<Passage> saidAs, ImmutableArray<Passage> body) =>
-        new(kind, id, title.Text, [.. saidAs.Select(phrase => phrase.Text)], string.Join('\n', body.Select(passage => passage.Text)));
+        new(kind, id, title.Text, [.. saidAs.Select(phrase => phrase.Text)],
+            string.Join('\n', body.Select(passage => passage.Text)));
 }

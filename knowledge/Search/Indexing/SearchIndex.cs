@@ -34,11 +34,15 @@ public sealed class SearchIndex
 
     internal SearchIndex(ImmutableArray<SearchEntry> entries, IndexParts parts)
     {
-        (Entries, analyzer, plain, vocabulary, closeness, wordings) = (entries, parts.Analyzer, parts.Plain, parts.Vocabulary, parts.Closeness, parts.Wordings);
+        (Entries, analyzer, plain, vocabulary, closeness, wordings) =
+            (entries, parts.Analyzer, parts.Plain, parts.Vocabulary, parts.Closeness, parts.Wordings);
         (features, models, intentions) = (parts.Features, parts.Models, parts.Intentions);
-        kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind).ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
-        pagesHolding = parts.Phrases.Concat(parts.Idle).ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
-        tradeWords = parts.Phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom).SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
+        kinds = Enumerable.Range(0, entries.Length).GroupBy(page => entries[page].Kind)
+            .ToDictionary(kind => kind.Key, kind => (kind.First(), kind.Last() + 1));
+        pagesHolding = parts.Phrases.Concat(parts.Idle)
+            .ToLookup(phrase => Row(Negation.Normalize(phrase.Words)), phrase => phrase.Page, StringComparer.Ordinal);
+        tradeWords = parts.Phrases.Where(phrase => entries[phrase.Page].Kind is NodeKind.Fault or NodeKind.Symptom)
+            .SelectMany(phrase => phrase.Bag.Plain).ToHashSet(StringComparer.Ordinal);
         subjects = new Subjects(entries, parts.Phrases, analyzer);
     }
 
@@ -46,7 +50,8 @@ public sealed class SearchIndex
     public ImmutableArray<SearchEntry> Entries { get; }
 
     /// <summary>Indexes pages. The same pages and groups, in any order, give the same index.</summary>
-    public static SearchIndex Build(IEnumerable<SearchEntry> pages, IEnumerable<SynonymGroup> glossary) => IndexMaking.Steps(pages, glossary).Last()!;
+    public static SearchIndex Build(IEnumerable<SearchEntry> pages, IEnumerable<SynonymGroup> glossary) =>
+        IndexMaking.Steps(pages, glossary).Last()!;
 
     /// <summary>The words of a text, misspellings mended and every way of saying "not" brought down to "not".</summary>
     internal ImmutableArray<Word> Words(string text) =>
@@ -82,16 +87,21 @@ public sealed class SearchIndex
         return hits.MoveToImmutable();
     }
 
-    /// <summary>The fault that the models hold likeliest for a few words; null when nothing was learnt or said.</summary>
+    /// <summary>
+    /// The fault that the models hold likeliest for a few words; null when nothing was learnt or said.
+    /// </summary>
     internal SearchHit? LikeliestFault(ImmutableArray<Token> tokens)
     {
         var said = TermBag.Of(tokens);
-        return !said.IsEmpty && models.TryGetValue(NodeKind.Fault, out var model) && model.Judge(features.Known(said)).Likeliest is var (page, probability)
+        return !said.IsEmpty && models.TryGetValue(NodeKind.Fault, out var model)
+            && model.Judge(features.Known(said)).Likeliest is var (page, probability)
             ? new SearchHit(Entries[page], 0, probability)
             : null;
     }
 
-    /// <summary>How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.</summary>
+    /// <summary>
+    /// How well the pages of a kind fit the plain words, as shares of a perfect fit; the best few only.
+    /// </summary>
     internal IReadOnlyDictionary<string, double> FindPlain(Question question, NodeKind kind)
     {
         if (!kinds.TryGetValue(kind, out var range))
@@ -110,12 +120,14 @@ public sealed class SearchIndex
 
     /// <summary>The entries of a kind that hold the very words.</summary>
     internal IEnumerable<string> Holding(ImmutableArray<Word> words, NodeKind kind) =>
-        pagesHolding[Row(words)].Select(page => Entries[page]).Where(entry => entry.Kind == kind).Select(entry => entry.Id);
+        pagesHolding[Row(words)].Select(page => Entries[page]).Where(entry => entry.Kind == kind)
+            .Select(entry => entry.Id);
 
     /// <summary>Of the words of meaning, the share that the pages of faults and symptoms know.</summary>
     internal double KnownShare(ImmutableArray<Token> tokens)
     {
-        var stems = Stemmer.StemAll(tokens.Where(token => token.Role == TokenRole.Main).SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList());
+        var stems = Stemmer.StemAll(tokens.Where(token => token.Role == TokenRole.Main)
+            .SelectMany(token => token.Said.Split(' ', StringSplitOptions.RemoveEmptyEntries)).ToList());
         return stems.IsEmpty ? 0 : (double)stems.Count(tradeWords.Contains) / stems.Length;
     }
 
@@ -125,12 +137,14 @@ public sealed class SearchIndex
     internal Intention IntentionOf(Question question)
     {
         var judged = intentions.Judge(question.Features);
-        return new Intention(judged.Of((int)NodeKind.Fault), judged.Of((int)NodeKind.OffTopic), judged.Of((int)NodeKind.Refusal), judged.Of((int)NodeKind.Harmless));
+        return new Intention(judged.Of((int)NodeKind.Fault), judged.Of((int)NodeKind.OffTopic),
+            judged.Of((int)NodeKind.Refusal), judged.Of((int)NodeKind.Harmless));
     }
 
     /// <summary>The faults and checks about what a mention names.</summary>
     /// <param name="complaint">The terms of what the message complains of.</param>
-    internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) => subjects.Named(mention, complaint);
+    internal IEnumerable<SearchEntry> Naming(RuledOut mention, IReadOnlySet<string> complaint) =>
+        subjects.Named(mention, complaint);
 
     /// <summary>Whether any of these terms stands in the title of an entry.</summary>
     internal bool IsTitledBy(SearchEntry entry, IEnumerable<string> terms) => subjects.IsTitledBy(entry, terms);
@@ -138,11 +152,16 @@ public sealed class SearchIndex
     /// <summary>Whether any of these words names a part that a fault or check is about.</summary>
     internal bool NamesPart(IEnumerable<Token> tokens) => subjects.NamesPart(tokens);
 
-    /// <summary>Whether words name a part or something that the glossary knows, say that something is wrong, or are at least two.</summary>
+    /// <summary>
+    /// Whether words name a part or something that the glossary knows, say that something is wrong, or are at least
+    /// two.
+    /// </summary>
     internal bool SaysEnough(ImmutableArray<Token> tokens) =>
         subjects.NamesPart(tokens)
-        || tokens.Any(token => token.IsNegated || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
-        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term).Distinct(StringComparer.Ordinal).Count() > 1;
+        || tokens.Any(token => token.IsNegated
+            || (token.Role == TokenRole.Main && (token.IsConcept || States.Ill.Contains(token.Term))))
+        || tokens.Where(token => token.Role == TokenRole.Main).Select(token => token.Term)
+            .Distinct(StringComparer.Ordinal).Count() > 1;
 
     /// <summary>How well each page fits.</summary>
     private Scratch<PageFit> Fits(TermBag said)

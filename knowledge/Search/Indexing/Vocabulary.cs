@@ -31,7 +31,8 @@ internal sealed class Vocabulary
     }
 
     public bool Knows(string word) =>
-        pagesWith.ContainsKey(word) || thesaurus.KnowsWord(word) || Fillers.Contains(word) || EverydayWords.Contains(word)
+        pagesWith.ContainsKey(word) || thesaurus.KnowsWord(word) || Fillers.Contains(word)
+            || EverydayWords.Contains(word)
         || UnsafeRules.Words.Contains(word) || States.Has(word);
 
     /// <summary>The nearest known word, or null if none is near enough.</summary>
@@ -51,7 +52,9 @@ internal sealed class Vocabulary
         return best;
     }
 
-    /// <summary>Words that so many letters put in, left out, replaced or swapped with the next make of a word.</summary>
+    /// <summary>
+    /// Words that so many letters put in, left out, replaced or swapped with the next make of a word.
+    /// </summary>
     private IEnumerable<string> Near(string word, int edits) =>
         Enumerable.Range(word.Length - edits, (2 * edits) + 1)
             .SelectMany(length => byShape[(word[0], length)])

@@ -23,7 +23,9 @@ internal static class Weights
     public const double Fit = 4;
     /// <summary>The same of a symptom that the fault explains.</summary>
     public const double Explained = 2;
-    /// <summary>The same of a page that the plain words of the whole message find first; others by their share of its score.</summary>
+    /// <summary>
+    /// The same of a page that the plain words of the whole message find first; others by their share of its score.
+    /// </summary>
     public const double Whole = 8;
     /// <summary>How much the words after a turn of the message count beside the whole of it.</summary>
     public const double After = 0.5;

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Indexing;
 
-/// <summary>All wordings, and by each term and pair those that have it: how much each shares with what was said.</summary>
+/// <summary>
+/// All wordings, and by each term and pair those that have it: how much each shares with what was said.
+/// </summary>
 internal sealed class Wordings
 {
     private readonly Closeness closeness;
@@ -22,7 +24,8 @@ internal sealed class Wordings
         pageOf = [.. all.Select(wording => wording.Page)];
         for (var at = 0; at < all.Length; at++)
             Add(at, all[at].Bag);
-        byExact = Enumerable.Range(0, all.Length).Where(at => all[at].Bag.Exact.Length > 0).ToLookup(at => all[at].Bag.Exact, StringComparer.Ordinal);
+        byExact = Enumerable.Range(0, all.Length).Where(at => all[at].Bag.Exact.Length > 0)
+            .ToLookup(at => all[at].Bag.Exact, StringComparer.Ordinal);
     }
 
     /// <summary>How well the closest wordings of each page fit what was said, by the place of the page.</summary>
@@ -36,12 +39,17 @@ internal sealed class Wordings
         foreach (var wording in shared.Wordings)
         {
             var share = shared.Of(wording);
-            fits[pageOf[wording]].Offer(double.IsPositiveInfinity(share) ? 1 : Closeness.Of(share, total, totals[wording]));
+            fits[pageOf[wording]].Offer(double.IsPositiveInfinity(share)
+                ? 1
+                : Closeness.Of(share, total, totals[wording]));
         }
         return fits;
     }
 
-    /// <summary>Writes down how much each wording shares with what was said, and gives the <see cref="Closeness.Total"/> of that.</summary>
+    /// <summary>
+    /// Writes down how much each wording shares with what was said, and gives the <see cref="Closeness.Total"/> of
+    /// that.
+    /// </summary>
     private double Share(TermBag said, ref SharedMeaning shared)
     {
         double terms = 0, pairs = 0;

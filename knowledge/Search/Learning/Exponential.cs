@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 
 namespace DxAssistant.Knowledge.Search.Learning;
 
-/// <summary>e to a power by additions and multiplications alone, so that every system learns the same weights to the last bit.</summary>
+/// <summary>
+/// e to a power by additions and multiplications alone, so that every system learns the same weights to the last bit.
+/// </summary>
 internal static class Exponential
 {
     private const float Least = -80;

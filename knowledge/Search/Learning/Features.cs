@@ -3,13 +3,17 @@ using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Learning;
 
-/// <summary>What a wording is made of, for learning: its terms, stems, pairs, and pieces of its words, each with a number.</summary>
+/// <summary>
+/// What a wording is made of, for learning: its terms, stems, pairs, and pieces of its words, each with a number.
+/// </summary>
 internal sealed class Features
 {
     /// <summary>A pair of words, or a word as said, against a word of the glossary.</summary>
     private const float SideWeight = 0.5f;
 
-    /// <summary>A piece of a word. Pieces know "condensing" from "condenser" where no list does, and bear slips of the thumb.</summary>
+    /// <summary>
+    /// A piece of a word. Pieces know "condensing" from "condenser" where no list does, and bear slips of the thumb.
+    /// </summary>
     private const float PieceWeight = 0.25f;
 
     /// <summary>Two words as said, one after the other: "can i", "do not".</summary>
@@ -54,7 +58,8 @@ internal sealed class Features
         foreach (var word in bag.Row)
         {
             var stem = stems.GetValueOrDefault(word, -1);
-            if (before >= 0 && stem >= 0 && NumberOf(runs, (before, stem), learns) is >= 0 and var run && ofRuns.Add(run))
+            if (before >= 0 && stem >= 0 && NumberOf(runs, (before, stem), learns) is >= 0 and var run
+                && ofRuns.Add(run))
                 found.Add((run, RunWeight));
             before = stem;
         }

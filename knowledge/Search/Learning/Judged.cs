@@ -23,5 +23,7 @@ internal readonly record struct Judged(ImmutableArray<int> Groups, float[] Proba
 
     /// <summary>The likeliest group, of several the first; null if nothing was learnt.</summary>
     public (int Group, double Probability)? Likeliest =>
-        Groups.IsEmpty ? null : Array.IndexOf(Probabilities, Probabilities.Max()) is var at ? (Groups[at], Probabilities[at]) : null;
+        Groups.IsEmpty ? null : Array.IndexOf(Probabilities, Probabilities.Max()) is var at
+            ? (Groups[at], Probabilities[at])
+            : null;
 }

@@ -6,8 +6,8 @@ namespace DxAssistant.Knowledge.Search.Learning;
 
 /// <summary>The order in which wordings are learnt from: mixed, and each wording's place of its own making.</summary>
 /// <remarks>
-/// Gradient descent remembers the order. Were it drawn over all wordings together, one wording more would shuffle the rest
-/// and move answers that have nothing to do with it.
+/// Gradient descent remembers the order. Were it drawn over all wordings together, one wording more would shuffle the
+/// rest and move answers that have nothing to do with it.
 /// </remarks>
 internal static class LearningOrder
 {

@@ -4,7 +4,9 @@ using System.Runtime.CompilerServices;
 
 namespace DxAssistant.Knowledge.Search.Learning;
 
-/// <summary>For each feature how much it speaks for each page: the weights of a multinomial logistic regression.</summary>
+/// <summary>
+/// For each feature how much it speaks for each page: the weights of a multinomial logistic regression.
+/// </summary>
 /// <remarks>
 /// Learnt by stochastic gradient descent (Robbins and Monro, A stochastic approximation method, 1951) in a fixed order
 /// with a fixed number of passes, in plain additions and multiplications: the same wordings give the same weights.
@@ -31,8 +33,11 @@ internal sealed class LearntWeights
 
     private readonly ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings;
 
-    /// <param name="wordings">The features of each wording with their shares, and the page it belongs to, in the order of learning.</param>
-    public LearntWeights(ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings, int features, int pages)
+    /// <param name="wordings">
+    /// The features of each wording with their shares, and the page it belongs to, in the order of learning.
+    /// </param>
+    public LearntWeights(ImmutableArray<(int Page, (int Feature, float Share)[] Features)> wordings, int features,
+        int pages)
     {
         (this.wordings, this.pages) = (wordings, pages);
         weights = new float[features][];
@@ -77,7 +82,8 @@ internal sealed class LearntWeights
         for (var at = 0; at < error.Length; at += Lanes)
         {
             var wrong = new Vector<float>(error, at);
-            Vector.ConditionalSelect(Vector.LessThan(Vector.Abs(wrong), new Vector<float>(LeastError)), Vector<float>.Zero, wrong).CopyTo(error, at);
+            Vector.ConditionalSelect(Vector.LessThan(Vector.Abs(wrong), new Vector<float>(LeastError)),
+                Vector<float>.Zero, wrong).CopyTo(error, at);
         }
         foreach (var (feature, share) in wording.Features)
             Move(weights[feature], error, -step * share, 1 - (step * Shrinking));

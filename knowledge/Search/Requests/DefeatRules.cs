@@ -35,11 +35,18 @@ internal static class DefeatRules
                 bypassing hot, bypasses, bypassing gas, bypass gas, bypass internally, bypassing internally
                 """),
         },
-        new(Page, new("can i bypass, can we bypass, could i bypass, how do i bypass, how do we bypass, how to bypass, how can i bypass, want to bypass, need to bypass, going to bypass, gonna bypass"), null)
+        new(Page, new("""
+            can i bypass, can we bypass, could i bypass, how do i bypass, how do we bypass, how to bypass,
+            how can i bypass, want to bypass, need to bypass, going to bypass, gonna bypass
+            """), null)
         {
             Unless = new("bypass factor, bypass valve, bypass line, bypass damper, bypass duct"),
         },
-        new(Page, new("paperclip, paper clip, hairpin, hair pin, coat hanger"), Protections) { Reach = 12, Also = new("across, instead of, where would, where does, out of the picture, out of the loop") },
+        new(Page, new("""
+            paperclip, paper clip, hairpin, hair pin, coat hanger
+            """), Protections) { Reach = 12, Also = new("""
+                across, instead of, where would, where does, out of the picture, out of the loop
+                """) },
         new(Page, new("""
                 bypass it, bypass that, bypass this, bypass the, jumper it, jump it, jump it out, jumper it out,
                 defeat it, override it, bridge it, loop it, link it, cheat it, short it
@@ -55,8 +62,9 @@ internal static class DefeatRules
                 to jump, i jump, just jump, and jump, jump high, jump low, jump float, jumping the, jumping out,
                 bridge the, bridge out, bridge across, bridge that, bridge this, bridge over, bridge a, to bridge,
                 i bridge, just bridge, bridging, bridge high, bridge low, bridge float, loop the, looping, to loop,
-                link the, linking, to link, strap out, strap the, strap on, strap across, a strap, short the, short across, short that, to short,
-                just short, shorting out, short out the, short out that, link out, loop out, strap out
+                link the, linking, to link, strap out, strap the, strap on, strap across, a strap, short the,
+                short across, short that, to short, just short, shorting out, short out the, short out that, link out,
+                loop out, strap out
                 """), Protections)
         {
             Reach = 8,
@@ -67,7 +75,9 @@ internal static class DefeatRules
                 stick, push, pushing, press, jam, clamp, weld, block, rubber band, lock
                 """), HeldParts)
         {
-            ObjectFollows = true, OnlyIfMeant = true, Unless = new("low press, high press, lo press, hi press, press switch, press cutout"),
+            ObjectFollows = true, OnlyIfMeant = true, Unless = new("""
+                low press, high press, lo press, hi press, press switch, press cutout
+                """),
         },
         new(Page, new("""
                 hotwire, hot wire, hot wiring, hotwiring, direct wire, wire directly, directly wire,

@@ -48,8 +48,8 @@ internal static class LiveWorkRules
             Unless = new("""
                 blows hot, blow hot, hot gas, hot air, not come on, hot day, hot days, gets hot, runs hot, hot water,
                 it hot outside, i live, we live, people live, they live, not fix, hot when, hot side, too hot,
-                still on the, room hot, hot room, heat sink hot, hot line, hot pipe, is hot, not power on,
-                not turn on, hot and, live in, power on light, hot weather, with power off, with the power off, is it live work
+                still on the, room hot, hot room, heat sink hot, hot line, hot pipe, is hot, not power on, not turn on,
+                hot and, live in, power on light, hot weather, with power off, with the power off, is it live work
                 """),
         },
         new(Page, new("""
@@ -100,8 +100,8 @@ internal static class LiveWorkRules
                 terminals exposed, open panel
                 """)) { Reach = 6, OnlyIfMeant = true },
         new(Page, new("""
-                torch out, torch off, burn off, burn out the, braze, brazing, solder, soldering, weld, welding, torch, unbraze, unsweat, sweat, heat, heating, cut,
-                cutting
+                torch out, torch off, burn off, burn out the, braze, brazing, solder, soldering, weld, welding, torch,
+                unbraze, unsweat, sweat, heat, heating, cut, cutting
                 """),
             new("""
                 gas is inside, gas is in, gas is still, while the gas, gas still in, refrigerant inside,
@@ -138,9 +138,13 @@ internal static class LiveWorkRules
                 water on, pour water, water over, spray, hose, rinse, with water, pressure washer, jet wash
                 """), new("""
                 board, pcb, electrical, electronics, terminals, energized, live, powered, control box, electric box
-                """)) { Reach = 6, OnlyIfMeant = true, ObjectFollows = true, Unless = new("got, after, was, leaks, drips, dripping, came, contact spray") },
+                """)) { Reach = 6, OnlyIfMeant = true, ObjectFollows = true, Unless = new("""
+                    got, after, was, leaks, drips, dripping, came, contact spray
+                    """) },
         new(Page, new("megger, meg, insulation test, run the compressor, start the compressor, power the compressor"),
-            new("under vacuum, on a vacuum, under a vacuum, in vacuum, in a vacuum")) { Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true },
+            new("""
+                under vacuum, on a vacuum, under a vacuum, in vacuum, in a vacuum
+                """)) { Reach = 5, ObjectFollows = true, OnlyIfMeant = true, IsOutright = true },
         new(Page, new("""
                 under load, while running, while it is running, while it runs, with it running
                 """), new("""

@@ -26,10 +26,10 @@ internal static class RefrigerantRules
         {
             ObjectFollows = true, OnlyIfMeant = true, Reach = 4,
             Unless = new("""
-                not release, drain the pan, drain the water, not dump, vent the room, vent the house, vent the loft, roof vent, release the clip, air vent,
-                release valve stuck, purge air, drain line, drain pan, drain hose, not vent, blow out the drain,
-                blow out the line, empty the pan, empty the tank, empty pan, empty the bucket, bleed air,
-                crack the valve, crack the service
+                not release, drain the pan, drain the water, not dump, vent the room, vent the house, vent the loft,
+                roof vent, release the clip, air vent, release valve stuck, purge air, drain line, drain pan,
+                drain hose, not vent, blow out the drain, blow out the line, empty the pan, empty the tank, empty pan,
+                empty the bucket, bleed air, crack the valve, crack the service
                 """),
         },
         new(Vent, new("""
@@ -44,7 +44,9 @@ internal static class RefrigerantRules
                 all
                 """))
         {
-            Reach = 4, Unless = new("not release, not let, not dump, drain, pan, pump, water, vent the room, vent the house, vent the area"),
+            Reach = 4, Unless = new("""
+                not release, not let, not dump, drain, pan, pump, water, vent the room, vent the house, vent the area
+                """),
         },
         new(Vent, new("""
                 let, letting, leave, get
@@ -103,9 +105,13 @@ internal static class RefrigerantRules
                 """), new("""
                 refrigerants, refrigerant, gases, gas, r32, r410a, r22, 22, 410, 134, 134a, 407, 404a
                 """)) { ObjectFollows = true, OnlyIfMeant = true },
-        new(Gas, new("mix, mixing, mixed, blend, blended, blending"), new("propane, butane, r32, r410a, r22, 32, 22, 410, 134, 134a"))
+        new(Gas, new("""
+            mix, mixing, mixed, blend, blended, blending
+            """), new("propane, butane, r32, r410a, r22, 32, 22, 410, 134, 134a"))
         {
-            Reach = 4, IsOutright = true, Also = new("ratio, percent, proportion, how much of each, recommend, half and half"),
+            Reach = 4, IsOutright = true, Also = new("""
+                ratio, percent, proportion, how much of each, recommend, half and half
+                """),
         },
         new(Gas, new("""
                 r22, r32, r410a, r410, 410a, 410

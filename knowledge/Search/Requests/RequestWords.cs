@@ -14,11 +14,15 @@ internal sealed class RequestWords
     public RequestWords(ImmutableArray<Word> words, ImmutableArray<Token> tokens, bool endsAsQuestion)
     {
         (this.words, EndsAsQuestion) = (words, endsAsQuestion);
-        var concepts = tokens.Where(token => token.Role != TokenRole.Filler).ToLookup(token => token.Position, token => "=" + token.Stem);
+        var concepts = tokens.Where(token => token.Role != TokenRole.Filler)
+            .ToLookup(token => token.Position, token => "=" + token.Stem);
         (keys, marks) = (new ImmutableArray<string>[words.Length], new ulong[words.Length]);
         for (var at = 0; at < keys.Length; at++)
         {
-            keys[at] = [words[at].Text, WordPattern.Any, .. IsNumber(at) ? [WordPattern.Number] : Array.Empty<string>(), .. ActForms.BaseOf(words[at].Text) is { } act ? [act] : Array.Empty<string>(), .. concepts[at].Distinct(StringComparer.Ordinal)];
+            keys[at] = [words[at].Text, WordPattern.Any, .. IsNumber(at) ? [WordPattern.Number] : Array.Empty<string>(),
+                .. ActForms.BaseOf(words[at].Text) is { } act
+                    ? [act]
+                    : Array.Empty<string>(), .. concepts[at].Distinct(StringComparer.Ordinal)];
             foreach (var key in keys[at])
                 marks[at] |= WordPattern.MarkOf(key);
         }
@@ -28,7 +32,10 @@ internal sealed class RequestWords
 
     public bool EndsAsQuestion { get; }
 
-    /// <summary>All that a pattern may call the word at a place: the word, any word, a number, "=stem" for terms of the glossary.</summary>
+    /// <summary>
+    /// All that a pattern may call the word at a place: the word, any word, a number, "=stem" for terms of the
+    /// glossary.
+    /// </summary>
     public ImmutableArray<string> KeysAt(int at) => keys[at];
 
     /// <summary>The <see cref="WordPattern.MarkOf"/> of all keys at a place together.</summary>

@@ -14,10 +14,14 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     /// <summary>The object must come after the act.</summary>
     public bool ObjectFollows { get; init; }
 
-    /// <summary>The words must also say that someone means to do it: "can I …", "how do I …", or the act comes first.</summary>
+    /// <summary>
+    /// The words must also say that someone means to do it: "can I …", "how do I …", or the act comes first.
+    /// </summary>
     public bool OnlyIfMeant { get; init; }
 
-    /// <summary>Its words can hardly mean anything else: nothing in the rest of the message speaks against it.</summary>
+    /// <summary>
+    /// Its words can hardly mean anything else: nothing in the rest of the message speaks against it.
+    /// </summary>
     public bool IsOutright { get; init; }
 
     /// <summary>The message has no more words than this.</summary>
@@ -33,7 +37,9 @@ internal sealed record UnsafeRule(string Page, WordPattern Act, WordPattern? Obj
     public WordPattern? Unless { get; init; }
 
     public bool Fits(RequestWords request) =>
-        request.Count <= MostWords && Act.In(request).Any(act => Fits(request, act)) && (Also is null || Also.IsIn(request)) && (And is null || And.IsIn(request)) && (Unless is null || !Unless.IsIn(request));
+        request.Count <= MostWords && Act.In(request).Any(act => Fits(request, act))
+            && (Also is null || Also.IsIn(request)) && (And is null || And.IsIn(request))
+            && (Unless is null || !Unless.IsIn(request));
 
     private bool Fits(RequestWords request, (int First, int Last) act) =>
         Object is null

@@ -11,12 +11,15 @@ internal static class UnsafeRules
 
     // What is outright goes before all else: a milder rule must not hide it.
     private static ImmutableArray<UnsafeRule> Listed =>
-        [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All, .. GuardRules.All, .. MakeshiftRules.All, .. RecordRules.All,
-            .. MovingPartRules.All, .. SupplyRules.All, .. SubstanceRules.All, .. BareUnitRules.All, .. StandInRules.All];
+        [.. DefeatRules.All, .. RefrigerantRules.All, .. LiveWorkRules.All, .. OwnerRules.All, .. HazardRules.All,
+            .. GuardRules.All, .. MakeshiftRules.All, .. RecordRules.All,
+            .. MovingPartRules.All, .. SupplyRules.All, .. SubstanceRules.All, .. BareUnitRules.All,
+            .. StandInRules.All];
 
     /// <summary>The words of all rules: the spelling must not mend them into others.</summary>
     public static readonly FrozenSet<string> Words =
-        All.SelectMany(rule => rule.Act.Words.Concat(rule.Object?.Words ?? []).Concat(rule.Also?.Words ?? []).Concat(rule.And?.Words ?? [])).ToFrozenSet(StringComparer.Ordinal);
+        All.SelectMany(rule => rule.Act.Words.Concat(rule.Object?.Words ?? []).Concat(rule.Also?.Words ?? [])
+            .Concat(rule.And?.Words ?? [])).ToFrozenSet(StringComparer.Ordinal);
 
     /// <summary>By the first word of an act, the places of the rules whose act begins so.</summary>
     private static readonly FrozenDictionary<string, ImmutableArray<int>> ByFirst = All

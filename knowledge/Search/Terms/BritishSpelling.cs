@@ -5,14 +5,19 @@ namespace DxAssistant.Knowledge.Search.Terms;
 /// <summary>British spelling to American, so that both meet in the index.</summary>
 internal static class BritishSpelling
 {
-    private static readonly FrozenDictionary<string, string> Words = new Dictionary<string, string>(StringComparer.Ordinal)
+    private static readonly FrozenDictionary<string, string> Words =
+        new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["mould"] = "mold", ["mouldy"] = "moldy", ["grey"] = "gray", ["metre"] = "meter", ["metres"] = "meters",
-        ["centre"] = "center", ["fibre"] = "fiber", ["aluminium"] = "aluminum", ["litre"] = "liter", ["litres"] = "liters",
+        ["centre"] = "center", ["fibre"] = "fiber", ["aluminium"] = "aluminum", ["litre"] = "liter",
+        ["litres"] = "liters",
         ["programme"] = "program", ["tyre"] = "tire", ["plough"] = "plow", ["cheque"] = "check", ["burnt"] = "burned",
-        ["spelt"] = "spelled", ["learnt"] = "learned", ["leant"] = "leaned", ["labelled"] = "labeled", ["analyse"] = "analyze",
-        ["draught"] = "draft", ["sulphur"] = "sulfur", ["gauge"] = "gage", ["gauges"] = "gages", ["manoeuvre"] = "maneuver",
-        ["colour"] = "color", ["colours"] = "colors", ["odour"] = "odor", ["vapour"] = "vapor", ["neighbour"] = "neighbor",
+        ["spelt"] = "spelled", ["learnt"] = "learned", ["leant"] = "leaned", ["labelled"] = "labeled",
+        ["analyse"] = "analyze",
+        ["draught"] = "draft", ["sulphur"] = "sulfur", ["gauge"] = "gage", ["gauges"] = "gages",
+        ["manoeuvre"] = "maneuver",
+        ["colour"] = "color", ["colours"] = "colors", ["odour"] = "odor", ["vapour"] = "vapor",
+        ["neighbour"] = "neighbor",
         ["neighbours"] = "neighbors", ["discoloured"] = "discolored", ["coloured"] = "colored", ["armour"] = "armor",
         ["modelled"] = "modeled", ["signalling"] = "signaling", ["levelled"] = "leveled", ["defence"] = "defense",
     }.ToFrozenDictionary(StringComparer.Ordinal);
@@ -20,8 +25,10 @@ internal static class BritishSpelling
     /// <summary>Words in -ise that are spelled so on both sides.</summary>
     private static readonly FrozenSet<string> KeepIse = new[]
     {
-        "noise", "raise", "raised", "rise", "rising", "raising", "advise", "advised", "otherwise", "clockwise", "precise",
-        "exercise", "surprise", "surprised", "likewise", "wise", "supervise", "supervised", "promise", "promised", "disguise",
+        "noise", "raise", "raised", "rise", "rising", "raising", "advise", "advised", "otherwise", "clockwise",
+        "precise",
+        "exercise", "surprise", "surprised", "likewise", "wise", "supervise", "supervised", "promise", "promised",
+        "disguise",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     public static string ToAmerican(string word)

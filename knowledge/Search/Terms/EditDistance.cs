@@ -1,7 +1,11 @@
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>How many letters must be put in, left out, replaced, or swapped with the next, to make one word of another.</summary>
-/// <remarks>Source: Damerau, A technique for computer detection and correction of spelling errors, 1964; no place edited twice.</remarks>
+/// <summary>
+/// How many letters must be put in, left out, replaced, or swapped with the next, to make one word of another.
+/// </summary>
+/// <remarks>
+/// Source: Damerau, A technique for computer detection and correction of spelling errors, 1964; no place edited twice.
+/// </remarks>
 internal static class EditDistance
 {
     /// <param name="edits">1 or 2.</param>
@@ -16,14 +20,16 @@ internal static class EditDistance
         for (var i = 1; i <= one.Length; i++)
         {
             var row = rows.Slice(i % 3 * width, width);
-            if (Fill(row, rows.Slice((i + 2) % 3 * width, width), rows.Slice((i + 1) % 3 * width, width), one, other, i) > edits)
+            if (Fill(row, rows.Slice((i + 2) % 3 * width, width), rows.Slice((i + 1) % 3 * width, width), one, other,
+                i) > edits)
                 return false;
         }
         return rows[(one.Length % 3 * width) + other.Length] <= edits;
     }
 
     /// <summary>Fills a row of the table of distances and gives its least.</summary>
-    private static int Fill(Span<int> row, ReadOnlySpan<int> above, ReadOnlySpan<int> twoAbove, string one, string other, int i)
+    private static int Fill(Span<int> row, ReadOnlySpan<int> above, ReadOnlySpan<int> twoAbove, string one,
+        string other, int i)
     {
         var least = row[0] = i;
         for (var j = 1; j < row.Length; j++)

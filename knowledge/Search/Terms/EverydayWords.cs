@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>Common words of no meaning to this trade that lie one slip away from words that have one ("bridge", "fridge").</summary>
+/// <summary>
+/// Common words of no meaning to this trade that lie one slip away from words that have one ("bridge", "fridge").
+/// </summary>
 internal static class EverydayWords
 {
     private static readonly FrozenSet<string> All = """
@@ -107,8 +109,10 @@ internal static class EverydayWords
     /// <summary>Whether it is such a word, or a common ending of one.</summary>
     public static bool Contains(string word) =>
         All.Contains(word)
-        || Endings.Any(ending => word.Length > ending.Length + 2 && word.EndsWith(ending, StringComparison.Ordinal) && IsStem(word[..^ending.Length]));
+        || Endings.Any(ending => word.Length > ending.Length + 2 && word.EndsWith(ending, StringComparison.Ordinal)
+            && IsStem(word[..^ending.Length]));
 
     private static bool IsStem(string stem) =>
-        All.Contains(stem) || All.Contains(stem + "e") || (stem.Length > 3 && stem[^1] == stem[^2] && All.Contains(stem[..^1]));
+        All.Contains(stem) || All.Contains(stem + "e")
+            || (stem.Length > 3 && stem[^1] == stem[^2] && All.Contains(stem[..^1]));
 }

@@ -2,7 +2,9 @@ using System.Collections.Frozen;
 
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>Words without meaning of their own for this trade. Kept apart from negation, which is never filler.</summary>
+/// <summary>
+/// Words without meaning of their own for this trade. Kept apart from negation, which is never filler.
+/// </summary>
 internal static class Fillers
 {
     private const string Plain = """

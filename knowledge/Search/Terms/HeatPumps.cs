@@ -27,7 +27,8 @@ internal static class HeatPumps
 
     // "won't heat pump runs" lacks a comma.
     private static bool IsUnit(ImmutableArray<Word> words, int at) =>
-        words[at].Text == "heat" && at + 1 < words.Length && words[at + 1] is { Text: "pump" or "pumps", StartsClause: false }
+        words[at].Text == "heat" && at + 1 < words.Length
+            && words[at + 1] is { Text: "pump" or "pumps", StartsClause: false }
         && (at == 0 || words[at].StartsClause || words[at - 1].Text is not ("no" or "not" or "without"))
         && (at + 2 == words.Length || words[at + 2].StartsClause || !Others.Contains(words[at + 2].Text));
 }

@@ -8,10 +8,15 @@ namespace DxAssistant.Knowledge.Search.Terms;
 /// <summary>Words to their stems, by Porter's algorithm.</summary>
 internal static class Stemmer
 {
-    /// <summary>Words that only look like others of their stem: "quite" and "quit", "several" and "severed", "house" and "housing".</summary>
-    private static readonly FrozenDictionary<string, string> Apart = new Dictionary<string, string>(StringComparer.Ordinal)
+    /// <summary>
+    /// Words that only look like others of their stem: "quite" and "quit", "several" and "severed", "house" and
+    /// "housing".
+    /// </summary>
+    private static readonly FrozenDictionary<string, string> Apart =
+        new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["quite"] = "quite", ["several"] = "several", ["severe"] = "severe", ["severely"] = "severe", ["house"] = "house", ["houses"] = "house",
+        ["quite"] = "quite", ["several"] = "several", ["severe"] = "severe", ["severely"] = "severe",
+        ["house"] = "house", ["houses"] = "house",
         ["evenings"] = "evening", ["reversing"] = "reversing", ["barely"] = "barely", ["cleaning"] = "cleaning",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 

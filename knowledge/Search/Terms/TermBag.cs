@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>The terms of a text with their share of the meaning, and the pairs of terms that stand close together.</summary>
+/// <summary>
+/// The terms of a text with their share of the meaning, and the pairs of terms that stand close together.
+/// </summary>
 /// <param name="Terms">Term to weight, 0 to 1.</param>
 /// <param name="Exact">All main terms in order: equal for wordings that differ in nothing but synonyms.</param>
 /// <param name="Row">The stems of all words as said, the small ones too, in their order.</param>
@@ -25,7 +27,8 @@ internal sealed record TermBag(
     {
         var terms = new Dictionary<string, double>(StringComparer.Ordinal);
         foreach (var token in tokens.Where(HasMeaning))
-            terms[token.Term] = Math.Max(terms.GetValueOrDefault(token.Term), token.Role == TokenRole.Main ? 1 : AsideWeight);
+            terms[token.Term] =
+                Math.Max(terms.GetValueOrDefault(token.Term), token.Role == TokenRole.Main ? 1 : AsideWeight);
         ImmutableArray<Token> main = [.. tokens.Where(token => token.Role == TokenRole.Main && HasMeaning(token))];
         return new TermBag(terms, PairsOf(main), string.Join(' ', main.Select(token => token.Term)), RowOf(tokens));
     }
@@ -46,7 +49,8 @@ internal sealed record TermBag(
     }
 
     private static bool HasMeaning(Token token) =>
-        token.Role is TokenRole.Main or TokenRole.Aside && (token.IsNegated || token.Term is not ("good" or "fine" or "ok"));
+        token.Role is TokenRole.Main or TokenRole.Aside
+            && (token.IsNegated || token.Term is not ("good" or "fine" or "ok"));
 
     private static HashSet<string> PairsOf(ImmutableArray<Token> main)
     {

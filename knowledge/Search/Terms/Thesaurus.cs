@@ -6,7 +6,9 @@ namespace DxAssistant.Knowledge.Search.Terms;
 /// <summary>The glossary, ready to be looked up in running text: the longest known wording wins.</summary>
 internal sealed class Thesaurus
 {
-    /// <summary>The concept whose wordings mean nothing to this trade, though words of them do: "ground floor".</summary>
+    /// <summary>
+    /// The concept whose wordings mean nothing to this trade, though words of them do: "ground floor".
+    /// </summary>
     private const string Everyday = "everyday words";
 
     private readonly Dictionary<string, ImmutableArray<string>> bySaid = new(StringComparer.Ordinal);
@@ -36,17 +38,22 @@ internal sealed class Thesaurus
     /// <summary>Whether the glossary has a word, alone or in a longer wording, misspellings included.</summary>
     public bool KnowsWord(string word) => words.Contains(word) || bySaid.ContainsKey(word);
 
-    /// <summary>The concept said at a place, if any, and how many words it took; no concept but words taken: they mean nothing to this trade.</summary>
+    /// <summary>
+    /// The concept said at a place, if any, and how many words it took; no concept but words taken: they mean nothing
+    /// to this trade.
+    /// </summary>
     /// <param name="said">The words of the text.</param>
     /// <param name="stems">Their stems.</param>
     public (ImmutableArray<string> Concept, int Length) Find(WordRow said, WordRow stems, int at)
     {
-        var (ways, waysOfStems) = (bySaid.GetAlternateLookup<ReadOnlySpan<char>>(), byStem.GetAlternateLookup<ReadOnlySpan<char>>());
+        var (ways, waysOfStems) =
+            (bySaid.GetAlternateLookup<ReadOnlySpan<char>>(), byStem.GetAlternateLookup<ReadOnlySpan<char>>());
         var longest = Math.Max(reach.GetValueOrDefault(said[at]), reach.GetValueOrDefault(stems[at]));
         for (var length = Math.Min(longest, said.Length - at); length > 0; length--)
         {
             if (ways.TryGetValue(said.Run(at, length), out var concept)
-                || ((length > 1 || !Fillers.Contains(said[at])) && waysOfStems.TryGetValue(stems.Run(at, length), out concept)))
+                || ((length > 1 || !Fillers.Contains(said[at]))
+                    && waysOfStems.TryGetValue(stems.Run(at, length), out concept)))
                 return (concept, length);
         }
         return ([], 0);

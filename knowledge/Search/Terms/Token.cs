@@ -1,7 +1,9 @@
 namespace DxAssistant.Knowledge.Search.Terms;
 
 /// <summary>One piece of a message on its way to the index.</summary>
-/// <param name="Term">The stem, in the glossary's words where it knows the said ones; "not~x" where x was negated.</param>
+/// <param name="Term">
+/// The stem, in the glossary's words where it knows the said ones; "not~x" where x was negated.
+/// </param>
 /// <param name="Said">The word as it was said.</param>
 /// <param name="Position">Which word of the message, from 0; the words of one glossary concept share one.</param>
 /// <param name="Role">Whether the term carries meaning.</param>

@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Search.Clauses;
 
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>Text to tokens: plain words, "not" bound to what it negates, stems, and the glossary's words for what was said.</summary>
+/// <summary>
+/// Text to tokens: plain words, "not" bound to what it negates, stems, and the glossary's words for what was said.
+/// </summary>
 internal sealed class TradeAnalyzer(Thesaurus thesaurus)
 {
     /// <summary>How many words a "not" reaches forward.</summary>
@@ -11,7 +13,9 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
 
     private static readonly string[] Articles = ["the", "a", "an", "my", "your", "our", "this", "that", "his"];
 
-    /// <summary>What "not" forbids to happen to the thing that follows: "can't keep the shop cool" rules no shop out.</summary>
+    /// <summary>
+    /// What "not" forbids to happen to the thing that follows: "can't keep the shop cool" rules no shop out.
+    /// </summary>
     private static readonly string[] Causing = ["keep", "get", "make"];
 
     private static readonly string[] Alternatives = ["or", "nor"];
@@ -47,16 +51,21 @@ internal sealed class TradeAnalyzer(Thesaurus thesaurus)
     {
         if (concept.IsEmpty)
         {
-            tokens.AddRange(Enumerable.Range(at, length).Select(place => new Token(stems[place], words[place].Text, place, words[place].StartsClause, TokenRole.Filler)));
+            tokens.AddRange(Enumerable.Range(at, length)
+                .Select(place => new Token(stems[place], words[place].Text, place, words[place].StartsClause,
+                    TokenRole.Filler)));
             return;
         }
         var starts = words[at].StartsClause;
         var said = string.Join(' ', words.Skip(at).Take(length).Select(word => word.Text));
-        var how = concept[0].StartsWith(Token.NotMark, StringComparison.Ordinal) ? NegationKind.None : negation.Take(at);
+        var how = concept[0].StartsWith(Token.NotMark, StringComparison.Ordinal)
+            ? NegationKind.None
+            : negation.Take(at);
         foreach (var term in concept)
         {
             var last = term == concept[^1];
-            tokens.Add(Make(term, said, at, starts, last || how == NegationKind.RulesOut ? how : NegationKind.None) with { IsConcept = true });
+            tokens.Add(Make(term, said, at, starts, last || how == NegationKind.RulesOut ? how : NegationKind.None)
+                with { IsConcept = true });
             (starts, said) = (false, "");
         }
         for (var i = at; i < at + length; i++)

@@ -3,7 +3,10 @@ using DxAssistant.Knowledge.Search.Requests;
 
 namespace DxAssistant.Knowledge.Search.Terms;
 
-/// <summary>Wordings to look for: alternatives separated by commas, each of one or more words; "_" stands for any one word, "#" for a number.</summary>
+/// <summary>
+/// Wordings to look for: alternatives separated by commas, each of one or more words; "_" stands for any one word, "#"
+/// for a number.
+/// </summary>
 internal sealed class WordPattern
 {
     public const string Any = "_";
@@ -25,8 +28,11 @@ internal sealed class WordPattern
             marks |= MarkOf(first);
     }
 
-    /// <summary>One of 64 bits. Keys with other bits than those of all first words begin no wording: most need not be looked up.</summary>
-    public static ulong MarkOf(string key) => 1UL << ((key[0] + (7 * key[^1]) + (13 * key[key.Length / 2]) + (31 * key.Length)) & 63);
+    /// <summary>
+    /// One of 64 bits. Keys with other bits than those of all first words begin no wording: most need not be looked up.
+    /// </summary>
+    public static ulong MarkOf(string key) =>
+        1UL << ((key[0] + (7 * key[^1]) + (13 * key[key.Length / 2]) + (31 * key.Length)) & 63);
 
     /// <summary>The words that the alternatives begin with, as <see cref="RequestWords.KeysAt"/> names them.</summary>
     public IEnumerable<string> Firsts => byFirst.Keys;
@@ -50,7 +56,8 @@ internal sealed class WordPattern
     }
 
     /// <summary>Every single word that takes part.</summary>
-    public IEnumerable<string> Words => alternatives.SelectMany(way => way).Where(word => word[0] != '=' && word is not (Any or Number));
+    public IEnumerable<string> Words =>
+        alternatives.SelectMany(way => way).Where(word => word[0] != '=' && word is not (Any or Number));
 
     /// <summary>Whether any of the wordings stands anywhere.</summary>
     public bool IsIn(RequestWords request)

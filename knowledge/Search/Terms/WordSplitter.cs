@@ -46,12 +46,15 @@ internal static class WordSplitter
         char.IsLetterOrDigit(c) || c == '\''
         || (c == '.' && at > 0 && at + 1 < text.Length && char.IsDigit(text[at - 1]) && char.IsDigit(text[at + 1]));
 
-    private static bool EndsClause(char c) => c is '.' or ',' or ';' or ':' or '!' or '?' or '\n' or '(' or ')' or '–' or '—';
+    private static bool EndsClause(char c) =>
+        c is '.' or ',' or ';' or ':' or '!' or '?' or '\n' or '(' or ')' or '–' or '—';
 
     private static string Fold(string text)
     {
-        var plain = WithLetters(text).Replace('’', '\'').Replace('‘', '\'').Replace('`', '\'').Replace("&", " and ").Replace("+", " and ")
-            .ToLowerInvariant().Replace(" w/o", " without", StringComparison.Ordinal).Replace(" w/", " with ", StringComparison.Ordinal).ToCharArray();
+        var plain = WithLetters(text).Replace('’', '\'').Replace('‘', '\'').Replace('`', '\'').Replace("&", " and ")
+            .Replace("+", " and ")
+            .ToLowerInvariant().Replace(" w/o", " without", StringComparison.Ordinal)
+            .Replace(" w/", " with ", StringComparison.Ordinal).ToCharArray();
         var output = new char[plain.Length * 4];
         var length = ASCIIFoldingFilter.FoldToASCII(plain, 0, output, 0, plain.Length);
         return new string(output, 0, length);

@@ -15,7 +15,9 @@ internal sealed record DeskLook(string Name, Func<int, Task> Run)
         new("one case opened, its chain checked", _ => store.ReadAsync(DeskCases.Id(cases / 2))),
         new("cases of a serial number", _ => store.WithSerialAsync(DeskCases.Serial(cases / 2))),
         new("what the live list asks each second", _ => store.ListAsync(1)),
-        new("a note written, then found by its word", run => NoteAndFindAsync(store, FormattableString.Invariant($"{store.GetType().Name}{cases}x{run:00}"), run)),
+        new("a note written, then found by its word",
+            run => NoteAndFindAsync(store, FormattableString.Invariant($"{store.GetType().Name}{cases}x{run:00}"),
+                run)),
     ];
 
     private static ImmutableArray<(string Name, WorkQuery Query)> Queries(int cases)
@@ -30,7 +32,8 @@ internal sealed record DeskLook(string Name, Func<int, Task> Run)
             ("a page in the middle", new(After: new WorkPlace(cases * 5L))),
             ("open ones of one unit", new(Series: "tarn-duo", Open: true)),
             ("ended ones with one fault", new(Fault: "indoor-fan-motor", Open: false)),
-            ("open ones of a unit and a fault, by unit", new(Series: "ostvik-lc", Fault: "drain-blocked", Open: true, Order: WorkOrder.Series)),
+            ("open ones of a unit and a fault, by unit",
+                new(Series: "ostvik-lc", Fault: "drain-blocked", Open: true, Order: WorkOrder.Series)),
             ("a serial number", new(serial)),
             ("a serial number, half typed", new(serial[..7])),
             ("its first three signs", new(serial[..3])),
@@ -53,7 +56,9 @@ internal sealed record DeskLook(string Name, Func<int, Task> Run)
     private static async Task NoteAndFindAsync(ICaseStore store, string word, int run)
     {
         string id = DeskCases.Id(run);
-        await store.AppendAsync(id, await store.LastAsync(id), word, [new Conversation.Events.NoteWritten("dora", word)]);
-        if ((await store.SearchAsync(new(word))).Lines is not [{ } found] || found.Id != id) throw new InvalidOperationException($"{word} is not found");
+        await store.AppendAsync(id, await store.LastAsync(id), word,
+            [new Conversation.Events.NoteWritten("dora", word)]);
+        if ((await store.SearchAsync(new(word))).Lines is not [{ } found] || found.Id != id)
+            throw new InvalidOperationException($"{word} is not found");
     }
 }

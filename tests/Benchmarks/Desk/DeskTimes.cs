@@ -29,11 +29,13 @@ internal sealed class DeskTimes(Func<DbConnection> bare, string byKey)
     [
         $"| what | {string.Join(" | ", sizes.Select(size => size.ToString("#,0 'cases'", CultureInfo.InvariantCulture)))} |",
         $"|---|{string.Concat(sizes.Select(_ => "---|"))}",
-        .. rows.Select(row => $"| {row.Name} | {string.Join(" | ", row.Took.Select((took, size) => Cell(took, rows[0].Took[size])))} |"),
+        .. rows.Select(row =>
+            $"| {row.Name} | {string.Join(" | ", row.Took.Select((took, size) => Cell(took, rows[0].Took[size])))} |"),
     ]) + "\n";
 
     private static string Cell(Spread took, Spread row) =>
-        FormattableString.Invariant($"{took.Median:0.00} ({took.Slowest.Milliseconds:0.0}), {took.Median / row.Median:0.0}×");
+        FormattableString.Invariant(
+            $"{took.Median:0.00} ({took.Slowest.Milliseconds:0.0}), {took.Median / row.Median:0.0}×");
 
     private async Task AddAsync(DeskLook look)
     {

@@ -23,8 +23,11 @@ internal sealed class GateFit(string name, Gate gate, double threshold, Immutabl
         text.Append("| sign | weight now | fitted |\n|---|---:|---:|\n");
         foreach (var ((sign, weight), fit) in gate.Weights.Zip(fitted))
             text.Append(CultureInfo.InvariantCulture, $"| {sign} | {weight:0.##} | {fit:0.00} |\n");
-        text.Append(CultureInfo.InvariantCulture, $"\nMissed and wrongly held back at {threshold}: by the weights now, and by weights fitted without the line.\n\n");
-        text.Append("| set | to hold back | missed now | missed | to let pass | held now | held |\n|---|---:|---:|---:|---:|---:|---:|\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"\nMissed and wrongly held back at {threshold}: by the weights now, and by weights fitted without the line.\n\n");
+        text.Append(
+            "| set | to hold back | missed now | missed | to let pass | held now | held "
+                + "|\n|---|---:|---:|---:|---:|---:|---:|\n");
         foreach (var set in lines.Select((line, at) => (Line: line, At: at)).GroupBy(line => line.Line.Set))
             text.Append(Row(set.Key, [.. set], apart));
         return text.Append('\n').AppendJoin("", Wrong(apart)).Append('\n').ToString();
@@ -33,7 +36,8 @@ internal sealed class GateFit(string name, Gate gate, double threshold, Immutabl
     /// <summary>What the weights that were fitted without a line would do with it, where that is wrong.</summary>
     private IEnumerable<string> Wrong(double[] apart) => lines.Select((line, at) => (Line: line, Judged: apart[at]))
         .Where(line => line.Line.Holds != line.Judged >= threshold)
-        .Select(line => string.Create(CultureInfo.InvariantCulture, $"- {line.Line.Set}, {line.Judged:0.00}: {line.Line.Text}\n"));
+        .Select(line => string.Create(CultureInfo.InvariantCulture,
+            $"- {line.Line.Set}, {line.Judged:0.00}: {line.Line.Text}\n"));
 
     private string Row(string set, ImmutableArray<(FitLine Line, int At)> all, double[] apart)
     {

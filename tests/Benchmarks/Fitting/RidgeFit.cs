@@ -3,7 +3,10 @@ using System.Collections.Immutable;
 namespace DxAssistant.Benchmarks.Fitting;
 
 /// <summary>Fits a logistic regression with a ridge on all weights but the first, by Newton's method.</summary>
-/// <remarks>Source: Hastie, Tibshirani and Friedman, The Elements of Statistical Learning, 2nd edition, section 4.4.1 (the steps).</remarks>
+/// <remarks>
+/// Source: Hastie, Tibshirani and Friedman, The Elements of Statistical Learning, 2nd edition, section 4.4.1 (the
+/// steps).
+/// </remarks>
 internal static class RidgeFit
 {
     private const double Ridge = 0.1;

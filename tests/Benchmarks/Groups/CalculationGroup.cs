@@ -22,7 +22,8 @@ internal sealed class CalculationGroup : RatioGroup
     private static Workload OnFirstCase(string name)
     {
         var request = CheckCase.All.Values.Select(item => item.Request).First(request =>
-            CalculationCatalogue.Find(request)?.Name == name && CalculationCatalogue.Run(request) is CalculationResult.Answer);
+            CalculationCatalogue.Find(request)?.Name == name
+                && CalculationCatalogue.Run(request) is CalculationResult.Answer);
         var calculation = CalculationCatalogue.All[name];
         return new Workload(name, () => calculation.Run(request.Inputs));
     }

@@ -7,7 +7,9 @@ using DxAssistant.Knowledge.Content.Incremental;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>Compiling a folder of pages whole, from 100 pages to 10,000, and again after an edit of one of them.</summary>
+/// <summary>
+/// Compiling a folder of pages whole, from 100 pages to 10,000, and again after an edit of one of them.
+/// </summary>
 internal sealed class CompileGroup : IBenchmarkGroup
 {
     private const int Edits = 15;
@@ -20,7 +22,8 @@ internal sealed class CompileGroup : IBenchmarkGroup
     {
         var table = new StringBuilder(
             "Milliseconds on this machine; median of some runs. The last columns are what to hold on to: they compare runs of one session.\n\n"
-            + "| pages | whole, ms | one edit, ms | slowest edit, ms | whole, µs a page | edit / whole |\n|---|---|---|---|---|---|\n");
+            + "| pages | whole, ms | one edit, ms | slowest edit, ms | whole, µs a page | edit / whole "
+            + "|\n|---|---|---|---|---|---|\n");
         foreach (int size in Sizes) table.Append(Row(size));
         results.Write("compile.md", table.ToString());
     }
@@ -29,7 +32,8 @@ internal sealed class CompileGroup : IBenchmarkGroup
     {
         ContentFolder folder = GrowingFolder.Of(size);
         int pages = folder.Pages.Length;
-        double[] whole = [.. Enumerable.Range(0, size > 3_000 ? 3 : 5).Select(_ => Milliseconds(() => Clean(ContentCompiler.Compile(folder))))];
+        double[] whole = [.. Enumerable.Range(0, size > 3_000 ? 3 : 5)
+            .Select(_ => Milliseconds(() => Clean(ContentCompiler.Compile(folder))))];
         var compiler = new IncrementalCompiler();
         Clean(compiler.Compile(folder));
         double[] edits = [.. Enumerable.Range(0, Edits).Select(edit =>

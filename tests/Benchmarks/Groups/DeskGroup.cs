@@ -10,9 +10,13 @@ using Npgsql;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>The desk at 1,000, 10,000 and 100,000 cases in both stores, beside reading one row of the same tables by its key.</summary>
-/// <remarks><c>DX_CASES</c> says how many at most instead; <c>DX_POSTGRES</c> names an empty database, without it that store is left
-/// out; <c>DX_DESK_FILE</c> keeps the file of cases there.</remarks>
+/// <summary>
+/// The desk at 1,000, 10,000 and 100,000 cases in both stores, beside reading one row of the same tables by its key.
+/// </summary>
+/// <remarks>
+/// <c>DX_CASES</c> says how many at most instead; <c>DX_POSTGRES</c> names an empty database, without it that store is
+/// left out; <c>DX_DESK_FILE</c> keeps the file of cases there.
+/// </remarks>
 internal sealed class DeskGroup : IBenchmarkGroup
 {
     private const int Usual = 100_000;
@@ -22,7 +26,8 @@ internal sealed class DeskGroup : IBenchmarkGroup
 
     public void Run(ResultFolder results)
     {
-        int most = int.TryParse(Environment.GetEnvironmentVariable("DX_CASES"), CultureInfo.InvariantCulture, out int said) ? said : Usual;
+        int most = int.TryParse(Environment.GetEnvironmentVariable("DX_CASES"), CultureInfo.InvariantCulture,
+            out int said) ? said : Usual;
         ImmutableArray<int> sizes = [.. Sizes.Where(size => size < most), most];
         string? kept = Environment.GetEnvironmentVariable("DX_DESK_FILE");
         string file = kept ?? Path.Combine(Directory.CreateTempSubdirectory("dx-desk-").FullName, "cases.db");
@@ -45,16 +50,19 @@ internal sealed class DeskGroup : IBenchmarkGroup
         var clock = TimeProvider.System;
         await using var inFile = await new CasePlace.InFile(file).OpenAsync(clock);
         string text = await GrowAsync("SQLite", inFile, sizes, cases => DeskCases.WriteAsync(inFile, cases),
-            () => new SqliteConnection($"Data Source={file};Mode=ReadOnly"), $"SELECT title FROM work WHERE case_id = '{DeskCases.Id(333)}'");
+            () => new SqliteConnection($"Data Source={file};Mode=ReadOnly"),
+            $"SELECT title FROM work WHERE case_id = '{DeskCases.Id(333)}'");
         if (Environment.GetEnvironmentVariable("DX_POSTGRES") is not { Length: > 0 } database)
             return text + "\nPostgreSQL was left out: DX_POSTGRES names no database.\n";
         await using var inDatabase = await new CasePlace.InDatabase(database).OpenAsync(clock);
-        return text + "\n" + await GrowAsync("PostgreSQL", inDatabase, sizes, cases => DeskCases.CopyAsync(inFile, inDatabase, cases),
+        return text + "\n" + await GrowAsync("PostgreSQL", inDatabase, sizes,
+            cases => DeskCases.CopyAsync(inFile, inDatabase, cases),
             () => new NpgsqlConnection(database), $"SELECT title FROM job WHERE id = '{DeskCases.Id(333)}'");
     }
 
     private static async Task<string> GrowAsync(
-        string name, ICaseStore store, ImmutableArray<int> sizes, Func<Range, Task> fill, Func<DbConnection> bare, string byKey)
+        string name, ICaseStore store, ImmutableArray<int> sizes, Func<Range, Task> fill, Func<DbConnection> bare,
+        string byKey)
     {
         var times = new DeskTimes(bare, byKey);
         var seconds = new List<string>();

@@ -5,8 +5,10 @@ using DxAssistant.Bot.Tests.Fuzzing;
 namespace DxAssistant.Benchmarks.Groups;
 
 /// <summary>Changed inputs fed to every part that takes what comes from outside, many more than a test feeds.</summary>
-/// <remarks><c>DX_INPUTS</c> says how many a part, <c>DX_FUZZ</c> how many seconds a part at most, <c>DX_PARTS</c> names some of the parts,
-/// <c>DX_SEED</c> what is drawn from. It ends with the input at the first that does what it should not.</remarks>
+/// <remarks>
+/// <c>DX_INPUTS</c> says how many a part, <c>DX_FUZZ</c> how many seconds a part at most, <c>DX_PARTS</c> names some of
+/// the parts, <c>DX_SEED</c> what is drawn from. It ends with the input at the first that does what it should not.
+/// </remarks>
 internal sealed class FuzzGroup : IBenchmarkGroup
 {
     private const int Usual = 20_000;
@@ -18,7 +20,9 @@ internal sealed class FuzzGroup : IBenchmarkGroup
         string begun = Machine.Conditions();
         string[] parts = Environment.GetEnvironmentVariable("DX_PARTS")?.Split(',') ?? [.. FuzzParts.All.Keys];
         foreach (string name in parts) results.KeepPiece(Piece(name), Row(FeedAsync(name).GetAwaiter().GetResult()));
-        results.Keep("fuzz.md", Page([.. FuzzParts.All.Keys.Select(name => results.Piece(Piece(name))).OfType<string>()], $"{begun} At the end: {Machine.Load()}."));
+        results.Keep("fuzz.md",
+            Page([.. FuzzParts.All.Keys.Select(name => results.Piece(Piece(name))).OfType<string>()],
+                $"{begun} At the end: {Machine.Load()}."));
     }
 
     private static string Piece(string name) => $"fuzz-{name}.txt";

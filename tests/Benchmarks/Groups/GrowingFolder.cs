@@ -2,13 +2,16 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>A folder of pages of any size without a diagnostic: the small folder of the tests, with more faults, each two
-/// with a symptom, a check and repairs of their own: as in a real library no check is about more than a few faults.</summary>
+/// <summary>
+/// A folder of pages of any size without a diagnostic: the small folder of the tests, with more faults, each two
+/// with a symptom, a check and repairs of their own: as in a real library no check is about more than a few faults.
+/// </summary>
 internal static class GrowingFolder
 {
     private static readonly string[] Grown =
     [
-        "faults/fan-plug-loose.md", "faults/fan-motor-failed.md", "checks/fan-plug.md", "repairs/seat-plug.md", "repairs/replace-fan-motor.md",
+        "faults/fan-plug-loose.md", "faults/fan-motor-failed.md", "checks/fan-plug.md", "repairs/seat-plug.md",
+        "repairs/replace-fan-motor.md",
         "symptoms/fan-not-turning.md",
     ];
 
@@ -17,17 +20,21 @@ internal static class GrowingFolder
         Dictionary<string, string> texts = Tiny();
         int copies = (pages - texts.Count) / Grown.Length;
         for (int i = 0; i < copies; i++)
-            foreach (string path in Grown) texts[path.Replace(".md", $"-{i}.md", StringComparison.Ordinal)] = Copy(texts[path], i, copies);
+            foreach (string path in Grown)
+                texts[path.Replace(".md", $"-{i}.md", StringComparison.Ordinal)] = Copy(texts[path], i, copies);
         texts["index.md"] += string.Concat(Enumerable.Range(0, copies).Where(IsFirst).Select(i =>
             $"- [Not turning](symptoms/fan-not-turning-{i}.md)\n"));
         return ContentFolder.Of(texts.Select(page => new ContentFile(page.Key, page.Value)));
     }
 
-    /// <summary>The folder with one page edited: a sentence, a number of minutes, a likelihood, a title, in turn.</summary>
+    /// <summary>
+    /// The folder with one page edited: a sentence, a number of minutes, a likelihood, a title, in turn.
+    /// </summary>
     public static ContentFolder Edited(ContentFolder folder, int edit)
     {
         string path = $"checks/fan-plug-{edit}.md";
-        return ContentFolder.Of(folder.Files.Select(file => file.Path != path ? file : file with { Text = Edited(file.Text, edit) }));
+        return ContentFolder.Of(
+            folder.Files.Select(file => file.Path != path ? file : file with { Text = Edited(file.Text, edit) }));
     }
 
     private static string Edited(string text, int edit) => (edit % 4) switch
@@ -50,7 +57,8 @@ internal static class GrowingFolder
         .Replace("replace-fan-motor", $"replace-fan-motor-{i}", StringComparison.Ordinal)
         .Replace("fan-not-turning", $"fan-not-turning-{i}", StringComparison.Ordinal)
         .Replace("No air comes out.", $"No air comes out of [this](../checks/fan-plug-{i}.md)"
-            + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."), StringComparison.Ordinal);
+            + (IsFirst(i + 1) || i + 1 == copies ? "." : $", nor of [the next](fan-not-turning-{i + 1}.md)."),
+            StringComparison.Ordinal);
 
     /// <summary>The pages of the small folder, by path.</summary>
     public static Dictionary<string, string> Tiny()
@@ -59,6 +67,7 @@ internal static class GrowingFolder
         while (!File.Exists(Path.Combine(root.FullName, "DxAssistant.sln"))) root = root.Parent!;
         string tiny = Path.Combine(root.FullName, "tests", "Knowledge.Tests", "Content", "Tiny");
         return Directory.EnumerateFiles(tiny, "*", SearchOption.AllDirectories)
-            .ToDictionary(file => Path.GetRelativePath(tiny, file).Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
+            .ToDictionary(file => Path.GetRelativePath(tiny, file)
+                .Replace('\\', '/'), File.ReadAllText, StringComparer.Ordinal);
     }
 }

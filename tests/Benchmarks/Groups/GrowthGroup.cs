@@ -15,7 +15,8 @@ internal sealed class GrowthGroup : IBenchmarkGroup
 
     public void Run(ResultFolder results)
     {
-        int largest = int.TryParse(Environment.GetEnvironmentVariable("DX_FAULTS"), NumberStyles.None, CultureInfo.InvariantCulture, out int given) ? given : 10_000;
+        int largest = int.TryParse(Environment.GetEnvironmentVariable("DX_FAULTS"), NumberStyles.None,
+            CultureInfo.InvariantCulture, out int given) ? given : 10_000;
         string begun = Machine.Conditions();
 
         // Not counted: the program has not compiled itself yet.

@@ -7,8 +7,10 @@ using DxAssistant.Knowledge.Content.Incremental;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>From the save of one page until preview, browser and server answer with it, from 1,000 pages to 10,000, beside the
-/// compile alone and a whole compile of the same run.</summary>
+/// <summary>
+/// From the save of one page until preview, browser and server answer with it, from 1,000 pages to 10,000, beside the
+/// compile alone and a whole compile of the same run.
+/// </summary>
 internal sealed class IncrementalGroup : IBenchmarkGroup
 {
     private const int Edits = 40;
@@ -25,7 +27,8 @@ internal sealed class IncrementalGroup : IBenchmarkGroup
     public void Run(ResultFolder results)
     {
         foreach (int size in Sizes) results.KeepPiece(Piece(size), Rows(size));
-        results.Keep("incremental.md", Page([.. All.Select(size => results.Piece(Piece(size))).OfType<string>().Select(IncrementalRows.Of)]));
+        results.Keep("incremental.md",
+            Page([.. All.Select(size => results.Piece(Piece(size))).OfType<string>().Select(IncrementalRows.Of)]));
     }
 
     private static string Page(ImmutableArray<IncrementalRows> rows)
@@ -76,14 +79,17 @@ internal sealed class IncrementalGroup : IBenchmarkGroup
         string conditions = Machine.Conditions();
         using var folder = new GrowingFolderOnDisk(size);
         folder.CompileWhole();
-        Spread whole = Spread.Of(Enumerable.Range(0, Whole).Select(_ => Timing.Of(() => Milliseconds(folder.CompileWhole))));
+        Spread whole =
+            Spread.Of(Enumerable.Range(0, Whole).Select(_ => Timing.Of(() => Milliseconds(folder.CompileWhole))));
         Spread compile = Compiled(size), preview = Previewed(folder);
         Spread? browser = Browsed(folder);
         (Spread turn, Spread words) = Served(folder);
         return new IncrementalRows(
             folder.Count, $"{conditions} At the end: {Machine.Load()}.",
-            FormattableString.Invariant($"| {folder.Count} | {compile} | {preview} | {browser?.ToString() ?? "-"} | {turn} | {words} ")
-                + FormattableString.Invariant($"| {whole} | {compile.Median / whole.Median:0.000} | {preview.Median / whole.Median:0.000} |"),
+            FormattableString.Invariant(
+                $"| {folder.Count} | {compile} | {preview} | {browser?.ToString() ?? "-"} | {turn} | {words} ")
+                + FormattableString.Invariant(
+                    $"| {whole} | {compile.Median / whole.Median:0.000} | {preview.Median / whole.Median:0.000} |"),
             $"| {folder.Count} | {compile.Slowest} | {preview.Slowest} | {browser?.Slowest.ToString() ?? "-"} | {turn.Slowest} |").ToString();
     }
 

@@ -14,5 +14,6 @@ internal sealed record IncrementalRows(int Pages, string Conditions, string Row,
     }
 
     /// <summary>A line for each, as <see cref="Of"/> reads them.</summary>
-    public override string ToString() => string.Join('\n', Pages.ToString(CultureInfo.InvariantCulture), Conditions, Row, Slowest);
+    public override string ToString() =>
+        string.Join('\n', Pages.ToString(CultureInfo.InvariantCulture), Conditions, Row, Slowest);
 }

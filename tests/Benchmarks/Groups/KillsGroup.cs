@@ -5,7 +5,10 @@ using DxAssistant.Bot.Tests.Faults;
 namespace DxAssistant.Benchmarks.Groups;
 
 /// <summary>Harm done to the program while people talk to it, many times; what was promised and kept.</summary>
-/// <remarks><c>DX_KILLS</c> says how often, <c>DX_COPIES</c> how often the files are copied where that differs, <c>DX_SEED</c> draws other moments. It ends at the first promise that was broken.</remarks>
+/// <remarks>
+/// <c>DX_KILLS</c> says how often, <c>DX_COPIES</c> how often the files are copied where that differs, <c>DX_SEED</c>
+/// draws other moments. It ends at the first promise that was broken.
+/// </remarks>
 internal sealed class KillsGroup : IBenchmarkGroup
 {
     public string Name => "kills";

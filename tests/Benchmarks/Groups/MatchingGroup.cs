@@ -8,7 +8,9 @@ using DxAssistant.Knowledge.Tests.Search;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>One whole message understood, against one plain search, over the shipped pages and over up to 100 000 made-up ones.</summary>
+/// <summary>
+/// One whole message understood, against one plain search, over the shipped pages and over up to 100 000 made-up ones.
+/// </summary>
 internal sealed class MatchingGroup : IBenchmarkGroup
 {
     private static readonly ImmutableArray<int> Sizes = [100, 1_000, 10_000, 100_000];

@@ -19,7 +19,8 @@ internal sealed class PlannerGroup : IBenchmarkGroup
         var planner = new LivePlanner();
         ImmutableArray<SequencingProblem> problems = [.. Sizes.Select(GrowingProblem.Of)];
         var figures = RatioRun.Of(
-            [new Workload("60 checks weighed once over 40 faults by plain loops", bayes.Run), .. problems.Select(problem => Work(planner, problem))],
+            [new Workload("60 checks weighed once over 40 faults by plain loops", bayes.Run),
+                .. problems.Select(problem => Work(planner, problem))],
             results);
         ImmutableArray<GrowthPoint> points =
         [
@@ -35,7 +36,8 @@ internal sealed class PlannerGroup : IBenchmarkGroup
         string.Create(CultureInfo.InvariantCulture, $"{problem.Faults.Length} faults"),
         () =>
         {
-            var made = new SequencingProblem(problem.Objective, problem.Faults, problem.Checks, problem.Repairs, problem.Access);
+            var made = new SequencingProblem(problem.Objective, problem.Faults, problem.Checks, problem.Repairs,
+                problem.Access);
             return planner.Plan(made, made.Begin());
         });
 }

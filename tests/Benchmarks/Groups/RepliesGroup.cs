@@ -14,8 +14,10 @@ using DxAssistant.Server.Chat;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>A digest of all that is said in recorded conversations, and of the reasons for it: a change that is to make turns cheaper and
-/// nothing else leaves it as it is.</summary>
+/// <summary>
+/// A digest of all that is said in recorded conversations, and of the reasons for it: a change that is to make turns
+/// cheaper and nothing else leaves it as it is.
+/// </summary>
 /// <remarks><c>DX_WALKS</c> says how many conversations.</remarks>
 internal sealed class RepliesGroup : IBenchmarkGroup
 {
@@ -25,7 +27,8 @@ internal sealed class RepliesGroup : IBenchmarkGroup
     private const int Between = 7;
 
     private readonly int count =
-        int.TryParse(Environment.GetEnvironmentVariable("DX_WALKS"), NumberStyles.None, CultureInfo.InvariantCulture, out int given) ? given : 150;
+        int.TryParse(Environment.GetEnvironmentVariable("DX_WALKS"), NumberStyles.None, CultureInfo.InvariantCulture,
+            out int given) ? given : 150;
 
     public string Name => "replies";
 
@@ -39,16 +42,21 @@ internal sealed class RepliesGroup : IBenchmarkGroup
         var begun = Environment.CpuUsage.TotalTime;
         foreach (var walk in walks)
         {
-            var state = assistant.Take(CaseState.New, new Message(CaseDesk.OpeningTurn, new MessageBody.Opening())).After!;
+            var state =
+                assistant.Take(CaseState.New, new Message(CaseDesk.OpeningTurn, new MessageBody.Opening())).After!;
             foreach (var recorded in walk)
             {
                 state = Said(assistant, state, MessageOf(recorded), digest);
-                if (turns++ % Between == 0) Said(assistant, state, new Message($"{recorded.TurnId}-why", new MessageBody.Command(CommandWord.Why)), digest);
+                if (turns++ % Between == 0)
+                    Said(assistant, state,
+                        new Message($"{recorded.TurnId}-why", new MessageBody.Command(CommandWord.Why)), digest);
             }
         }
 
         double each = (Environment.CpuUsage.TotalTime - begun).TotalMilliseconds / turns;
-        Console.WriteLine(FormattableString.Invariant($"{turns} turns, {each:0.00} ms of a processor each: {Convert.ToHexStringLower(digest.GetHashAndReset())}"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"{turns} turns, {each:0.00} ms of a processor each: {Convert.ToHexStringLower(digest.GetHashAndReset())}"));
     }
 
     private static CaseState Said(Assistant assistant, CaseState state, Message message, IncrementalHash digest)

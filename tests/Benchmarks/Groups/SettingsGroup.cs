@@ -9,8 +9,9 @@ using DxAssistant.Graph.Testability;
 namespace DxAssistant.Benchmarks.Groups;
 
 /// <summary>
-/// Ways of spending the planner's work, played on the same hidden units of the shipped content: what each costs a walk, wrong
-/// parts at their price. <c>DX_WALKS</c> in the environment says how many units, <c>DX_SEED</c> where the draws begin.
+/// Ways of spending the planner's work, played on the same hidden units of the shipped content: what each costs a walk,
+/// wrong parts at their price. <c>DX_WALKS</c> in the environment says how many units, <c>DX_SEED</c> where the draws
+/// begin.
 /// </summary>
 internal sealed class SettingsGroup : IBenchmarkGroup
 {
@@ -18,7 +19,8 @@ internal sealed class SettingsGroup : IBenchmarkGroup
     [
         ("as shipped", new LivePlanner()),
         ("the lower bound leads", new LivePlanner(LivePlanner.UsualWork, SearchSetting.Usual with { Leaning = 0 })),
-        ("every check tried at successors", new LivePlanner(LivePlanner.UsualWork, SearchSetting.Usual with { Listed = 1000 })),
+        ("every check tried at successors",
+            new LivePlanner(LivePlanner.UsualWork, SearchSetting.Usual with { Listed = 1000 })),
         ("both", new LivePlanner(LivePlanner.UsualWork, new SearchSetting(0, 1000))),
         ("an eighth of the work", new LivePlanner(LivePlanner.UsualWork / 8)),
         ("four times the work", new LivePlanner(LivePlanner.UsualWork * 4)),
@@ -35,13 +37,16 @@ internal sealed class SettingsGroup : IBenchmarkGroup
     }
 
     private static int Number(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number) ? number : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number)
+            ? number
+            : usual;
 
     private static ImmutableArray<HiddenUnit> Units(int count, ulong seed)
     {
         var cases = ShippedCases.All();
         var draws = new Draws(seed);
-        return [.. Enumerable.Range(0, count).Select(unit => new HiddenUnit(cases[(int)(draws.Next() % (ulong)cases.Length)], draws))];
+        return [.. Enumerable.Range(0, count)
+            .Select(unit => new HiddenUnit(cases[(int)(draws.Next() % (ulong)cases.Length)], draws))];
     }
 
     private static double[] Play(ImmutableArray<HiddenUnit> units, IPlanner planner)
@@ -52,23 +57,29 @@ internal sealed class SettingsGroup : IBenchmarkGroup
 
     private static string Least(ImmutableArray<HiddenUnit> units, double shipped)
     {
-        var least = units.GroupBy(unit => unit.Name).Sum(same => same.Count() * Bound(same.First().Beginning)) / units.Length;
+        var least = units.GroupBy(unit => unit.Name)
+            .Sum(same => same.Count() * Bound(same.First().Beginning)) / units.Length;
         return string.Create(CultureInfo.InvariantCulture,
             $"\nNo way of planning takes fewer than {least:0.0} minutes a walk on these cases: what is shipped takes at most {shipped / least:0.00} times the least.\n");
     }
 
-    private static double Bound(SequencingProblem problem) => new LivePlanner().Plan(problem, problem.Begin()).LowerBound;
+    private static double Bound(SequencingProblem problem) =>
+        new LivePlanner().Plan(problem, problem.Begin()).LowerBound;
 
     private static string Table(double[][] minutes, int seed)
     {
         var text = new StringBuilder("# Ways of spending the planner's work\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"{minutes[0].Length} hidden units of the shipped content, seed {seed}, each played with every way; made by `settings` of tests/Benchmarks. ");
-        text.Append("Minutes a walk, wrong parts at their price; the difference to what is shipped with its 95 % interval, units paired.\n\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"{minutes[0].Length} hidden units of the shipped content, seed {seed}, each played with every way; made by `settings` of tests/Benchmarks. ");
+        text.Append(
+            "Minutes a walk, wrong parts at their price; the difference to what is shipped with its 95 % interval, "
+                + "units paired.\n\n");
         text.Append("| way | minutes a walk | more than shipped | ± | in percent |\n|---|---:|---:|---:|---:|\n");
         for (var way = 0; way < minutes.Length; way++)
         {
             double[] more = [.. minutes[way].Zip(minutes[0], (ours, shipped) => ours - shipped)];
-            double mean = more.Average(), spread = Math.Sqrt(more.Sum(each => (each - mean) * (each - mean)) / Math.Max(1, more.Length - 1));
+            double mean = more.Average(), spread =
+                Math.Sqrt(more.Sum(each => (each - mean) * (each - mean)) / Math.Max(1, more.Length - 1));
             text.Append(CultureInfo.InvariantCulture,
                 $"| {Ways[way].Name} | {minutes[way].Average():0.0} | {mean:+0.00;−0.00;0} | {1.96 * spread / Math.Sqrt(more.Length):0.00} | {100 * mean / minutes[0].Average():+0.0;−0.0;0} |\n");
         }

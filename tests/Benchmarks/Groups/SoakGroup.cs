@@ -19,10 +19,13 @@ internal sealed class SoakGroup : IBenchmarkGroup
 
     public void Run(ResultFolder results)
     {
-        int minutes = int.TryParse(Environment.GetEnvironmentVariable("DX_MINUTES"), NumberStyles.None, CultureInfo.InvariantCulture, out int given) ? given : Usual;
+        int minutes = int.TryParse(Environment.GetEnvironmentVariable("DX_MINUTES"), NumberStyles.None,
+            CultureInfo.InvariantCulture, out int given) ? given : Usual;
         string begun = Machine.Conditions();
-        var samples = new Soak(People, Thinks, FaultSize.Seed, Console.WriteLine).RunAsync(TimeSpan.FromMinutes(minutes), Looks).GetAwaiter().GetResult();
-        SoakSample middle = SoakSample.Mean(samples[(Looks / 3)..(2 * Looks / 3)]), last = SoakSample.Mean(samples[(2 * Looks / 3)..]);
+        var samples = new Soak(People, Thinks, FaultSize.Seed,
+            Console.WriteLine).RunAsync(TimeSpan.FromMinutes(minutes), Looks).GetAwaiter().GetResult();
+        SoakSample middle = SoakSample.Mean(samples[(Looks / 3)..(2 * Looks / 3)]), last =
+            SoakSample.Mean(samples[(2 * Looks / 3)..]);
         results.Keep("soak.md", FormattableString.Invariant($"""
             # A long run
 
@@ -40,6 +43,7 @@ internal sealed class SoakGroup : IBenchmarkGroup
             """));
     }
 
-    private static string Rows(ImmutableArray<SoakSample> samples) => string.Join('\n', samples.Select(it => FormattableString.Invariant(
-        $"| {it.At.TotalMinutes:0.0} | {it.Turns} | {it.Half:0.0} | {it.P99:0.0} | {it.Resident:0} | {it.Handles} | {it.Threads} |")));
+    private static string Rows(ImmutableArray<SoakSample> samples) =>
+        string.Join('\n', samples.Select(it => FormattableString.Invariant(
+            $"| {it.At.TotalMinutes:0.0} | {it.Turns} | {it.Half:0.0} | {it.P99:0.0} | {it.Resident:0} | {it.Handles} | {it.Threads} |")));
 }

@@ -8,8 +8,12 @@ using DxAssistant.Knowledge.Tests.Content;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>Where the processor time of a turn goes: at first, and once as many conversations were had as a busy hour brings.</summary>
-/// <remarks><c>DX_WALKS</c> changes the number of conversations, <c>DX_ROUNDS</c> how often they are had before.</remarks>
+/// <summary>
+/// Where the processor time of a turn goes: at first, and once as many conversations were had as a busy hour brings.
+/// </summary>
+/// <remarks>
+/// <c>DX_WALKS</c> changes the number of conversations, <c>DX_ROUNDS</c> how often they are had before.
+/// </remarks>
 internal sealed class StagesGroup : IBenchmarkGroup
 {
     private const int Seed = 20261126;
@@ -24,7 +28,8 @@ internal sealed class StagesGroup : IBenchmarkGroup
         var shelf = new WalkShelf(new Assistant(library), results);
         var (before, now) = (shelf.Take(count, Seed), shelf.Take(count, Seed + 1));
         var folder = Directory.CreateTempSubdirectory("dx-stages-");
-        using var store = new Closing(SqliteCaseStore.Open(Path.Combine(folder.FullName, "cases.db"), TimeProvider.System));
+        using var store =
+            new Closing(SqliteCaseStore.Open(Path.Combine(folder.FullName, "cases.db"), TimeProvider.System));
         var stages = new TurnStages(library, store.Store);
         string cold = stages.Take(before).Rows();
         for (int round = Size("DX_ROUNDS", 2); round > 1; round--) stages.Take(before);
@@ -51,10 +56,12 @@ internal sealed class StagesGroup : IBenchmarkGroup
         folder.Delete(true);
     }
 
-    private const string Head = "| stage | times | ms a turn | mean, ms | half within | 99 % within |\n|---|---:|---:|---:|---:|---:|";
+    private const string Head =
+        "| stage | times | ms a turn | mean, ms | half within | 99 % within |\n|---|---:|---:|---:|---:|---:|";
 
     private static int Size(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture,
+            out int value) ? value : usual;
 
     private sealed record Closing(SqliteCaseStore Store) : IDisposable
     {

@@ -29,5 +29,6 @@ internal sealed class StoredGroup : IBenchmarkGroup
     }
 
     private static int Given(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture,
+            out int value) ? value : usual;
 }

@@ -10,7 +10,9 @@ using DxAssistant.Knowledge.Tests.Content;
 
 namespace DxAssistant.Benchmarks.Groups;
 
-/// <summary>Whole conversations over HTTP against the program itself, beside a bare server that only keeps the same events.</summary>
+/// <summary>
+/// Whole conversations over HTTP against the program itself, beside a bare server that only keeps the same events.
+/// </summary>
 /// <remarks><c>DX_SECONDS</c>, <c>DX_PAIRS</c>, <c>DX_WALKS</c> and <c>DX_SEED</c> change the size of a run.</remarks>
 internal sealed class ThroughputGroup : IBenchmarkGroup
 {
@@ -74,15 +76,19 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
     private async Task<string> RowsAsync(Queue<ImmutableArray<RecordedTurn>> walks, int each)
     {
         var folder = Directory.CreateTempSubdirectory("dx-load-");
-        await using var ours = new AssistantTarget(await ServerProcess.StartAsync("--data", Path.Combine(folder.FullName, "cases.db")));
+        await using var ours =
+            new AssistantTarget(await ServerProcess.StartAsync("--data", Path.Combine(folder.FullName, "cases.db")));
         await using var bare = new BareTarget(await ServerProcess.StartAsync(
-            [typeof(ThroughputGroup).Assembly.Location, BareAppender.Command, Path.Combine(folder.FullName, "bare.db")], "Open "));
+            [typeof(ThroughputGroup).Assembly.Location, BareAppender.Command, Path.Combine(folder.FullName, "bare.db")],
+            "Open "));
         var before = Next(walks, HadBefore);
-        foreach (ILoadTarget target in new ILoadTarget[] { ours, bare }) await LoadRun.HaveAsync(target, before, people: 8);
+        foreach (ILoadTarget target in new ILoadTarget[] { ours, bare })
+            await LoadRun.HaveAsync(target, before, people: 8);
         var rows = new StringBuilder();
         foreach (int people in new[] { 1, 32 })
         {
-            ImmutableArray<ImmutableArray<RecordedTurn>>[] sets = [.. Enumerable.Range(0, pairs).Select(_ => Next(walks, each))];
+            ImmutableArray<ImmutableArray<RecordedTurn>>[] sets =
+                [.. Enumerable.Range(0, pairs).Select(_ => Next(walks, each))];
             rows.Append(await PairsAsync(ours, bare, people, TimeSpan.Zero, "new", sets));
             rows.Append(await PairsAsync(ours, bare, people, TimeSpan.Zero, "again", sets));
         }
@@ -91,7 +97,8 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
     }
 
     private async Task<string> PairsAsync(
-        ILoadTarget ours, ILoadTarget bare, int people, TimeSpan pace, string what, ImmutableArray<ImmutableArray<RecordedTurn>>[] sets)
+        ILoadTarget ours, ILoadTarget bare, int people, TimeSpan pace, string what,
+        ImmutableArray<ImmutableArray<RecordedTurn>>[] sets)
     {
         List<Stretch> oursAll = [], bareAll = [];
         foreach (var set in sets)
@@ -102,12 +109,15 @@ internal sealed class ThroughputGroup : IBenchmarkGroup
         }
 
         var (mine, its) = (Stretch.Median(oursAll), Stretch.Median(bareAll));
-        return FormattableString.Invariant($"| {people} | {what} | program | {mine} |\n| {people} | {what} | bare | {its} |\n| {people} | {what} | ratio | {mine.Against(its)} |\n");
+        return FormattableString.Invariant(
+            $"| {people} | {what} | program | {mine} |\n| {people} | {what} | bare | {its} |\n| {people} | {what} | ratio | {mine.Against(its)} |\n");
     }
 
-    private static ImmutableArray<ImmutableArray<RecordedTurn>> Next(Queue<ImmutableArray<RecordedTurn>> walks, int count) =>
+    private static ImmutableArray<ImmutableArray<RecordedTurn>> Next(Queue<ImmutableArray<RecordedTurn>> walks,
+        int count) =>
         [.. Enumerable.Range(0, count).Select(_ => walks.Dequeue())];
 
     private static int Given(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture,
+            out int value) ? value : usual;
 }

@@ -1,6 +1,9 @@
 namespace DxAssistant.Benchmarks.Growing;
 
-/// <summary>What one size of a library costs. Times in milliseconds, memory in megabytes of the managed heap after a full collection.</summary>
+/// <summary>
+/// What one size of a library costs. Times in milliseconds, memory in megabytes of the managed heap after a full
+/// collection.
+/// </summary>
 /// <param name="Compile">Compiling all pages.</param>
 /// <param name="Edit">Compiling again after an edit of one page; median.</param>
 /// <param name="Memory">The compiled library, without its texts of pages.</param>
@@ -10,4 +13,5 @@ namespace DxAssistant.Benchmarks.Growing;
 /// <param name="Tap">A turn in which an answer is tapped, a plan made when one is needed; median.</param>
 /// <param name="SlowestTap">99 of 100 of these took no longer.</param>
 internal sealed record LibraryPoint(
-    int Faults, int Pages, double Compile, double Edit, double Memory, double Index, double IndexMemory, double Words, double Tap, double SlowestTap);
+    int Faults, int Pages, double Compile, double Edit, double Memory, double Index, double IndexMemory, double Words,
+    double Tap, double SlowestTap);

@@ -26,7 +26,8 @@ internal static class LibraryRun
         var (words, taps) = Talk(assistant, faults / SyntheticLibrary.FaultsEach);
         GC.KeepAlive(assistant);
         return new LibraryPoint(
-            faults, folder.Pages.Length, compile, Edit(folder), memory, index, indexMemory, Middle(words), Middle(taps), At(taps, 0.99));
+            faults, folder.Pages.Length, compile, Edit(folder), memory, index, indexMemory, Middle(words), Middle(taps),
+            At(taps, 0.99));
     }
 
     private static double Edit(ContentFolder folder)
@@ -40,7 +41,8 @@ internal static class LibraryRun
         })]);
     }
 
-    // Symptoms from all over the library; the first conversations only make the program have compiled what is used often.
+    // Symptoms from all over the library; the first conversations only make the program have compiled what is used
+    // often.
     private static (List<double> Words, List<double> Taps) Talk(Assistant assistant, int symptoms)
     {
         List<double> words = [], taps = [];
@@ -50,8 +52,11 @@ internal static class LibraryRun
             int symptom = (int)((long)talk * 7919 % symptoms);
             CaseState state = assistant.Take(CaseState.New, new Message("opening", new MessageBody.Opening())).After!;
             state = Take(assistant, state, new MessageBody.Words(SyntheticLibrary.Complaint(symptom)), words);
-            for (int turn = 0; turn < TurnsEach && state is { ClosedHow: null, Question: { Options.IsEmpty: false } question }; turn++)
-                state = Take(assistant, state, new MessageBody.Choice(question.Id, question.Options[talk / 7 % question.Options.Length].Key), taps);
+            for (int turn = 0; turn < TurnsEach
+                && state is { ClosedHow: null, Question: { Options.IsEmpty: false } question }; turn++)
+                state = Take(assistant, state,
+                    new MessageBody.Choice(question.Id, question.Options[talk / 7 % question.Options.Length].Key),
+                    taps);
         }
 
         return (words, taps);
@@ -59,13 +64,16 @@ internal static class LibraryRun
 
     private static CaseState Take(Assistant assistant, CaseState state, MessageBody body, List<double> times)
     {
-        var (turn, milliseconds) = Timed(() => assistant.Take(state, new Message(FormattableString.Invariant($"t{times.Count}"), body)));
+        var (turn, milliseconds) =
+            Timed(() => assistant.Take(state, new Message(FormattableString.Invariant($"t{times.Count}"), body)));
         times.Add(milliseconds);
         return turn.After!;
     }
 
     private static Library Clean(CompileResult result) =>
-        result.Library ?? throw new InvalidOperationException(string.Join('\n', result.Diagnostics.DistinctBy(found => found.Name)));
+        result.Library
+            ?? throw new InvalidOperationException(
+                string.Join('\n', result.Diagnostics.DistinctBy(found => found.Name)));
 
     private static (T Result, double Milliseconds) Timed<T>(Func<T> work)
     {
@@ -78,5 +86,6 @@ internal static class LibraryRun
 
     private static double Middle(List<double> all) => At(all, 0.5);
 
-    private static double At(List<double> all, double share) => all.Order().ElementAt(Math.Min(all.Count - 1, (int)(share * all.Count)));
+    private static double At(List<double> all, double share) =>
+        all.Order().ElementAt(Math.Min(all.Count - 1, (int)(share * all.Count)));
 }

@@ -25,11 +25,17 @@ internal static class LibraryTable
 
             """);
         foreach (var it in points)
-            text.Append(FormattableString.Invariant($"| {it.Faults} | {it.Pages} | {it.Compile:0} | {1000 * it.Compile / it.Pages:0} | {it.Edit:0.0} | {it.Memory:0.0} | {it.Index:0} | {it.IndexMemory:0.0} | {it.Words:0.00} | {it.Tap:0.00} | {it.SlowestTap:0.0} |\n"));
-        text.Append("\nTimes the first row:\n\n| faults | compile | edit | library | ready | words | tap | 99 % of taps |\n|---:|---:|---:|---:|---:|---:|---:|---:|\n");
+            text.Append(
+                FormattableString.Invariant(
+                    $"| {it.Faults} | {it.Pages} | {it.Compile:0} | {1000 * it.Compile / it.Pages:0} | {it.Edit:0.0} | {it.Memory:0.0} | {it.Index:0} | {it.IndexMemory:0.0} | {it.Words:0.00} | {it.Tap:0.00} | {it.SlowestTap:0.0} |\n"));
+        text.Append(
+            "\nTimes the first row:\n\n| faults | compile | edit | library | ready | words | tap | 99 % of taps "
+                + "|\n|---:|---:|---:|---:|---:|---:|---:|---:|\n");
         var one = points[0];
         foreach (var it in points)
-            text.Append(FormattableString.Invariant($"| {it.Faults / one.Faults}× | {it.Compile / one.Compile:0.0} | {it.Edit / one.Edit:0.0} | {it.Memory / one.Memory:0.0} | {it.Index / one.Index:0.0} | {it.Words / one.Words:0.0} | {it.Tap / one.Tap:0.0} | {it.SlowestTap / one.SlowestTap:0.0} |\n"));
+            text.Append(
+                FormattableString.Invariant(
+                    $"| {it.Faults / one.Faults}× | {it.Compile / one.Compile:0.0} | {it.Edit / one.Edit:0.0} | {it.Memory / one.Memory:0.0} | {it.Index / one.Index:0.0} | {it.Words / one.Words:0.0} | {it.Tap / one.Tap:0.0} | {it.SlowestTap / one.SlowestTap:0.0} |\n"));
         return text.Append($"""
 
             `dotnet run -c Release --project tests/Benchmarks -- growth` writes this page; `DX_FAULTS` names the largest size, {points[^1].Faults} here. {begun} At the end: {Machine.Load()}.

@@ -5,7 +5,9 @@ using DxAssistant.Server.Content;
 
 namespace DxAssistant.Benchmarks.Live;
 
-/// <summary>A growing folder written to disk, with the phrases that the conversation needs; goes away when disposed.</summary>
+/// <summary>
+/// A growing folder written to disk, with the phrases that the conversation needs; goes away when disposed.
+/// </summary>
 internal sealed class GrowingFolderOnDisk : IDisposable
 {
     private readonly ContentFolder pages;
@@ -33,7 +35,8 @@ internal sealed class GrowingFolderOnDisk : IDisposable
 
     public void CompileWhole()
     {
-        if (ContentCompiler.Compile(ContentFolderReader.Read(Path)).Library is null) throw new InvalidOperationException("the pages have errors");
+        if (ContentCompiler.Compile(ContentFolderReader.Read(Path)).Library is null)
+            throw new InvalidOperationException("the pages have errors");
     }
 
     public void Dispose() => Directory.Delete(Path, recursive: true);

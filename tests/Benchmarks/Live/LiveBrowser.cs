@@ -16,7 +16,10 @@ internal sealed class LiveBrowser : IDisposable
     public LiveBrowser(Uri address)
     {
         this.address = address;
-        browser = playwright.Chromium.LaunchAsync(new() { ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"] })
+        browser = playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Chromium, Args = ["--no-sandbox", "--disable-gpu", "--disable-dev-shm-usage"],
+        })
             .GetAwaiter().GetResult();
         page = browser.NewPageAsync().GetAwaiter().GetResult();
     }

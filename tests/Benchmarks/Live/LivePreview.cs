@@ -37,9 +37,13 @@ internal sealed class LivePreview : IDisposable
         string shown = browser.GetStringAsync(new Uri($"/api/preview/page?path={page.Path}", UriKind.Relative)).Result;
         string walk = Walk(edit);
         double milliseconds = Stopwatch.GetElapsedTime(saved).TotalMilliseconds;
-        if (!shown.Contains(page.Text.Contains("Push it home.", StringComparison.Ordinal) ? "Push it home." : "Press it home.", StringComparison.Ordinal))
+        if (!shown.Contains(page.Text.Contains("Push it home.", StringComparison.Ordinal)
+            ? "Push it home."
+            : "Press it home.", StringComparison.Ordinal))
             throw new InvalidOperationException("the page shown is not the page saved");
-        return walk.Contains("fan-plug", StringComparison.Ordinal) ? milliseconds : throw new InvalidOperationException(walk);
+        return walk.Contains("fan-plug", StringComparison.Ordinal)
+            ? milliseconds
+            : throw new InvalidOperationException(walk);
     }
 
     public void Dispose()
@@ -52,8 +56,10 @@ internal sealed class LivePreview : IDisposable
 
     private string Walk(int edit)
     {
-        using var asked = new StringContent($"{{\"series\":\"alder-one\",\"symptom\":\"fan-not-turning-{edit}\"}}", Encoding.UTF8, "application/json");
-        using HttpResponseMessage answer = browser.PostAsync(new Uri("/api/preview/walk", UriKind.Relative), asked).Result;
+        using var asked = new StringContent($"{{\"series\":\"alder-one\",\"symptom\":\"fan-not-turning-{edit}\"}}",
+            Encoding.UTF8, "application/json");
+        using HttpResponseMessage answer =
+            browser.PostAsync(new Uri("/api/preview/walk", UriKind.Relative), asked).Result;
         return answer.Content.ReadAsStringAsync().Result;
     }
 

@@ -12,7 +12,8 @@ internal sealed class LiveServer : IDisposable
 
     public LiveServer(string folder)
     {
-        content = LiveContent.Open(folder, Console.Error) ?? throw new InvalidOperationException("the pages have errors");
+        content = LiveContent.Open(folder, Console.Error)
+            ?? throw new InvalidOperationException("the pages have errors");
         content.Watch(TimeProvider.System);
     }
 
@@ -26,7 +27,8 @@ internal sealed class LiveServer : IDisposable
         SpinWait.SpinUntil(() => content.Current.Version != before);
         Turn first = content.Current.Responder.Respond([], new Message("first", new MessageBody.Opening()));
         double turn = Stopwatch.GetElapsedTime(saved).TotalMilliseconds;
-        content.Current.Responder.Respond(first.Events, new Message("second", new MessageBody.Words("the fan does not turn")));
+        content.Current.Responder.Respond(first.Events,
+            new Message("second", new MessageBody.Words("the fan does not turn")));
         return (turn, Stopwatch.GetElapsedTime(saved).TotalMilliseconds);
     }
 

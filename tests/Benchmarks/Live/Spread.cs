@@ -9,8 +9,10 @@ internal sealed record Spread(double Median, double Low, double High, Timing Slo
     {
         Timing[] sorted = [.. runs.OrderBy(run => run.Milliseconds)];
         return new Spread(
-            sorted[sorted.Length / 2].Milliseconds, sorted[sorted.Length / 4].Milliseconds, sorted[sorted.Length * 3 / 4].Milliseconds, sorted[^1]);
+            sorted[sorted.Length / 2].Milliseconds, sorted[sorted.Length / 4].Milliseconds,
+            sorted[sorted.Length * 3 / 4].Milliseconds, sorted[^1]);
     }
 
-    public override string ToString() => FormattableString.Invariant($"{Median:0} ({Low:0}–{High:0}), {Slowest.Milliseconds:0}");
+    public override string ToString() =>
+        FormattableString.Invariant($"{Median:0} ({Low:0}–{High:0}), {Slowest.Milliseconds:0}");
 }

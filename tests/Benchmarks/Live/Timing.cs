@@ -11,5 +11,6 @@ internal readonly record struct Timing(double Milliseconds, Held Held)
         return new Timing(milliseconds, Held.Now() - before);
     }
 
-    public override string ToString() => FormattableString.Invariant($"{Milliseconds:0} / {Held.Waited:0} / {Held.Paused:0}");
+    public override string ToString() =>
+        FormattableString.Invariant($"{Milliseconds:0} / {Held.Waited:0} / {Held.Paused:0}");
 }

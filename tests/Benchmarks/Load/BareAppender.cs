@@ -9,8 +9,10 @@ using Microsoft.Extensions.Logging;
 
 namespace DxAssistant.Benchmarks.Load;
 
-/// <summary>The least a server can do that keeps what it is sent: one address, which appends the lines of its body as events of a stream
-/// and answers once they are on disk. All waiting requests in one transaction, WAL, synchronous FULL.</summary>
+/// <summary>
+/// The least a server can do that keeps what it is sent: one address, which appends the lines of its body as events of
+/// a stream and answers once they are on disk. All waiting requests in one transaction, WAL, synchronous FULL.
+/// </summary>
 internal sealed class BareAppender : IAsyncDisposable
 {
     /// <summary>The word by which this program is told to be that server.</summary>
@@ -27,10 +29,13 @@ internal sealed class BareAppender : IAsyncDisposable
     {
         connection = new SqliteConnection($"Data Source={file};Pooling=False");
         connection.Open();
-        Run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE event (number INTEGER PRIMARY KEY, stream TEXT NOT NULL, sequence INTEGER NOT NULL, body TEXT NOT NULL, UNIQUE (stream, sequence))");
+        Run(
+            "PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE event (number INTEGER PRIMARY KEY, "
+                + "stream TEXT NOT NULL, sequence INTEGER NOT NULL, body TEXT NOT NULL, UNIQUE (stream, sequence))");
         insert = connection.CreateCommand();
         insert.CommandText = "INSERT INTO event (stream, sequence, body) VALUES ($stream, $sequence, $body)";
-        foreach (string name in new[] { "$stream", "$sequence", "$body" }) insert.Parameters.Add(new SqliteParameter(name, null));
+        foreach (string name in new[] { "$stream", "$sequence", "$body" })
+            insert.Parameters.Add(new SqliteParameter(name, null));
         insert.Prepare();
         writing = Task.Run(WriteAllAsync);
     }

@@ -6,7 +6,9 @@ namespace DxAssistant.Benchmarks.Load;
 
 /// <summary>Many people at a time, each sending the turns of one recorded conversation after another.</summary>
 /// <param name="people">How many cases are open at a time.</param>
-/// <param name="pace">How long a person waits after an answer, 0 for not at all; drawn between nothing and twice that.</param>
+/// <param name="pace">
+/// How long a person waits after an answer, 0 for not at all; drawn between nothing and twice that.
+/// </param>
 internal sealed class LoadRun(ImmutableArray<ImmutableArray<RecordedTurn>> walks, int people, TimeSpan pace, int seed)
 {
     // With a pace, people come to different places of their conversations before counting begins.
@@ -19,7 +21,8 @@ internal sealed class LoadRun(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     private long counting;
 
     /// <summary>Has whole conversations that nobody counts.</summary>
-    public static async Task HaveAsync(ILoadTarget target, ImmutableArray<ImmutableArray<RecordedTurn>> walks, int people)
+    public static async Task HaveAsync(ILoadTarget target, ImmutableArray<ImmutableArray<RecordedTurn>> walks,
+        int people)
     {
         var run = new LoadRun(walks, people, TimeSpan.Zero, 0) { counting = long.MaxValue };
         await Task.WhenAll(Enumerable.Range(0, people).Select(_ => run.HaveAllAsync(target)));
@@ -31,7 +34,8 @@ internal sealed class LoadRun(ImmutableArray<ImmutableArray<RecordedTurn>> walks
         latencies.Clear();
         (begun, skipping, counting) = (0, people, long.MaxValue);
         using var end = new CancellationTokenSource();
-        Task[] all = [.. Enumerable.Range(0, people).Select(person => TalkAsync(target, new Random(seed + person), end.Token))];
+        Task[] all =
+            [.. Enumerable.Range(0, people).Select(person => TalkAsync(target, new Random(seed + person), end.Token))];
         while (Volatile.Read(ref skipping) > 0 && !Array.Exists(all, one => one.IsFaulted)) await Task.Delay(20);
         double processor = target.Server.ProcessorSeconds;
         long start = Stopwatch.GetTimestamp();
@@ -66,7 +70,8 @@ internal sealed class LoadRun(ImmutableArray<ImmutableArray<RecordedTurn>> walks
         }
     }
 
-    private async Task HaveAsync(ILoadTarget target, ImmutableArray<RecordedTurn> walk, Func<Task> thinkAsync, CancellationToken end)
+    private async Task HaveAsync(ILoadTarget target, ImmutableArray<RecordedTurn> walk, Func<Task> thinkAsync,
+        CancellationToken end)
     {
         string caseId = await target.OpenAsync();
         long sequence = 3;

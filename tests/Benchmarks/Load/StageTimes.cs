@@ -22,7 +22,8 @@ internal sealed class StageTimes
     {
         int turns = stages["request"].Count;
         return string.Concat(stages.Select(stage => Row(stage.Key, stage.Value, turns)))
-            + string.Create(CultureInfo.InvariantCulture, $"| all | {turns} | {stages.Values.Sum(all => all.Sum()) / turns:0.000} | | | |\n");
+            + string.Create(CultureInfo.InvariantCulture,
+                $"| all | {turns} | {stages.Values.Sum(all => all.Sum()) / turns:0.000} | | | |\n");
     }
 
     private static string Row(string name, List<double> all, int turns)

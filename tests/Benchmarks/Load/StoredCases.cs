@@ -5,11 +5,13 @@ using Microsoft.Data.Sqlite;
 
 namespace DxAssistant.Benchmarks.Load;
 
-/// <summary>What cases cost that lie in the file and that nobody opens: start-up and memory, against an empty file.</summary>
+/// <summary>
+/// What cases cost that lie in the file and that nobody opens: start-up and memory, against an empty file.
+/// </summary>
 internal static class StoredCases
 {
-    // Eight entries of five hundred bytes, as a case has after its first message, copied under other names. Nobody reads them, so that
-    // their hashes are of no account.
+    // Eight entries of five hundred bytes, as a case has after its first message, copied under other names. Nobody
+    // reads them, so that their hashes are of no account.
     private const string Fill = """
         WITH RECURSIVE number(n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM number WHERE n < $cases)
         INSERT INTO event (case_id, sequence, turn_id, at, body, aside, hash)
@@ -50,7 +52,8 @@ internal static class StoredCases
             """);
     }
 
-    private static double Middle(List<(double Start, double Memory)> all, Func<(double Start, double Memory), double> of) =>
+    private static double Middle(List<(double Start, double Memory)> all,
+        Func<(double Start, double Memory), double> of) =>
         all.Skip(1).Select(of).Order().ElementAt((all.Count - 1) / 2);
 
     private static async Task<(double Start, double Memory)> StartAsync(string file)
@@ -66,7 +69,9 @@ internal static class StoredCases
     private static async Task FillAsync(string file, int cases)
     {
         await using (var store = SqliteCaseStore.Open(file, TimeProvider.System))
-            await store.AppendAsync("stored", 0, "t1", [.. Enumerable.Range(0, 8).Select(number => new NoteWritten("ann", new string((char)('a' + number), 400)))]);
+            await store.AppendAsync("stored", 0, "t1",
+                [.. Enumerable.Range(0, 8)
+                    .Select(number => new NoteWritten("ann", new string((char)('a' + number), 400)))]);
         await using var connection = new SqliteConnection($"Data Source={file};Pooling=False");
         await connection.OpenAsync();
         await using var command = connection.CreateCommand();

@@ -38,11 +38,13 @@ internal sealed class TurnStages(Library library, SqliteCaseStore store)
         {
             var message = times.Of("request", () => MessageOf(recorded));
             times.Of("mark", () => store.MarkAsync(id).GetAwaiter().GetResult());
-            var turn = times.Of(message.Body is MessageBody.Words ? "work out words" : "work out taps", () => assistant.Take(state, message));
+            var turn = times.Of(message.Body is MessageBody.Words ? "work out words" : "work out taps",
+                () => assistant.Take(state, message));
             var stored = times.Of("save", () => Append(id, last, recorded.TurnId, turn));
             var before = state;
             state = turn.After!;
-            times.Of("answer", () => JsonSerializer.SerializeToUtf8Bytes(Taken(id, before, stored, turn), ChatJson.Options));
+            times.Of("answer",
+                () => JsonSerializer.SerializeToUtf8Bytes(Taken(id, before, stored, turn), ChatJson.Options));
             last += stored.Length;
         }
     }

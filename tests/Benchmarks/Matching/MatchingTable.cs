@@ -10,13 +10,22 @@ internal static class MatchingTable
     public static string Text(ImmutableArray<MatchingPoint> points)
     {
         var text = new StringBuilder("# Cost of understanding one message as the content grows\n\n");
-        text.Append("Against one plain search (stock English analyzer, BM25, five best) over the same pages in the same run; ");
-        text.Append("`dotnet run -c Release --project tests/Benchmarks -- matching` makes this table. The shipped pages are asked ");
-        text.Append("development phrases; the others are made up, with a fault on each page, two wordings and a body of twenty words. ");
+        text.Append(
+            "Against one plain search (stock English analyzer, BM25, five best) over the same pages in the same run; ");
+        text.Append(
+            "`dotnet run -c Release --project tests/Benchmarks -- matching` makes this table. The shipped pages "
+                + "are asked ");
+        text.Append(
+            "development phrases; the others are made up, with a fault on each page, two wordings and a body of twenty "
+                + "words. ");
         text.Append("Past 512 faults nothing is learnt from the wordings: the search alone ranks.\n\n");
         text.Append("![Time of one message against pages](matching.svg)\n\n");
-        text.Append("Times are by the clock; processor times are the median of rounds in which both took turns, which other work on the machine disturbs least.\n\n");
-        text.Append("| content | pages | one message, µs | plain search, µs | times | ± | processor times | made in, s | in memory, MB |\n");
+        text.Append(
+            "Times are by the clock; processor times are the median of rounds in which both took turns, which other "
+                + "work on the machine disturbs least.\n\n");
+        text.Append(
+            "| content | pages | one message, µs | plain search, µs | times | ± | processor times | made in, s | in "
+                + "memory, MB |\n");
         text.Append("|---|---:|---:|---:|---:|---:|---:|---:|---:|\n");
         foreach (var point in points)
             Row(text, point);

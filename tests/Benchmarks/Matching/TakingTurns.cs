@@ -1,7 +1,9 @@
 namespace DxAssistant.Benchmarks.Matching;
 
-/// <summary>Two pieces of work by turns, and what processor time the one takes against the other. Other work on the machine slows
-/// both alike, so the ratio holds where the clock does not.</summary>
+/// <summary>
+/// Two pieces of work by turns, and what processor time the one takes against the other. Other work on the machine
+/// slows both alike, so the ratio holds where the clock does not.
+/// </summary>
 internal static class TakingTurns
 {
     private const int WarmUp = 20, Rounds = 61;
@@ -12,7 +14,8 @@ internal static class TakingTurns
     {
         var ratios = new List<double>();
         var start = Environment.CpuUsage.TotalTime;
-        for (var round = 0; round < WarmUp + Rounds && (ratios.Count == 0 || Environment.CpuUsage.TotalTime - start < Longest); round++)
+        for (var round = 0; round < WarmUp + Rounds
+            && (ratios.Count == 0 || Environment.CpuUsage.TotalTime - start < Longest); round++)
         {
             var ratio = TimeOf(ours) / TimeOf(plain);
             if (round >= WarmUp || Environment.CpuUsage.TotalTime - start > Longest / 2)

@@ -17,7 +17,9 @@ internal static class GrowthTable
         text.Append("Noisy checks, five access states; made by `planner` of tests/Benchmarks. ");
         text.Append("\"At most\" is the plan's expected minutes over its lower bound: no plan is better by more.\n\n");
         text.Append("![Times the baseline against faults](planner.svg)\n\n");
-        text.Append("| faults | checks | times the baseline | ± | ms in this run | allocated, kB | positions weighed | at most |\n");
+        text.Append(
+            "| faults | checks | times the baseline | ± | ms in this run | allocated, kB | positions weighed | at "
+                + "most |\n");
         text.Append("|---:|---:|---:|---:|---:|---:|---:|---:|\n");
         foreach (var point in points)
             Row(text, point, baseline);

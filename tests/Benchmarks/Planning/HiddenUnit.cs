@@ -6,7 +6,9 @@ using DxAssistant.Graph.Testability;
 
 namespace DxAssistant.Benchmarks.Planning;
 
-/// <summary>A unit with a fault drawn for a case, and what each check will show on it, whenever and by whomever it is done.</summary>
+/// <summary>
+/// A unit with a fault drawn for a case, and what each check will show on it, whenever and by whomever it is done.
+/// </summary>
 internal sealed class HiddenUnit
 {
     private readonly ShippedCase _case;
@@ -27,7 +29,9 @@ internal sealed class HiddenUnit
 
     public string Name => _case.Name;
 
-    /// <summary>Minutes of the whole walk, wrong parts at their price, each step planned anew as a conversation does.</summary>
+    /// <summary>
+    /// Minutes of the whole walk, wrong parts at their price, each step planned anew as a conversation does.
+    /// </summary>
     public double Minutes(IPlanner planner, Dictionary<string, PlannedStep> known)
     {
         List<Evidence> evidence = [];

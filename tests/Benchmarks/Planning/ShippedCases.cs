@@ -8,7 +8,9 @@ using DxAssistant.Knowledge.Tests.Content;
 
 namespace DxAssistant.Benchmarks.Planning;
 
-/// <summary>Every symptom of every series of the shipped pages, as a case begins for the person who may do most.</summary>
+/// <summary>
+/// Every symptom of every series of the shipped pages, as a case begins for the person who may do most.
+/// </summary>
 internal static class ShippedCases
 {
     public static ImmutableArray<ShippedCase> All()
@@ -35,5 +37,6 @@ internal static class ShippedCases
     private static ImmutableHashSet<FaultId> Applicable(Library library, SeriesPage series) =>
         [.. library.Faults.Values.Where(fault => !IsElsewhere(fault.Series, series)).Select(fault => fault.Id)];
 
-    private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) => !only.IsEmpty && !only.Contains(series.Id);
+    private static bool IsElsewhere(ImmutableSortedSet<string> only, SeriesPage series) =>
+        !only.IsEmpty && !only.Contains(series.Id);
 }

@@ -62,7 +62,8 @@ public sealed class BroughtDeskTests : IAsyncDisposable
         await store.AppendAsync("case", log.Length, "job.1", [new NoteWritten("dora", "Caller waits.")]);
 
         Assert.IsType<BroughtAnswer.Taken>(await brought.TakeAsync("case", log.Length, turns, By));
-        Assert.Equal(new BroughtAnswer.Taken((await LogAsync()).Length, 0), await brought.TakeAsync("case", log.Length, turns, By));
+        Assert.Equal(new BroughtAnswer.Taken((await LogAsync()).Length, 0),
+            await brought.TakeAsync("case", log.Length, turns, By));
     }
 
     [Fact]
@@ -97,7 +98,8 @@ public sealed class BroughtDeskTests : IAsyncDisposable
     public async Task Take_EventPutIn_DoesNotFollow()
     {
         var turns = Away([], "opening", Words);
-        var forged = turns.SetItem(3, turns[3] with { Events = turns[3].Events.Insert(1, new AccessReached("isolated-open")) });
+        var forged =
+            turns.SetItem(3, turns[3] with { Events = turns[3].Events.Insert(1, new AccessReached("isolated-open")) });
 
         var answer = await brought.TakeAsync("case", 0, forged, By);
 
@@ -120,7 +122,8 @@ public sealed class BroughtDeskTests : IAsyncDisposable
     public async Task Take_AnswersOfSomebodyElse_AreNotSignedByTheBringer()
     {
         var turns = Away([], "opening", "b4");
-        var toms = turns.SetItem(1, turns[1] with { Events = [.. turns[1].Events.Select(e => e is Said said ? said with { By = "tom" } : e)] });
+        var toms = turns.SetItem(1, turns[1]
+            with { Events = [.. turns[1].Events.Select(e => e is Said said ? said with { By = "tom" } : e)] });
 
         Assert.Equal(new BroughtAnswer.OfAnother("tom"), await brought.TakeAsync("case", 0, toms, "tilda"));
         Assert.Empty(await LogAsync());
@@ -141,12 +144,14 @@ public sealed class BroughtDeskTests : IAsyncDisposable
     public async Task Take_FirstTurnIsNoOpening_DoesNotFollow() =>
         Assert.IsType<BroughtAnswer.DoesNotFollow>(await brought.TakeAsync("case", 0, Away([], null, "b4"), By));
 
-    private async Task<ImmutableArray<CaseEvent>> LogAsync() => [.. (await store.ReadAsync("case")).Select(e => e.Event)];
+    private async Task<ImmutableArray<CaseEvent>> LogAsync() =>
+        [.. (await store.ReadAsync("case")).Select(e => e.Event)];
 
     private static Message MessageOf(BroughtTurn turn) =>
         turn.Events.OfType<Said>().Select(said => new Message(said.TurnId, said.Body, said.By)).Single();
 
-    private static ImmutableArray<BroughtTurn> Away(ImmutableArray<CaseEvent> log, string? opening, params string[] words)
+    private static ImmutableArray<BroughtTurn> Away(ImmutableArray<CaseEvent> log, string? opening,
+        params string[] words)
     {
         var turns = ImmutableArray.CreateBuilder<BroughtTurn>();
         if (opening is not null) Take(new Message(opening, new MessageBody.Opening()));

@@ -265,19 +265,24 @@ public abstract class CaseStoreTests : IAsyncLifetime
     [StoreFact]
     public async Task BlankAsync_JobBesideTheWalk_LosesItsPeopleAndKeepsItsUnit()
     {
-        var unit = new UnitNoted("tom", 1, "tarn-duo", "TD 50", "TD-2309-41725", new DateOnly(2029, 1, 2), "5 Mill Lane");
-        await store.AppendAsync("a", 0, "t1", [unit, new PersonNoted("tom", 1, "owner", "Ann Ottery", "555 01 42"), new NoteWritten("tom", "Ann has a dog.")]);
+        var unit =
+            new UnitNoted("tom", 1, "tarn-duo", "TD 50", "TD-2309-41725", new DateOnly(2029, 1, 2), "5 Mill Lane");
+        await store.AppendAsync("a", 0, "t1",
+            [unit, new PersonNoted("tom", 1, "owner", "Ann Ottery", "555 01 42"),
+                new NoteWritten("tom", "Ann has a dog.")]);
         string hash = (await store.ReadAsync("a"))[^1].Hash;
 
         Assert.Equal(3, await store.BlankAsync("a"));
 
         var log = await store.ReadAsync("a");
         Assert.Equal<CaseEvent>(
-            [unit with { Site = "[removed]" }, new PersonNoted("tom", 1, "owner", "[removed]", "[removed]"), new NoteWritten("tom", "[removed]")],
+            [unit with { Site = "[removed]" }, new PersonNoted("tom", 1, "owner", "[removed]", "[removed]"),
+                new NoteWritten("tom", "[removed]")],
             log.Select(stored => stored.Event));
         Assert.Equal(hash, log[^1].Hash);
         string rows = string.Concat((await store.ReadRowsAsync("a")).Rows);
-        foreach (string words in new[] { "Ottery", "555 01 42", "Mill Lane", "dog" }) Assert.DoesNotContain(words, rows, StringComparison.Ordinal);
+        foreach (string words in new[] { "Ottery", "555 01 42", "Mill Lane", "dog" })
+            Assert.DoesNotContain(words, rows, StringComparison.Ordinal);
     }
 
     [StoreFact]

@@ -8,7 +8,9 @@ namespace DxAssistant.Bot.Tests.Cases;
 /// killed.</summary>
 internal static class Child
 {
-    /// <param name="arguments">The file of cases or how to reach the database, and the number of turns under way at a time.</param>
+    /// <param name="arguments">
+    /// The file of cases or how to reach the database, and the number of turns under way at a time.
+    /// </param>
     public static async Task<int> Main(string[] arguments)
     {
         if (arguments.Length != 2) return 2;

@@ -15,11 +15,14 @@ public sealed class EventJsonTests
     [Fact]
     public void Write_AllThatHappens_IsInTheOneForm()
     {
-        CaseEvent[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(3, seed: 11).SelectMany(walk => walk).SelectMany(turn => turn.Events).Select(EventJson.Read)];
+        CaseEvent[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(3, seed: 11).SelectMany(walk => walk)
+            .SelectMany(turn => turn.Events).Select(EventJson.Read)];
         CaseEvent[] odd =
         [
-            new Said("t", "ann", new MessageBody.Words("é \u2028 \ud83d\ude00 <b>&'\"\\/\u0001")), new SymptomReported("fan", 0.1 + 0.2, "ü", true),
-            new Replied(new Reply([new Segment(SegmentKind.Notice, "«½» 'a'", [new Provenance.Phrase("x")])], null, [new BeliefLine("a", "ä", 1e-7)], "b")),
+            new Said("t", "ann", new MessageBody.Words("é \u2028 \ud83d\ude00 <b>&'\"\\/\u0001")),
+            new SymptomReported("fan", 0.1 + 0.2, "ü", true),
+            new Replied(new Reply([new Segment(SegmentKind.Notice, "«½» 'a'", [new Provenance.Phrase("x")])], null,
+                [new BeliefLine("a", "ä", 1e-7)], "b")),
         ];
         Assert.All(walked.Concat(odd), happened =>
         {
@@ -35,5 +38,6 @@ public sealed class EventJsonTests
     [Theory]
     [InlineData("""{"event":"second-fault-begun"}""")]
     [InlineData("""{"event":"second-fault-begun","carried":{"check":"wheel-look","results":["wheel-look"]}}""")]
-    public void Read_SecondFaultBegun_IsWrittenAsItWasRead(string text) => Assert.Equal(text, EventJson.Write(EventJson.Read(text)));
+    public void Read_SecondFaultBegun_IsWrittenAsItWasRead(string text) =>
+        Assert.Equal(text, EventJson.Write(EventJson.Read(text)));
 }

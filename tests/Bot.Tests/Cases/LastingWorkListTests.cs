@@ -19,12 +19,14 @@ public abstract class LastingWorkListTests : WorkListTests
             string id = Name(number % 25);
             string text = string.Join(' ', random.GetItems(words, 3));
             long last = (await memory.ReadAsync(id)).Length;
-            foreach (var store in new ICaseStore[] { memory, Store }) await store.AppendAsync(id, last, Name(number), [Words("t", text)]);
+            foreach (var store in new ICaseStore[] { memory, Store })
+                await store.AppendAsync(id, last, Name(number), [Words("t", text)]);
         }
 
         foreach (string text in words.Concat(["fa wa", "sn 12", "f", "ét", "0142", "555014233"]))
             Assert.True(
-                await NamesAsync(memory, new WorkQuery(text)) == await NamesAsync(Store, new WorkQuery(text)), $"{text}, seed {seed}");
+                await NamesAsync(memory, new WorkQuery(text)) == await NamesAsync(Store, new WorkQuery(text)),
+                $"{text}, seed {seed}");
     }
 
     // A word of every turn would be gone through for every turn of all cases.
@@ -32,7 +34,8 @@ public abstract class LastingWorkListTests : WorkListTests
     public async Task Append_WordOfEveryTurn_IsIndexedOnceACase()
     {
         foreach (string id in new[] { "a", "b" })
-            for (int turn = 0; turn < 5; turn++) await Store.AppendAsync(id, turn, Name(turn), [Words("t", $"Done. DONE, done {turn}")]);
+            for (int turn = 0; turn < 5; turn++)
+                await Store.AppendAsync(id, turn, Name(turn), [Words("t", $"Done. DONE, done {turn}")]);
 
         Assert.Equal(2, await EntriesAsync("done"));
         Assert.Equal("b a", await NamesAsync(Store, new WorkQuery("done 3")));

@@ -9,11 +9,13 @@ namespace DxAssistant.Bot.Tests.Cases;
 
 public sealed class OwnWordsTests
 {
-    // What is not looked through must hold none: else people's words would stand in what is hashed, and stay there for good.
+    // What is not looked through must hold none: else people's words would stand in what is hashed, and stay there for
+    // good.
     [Fact]
     public void MayBeIn_WherePlacesAreFound_IsTrue()
     {
-        string[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(4, seed: 4).SelectMany(walk => walk).SelectMany(turn => turn.Events)];
+        string[] walked = [.. new WalkRecorder(ShippedContent.Assistant).Record(4, seed: 4).SelectMany(walk => walk)
+            .SelectMany(turn => turn.Events)];
         string[] written = [.. Written.Select(EventJson.Write)];
 
         Assert.All(walked.Concat(written), json =>

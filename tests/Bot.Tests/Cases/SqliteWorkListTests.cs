@@ -20,7 +20,8 @@ public sealed class SqliteWorkListTests : LastingWorkListTests, IDisposable
     public async Task Read_WordsRareOrCommon_FindsTheSame(int few, int many)
     {
         await FillAsync(Store);
-        await using var connection = new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
+        await using var connection =
+            new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
         await connection.OpenAsync();
         foreach (string text in new[] { "water", "water drips", "sn 00", "water gyroscope", "wall water sn", "" })
         {
@@ -35,7 +36,8 @@ public sealed class SqliteWorkListTests : LastingWorkListTests, IDisposable
 
     protected override async Task<long> EntriesAsync(string word)
     {
-        await using var connection = new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
+        await using var connection =
+            new SqliteConnection($"Data Source={folder.File("cases.db")};Mode=ReadOnly;Pooling=False");
         await connection.OpenAsync();
         await using var command = connection.CreateCommand();
         command.CommandText = "SELECT count(*) FROM work_text WHERE work_text MATCH $word";

@@ -61,11 +61,13 @@ public sealed class StandingDeskTests : IAsyncDisposable
     {
         var desk = new CaseDesk(store, () => Shipped.InUse.Responder);
         await desk.OpenAsync("a", "ann");
-        var first = (DeskAnswer.Answered)await desk.TakeAsync("a", new Message("t1", new MessageBody.Words("the fan does not turn")));
+        var first = (DeskAnswer.Answered)await desk.TakeAsync("a",
+            new Message("t1", new MessageBody.Words("the fan does not turn")));
         await desk.TakeAsync("a", new Message("t2", new MessageBody.Words("help")));
         long last = await store.LastAsync("a");
 
-        var again = (DeskAnswer.Answered)await desk.TakeAsync("a", new Message("t1", new MessageBody.Words("the fan does not turn")));
+        var again = (DeskAnswer.Answered)await desk.TakeAsync("a",
+            new Message("t1", new MessageBody.Words("the fan does not turn")));
 
         Assert.True(again.Repeated);
         Assert.Equal(first.Last, again.Last);
@@ -102,9 +104,11 @@ public sealed class StandingDeskTests : IAsyncDisposable
         var log = await store.ReadAsync(answer.CaseId);
         var read = TurnTaken.Of(CaseSheet.Of(answer.CaseId, log, titles), log, turnId);
         Assert.Equal(
-            JsonSerializer.Serialize(read, ChatJson.Options), JsonSerializer.Serialize(TurnTaken.Of(answer, answer.Done!, titles), ChatJson.Options));
+            JsonSerializer.Serialize(read, ChatJson.Options),
+            JsonSerializer.Serialize(TurnTaken.Of(answer, answer.Done!, titles), ChatJson.Options));
     }
 
     private async Task<string> TextAsync(string caseId) => JsonSerializer.Serialize(
-        [.. (await store.ReadAsync(caseId)).Select(stored => stored.Event)], ConversationJson.Default.ImmutableArrayCaseEvent);
+        [.. (await store.ReadAsync(caseId)).Select(stored => stored.Event)],
+        ConversationJson.Default.ImmutableArrayCaseEvent);
 }

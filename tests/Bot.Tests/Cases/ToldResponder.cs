@@ -14,7 +14,8 @@ internal sealed class ToldResponder : IStandingResponder
     /// <summary>The reply it was told to have given last.</summary>
     public string Known { get; private set; } = "";
 
-    public Turn Respond(ImmutableArray<CaseEvent> log, Message message) => Respond(Fold.Apply(CaseState.New, log), message);
+    public Turn Respond(ImmutableArray<CaseEvent> log, Message message) =>
+        Respond(Fold.Apply(CaseState.New, log), message);
 
     public Turn Respond(CaseState state, Message message)
     {

@@ -58,9 +58,11 @@ public abstract class WorkListTests : IAsyncLifetime
     public async Task Search_NothingSaidYet_IsFoundByWhatWasWrittenDownAlone()
     {
         await FillAsync(store);
-        await store.AppendAsync("d", 0, "job", [new Opened("v1"), new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, null)]);
+        await store.AppendAsync("d", 0, "job",
+            [new Opened("v1"), new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, null)]);
 
-        Assert.Equal("", Assert.Single((await store.SearchAsync(new WorkQuery("td2309"))).Lines, line => line.Id == "d").Title);
+        Assert.Equal("",
+            Assert.Single((await store.SearchAsync(new WorkQuery("td2309"))).Lines, line => line.Id == "d").Title);
         Assert.Equal("c b a", await NamesAsync(store, new WorkQuery("")));
     }
 
@@ -72,10 +74,12 @@ public abstract class WorkListTests : IAsyncLifetime
     [InlineData(null, null, null, "Oldest", "a b c")]
     [InlineData(null, null, null, "Series", "b a c")]
     [InlineData(null, null, null, "Fault", "c b a")]
-    public async Task Search_FiltersAndOrder_AreKept(string? series, string? fault, bool? open, string order, string found)
+    public async Task Search_FiltersAndOrder_AreKept(string? series, string? fault, bool? open, string order,
+        string found)
     {
         await FillAsync(store);
-        Assert.Equal(found, await NamesAsync(store, new WorkQuery("", series, fault, open, Enum.Parse<WorkOrder>(order))));
+        Assert.Equal(found,
+            await NamesAsync(store, new WorkQuery("", series, fault, open, Enum.Parse<WorkOrder>(order))));
     }
 
     [StoreTheory]
@@ -86,11 +90,14 @@ public abstract class WorkListTests : IAsyncLifetime
     public async Task Search_PageByPage_IsTheListAndNothingTwice(string order)
     {
         foreach (var (id, series, fault) in new[]
-            { ("a", "wall", "fan"), ("b", null, "fan"), ("c", "duct", null), ("d", "wall", "board"), ("e", null, null), ("f", "wall", "fan"), ("g", "duct", "board") })
+            { ("a", "wall", "fan"), ("b", null, "fan"), ("c", "duct", null), ("d", "wall", "board"), ("e", null, null),
+                ("f", "wall", "fan"), ("g", "duct", "board") })
         {
             await store.AppendAsync(id, 0, "t1", [
                 Words("t1", "water"), .. series is null ? [] : new CaseEvent[] { new SeriesChosen(series) },
-                .. fault is null ? [] : new CaseEvent[] { new Replied(new Reply([], null, [new BeliefLine(fault, fault, 0.6)], null)) },
+                .. fault is null
+                    ? []
+                    : new CaseEvent[] { new Replied(new Reply([], null, [new BeliefLine(fault, fault, 0.6)], null)) },
             ]);
         }
 
@@ -99,7 +106,8 @@ public abstract class WorkListTests : IAsyncLifetime
             var query = new WorkQuery(text, Order: Enum.Parse<WorkOrder>(order));
             string whole = await NamesAsync(store, query);
             Assert.Equal(7, whole.Split(' ').Length);
-            foreach (int limit in new[] { 1, 2, 3, 7 }) Assert.Equal(whole, await PagesAsync(query with { Limit = limit }));
+            foreach (int limit in new[] { 1, 2, 3, 7 })
+                Assert.Equal(whole, await PagesAsync(query with { Limit = limit }));
         }
     }
 
@@ -149,9 +157,14 @@ public abstract class WorkListTests : IAsyncLifetime
 
     protected static async Task FillAsync(ICaseStore store)
     {
-        await store.AppendAsync("a", 0, "t1", [new Opened("v"), Words("t1", "water on the wall, SN-0042"), new SeriesChosen("wall")]);
-        await store.AppendAsync("b", 0, "t1", [Words("t1", "Water drips; SN-0077, phone (555) 01-42"), new SeriesChosen("wall"), new Closed("repaired")]);
-        await store.AppendAsync("c", 0, "t1", [Words("t1", "Ingrid says the fan stands"), new Replied(new Reply([], null, [new BeliefLine("fan-motor", "Fan motor", 0.6)], null)), new RepairVerified("change", "fan-motor", true)]);
+        await store.AppendAsync("a", 0, "t1",
+            [new Opened("v"), Words("t1", "water on the wall, SN-0042"), new SeriesChosen("wall")]);
+        await store.AppendAsync("b", 0, "t1",
+            [Words("t1", "Water drips; SN-0077, phone (555) 01-42"), new SeriesChosen("wall"), new Closed("repaired")]);
+        await store.AppendAsync("c", 0, "t1",
+            [Words("t1", "Ingrid says the fan stands"),
+                new Replied(new Reply([], null, [new BeliefLine("fan-motor", "Fan motor", 0.6)], null)),
+                new RepairVerified("change", "fan-motor", true)]);
         await store.AppendAsync("silent", 0, "t1", [new Opened("v")]);
     }
 

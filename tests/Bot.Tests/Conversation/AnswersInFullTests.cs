@@ -72,7 +72,8 @@ public sealed class AnswersInFullTests
     {
         Walker walker = At("tingle-elsewhere");
         walker.Say(said);
-        Assert.DoesNotContain(walker.State.Results, result => result.Check == "tingle-elsewhere" && result.Outcome == "yes");
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == "tingle-elsewhere"
+            && result.Outcome == "yes");
     }
 
     [Theory]
@@ -99,7 +100,8 @@ public sealed class AnswersInFullTests
         sure.Say("0.2 megohm");
         unsure.Say(said);
         Assert.True(Weight(unsure) < Weight(sure), said);
-        Assert.Contains(unsure.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-reading-doubted")));
+        Assert.Contains(unsure.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-reading-doubted")));
     }
 
     // Common practice, no source: the field shows °F; 77 °C is no air of a room.
@@ -120,14 +122,16 @@ public sealed class AnswersInFullTests
         for (int asked = 0; asked < 3 && walker.Question.Kind == QuestionKind.Check; asked++)
         {
             walker.Say("why");
-            string[] why = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Why).Select(segment => segment.Text)];
+            string[] why = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Why)
+                .Select(segment => segment.Text)];
             Assert.NotEmpty(why);
             Assert.Equal(figures, why.Any(text => text.Any(char.IsAsciiDigit)));
             walker.Tap(walker.Question.Options[^1].Key == "none" ? "none" : walker.Question.Options[0].Key);
         }
     }
 
-    // Common practice, no source: who may have got a shock is told to see a doctor, who smells burning or stands beside water is told what fits that.
+    // Common practice, no source: who may have got a shock is told to see a doctor, who smells burning or stands beside
+    // water is told what fits that.
     [Theory]
     [InlineData("burning smell from the unit", "closed-stop-safe", false)]
     [InlineData("there is smoke coming out", "closed-stop-safe", false)]
@@ -140,7 +144,8 @@ public sealed class AnswersInFullTests
         walker.Send(new MessageBody.Opening());
         walker.Say(said);
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase(caution)));
-        Assert.Equal(doctor, walker.Reply.Segments.Any(segment => segment.From.Contains(new Provenance.Phrase("danger-shock"))));
+        Assert.Equal(doctor,
+            walker.Reply.Segments.Any(segment => segment.From.Contains(new Provenance.Phrase("danger-shock"))));
     }
 
     [Theory]
@@ -170,7 +175,8 @@ public sealed class AnswersInFullTests
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
         walker.Say(said);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-if-danger")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("answer-if-danger")));
         Assert.Empty(walker.State.Results);
     }
 
@@ -181,13 +187,15 @@ public sealed class AnswersInFullTests
         return string.Join(' ', walker.Say(said).Segments.Select(segment => segment.Text));
     }
 
-    private static double Weight(Walker walker) => walker.State.Results.Single(result => result.Check == "unit-insulation").Weights.Max();
+    private static double Weight(Walker walker) =>
+        walker.State.Results.Single(result => result.Check == "unit-insulation").Weights.Max();
 
     // A case at one check, whatever its turn.
     private static Walker At(string check)
     {
         Check page = ShippedContent.Library.Graph.Find(new CheckId(check))!;
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", check == "tingle-elsewhere" ? "shock-from-casing" : "poor-cooling");
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician",
+            check == "tingle-elsewhere" ? "shock-from-casing" : "poor-cooling");
         AccessId access = page.Access.First();
         walker.Note(new AccessReached(access.Value), new StepChosen(StepKind.Check, check, access.Value));
         walker.Say("again");

@@ -23,7 +23,9 @@ public sealed class ConclusionTests
         Walker walker = OverchargeOrAir();
         double likeliest = Assert.Single(walker.Reply.Belief, line => line.Fault == "overcharge").Probability;
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Conclusion
-            && segment.Text.Contains(FormattableString.Invariant($"Too much refrigerant {Math.Round(100 * likeliest)} %"), StringComparison.Ordinal)
+            && segment.Text.Contains(
+                FormattableString.Invariant($"Too much refrigerant {Math.Round(100 * likeliest)} %"),
+                StringComparison.Ordinal)
             && segment.Text.Contains("Air in the circuit", StringComparison.Ordinal)
             && segment.Text.StartsWith("The repair is sure", StringComparison.Ordinal));
     }
@@ -33,10 +35,12 @@ public sealed class ConclusionTests
     [InlineData(0.96, 0.02, true, false, true)]
     [InlineData(0.6, 0.2, false, false, true)]
     [InlineData(0.3, 0.1, false, false, false)]
-    public void CuredFaults_TwoShares_AreNeverSummedUnderOneName(double first, double second, bool found, bool repairAlone, bool likely)
+    public void CuredFaults_TwoShares_AreNeverSummedUnderOneName(double first, double second, bool found,
+        bool repairAlone, bool likely)
     {
         var cured = new CuredFaults(
-            [new RankedFault(new FaultId("overcharge"), first), new RankedFault(new FaultId("non-condensables"), second)], 0.01, WalkSettings.Usual);
+            [new RankedFault(new FaultId("overcharge"), first),
+                new RankedFault(new FaultId("non-condensables"), second)], 0.01, WalkSettings.Usual);
         Assert.Equal((found, repairAlone, likely), (cured.IsFound, cured.IsRepairAloneSure, cured.IsLikely));
     }
 
@@ -56,7 +60,8 @@ public sealed class ConclusionTests
 
     [Fact]
     public void Verdict_OfARefrigerantLine_SaysTheFigureItself() =>
-        Assert.Contains(Spoken(OverchargeOrAir()), segment => segment.From.Contains(new Provenance.Phrase("verdict-figure"))
+        Assert.Contains(Spoken(OverchargeOrAir()),
+            segment => segment.From.Contains(new Provenance.Phrase("verdict-figure"))
             && segment.Text.StartsWith("That makes split 2", StringComparison.Ordinal));
 
     [Fact]
@@ -67,7 +72,8 @@ public sealed class ConclusionTests
         while (walker.Question.Kind != QuestionKind.Repair) fault.Answer(walker);
         Segment[] conclusions = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Conclusion)];
         Assert.StartsWith("Found: Low charge from a leak", Assert.Single(conclusions).Text, StringComparison.Ordinal);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("Find and mend the leak first", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("Find and mend the leak first", StringComparison.Ordinal));
         Assert.Single(Spoken(walker), segment => segment.From.Contains(new Provenance.Phrase("conclusion-proof")));
     }
 
@@ -76,7 +82,9 @@ public sealed class ConclusionTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "refrigerant", "high-pressure-code");
         HiddenFault rest = HiddenFault.Typical("overcharge");
         while (walker.Question.Kind != QuestionKind.Repair && walker.State.ClosedHow is null)
-            if (walker.Question.Kind == QuestionKind.Check && Answers.TryGetValue(walker.Question.Subject, out string? words)) walker.Say(words);
+            if (walker.Question.Kind == QuestionKind.Check
+                && Answers.TryGetValue(walker.Question.Subject, out string? words))
+                walker.Say(words);
             else rest.Answer(walker);
         return walker;
     }

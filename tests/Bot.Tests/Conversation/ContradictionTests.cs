@@ -23,7 +23,8 @@ public sealed class ContradictionTests
             .Any(phrase => phrase.Id is "contradiction" or "contradiction-alone"));
         string[] named = [.. walker.Question.Options.Select(option => option.Key).Where(key => key != "keep")];
         Assert.NotEmpty(named);
-        Segment told = Assert.Single(walker.Reply.Segments, segment => segment.Text.StartsWith("No one fault explains", StringComparison.Ordinal));
+        Segment told = Assert.Single(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("No one fault explains", StringComparison.Ordinal));
         Assert.All(walker.State.Results.Where(result => named.Contains(result.Check)),
             result => Assert.Contains(result.Words, told.Text, StringComparison.Ordinal));
         Assert.Single(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Phrase>()
@@ -50,20 +51,25 @@ public sealed class ContradictionTests
         Check room = Library.Graph.Find(new CheckId("room-sensor-resistance"))!;
         var walker = new Walker(ShippedContent.Assistant, CaseState.New with
         {
-            ContentVersion = Library.Version, Role = "technician", Series = "brenholt-ws", Symptoms = [new ReportedSymptom("poor-cooling", 1, "poor cooling")],
-            Access = room.Access[0].Value, Results = [Seen("coil-look", "iced"), Seen("pipes-at-valves", "thick-frost"), Seen("room-sensor-resistance", "open")],
+            ContentVersion = Library.Version, Role = "technician", Series = "brenholt-ws",
+            Symptoms = [new ReportedSymptom("poor-cooling", 1, "poor cooling")],
+            Access = room.Access[0].Value,
+            Results = [Seen("coil-look", "iced"), Seen("pipes-at-valves", "thick-frost"),
+                Seen("room-sensor-resistance", "open")],
         });
 
         walker.Order(CommandWord.Again);
 
         Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
-        Segment named = Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("contradiction-odd")));
+        Segment named = Assert.Single(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("contradiction-odd")));
         Assert.Contains(Library.Checks[room.Id].Title.Text, named.Text, StringComparison.Ordinal);
 
         Reply why = walker.Order(CommandWord.Why);
         Assert.Single(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-contradiction")));
-        Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-contradiction-without"))
-            && segment.Text.Contains(Library.Checks[room.Id].Title.Text, StringComparison.Ordinal));
+        Assert.Contains(why.Segments, segment =>
+            segment.From.Contains(new Provenance.Phrase("why-contradiction-without"))
+                && segment.Text.Contains(Library.Checks[room.Id].Title.Text, StringComparison.Ordinal));
         Assert.Equal(QuestionKind.Contradiction, walker.Question.Kind);
     }
 
@@ -72,7 +78,8 @@ public sealed class ContradictionTests
     {
         Walker walker = Begin();
         HiddenFault other = HiddenFault.Typical("indoor-fan-motor-failed");
-        for (int turn = 0; turn < MostTurns && walker.State.ClosedHow is null && walker.Question.Kind != QuestionKind.Contradiction; turn++)
+        for (int turn = 0; turn < MostTurns && walker.State.ClosedHow is null
+            && walker.Question.Kind != QuestionKind.Contradiction; turn++)
             if (walker.Question.Kind == QuestionKind.Check) walker.Tap(LeastLikely(walker));
             else other.Answer(walker);
         return walker;
@@ -88,7 +95,8 @@ public sealed class ContradictionTests
     private static SeenResult Seen(string check, string outcome)
     {
         Check node = Library.Graph.Find(new CheckId(check))!;
-        return new SeenResult(check, outcome, [.. node.Outcomes.Select(one => one.Value == outcome ? 1.0 : 0.0)], null, outcome, []);
+        return new SeenResult(check, outcome, [.. node.Outcomes.Select(one => one.Value == outcome ? 1.0 : 0.0)], null,
+            outcome, []);
     }
 
     private static Walker Begin()

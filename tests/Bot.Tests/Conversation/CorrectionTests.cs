@@ -26,7 +26,8 @@ public sealed class CorrectionTests
         Assert.Equal(access, walker.State.Access);
     }
 
-    // What comes next is worked out again: the filter that is full of dust after all is washed before anything else is looked at.
+    // What comes next is worked out again: the filter that is full of dust after all is washed before anything else is
+    // looked at.
     [Fact]
     public void EarlierResult_NamedWithAnotherAnswer_StepIsChosenAnew()
     {
@@ -147,7 +148,8 @@ public sealed class CorrectionTests
     {
         Walker walker = Begin();
         walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("start over", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("start over", StringComparison.Ordinal));
         Assert.Equal("brenholt-ws", walker.State.Series);
     }
 
@@ -165,7 +167,8 @@ public sealed class CorrectionTests
     public void VoltageMisread_OnTheWayToASafeState_TakesTheStepBack()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
-        for (int step = 0; step < 12 && walker.Question is { Kind: QuestionKind.Access, Fields.IsEmpty: true }; step++) walker.Say("done");
+        for (int step = 0; step < 12 && walker.Question is { Kind: QuestionKind.Access, Fields.IsEmpty: true }; step++)
+            walker.Say("done");
         walker.Say("0.3 V");
         walker.Say("i misread, it was 230 V");
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);

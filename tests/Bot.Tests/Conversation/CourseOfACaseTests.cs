@@ -80,7 +80,8 @@ public sealed class CourseOfACaseTests
         Reply reply = walker.Order(CommandWord.Why);
         Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-check")));
         Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("why-runner-up")));
-        Assert.Equal(walker.Question.Options.Length, reply.Segments.Count(segment => segment.From.Contains(new Provenance.Phrase("why-answer"))));
+        Assert.Equal(walker.Question.Options.Length,
+            reply.Segments.Count(segment => segment.From.Contains(new Provenance.Phrase("why-answer"))));
     }
 
     [Fact]
@@ -118,7 +119,8 @@ public sealed class CourseOfACaseTests
         walker.Send(new MessageBody.Opening());
         walker.Say("code J9");
         Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-code-elsewhere")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-code-elsewhere")));
     }
 
     [Fact]
@@ -139,7 +141,8 @@ public sealed class CourseOfACaseTests
         CaseState state = Fold.Apply(CaseState.New,
         [
             new StepChosen(StepKind.Check, "room-sensor-resistance", "isolated-open"),
-            new ReadingsGiven("room-sensor-resistance", [new GivenReading("temperature", "number", 24, "degC", "24 C")]),
+            new ReadingsGiven("room-sensor-resistance",
+                [new GivenReading("temperature", "number", 24, "degC", "24 C")]),
             new StepChosen(StepKind.Check, "coil-sensor-resistance", "isolated-open"),
         ]);
         Assert.Empty(state.Given);
@@ -163,7 +166,8 @@ public sealed class CourseOfACaseTests
 
     // One lamp of two fits several codes, and even where it fits one, the other lamp has not been told.
     [Theory]
-    [InlineData("ostvik lc, red blinks 3 times", "lamps|green 1, red 3", "lamps|green 2, red 3", "lamps|green 4, red 3")]
+    [InlineData("ostvik lc, red blinks 3 times", "lamps|green 1, red 3", "lamps|green 2, red 3",
+        "lamps|green 4, red 3")]
     [InlineData("ostvik lc, green blinks 5 times", "lamps|green 5, red 2")]
     [InlineData("ostvik lc, 2 blinks pause 3 blinks", "lamps|green 2, red 3", "lamps|green 3, red 2")]
     public void BlinkCode_OfOneLampOfTwo_IsAskedBack(string text, params string[] codes)
@@ -183,7 +187,8 @@ public sealed class CourseOfACaseTests
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
         walker.Say("ostvik lc green 5 red 5");
-        Assert.Contains(walker.Reply.Segments, said => said.Text.Contains("no code green 5, red 5", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            said => said.Text.Contains("no code green 5, red 5", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -235,7 +240,8 @@ public sealed class CourseOfACaseTests
 
     private static Walker AtRoomSensor()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         Assert.Equal("indoor-sensor-plugs", walker.Question.Subject);
         walker.Tap("home");
         Assert.Equal("room-sensor-resistance", walker.Question.Subject);
@@ -274,7 +280,8 @@ public sealed class CourseOfACaseTests
         walker.Say("filter is dirty and the fan wheel is dirty");
         walker.Tap("yes");
         Assert.Equal((QuestionKind.Repair, "wash-filter"), (walker.Question.Kind, walker.Question.Subject));
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("conclusion-beside")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("conclusion-beside")));
         walker.Tap("done");
         walker.Tap("yes");
         Assert.Null(walker.Log.OfType<RepairVerified>().Single().InQuestion);
@@ -310,8 +317,10 @@ public sealed class CourseOfACaseTests
         for (int turn = 0; turn < 20 && walker.State.ClosedHow is null; turn++)
             if (walker.Question.Kind == QuestionKind.Repair) walker.Order(CommandWord.Skip);
             else walker.Tap(walker.Question.Subject == "filter-look" ? "blocked" : walker.Question.Options[0].Key);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-undone")));
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-owner-done")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-undone")));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-owner-done")));
     }
 
     [Fact]
@@ -323,6 +332,7 @@ public sealed class CourseOfACaseTests
         walker.Say("OL");
         walker.Order(CommandWord.Skip);
         Assert.NotEqual(QuestionKind.Access, walker.Question.Kind);
-        Assert.DoesNotContain(walker.Log.OfType<AccessReached>(), reached => reached.Access is "closed-running" or "open-running");
+        Assert.DoesNotContain(walker.Log.OfType<AccessReached>(), reached => reached.Access is "closed-running"
+            or "open-running");
     }
 }

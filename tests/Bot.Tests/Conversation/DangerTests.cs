@@ -49,7 +49,8 @@ public sealed class DangerTests
     {
         Walker walker = Opened();
         walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(caution, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution
+            && segment.Text.Contains(caution, StringComparison.Ordinal));
         Assert.Equal(QuestionKind.Role, walker.Question.Kind);
     }
 
@@ -67,7 +68,8 @@ public sealed class DangerTests
         if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
         Assert.Contains(walker.State.Symptoms, known => known.Symptom == "burning-smell");
         // What is only asked, like a storm before, may come first; it can be asked at a dead unit too.
-        Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+        Assert.Contains(new AccessId("isolated-open"),
+            ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
     }
 
     [Theory]
@@ -78,11 +80,13 @@ public sealed class DangerTests
     {
         Walker walker = Opened();
         walker.Say(words);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(caution, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution
+            && segment.Text.Contains(caution, StringComparison.Ordinal));
         walker.Tap("technician");
         walker.Tap("brenholt-ws");
         // What no fault explains together with the danger comes after it.
-        Assert.True(walker.State.Symptoms.Any(known => known.Symptom == symptom) || walker.State.PutOff.Contains(symptom));
+        Assert.True(walker.State.Symptoms.Any(known => known.Symptom == symptom)
+            || walker.State.PutOff.Contains(symptom));
         Assert.NotEqual(QuestionKind.First, walker.Question.Kind);
     }
 
@@ -95,7 +99,8 @@ public sealed class DangerTests
         walker.Tap("brenholt-ws");
         Assert.Equal(QuestionKind.Told, walker.Question.Kind);
         string added = walker.Question.Options.First(option => option.Label.EndsWith(
-            ShippedContent.Library.Symptoms[new SymptomId("indoor-fan-not-turning")].Title.Text, StringComparison.Ordinal)).Key;
+            ShippedContent.Library.Symptoms[new SymptomId("indoor-fan-not-turning")].Title.Text,
+            StringComparison.Ordinal)).Key;
         walker.Tap(added);
         walker.Tap("yes");
         Assert.Contains(walker.State.Symptoms, known => known.Symptom == "indoor-fan-not-turning");
@@ -118,7 +123,8 @@ public sealed class DangerTests
         // What is only asked, like a storm before, may come first; it can be asked at a dead unit too.
         while (walker.Question.Kind == QuestionKind.Check)
         {
-            Assert.Contains(new AccessId("isolated-open"), ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
+            Assert.Contains(new AccessId("isolated-open"),
+                ShippedContent.Library.Graph.Find(new CheckId(walker.State.Step!.Id))!.Access);
             walker.Tap(walker.Question.Options[0].Key);
         }
 
@@ -146,7 +152,8 @@ public sealed class DangerTests
         walker.Say(words);
         if (walker.Question.Kind != QuestionKind.Closed) walker.Tap(walker.Question.Options[0].Key);
         Assert.Equal("book", walker.State.ClosedHow);
-        Assert.Contains(walker.State.LastReply!.Segments, segment => segment.Text.Contains(caution, StringComparison.Ordinal));
+        Assert.Contains(walker.State.LastReply!.Segments,
+            segment => segment.Text.Contains(caution, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -154,7 +161,8 @@ public sealed class DangerTests
     {
         Walker walker = Opened();
         walker.Say("technician, brenholt ws, I get a shock off the outdoor casing");
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Page>().Any(from => from.Path.Contains("live-casing", StringComparison.Ordinal)));
+        Assert.Contains(walker.Reply.Segments, segment => segment.From.OfType<Provenance.Page>()
+            .Any(from => from.Path.Contains("live-casing", StringComparison.Ordinal)));
     }
 
     [Theory]
@@ -179,7 +187,8 @@ public sealed class DangerTests
         walker.Say("smoke coming out of the indoor unit");
         walker.Tap("owner");
         Assert.Equal("book", walker.State.ClosedHow);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("Stop here.", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("Stop here.", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -278,7 +287,8 @@ public sealed class DangerTests
     {
         Walker walker = Opened();
         walker.Say("Burning smell or smoke: keep away");
-        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution && segment.Text.Contains(Fire, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution
+            && segment.Text.Contains(Fire, StringComparison.Ordinal));
     }
 
     // Another caller may follow: what a technician may do is asked for anew.
@@ -298,7 +308,8 @@ public sealed class DangerTests
     [InlineData("closed-running")]
     [InlineData("gauges-on")]
     public void Supply_BeforeItComesOn_EveryPlugIsBack(string access) => Assert.Contains(
-        ShippedContent.Library.Access[new AccessId(access)].Steps, step => step.Do.Text.Contains("plug and lead", StringComparison.Ordinal));
+        ShippedContent.Library.Access[new AccessId(access)].Steps,
+        step => step.Do.Text.Contains("plug and lead", StringComparison.Ordinal));
 
     [Fact]
     public void Danger_InTheMiddleOfATechniciansWalk_IsSaidOnceAndTheStepStands()
@@ -329,7 +340,8 @@ public sealed class DangerTests
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
         walker.Say(words);
-        Assert.Equal(isDanger, walker.Reply.Segments.Any(segment => segment.Text.StartsWith(Fire, StringComparison.Ordinal)));
+        Assert.Equal(isDanger,
+            walker.Reply.Segments.Any(segment => segment.Text.StartsWith(Fire, StringComparison.Ordinal)));
     }
 
     // What is told by mistake is taken back, but not without a word.
@@ -340,8 +352,10 @@ public sealed class DangerTests
         walker.Say("water drips onto the socket");
         Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
         walker.Say("back");
-        Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
+        Assert.Single(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
         walker.Say("back");
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-taken-back-danger")));
     }
 }

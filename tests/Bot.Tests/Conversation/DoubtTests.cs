@@ -42,12 +42,14 @@ public sealed class DoubtTests
         walker.Tap("veldarn-nord");
         if (walker.Question.Kind == QuestionKind.Told) walker.Tap("yes");
         if (walker.Question.Kind == QuestionKind.Role) walker.Tap("refrigerant");
-        for (int turn = 0; walker.State.ClosedHow is null && turn < 200 && walker.Question.Kind != QuestionKind.Doubt; turn++) Unit.Answer(walker);
+        for (int turn = 0; walker.State.ClosedHow is null && turn < 200
+            && walker.Question.Kind != QuestionKind.Doubt; turn++) Unit.Answer(walker);
         Assert.True(walker.Question is { Kind: QuestionKind.Doubt, Subject: "poor-cooling" }, Told(walker));
         return walker;
     }
 
     private static string Title(string symptom) => ShippedContent.Library.Symptoms[new SymptomId(symptom)].Title.Text;
 
-    private static string Told(Walker walker) => string.Join(" → ", walker.Log.OfType<StepChosen>().Select(chosen => chosen.Id)) + ": " + walker.State.ClosedHow;
+    private static string Told(Walker walker) =>
+        string.Join(" → ", walker.Log.OfType<StepChosen>().Select(chosen => chosen.Id)) + ": " + walker.State.ClosedHow;
 }

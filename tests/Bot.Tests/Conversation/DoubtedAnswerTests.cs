@@ -29,7 +29,8 @@ public sealed class DoubtedAnswerTests
         double trusted = ShippedContent.Library.Settings.DoubtTrusted;
         Assert.Equal(trusted + (1 - trusted) / 2, result.Weights.Max(), 1e-12);
         Assert.Equal(1, result.Weights.Sum(), 1e-12);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("understood-answer-doubted")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("understood-answer-doubted")));
         Assert.EndsWith("(not certain)", result.Words, StringComparison.Ordinal);
     }
 
@@ -70,7 +71,8 @@ public sealed class DoubtedAnswerTests
     [InlineData("poor-cooling", "owner", "danger-signs", "i think none of these")]
     [InlineData("shock-from-casing", "technician", "tingle-elsewhere", "maybe only the unit")]
     [InlineData("shock-from-casing", "technician", "tingle-elsewhere", "i think only the unit tingles")]
-    public void Answer_WithDoubt_WhereDangerIsAskedFor_IsNoHalfOne(string symptom, string role, string check, string said)
+    public void Answer_WithDoubt_WhereDangerIsAskedFor_IsNoHalfOne(string symptom, string role, string check,
+        string said)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", role, symptom);
         Assert.Equal(check, walker.Question.Subject);
@@ -99,5 +101,6 @@ public sealed class DoubtedAnswerTests
         return walker;
     }
 
-    private static double Blocked(Walker walker) => new CaseView(ShippedContent.Library, walker.State).Belief.ProbabilityOf(new FaultId("filter-blocked"));
+    private static double Blocked(Walker walker) =>
+        new CaseView(ShippedContent.Library, walker.State).Belief.ProbabilityOf(new FaultId("filter-blocked"));
 }

@@ -31,7 +31,8 @@ public sealed class DoubtedReadingTests
         Walker walker = At("brenholt-ws", "high-pressure-code", "high-side-pressure", "gauges-on", "cooling");
         Reply reply = walker.Say(said);
         Assert.DoesNotContain(walker.State.Results, result => result.Check == "high-side-pressure");
-        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("pattern-too-far-apart")));
+        Assert.Contains(reply.Segments, segment =>
+            segment.From.Contains(new Provenance.Phrase("pattern-too-far-apart")));
         Assert.Equal("high-side-pressure", walker.Question.Subject);
     }
 
@@ -47,13 +48,15 @@ public sealed class DoubtedReadingTests
     [Fact]
     public void Compressor_LowToAColdShell_IsWarmedAndMeasuredAgainBeforeItIsChanged()
     {
-        WalkRecord walk = HiddenFault.Typical("compressor-grounded").Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "trips-breaker"));
+        WalkRecord walk = HiddenFault.Typical("compressor-grounded")
+            .Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "trips-breaker"));
         Assert.InRange(walk.Steps.IndexOf("compressor-insulation-warm"), 1, walk.Steps.IndexOf("replace-compressor"));
         Assert.True(walk.Steps.IndexOf("compressor-insulation") < walk.Steps.IndexOf("compressor-insulation-warm"));
     }
 
     private static double Share(string fault, CaseState state) =>
-        new CaseView(ShippedContent.Library, state).Belief.Ranked.Single(ranked => ranked.Id == new FaultId(fault)).Probability;
+        new CaseView(ShippedContent.Library,
+            state).Belief.Ranked.Single(ranked => ranked.Id == new FaultId(fault)).Probability;
 
     private static Walker At(string series, string symptom, string check, string access, string? mode = null)
     {

@@ -14,7 +14,8 @@ public sealed class EarlyReadingTests
         walker.Order(CommandWord.Skip);
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);
         walker.Say("2.1k at 24C");
-        Segment told = Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-reading-left-out")));
+        Segment told = Assert.Single(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-reading-left-out")));
         Assert.Contains("Resistance of the room air sensor", told.Text, StringComparison.Ordinal);
         walker.Say("resistance of the room air sensor 2.1k at 24C");
         Assert.Equal(QuestionKind.Told, walker.Question.Kind);
@@ -27,12 +28,14 @@ public sealed class EarlyReadingTests
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
         walker.Say("2.1k at 24C");
-        Assert.Single(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-reading-early")));
+        Assert.Single(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-reading-early")));
     }
 
     private static Walker AtResistance()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         walker.Tap("home");
         Assert.Equal((QuestionKind.Check, "room-sensor-resistance"), (walker.Question.Kind, walker.Question.Subject));
         return walker;

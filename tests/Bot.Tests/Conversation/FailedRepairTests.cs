@@ -6,7 +6,10 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>A repair that did not cure rules its fault out; work that did not hold says nothing, and what a repair changed is measured anew.</summary>
+/// <summary>
+/// A repair that did not cure rules its fault out; work that did not hold says nothing, and what a repair changed is
+/// measured anew.
+/// </summary>
 public sealed class FailedRepairTests
 {
     private const string Repair = "repair-leak-and-charge", Fault = "undercharge-leak";
@@ -28,7 +31,8 @@ public sealed class FailedRepairTests
         Assert.Equal(changed, walker.State.Outdated.Select(result => result.Check));
         // A second leak or a wrong weight is not ruled out, only unlikely.
         Assert.InRange(Belief(walker).ProbabilityOf(new FaultId(Fault)), 0.001, believed / 2);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("results-outdated")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("results-outdated")));
         Assert.Contains(changed, check => AskedLater(walker, check));
     }
 
@@ -48,12 +52,14 @@ public sealed class FailedRepairTests
     {
         Walker walker = AtVerification();
         walker.Tap("no");
-        var once = (Graph.Evidence.RepairFailed)new CaseView(ShippedContent.Library, walker.State).Evidence.Single(evidence => evidence is Graph.Evidence.RepairFailed);
+        var once = (Graph.Evidence.RepairFailed)new CaseView(ShippedContent.Library,
+            walker.State).Evidence.Single(evidence => evidence is Graph.Evidence.RepairFailed);
         // The setting may be from 0 to 0.5; at 0 or 1 the square would be the same.
         Assert.InRange(once.NotHeld, 0.001, 0.5);
         Assert.Equal(ShippedContent.Library.Settings.NotHeld, once.NotHeld, 12);
         CaseState twice = Fold.Apply(walker.State, new RepairVerified(Repair, Fault, false));
-        Assert.Equal(once.NotHeld * once.NotHeld, FailedWork.Says(ShippedContent.Library, twice, new RepairId(Repair)).NotHeld, 12);
+        Assert.Equal(once.NotHeld * once.NotHeld,
+            FailedWork.Says(ShippedContent.Library, twice, new RepairId(Repair)).NotHeld, 12);
     }
 
     [Theory]
@@ -118,7 +124,8 @@ public sealed class FailedRepairTests
     [Fact]
     public void Verify_WaterLeaksAgain_IsNotCured()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "water-dripping-indoor");
+        Walker walker =
+            new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "water-dripping-indoor");
         To(walker, "drain-blocked", QuestionKind.Verify);
         walker.Say("it still leaks");
         Assert.False(Assert.Single(walker.State.Repairs).Works);
@@ -134,7 +141,8 @@ public sealed class FailedRepairTests
 
     private static void To(Walker walker, string fault, QuestionKind kind)
     {
-        for (int turn = 0; turn < MostTurns && walker.Question.Kind != kind; turn++) HiddenFault.Typical(fault).Answer(walker);
+        for (int turn = 0; turn < MostTurns && walker.Question.Kind != kind; turn++)
+            HiddenFault.Typical(fault).Answer(walker);
         Assert.Equal(kind, walker.Question.Kind);
     }
 
@@ -152,7 +160,8 @@ public sealed class FailedRepairTests
 
     private static IEnumerable<string> Measured(Walker walker) => walker.State.Results.Select(result => result.Check);
 
-    private static bool Changed(string check) => ShippedContent.Library.Repairs[new RepairId(Repair)].Changes.Contains(new CheckId(check));
+    private static bool Changed(string check) =>
+        ShippedContent.Library.Repairs[new RepairId(Repair)].Changes.Contains(new CheckId(check));
 
     private static Graph.Belief Belief(Walker walker) => new CaseView(ShippedContent.Library, walker.State).Belief;
 }

@@ -64,7 +64,8 @@ public sealed class FewWordsTests
         Walker walker = Asked(check);
         walker.Say(words);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal
-            || segment.From.OfType<Provenance.Page>().Any(page => page.Path.Contains("refusals", StringComparison.Ordinal)));
+            || segment.From.OfType<Provenance.Page>()
+                .Any(page => page.Path.Contains("refusals", StringComparison.Ordinal)));
     }
 
     private static Walker Asked(string check)
@@ -96,7 +97,8 @@ public sealed class FewWordsTests
     {
         Walker walker = Asked(check);
         walker.Say(words);
-        Assert.All(walker.State.Results.Where(result => result.Check == check), result => Assert.Equal(sound, result.Outcome));
+        Assert.All(walker.State.Results.Where(result => result.Check == check),
+            result => Assert.Equal(sound, result.Outcome));
     }
 
     // "Locked" is an answer where something is to be locked, and nowhere else.
@@ -117,7 +119,8 @@ public sealed class FewWordsTests
     {
         Walker walker = ToLockOut();
         walker.Say("done");
-        Assert.Contains("Lock it", walker.Question.Text + string.Concat(walker.Reply.Segments.Select(segment => segment.Text)), StringComparison.Ordinal);
+        Assert.Contains("Lock it", walker.Question.Text
+            + string.Concat(walker.Reply.Segments.Select(segment => segment.Text)), StringComparison.Ordinal);
         walker.Say(words);
         Assert.Equal(2, walker.State.Approach!.Done);
     }
@@ -125,8 +128,10 @@ public sealed class FewWordsTests
     private static Walker ToLockOut()
     {
         const int most = 20;
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "compressor-start-code");
-        for (int turn = 0; walker.Question.Kind != QuestionKind.Access && turn < most; turn++) walker.Tap(walker.Question.Options[^1].Key);
+        Walker walker =
+            new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "compressor-start-code");
+        for (int turn = 0; walker.Question.Kind != QuestionKind.Access && turn < most; turn++)
+            walker.Tap(walker.Question.Options[^1].Key);
         Assert.Equal(QuestionKind.Access, walker.Question.Kind);
         return walker;
     }

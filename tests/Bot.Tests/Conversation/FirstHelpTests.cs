@@ -4,7 +4,9 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Whoever is hurt or in danger is helped before anything else, and nobody is frightened for nothing.</summary>
+/// <summary>
+/// Whoever is hurt or in danger is helped before anything else, and nobody is frightened for nothing.
+/// </summary>
 public sealed class FirstHelpTests
 {
     private const string Gas = "light no flame and touch no switch";
@@ -37,7 +39,8 @@ public sealed class FirstHelpTests
     {
         Walker walker = Opened();
         walker.Say(words);
-        Assert.StartsWith(caution, walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Caution).Text, StringComparison.Ordinal);
+        Assert.StartsWith(caution, walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Caution).Text,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -77,7 +80,8 @@ public sealed class FirstHelpTests
     {
         Walker walker = Opened();
         walker.Say("I smell gas and I feel dizzy");
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("at the breaker", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.Contains("at the breaker", StringComparison.Ordinal));
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("fresh air", StringComparison.Ordinal));
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
     }

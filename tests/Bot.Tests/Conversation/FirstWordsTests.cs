@@ -19,7 +19,8 @@ public sealed class FirstWordsTests
     {
         Walker walker = Said(words);
         Assert.Null(walker.State.Code);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("No unit I know shows", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("No unit I know shows", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -97,7 +98,8 @@ public sealed class FirstWordsTests
     [InlineData("maybe its making a noise", 0.7, false)]
     [InlineData("its making a noise now and then", 1, true)]
     [InlineData("its making a noise", 1, false)]
-    public void Manner_OfTheComplaint_CountsForTheSymptomThatIsChosen(string words, double confidence, bool comesAndGoes)
+    public void Manner_OfTheComplaint_CountsForTheSymptomThatIsChosen(string words, double confidence,
+        bool comesAndGoes)
     {
         Walker walker = Said(words);
         walker.Say("outdoor unit");
@@ -114,8 +116,11 @@ public sealed class FirstWordsTests
         Walker walker = Said(words);
         Assert.Equal("high-pressure-code", Assert.Single(walker.State.Symptoms).Symptom);
         Assert.Equal(mode, walker.State.Mode);
-        Assert.Equal(mode is not null, walker.Reply.Segments.Any(said => said.From.Contains(new Provenance.Phrase("understood-mode"))));
-        Assert.Equal(isAskedInHeating, new CaseView(ShippedContent.Library, walker.State).IsFor(ShippedContent.Library.Checks[new("temperature-split-heating")]));
+        Assert.Equal(mode is not null,
+            walker.Reply.Segments.Any(said => said.From.Contains(new Provenance.Phrase("understood-mode"))));
+        Assert.Equal(isAskedInHeating,
+            new CaseView(ShippedContent.Library,
+                walker.State).IsFor(ShippedContent.Library.Checks[new("temperature-split-heating")]));
     }
 
     [Theory]
@@ -190,7 +195,8 @@ public sealed class FirstWordsTests
     {
         Walker walker = Said("THIS IS THE THIRD TIME IM CALLING THE DAMN THING IS DRIPPING ON MY BED");
         Assert.Equal("water-dripping-indoor", Assert.Single(walker.State.Symptoms).Symptom);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("That sounds like", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("That sounds like", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -198,7 +204,8 @@ public sealed class FirstWordsTests
     {
         Walker walker = Said("air not cold. gas finish. need refill gas?");
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Cools poorly", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("Cools poorly", StringComparison.Ordinal));
         Assert.Equal(QuestionKind.Series, walker.Question.Kind);
     }
 
@@ -222,7 +229,8 @@ public sealed class FirstWordsTests
     {
         Walker walker = Said("breaker trips instantly when outdoor unit starts");
         Assert.Equal("trips-breaker", Assert.Single(walker.State.Symptoms).Symptom);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("Not used", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("Not used", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -239,7 +247,8 @@ public sealed class FirstWordsTests
     public void Voltage_ThatNoSupplyHas_IsAskedBackUnlessItsUnitIsSaid(string words, bool asked)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "technician", "unit-dead");
-        for (int turn = 0; turn < 60 && !walker.Question.Subject.StartsWith("supply-line", StringComparison.Ordinal); turn++)
+        for (int turn = 0; turn < 60
+            && !walker.Question.Subject.StartsWith("supply-line", StringComparison.Ordinal); turn++)
             if (walker.Question.Kind == QuestionKind.Access) walker.MakeSafe();
             else walker.Order(CommandWord.Skip);
         Assert.Equal("supply-line", walker.Question.Subject);

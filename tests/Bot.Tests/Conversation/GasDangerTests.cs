@@ -16,7 +16,8 @@ public sealed class GasDangerTests
     {
         Walker walker = Opened();
         walker.Say("gas smell");
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
         walker.Tap("owner");
         Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
     }
@@ -84,7 +85,8 @@ public sealed class GasDangerTests
         Walker walker = Opened();
         walker.Say("gas smell and a burning smell");
         Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.Contains("switch the unit off", StringComparison.Ordinal));
     }
 
     // To switch off where gas may be is wrong, and so is to speak of brazing to who smells it.

@@ -5,7 +5,9 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Words that deny the trouble itself are noticed; what sounds like a denial and is a complaint is none.</summary>
+/// <summary>
+/// Words that deny the trouble itself are noticed; what sounds like a denial and is a complaint is none.
+/// </summary>
 public sealed class GoneTroubleTests
 {
     [Theory]
@@ -24,7 +26,8 @@ public sealed class GoneTroubleTests
         Assert.Equal("watch", walker.State.ClosedHow);
         Assert.Contains(end.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-gone")));
         Assert.Contains(end.Segments, segment => segment.Kind == SegmentKind.Advice
-            && segment.From.OfType<Provenance.Page>().Any(page => page.Path.EndsWith("watch-and-record.md", StringComparison.Ordinal)));
+            && segment.From.OfType<Provenance.Page>()
+                .Any(page => page.Path.EndsWith("watch-and-record.md", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -55,7 +58,8 @@ public sealed class GoneTroubleTests
     [Fact]
     public void BurningSmell_Denied_IsWorkedOnAllTheSame()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "burning-smell").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "burning-smell")
+            .MakeSafe();
         walker.Say("it works again");
         Assert.NotEqual(QuestionKind.Gone, walker.Question.Kind);
         Assert.Null(walker.State.ClosedHow);
@@ -100,7 +104,8 @@ public sealed class GoneTroubleTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new DxAssistant.Conversation.Messages.MessageBody.Opening());
-        Assert.DoesNotContain(walker.Say(words).Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-no-trouble")));
+        Assert.DoesNotContain(walker.Say(words).Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-no-trouble")));
     }
 
     // Where something is measured, that is a reading.
@@ -121,7 +126,8 @@ public sealed class GoneTroubleTests
     [InlineData("wont start", "unit-dead")]
     [InlineData("display shows nothing", "no-display")]
     public void Complaint_WithADenialInIt_DeniesNothing(string words, string symptom) => Assert.False(
-        new Denials(ShippedContent.Library, new CommandWords(ShippedContent.Library.Phrases)).Denies(words, new SymptomId(symptom)));
+        new Denials(ShippedContent.Library, new CommandWords(ShippedContent.Library.Phrases)).Denies(words,
+            new SymptomId(symptom)));
 
     [Theory]
     [InlineData("it is broken", QuestionKind.Symptom)]
@@ -141,7 +147,8 @@ public sealed class GoneTroubleTests
 
     private static Walker AtWater()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "water-dripping-indoor").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "water-dripping-indoor")
+            .MakeSafe();
         Assert.Equal(QuestionKind.Check, walker.Question.Kind);
         return walker;
     }

@@ -4,7 +4,10 @@ using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>What people say in the middle of a walk that asks for nothing unsafe is not refused, and what they complain of is not lost.</summary>
+/// <summary>
+/// What people say in the middle of a walk that asks for nothing unsafe is not refused, and what they complain of is
+/// not lost.
+/// </summary>
 public sealed class HarmlessTalkTests
 {
     [Theory]
@@ -42,22 +45,26 @@ public sealed class HarmlessTalkTests
     [InlineData("can i leave it on, it sparks a bit")]
     [InlineData("is it ok to use it while water drips on the plug")]
     public void Aside_WithSomethingUnsafeBeside_IsNoHarmlessQuestion(string words) =>
-        Assert.DoesNotContain(AtStep().Say(words).Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
+        Assert.DoesNotContain(AtStep().Say(words).Segments, segment => segment.From.OfType<Provenance.Phrase>()
+            .Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
 
     [Fact]
     public void Reset_AfterTheBreakerIsToStayOff_IsNotAllowedOnceMore()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", "unit-dead");
-        for (int turn = 0; turn < 10 && walker.Question is { Kind: QuestionKind.Check, Subject: not "breaker-once" }; turn++)
+        for (int turn = 0; turn < 10
+            && walker.Question is { Kind: QuestionKind.Check, Subject: not "breaker-once" }; turn++)
             walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[^1].Key);
         Assert.Equal("breaker-once", walker.Question.Subject);
-        Assert.Contains(walker.Say("can i reset the breaker").Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
+        Assert.Contains(walker.Say("can i reset the breaker").Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
         walker.Tap("trips");
         foreach (string asked in new[] { "is it safe to flip the breaker back on", "can i reset the breaker" })
         {
             Reply reply = walker.Say(asked);
             Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-stay-off")));
-            Assert.DoesNotContain(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
+            Assert.DoesNotContain(reply.Segments,
+                segment => segment.From.Contains(new Provenance.Phrase("answer-reset")));
         }
     }
 
@@ -91,8 +98,11 @@ public sealed class HarmlessTalkTests
         Reply first = walker.Say("who won the football");
         Reply second = walker.Say("how is the weather today");
         Assert.Contains(first.Segments, segment => segment.Kind == SegmentKind.Refusal);
-        Assert.Contains(second.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose-again")));
-        Assert.True(second.Segments.Count(segment => segment.Kind == SegmentKind.Refusal) < first.Segments.Count(segment => segment.Kind == SegmentKind.Refusal));
+        Assert.Contains(second.Segments, segment =>
+            segment.From.Contains(new Provenance.Phrase("notice-choose-again")));
+        Assert.True(
+            second.Segments.Count(segment => segment.Kind == SegmentKind.Refusal) < first.Segments.Count(
+                segment => segment.Kind == SegmentKind.Refusal));
     }
 
     [Theory]
@@ -112,9 +122,12 @@ public sealed class HarmlessTalkTests
     public void Refusal_ToAnOwner_GivesNoStepOfATechnician(string words)
     {
         Reply reply = AtStep().Say(words);
-        string[] said = [.. reply.Segments.Where(segment => segment.Kind == SegmentKind.Refusal).Select(segment => segment.Text)];
+        string[] said =
+            [.. reply.Segments.Where(segment => segment.Kind == SegmentKind.Refusal).Select(segment => segment.Text)];
         Assert.NotEmpty(said);
-        Assert.DoesNotContain(said, text => text.Contains("measure", StringComparison.OrdinalIgnoreCase) || text.Contains("lock", StringComparison.OrdinalIgnoreCase) && !text.StartsWith("I will not", StringComparison.Ordinal));
+        Assert.DoesNotContain(said, text => text.Contains("measure", StringComparison.OrdinalIgnoreCase)
+            || text.Contains("lock", StringComparison.OrdinalIgnoreCase)
+            && !text.StartsWith("I will not", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -122,14 +135,17 @@ public sealed class HarmlessTalkTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         Reply reply = walker.Say("im the homeowner, can i bypass the float switch");
-        Assert.Contains(reply.Segments, segment => segment.Text == ShippedContent.Library.Refusals["defeat-protection"].OwnersWay[0].Text);
+        Assert.Contains(reply.Segments, segment =>
+            segment.Text == ShippedContent.Library.Refusals["defeat-protection"].OwnersWay[0].Text);
     }
 
     // Each page whose safe way is a technician's says what an owner does.
     [Fact]
     public void Refusal_WithATechniciansWay_HasAnOwnersWay() =>
         Assert.All(
-            ShippedContent.Library.Refusals.Values.Where(page => page.Unsafe && page.SafeWay.Any(way => way.Text.Contains("easure", StringComparison.Ordinal) || way.Text.Contains("licence recovers", StringComparison.Ordinal))),
+            ShippedContent.Library.Refusals.Values.Where(page => page.Unsafe
+                && page.SafeWay.Any(way => way.Text.Contains("easure", StringComparison.Ordinal)
+                    || way.Text.Contains("licence recovers", StringComparison.Ordinal))),
             page => Assert.NotEmpty(page.OwnersWay));
 
     [Theory]
@@ -141,7 +157,8 @@ public sealed class HarmlessTalkTests
         var walker = new Walker(ShippedContent.Assistant);
         walker.Say(words);
         Assert.Equal("trips-breaker", walker.State.Symptoms.Select(known => known.Symptom)
-            .Concat(walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Symptom>().Select(told => told.Id)).Single());
+            .Concat(walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Symptom>()
+                .Select(told => told.Id)).Single());
     }
 
     [Fact]
@@ -161,7 +178,8 @@ public sealed class HarmlessTalkTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Say(words);
-        string[] told = [.. walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Symptom>().Select(symptom => symptom.Id)];
+        string[] told = [.. walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Symptom>()
+            .Select(symptom => symptom.Id)];
         Assert.Contains(first, told);
         Assert.Contains(second, told);
     }

@@ -1,6 +1,8 @@
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Units that read as they should: the walk ends in watching, with advice, and not after every check there is.</summary>
+/// <summary>
+/// Units that read as they should: the walk ends in watching, with advice, and not after every check there is.
+/// </summary>
 public sealed class HealthyWalkTests
 {
     private const int MostChecks = 22;

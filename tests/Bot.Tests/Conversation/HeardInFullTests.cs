@@ -5,7 +5,9 @@ using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>What is told beside a complaint is entered, or said to be not used: nothing is dropped in silence.</summary>
+/// <summary>
+/// What is told beside a complaint is entered, or said to be not used: nothing is dropped in silence.
+/// </summary>
 public sealed class HeardInFullTests
 {
     [Theory]
@@ -34,7 +36,8 @@ public sealed class HeardInFullTests
     public void FirstMessage_PressureWithABareTemperature_IsAReading(string unit, string said, double celsius)
     {
         Walker walker = Told($"{unit}, technician, not cooling well, {said}");
-        ToldThing.Measured measured = Assert.Single(walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Measured>());
+        ToldThing.Measured measured =
+            Assert.Single(walker.State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Measured>());
         Assert.Equal("high-side-pressure", measured.Check);
         Assert.Equal(celsius, measured.Readings.Single(reading => reading.Label == "Outdoor air").Value, 0.01);
     }
@@ -47,7 +50,8 @@ public sealed class HeardInFullTests
     public void FirstMessage_WhatNoCheckTells_IsSaidToBeNotUsed(string said)
     {
         Walker walker = Told($"ostvik duct, technician, not cooling well, {said}");
-        Assert.Contains(walker.Reply.Segments, segment => Says(segment, "notice-not-used") && segment.Text.Contains(said, StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments, segment => Says(segment, "notice-not-used")
+            && segment.Text.Contains(said, StringComparison.Ordinal));
     }
 
     [Theory]

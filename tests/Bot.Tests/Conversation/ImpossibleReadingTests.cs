@@ -34,8 +34,10 @@ public sealed class ImpossibleReadingTests
     [Fact]
     public void Fill_TheSameImpossibleReadingsAgain_SaysTheWayPastThem()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "compressor-start-code");
-        while (walker.Question.Subject != "compressor-windings") HiddenFault.Typical("compressor-winding").Answer(walker);
+        Walker walker =
+            new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", "compressor-start-code");
+        while (walker.Question.Subject != "compressor-windings")
+            HiddenFault.Typical("compressor-winding").Answer(walker);
         Assert.DoesNotContain(Again, Fill(walker));
         Assert.Contains(Again, Fill(walker));
         walker.Say("not sure");
@@ -61,7 +63,8 @@ public sealed class ImpossibleReadingTests
     {
         Walker walker = At("superheat", "poor-cooling", "undercharge-leak");
         walker.Say(words);
-        Assert.Contains(walker.Reply.Segments.SelectMany(said => said.From).OfType<Provenance.Phrase>(), phrase => phrase.Id == "notice-of-gauges");
+        Assert.Contains(walker.Reply.Segments.SelectMany(said => said.From)
+            .OfType<Provenance.Phrase>(), phrase => phrase.Id == "notice-of-gauges");
         Assert.Equal("superheat", walker.Question.Subject);
         Assert.Empty(walker.State.Given);
     }
@@ -70,15 +73,18 @@ public sealed class ImpossibleReadingTests
     {
         const int most = 60;
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom);
-        for (int turn = 0; turn < most && walker.Question.Subject != check; turn++) HiddenFault.Typical(fault).Answer(walker);
+        for (int turn = 0; turn < most && walker.Question.Subject != check; turn++)
+            HiddenFault.Typical(fault).Answer(walker);
         Assert.Equal(check, walker.Question.Subject);
         return walker;
     }
 
     private const string Again = "reading-impossible-again";
 
-    private static IEnumerable<string> Fill(Walker walker) => walker.Fill(("U–V", "0.9 Ω"), ("V–W", "0.9 Ω"), ("U–W", "OL"))
+    private static IEnumerable<string> Fill(Walker walker) =>
+        walker.Fill(("U–V", "0.9 Ω"), ("V–W", "0.9 Ω"), ("U–W", "OL"))
         .Segments.SelectMany(said => said.From).OfType<Provenance.Phrase>().Select(phrase => phrase.Id);
 
-    private static Reading At(ReadingField field, double si) => new(field.Label, ReadingState.Number, si, field.Unit, "");
+    private static Reading At(ReadingField field, double si) =>
+        new(field.Label, ReadingState.Number, si, field.Unit, "");
 }

@@ -10,8 +10,10 @@ public sealed class KnownTurnsTests
 {
     private static readonly MessageBody[] Talk =
     [
-        new MessageBody.Opening(), new MessageBody.Words("the unit does not heat"), new MessageBody.Choice(null, "brenholt-ws"), new MessageBody.Choice(null, "technician"),
-        new MessageBody.Command(CommandWord.Why), new MessageBody.Command(CommandWord.Back), new MessageBody.Choice("q3", "owner"), new MessageBody.Words("fan is loud"),
+        new MessageBody.Opening(), new MessageBody.Words("the unit does not heat"),
+        new MessageBody.Choice(null, "brenholt-ws"), new MessageBody.Choice(null, "technician"),
+        new MessageBody.Command(CommandWord.Why), new MessageBody.Command(CommandWord.Back),
+        new MessageBody.Choice("q3", "owner"), new MessageBody.Words("fan is loud"),
     ];
 
     private readonly Assistant assistant = new(ShippedContent.Library);
@@ -19,7 +21,8 @@ public sealed class KnownTurnsTests
     [Fact]
     public void Take_SameWayAgain_GivesTheSameEventsUnderItsOwnName()
     {
-        Turn[] first = [.. Walk(assistant, "a", "ann")], again = [.. Walk(assistant, "b", "ben")], anew = [.. Walk(new Assistant(ShippedContent.Library), "b", "ben")];
+        Turn[] first = [.. Walk(assistant, "a", "ann")], again = [.. Walk(assistant, "b", "ben")], anew =
+            [.. Walk(new Assistant(ShippedContent.Library), "b", "ben")];
         Assert.All(first.Zip(again), turns => Assert.Same(turns.First.After, turns.Second.After));
         Assert.Equal(anew.Select(Text), again.Select(Text));
         Assert.NotEqual(first.Select(Text), again.Select(Text));
@@ -42,12 +45,15 @@ public sealed class KnownTurnsTests
         CaseState open = Walk(assistant, "a", "ann").First().After!;
         MessageBody[] others =
         [
-            new MessageBody.Words("fan"), new MessageBody.Words("fan", "q1"), new MessageBody.Words("Fan"), new MessageBody.Choice(null, "fan"), new MessageBody.Choice("", "fan"),
-            new MessageBody.Readings(null, [new FilledField("a", "b"), new FilledField("c", "d")]), new MessageBody.Readings(null, [new FilledField("a", "b1:c1:d")]),
+            new MessageBody.Words("fan"), new MessageBody.Words("fan", "q1"), new MessageBody.Words("Fan"),
+            new MessageBody.Choice(null, "fan"), new MessageBody.Choice("", "fan"),
+            new MessageBody.Readings(null, [new FilledField("a", "b"), new FilledField("c", "d")]),
+            new MessageBody.Readings(null, [new FilledField("a", "b1:c1:d")]),
             new MessageBody.Readings(null, []), new MessageBody.Command(CommandWord.Skip), new MessageBody.Opening(),
         ];
         Turn[] turns = [.. others.Select(body => assistant.Take(open, new Message("t", body)))];
-        Assert.Equal(others.Length, turns.Select(turn => turn.After).Distinct(ReferenceEqualityComparer.Instance).Count());
+        Assert.Equal(others.Length, turns.Select(turn => turn.After).Distinct(ReferenceEqualityComparer.Instance)
+            .Count());
         Assert.All(others.Zip(turns), pair => Assert.Same(pair.First, pair.Second.Events.OfType<Said>().Single().Body));
     }
 
@@ -62,5 +68,7 @@ public sealed class KnownTurnsTests
         }
     }
 
-    private static string Text(Turn turn) => string.Join('\n', turn.Events.Select(happened => JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent)));
+    private static string Text(Turn turn) =>
+        string.Join('\n',
+            turn.Events.Select(happened => JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent)));
 }

@@ -4,7 +4,9 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>No walk ends without a repair while a check that was left out could still lead to one: it is named once more.</summary>
+/// <summary>
+/// No walk ends without a repair while a check that was left out could still lead to one: it is named once more.
+/// </summary>
 public sealed class LeftOutTests
 {
     // Whoever is not sure of anything, and looks again when it is named.
@@ -63,7 +65,8 @@ public sealed class LeftOutTests
     private static Walker AtTheEnd()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "inverter-code");
-        for (int turn = 0; walker.State.ClosedHow is null && turn < 200 && walker.Question.Kind != QuestionKind.LeftOut; turn++) Answer(walker);
+        for (int turn = 0; walker.State.ClosedHow is null && turn < 200
+            && walker.Question.Kind != QuestionKind.LeftOut; turn++) Answer(walker);
         Assert.True(walker.Question.Kind == QuestionKind.LeftOut, Told(walker));
         return walker;
     }
@@ -75,5 +78,6 @@ public sealed class LeftOutTests
         else Unit.Answer(walker);
     }
 
-    private static string Told(Walker walker) => string.Join(" → ", walker.Log.OfType<StepChosen>().Select(chosen => chosen.Id)) + ": " + walker.State.ClosedHow;
+    private static string Told(Walker walker) =>
+        string.Join(" → ", walker.Log.OfType<StepChosen>().Select(chosen => chosen.Id)) + ": " + walker.State.ClosedHow;
 }

@@ -9,7 +9,10 @@ using DxAssistant.Server.Summary;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>A shock from the casing: nothing is touched that may be live, the earth comes first, and no power before it is sound.</summary>
+/// <summary>
+/// A shock from the casing: nothing is touched that may be live, the earth comes first, and no power before it is
+/// sound.
+/// </summary>
 public sealed class LiveCasingTests
 {
     [Theory]
@@ -35,11 +38,14 @@ public sealed class LiveCasingTests
         walker.Tap("yes");
         Assert.Equal((QuestionKind.Repair, "have-house-earth-mended"), (walker.Question.Kind, walker.Question.Subject));
         Assert.Null(walker.State.Access);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("Touch neither unit nor isolator", StringComparison.Ordinal));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("licensed electrician", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("Touch neither unit nor isolator", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("licensed electrician", StringComparison.Ordinal));
     }
 
-    // Common practice, no source: the earth of a house is an electrician's work, and nothing is switched on before it is measured.
+    // Common practice, no source: the earth of a house is an electrician's work, and nothing is switched on before it
+    // is measured.
     [Theory]
     [InlineData("ok")]
     [InlineData("done")]
@@ -106,7 +112,8 @@ public sealed class LiveCasingTests
         Assert.Equal("casing voltage", walker.Question.Fields[0].Label);
         walker.Say("118 V");
         Assert.Equal("casing voltage", walker.Question.Fields[0].Label);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-safe")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-not-safe")));
         walker.Say("2 V");
         Assert.Equal("supply voltage", walker.Question.Fields[0].Label);
     }
@@ -135,7 +142,8 @@ public sealed class LiveCasingTests
     {
         Walker walker = EarthRestored();
         walker.Say("0.2 MΩ");
-        Assert.Contains(walker.Log.OfType<FaultBeside>(), beside => beside is { Fault: "earth-open", Check: "unit-insulation" });
+        Assert.Contains(walker.Log.OfType<FaultBeside>(),
+            beside => beside is { Fault: "earth-open", Check: "unit-insulation" });
         Assert.Equal((QuestionKind.Check, "isolated-open"), (walker.Question.Kind, walker.State.Access));
         Assert.Equal("live-to-casing", walker.Reply.Belief[0].Fault);
         Assert.DoesNotContain(walker.Reply.Belief, line => line.Fault == "earth-open");
@@ -149,7 +157,8 @@ public sealed class LiveCasingTests
         Reply why = walker.Say("why not earth open or missing");
         Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("fault-mended")));
         Assert.Contains(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("ledger-mended")));
-        Assert.DoesNotContain(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("ledger-tried")) || segment.From.Contains(new Provenance.Phrase("fault-out")));
+        Assert.DoesNotContain(why.Segments, segment => segment.From.Contains(new Provenance.Phrase("ledger-tried"))
+            || segment.From.Contains(new Provenance.Phrase("fault-out")));
     }
 
     [Fact]
@@ -158,7 +167,8 @@ public sealed class LiveCasingTests
         Walker walker = EarthRestored();
         walker.Say("0.3 MΩ");
         SummaryRepair repair = Assert.Single(Assert.Single(Summaries.Of(walker.Log).Parts).Repairs);
-        Assert.Equal(("restore-earth", "earth-open", null, "unit-insulation"), (repair.Title, repair.Fault, repair.Works, repair.Beside));
+        Assert.Equal(("restore-earth", "earth-open", null, "unit-insulation"),
+            (repair.Title, repair.Fault, repair.Works, repair.Beside));
     }
 
     [Fact]
@@ -167,7 +177,8 @@ public sealed class LiveCasingTests
         Walker walker = EarthRestored();
         walker.Order(CommandWord.Cannot);
         Assert.Equal("book", walker.State.ClosedHow);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("trial-needs-check")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("trial-needs-check")));
     }
 
     private static Walker ShockOfTheUnitAlone(string series, string role)

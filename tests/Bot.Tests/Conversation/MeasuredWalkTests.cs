@@ -9,12 +9,16 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>The walk of somebody who measures: what a reading says at once, how it is put right, and what is done again and what is not.</summary>
+/// <summary>
+/// The walk of somebody who measures: what a reading says at once, how it is put right, and what is done again and what
+/// is not.
+/// </summary>
 public sealed class MeasuredWalkTests
 {
     private static Library Library => ShippedContent.Library;
 
-    // Common practice, no source: in cooling the air comes out colder than it goes in; warmer means that heat flows the other way.
+    // Common practice, no source: in cooling the air comes out colder than it goes in; warmer means that heat flows the
+    // other way.
     [Theory]
     [InlineData("temperature-split", "75 in 91 out", "reversing-valve-stuck")]
     [InlineData("temperature-split-heating", "68 in 55 out", "reversing-valve-stuck")]
@@ -67,7 +71,8 @@ public sealed class MeasuredWalkTests
         walker.Say("118 118 0");
         Assert.Empty(walker.State.Results);
         Assert.Equal("supply-legs", walker.Question.Subject);
-        Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("notice-give-readings")));
+        Assert.Contains(walker.Reply.Segments,
+            said => said.From.Contains(new Provenance.Phrase("notice-give-readings")));
     }
 
     [Theory]
@@ -95,7 +100,8 @@ public sealed class MeasuredWalkTests
         Walker walker = At("suction-pressure", "brenholt-ws", "refrigerant");
         walker.Say("181 psig, 75F");
         walker.Say(words);
-        Assert.Equal("Suction 181 psig, Return air 75 °F", walker.State.Results.Single(known => known.Check == "suction-pressure").Words);
+        Assert.Equal("Suction 181 psig, Return air 75 °F",
+            walker.State.Results.Single(known => known.Check == "suction-pressure").Words);
     }
 
     // Common practice, no source: what is read on gauges in a trial run needs them on.
@@ -226,8 +232,10 @@ public sealed class MeasuredWalkTests
         walker.MakeSafe().Tap("yes");
         RepairVerified end = Assert.Single(walker.Log.OfType<RepairVerified>());
         Assert.NotNull(end.InQuestion);
-        Assert.Contains(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("repair-worked-unproven")));
-        Assert.DoesNotContain(walker.Reply.Segments, said => said.From.Contains(new Provenance.Phrase("repair-worked")));
+        Assert.Contains(walker.Reply.Segments,
+            said => said.From.Contains(new Provenance.Phrase("repair-worked-unproven")));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            said => said.From.Contains(new Provenance.Phrase("repair-worked")));
         Assert.False(walker.State.Repairs.Single().Proves);
     }
 
@@ -248,7 +256,8 @@ public sealed class MeasuredWalkTests
     // What a repair changes is changed however it is measured, else the old reading would bar the new one.
     [Fact]
     public void Repairs_ThatChangeACheck_ChangeWhatFindsTheSame() => Assert.All(Library.Repairs.Values, repair =>
-        Assert.All(repair.Changes, check => Assert.Subset(repair.Changes.ToHashSet(), Library.Checks[check].SameAs.ToHashSet())));
+        Assert.All(repair.Changes,
+            check => Assert.Subset(repair.Changes.ToHashSet(), Library.Checks[check].SameAs.ToHashSet())));
 
     [Fact]
     public void Checks_ThatFindTheSame_SayItOfEachOther() => Assert.All(Library.Checks.Values, check =>
@@ -260,22 +269,26 @@ public sealed class MeasuredWalkTests
         return node.Outcomes[node.EveryOtherFault.IndexOf(node.EveryOtherFault.Max())].Value;
     }
 
-    private static double Believed(Walker walker, string fault) => new CaseView(Library, walker.State).Belief.ProbabilityOf(new FaultId(fault));
+    private static double Believed(Walker walker, string fault) =>
+        new CaseView(Library, walker.State).Belief.ProbabilityOf(new FaultId(fault));
 
     // Just done, the unit still open.
     private static Walker AfterRepair(string repair, string role, string access = "isolated-open")
     {
-        var walker = new Walker(ShippedContent.Assistant, Begun("brenholt-ws", role, "poor-cooling") with { Access = access, Unverified = repair });
+        var walker = new Walker(ShippedContent.Assistant, Begun("brenholt-ws", role, "poor-cooling")
+            with { Access = access, Unverified = repair });
         walker.Order(CommandWord.Again);
         return walker;
     }
 
     private static Walker On(string check, string there, AccessId from) => new(ShippedContent.Assistant,
-        Begun("brenholt-ws", "technician", "unit-dead") with { Access = from.Value, Step = new ChosenStep(StepKind.Check, check, there) });
+        Begun("brenholt-ws", "technician", "unit-dead")
+            with { Access = from.Value, Step = new ChosenStep(StepKind.Check, check, there) });
 
     private static CaseState Begun(string series, string role, string symptom) => CaseState.New with
     {
-        ContentVersion = Library.Version, Role = role, Series = series, Symptoms = [new ReportedSymptom(symptom, 1, symptom)],
+        ContentVersion = Library.Version, Role = role, Series = series,
+        Symptoms = [new ReportedSymptom(symptom, 1, symptom)],
     };
 
     // A case at which this check is asked.
@@ -289,7 +302,8 @@ public sealed class MeasuredWalkTests
             Step = new ChosenStep(StepKind.Check, check, access),
             Question = new OpenQuestion("0", QuestionKind.Check, check, page.Ask.Text, [],
                 [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))],
-                [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text, null))], []),
+                [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text, null))],
+                []),
         });
     }
 }

@@ -13,7 +13,8 @@ public sealed class OrderOfTheTradeTests
     [InlineData("poor-heating", "temperature-split")]
     public void CrossedZones_AreFoundByOneZoneAlone(string symptom, string ofTheOtherMode)
     {
-        WalkRecord walk = HiddenFault.Typical("zones-crossed").Walk(new Walker(ShippedContent.Assistant).Begin("tarn-duo", "technician", symptom));
+        WalkRecord walk = HiddenFault.Typical("zones-crossed")
+            .Walk(new Walker(ShippedContent.Assistant).Begin("tarn-duo", "technician", symptom));
         Assert.InRange(walk.Steps.IndexOf("one-zone-alone"), 0, walk.Steps.IndexOf("uncross-zones"));
         Assert.DoesNotContain(ofTheOtherMode, walk.Steps);
     }
@@ -35,8 +36,10 @@ public sealed class OrderOfTheTradeTests
     [InlineData("veldarn-nord")]
     public void ControllerCable_ThatTheShortLeadAccuses_IsMeasuredBeforeItIsChanged(string series)
     {
-        WalkRecord walk = HiddenFault.Typical("wired-controller-link").Walk(new Walker(ShippedContent.Assistant).Begin(series, "technician", "controller-no-link"));
-        Assert.InRange(walk.Steps.IndexOf("controller-cable-continuity"), 0, walk.Steps.IndexOf("mend-controller-cable"));
+        WalkRecord walk = HiddenFault.Typical("wired-controller-link")
+            .Walk(new Walker(ShippedContent.Assistant).Begin(series, "technician", "controller-no-link"));
+        Assert.InRange(walk.Steps.IndexOf("controller-cable-continuity"), 0,
+            walk.Steps.IndexOf("mend-controller-cable"));
     }
 
     // A unit that beeps to its remote control has heard it.

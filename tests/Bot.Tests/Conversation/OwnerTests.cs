@@ -5,13 +5,16 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>An owner on the telephone: danger first, then what an owner may look at, then a repair or a booking.</summary>
+/// <summary>
+/// An owner on the telephone: danger first, then what an owner may look at, then a repair or a booking.
+/// </summary>
 public sealed class OwnerTests
 {
     // An owner who tells one of these is in danger already: DangerTests.
     private static readonly string[] Dangers = ["burning-smell", "leak-alarm-code", "shock-from-casing"];
 
-    public static TheoryData<string> Symptoms => [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Except(Dangers)];
+    public static TheoryData<string> Symptoms =>
+        [.. ShippedContent.Library.Symptoms.Keys.Select(id => id.Value).Except(Dangers)];
 
     [Theory]
     [MemberData(nameof(Symptoms))]
@@ -60,13 +63,16 @@ public sealed class OwnerTests
     {
         Walker walker = AtTheEndOf(check => why);
         Assert.Equal("book", walker.State.ClosedHow);
-        Assert.DoesNotContain(walker.Log.OfType<StepChosen>(), chosen => chosen is { Kind: StepKind.Repair } && !ShippedContent.Library.Repairs[new RepairId(chosen.Id)].MayBeUnseen);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-not-looked")));
+        Assert.DoesNotContain(walker.Log.OfType<StepChosen>(), chosen => chosen is { Kind: StepKind.Repair }
+            && !ShippedContent.Library.Repairs[new RepairId(chosen.Id)].MayBeUnseen);
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-not-looked")));
     }
 
     [Fact]
     public void CheckThatCannotBeDone_Owner_IsNotSentToAHarmlessRepairEither() =>
-        Assert.DoesNotContain(AtTheEndOf(check => CommandWord.Cannot).Log.OfType<StepChosen>(), chosen => chosen.Kind == StepKind.Repair);
+        Assert.DoesNotContain(AtTheEndOf(check => CommandWord.Cannot).Log.OfType<StepChosen>(),
+            chosen => chosen.Kind == StepKind.Repair);
 
     private static Walker AskedFor(string check)
     {
@@ -88,7 +94,9 @@ public sealed class OwnerTests
         walker.Tap("none");
         for (int turn = 0; turn < 40 && walker.State.ClosedHow is null; turn++)
             if (walker.Question.Kind == QuestionKind.LeftOut) walker.Tap("end");
-            else walker.Order(walker.Question.Kind == QuestionKind.Check ? why(walker.Question.Subject) : CommandWord.Cannot);
+            else walker.Order(walker.Question.Kind == QuestionKind.Check
+                ? why(walker.Question.Subject)
+                : CommandWord.Cannot);
         return walker;
     }
 
@@ -169,7 +177,8 @@ public sealed class OwnerTests
         Walker walker = Begin("owner", "water-dripping-indoor");
         walker.Say(said);
         Assert.Null(walker.State.ClosedHow);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains("Keep away", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.Contains("Keep away", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -217,7 +226,8 @@ public sealed class OwnerTests
     {
         Walker walker = Begin("owner", "trips-breaker");
         Assert.Equal("book", HiddenFault.Typical("loose-power-terminal").Walk(walker).End.ClosedHow);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-can-burn")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-can-burn")));
     }
 
     [Fact]

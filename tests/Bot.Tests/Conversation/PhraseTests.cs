@@ -4,7 +4,8 @@ namespace DxAssistant.Bot.Tests.Conversation;
 
 public sealed class PhraseTests
 {
-    // Phrases whose ids are put together from a verdict, a pattern, what would settle a doubt, what a set shows, or a mode.
+    // Phrases whose ids are put together from a verdict, a pattern, what would settle a doubt, what a set shows, or a
+    // mode.
     private static readonly string[] Composed =
         ["reading-", "settle-", "pattern-", "verdict-", "picture-side-", "picture-bars", "mode-", "words-mode-"];
 
@@ -19,7 +20,8 @@ public sealed class PhraseTests
             .GetFiles(Repository.PathOf("bot", "Conversation"), "*.cs", SearchOption.AllDirectories)
             .Concat(Directory.GetFiles(Repository.PathOf("knowledge", "Pictures"), "*.cs", SearchOption.AllDirectories))
             .Concat(Directory.GetFiles(Repository.PathOf("bot", "Server", "Privacy"), "*.cs"))
-            .Where(path => !path.EndsWith("PhraseIds.cs", StringComparison.Ordinal) && !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))
+            .Where(path => !path.EndsWith("PhraseIds.cs", StringComparison.Ordinal)
+                && !path.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}"))
             .Select(File.ReadAllText));
         Assert.All(
             PhraseIds.All.Where(id => !Composed.Any(prefix => id.StartsWith(prefix, StringComparison.Ordinal))),

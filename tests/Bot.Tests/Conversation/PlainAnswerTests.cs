@@ -69,7 +69,8 @@ public sealed class PlainAnswerTests
     public void BreakerThatTrips_Owner_IsLedNoFurther(string check, string symptom, string outcome)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "owner", symptom);
-        for (int asked = 0; asked < 12 && walker.Question.Subject != check; asked++) walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[0].Key);
+        for (int asked = 0; asked < 12 && walker.Question.Subject != check; asked++)
+            walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[0].Key);
         Assert.Equal(check, walker.Question.Subject);
         walker.Tap(outcome);
         Assert.Equal("book", walker.State.ClosedHow);
@@ -84,7 +85,8 @@ public sealed class PlainAnswerTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin(series, "technician", "trips-breaker").MakeSafe();
         Assert.DoesNotContain(walker.State.Results, result => result.Check == "breaker-once");
         Assert.NotEqual("breaker-once", walker.Question.Subject);
-        Assert.False(new CaseView(ShippedContent.Library, walker.State).IsFor(ShippedContent.Library.Checks[new("breaker-once")]));
+        Assert.False(new CaseView(ShippedContent.Library,
+            walker.State).IsFor(ShippedContent.Library.Checks[new("breaker-once")]));
     }
 
     [Theory]
@@ -122,7 +124,8 @@ public sealed class PlainAnswerTests
         for (int asked = 0; asked < 8 && walker.Question.Subject != "outdoor-obstructions"; asked++)
             walker.Tap(walker.Question.Subject == "danger-signs" ? "none" : walker.Question.Options[0].Key);
         walker.Say(said);
-        Assert.Equal(outcome, walker.State.Results.SingleOrDefault(result => result.Check == "outdoor-obstructions")?.Outcome);
+        Assert.Equal(outcome,
+            walker.State.Results.SingleOrDefault(result => result.Check == "outdoor-obstructions")?.Outcome);
     }
 
     [Theory]

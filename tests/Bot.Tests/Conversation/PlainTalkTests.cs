@@ -3,7 +3,10 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Owners and people at a help desk: who is there in one word, what somebody else says, a visit asked for, and a list that nothing fits.</summary>
+/// <summary>
+/// Owners and people at a help desk: who is there in one word, what somebody else says, a visit asked for, and a list
+/// that nothing fits.
+/// </summary>
 public sealed class PlainTalkTests
 {
     [Theory]
@@ -90,7 +93,8 @@ public sealed class PlainTalkTests
         {
             Reply reply = walker.Say(words);
             Assert.Equal("book", walker.State.ClosedHow);
-            Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-book-owner")));
+            Assert.Contains(reply.Segments, segment =>
+                segment.From.Contains(new Provenance.Phrase("closed-book-owner")));
         });
     }
 
@@ -123,7 +127,8 @@ public sealed class PlainTalkTests
         Walker walker = AtCheck("filter-look");
         walker.Say("purple");
         Reply reply = walker.Say("purple");
-        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose-again")) && segment.Text.Contains("full of dust", StringComparison.Ordinal));
+        Assert.Contains(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-choose-again"))
+            && segment.Text.Contains("full of dust", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -131,7 +136,8 @@ public sealed class PlainTalkTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Say("it does not cool");
-        Assert.Contains(walker.Tap("other-unit").Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-book-owner")));
+        Assert.Contains(walker.Tap("other-unit").Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-book-owner")));
     }
 
     [Fact]
@@ -152,13 +158,15 @@ public sealed class PlainTalkTests
         return walker;
     }
 
-    private static Walker Owner(string symptom) => new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", symptom);
+    private static Walker Owner(string symptom) =>
+        new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", symptom);
 
     // The first answer of each check stands for a sound unit.
     private static Walker AtCheck(string check)
     {
         Walker walker = Owner(check == "drip-place" ? "water-dripping-indoor" : "poor-cooling");
-        for (int step = 0; step < 9 && walker.Question.Subject != check; step++) walker.Tap(walker.Question.Options[0].Key);
+        for (int step = 0; step < 9 && walker.Question.Subject != check; step++)
+            walker.Tap(walker.Question.Options[0].Key);
         Assert.Equal(check, walker.Question.Subject);
         return walker;
     }

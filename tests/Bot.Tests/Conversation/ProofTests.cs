@@ -14,7 +14,8 @@ public sealed class ProofTests
     [InlineData("water-overflow-code", "float-switch-open", "float-continuity", "replace-float-switch")]
     public void Walk_PartFailed_ItsProofComesBeforeThePart(string symptom, string fault, string proof, string repair)
     {
-        WalkRecord walk = HiddenFault.Typical(fault).Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom));
+        WalkRecord walk = HiddenFault.Typical(fault)
+            .Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "refrigerant", symptom));
         Assert.Equal(fault, walk.Proven);
         Assert.True(walk.PlaceOf(proof) < walk.PlaceOf(repair), string.Join(" → ", walk.Steps));
         Assert.Contains(new CheckId(proof), ShippedContent.Library.Faults[new FaultId(fault)].Demanded);
@@ -23,13 +24,16 @@ public sealed class ProofTests
     [Fact]
     public void Conclusion_ProofCannotBeDone_SaysWhatIsMissing()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         HiddenFault unit = HiddenFault.Typical("sensor-room-air");
         while (walker.Question.Kind != QuestionKind.Repair && walker.State.ClosedHow is null)
-            if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" }) walker.Order(CommandWord.Cannot);
+            if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" })
+                walker.Order(CommandWord.Cannot);
             else if (walker.Question.Kind == QuestionKind.Proof) walker.Tap("without");
             else unit.Answer(walker);
-        Segment conclusion = walker.Log.OfType<DxAssistant.Conversation.Events.Replied>().SelectMany(replied => replied.Reply.Segments)
+        Segment conclusion = walker.Log.OfType<DxAssistant.Conversation.Events.Replied>()
+            .SelectMany(replied => replied.Reply.Segments)
             .First(segment => segment.Kind == SegmentKind.Conclusion);
         Assert.Contains(new Provenance.Phrase("conclusion-unproven"), conclusion.From);
     }
@@ -44,7 +48,8 @@ public sealed class ProofTests
         walker.MakeSafe();
         Assert.Equal((QuestionKind.Check, "room-sensor-resistance"), (walker.Question.Kind, walker.Question.Subject));
         walker.Order(CommandWord.Cannot);
-        while (walker.Question.Kind is not QuestionKind.Repair && walker.State.ClosedHow is null) HiddenFault.Typical("sensor-room-air").Answer(walker);
+        while (walker.Question.Kind is not QuestionKind.Repair && walker.State.ClosedHow is null)
+            HiddenFault.Typical("sensor-room-air").Answer(walker);
         Assert.Single(walker.Log.OfType<DxAssistant.Conversation.Events.ProofGapTold>());
     }
 
@@ -76,15 +81,18 @@ public sealed class ProofTests
         walker.MakeSafe();
         Assert.Equal((QuestionKind.Check, "controller-short-lead"), (walker.Question.Kind, walker.Question.Subject));
 
-        static bool IsFound(Walker walker) => walker.Reply.Belief is [{ Fault: "wired-controller-link", Probability: >= 0.95 }, ..];
+        static bool IsFound(Walker walker) =>
+            walker.Reply.Belief is [{ Fault: "wired-controller-link", Probability: >= 0.95 }, ..];
     }
 
     private static Walker AtTheGap(string check)
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         HiddenFault unit = HiddenFault.Typical("sensor-room-air");
         while (walker.Question.Kind != QuestionKind.Proof)
-            if (walker.Question.Kind == QuestionKind.Check && walker.Question.Subject == check) walker.Order(CommandWord.Cannot);
+            if (walker.Question.Kind == QuestionKind.Check && walker.Question.Subject == check)
+                walker.Order(CommandWord.Cannot);
             else unit.Answer(walker);
         return walker;
     }

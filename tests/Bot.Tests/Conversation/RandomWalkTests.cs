@@ -14,8 +14,10 @@ public sealed class RandomWalkTests(ITestOutputHelper output)
 {
     private static readonly string[] Oddities =
     [
-        "", "   ", "\u0000\u0001", "<script>alert(1)</script>", "E5: (", "yes", "no", "1.1", "OL", "2.1k at 24C", "e five",
-        "¿dónde está?", "なにこれ", "not cooling", "bypass the float switch", "{fault}", new('x', 5_000), "why", "skip", "1", "99", "-1e308 ohms",
+        "", "   ", "\u0000\u0001", "<script>alert(1)</script>", "E5: (", "yes", "no", "1.1", "OL", "2.1k at 24C",
+        "e five",
+        "¿dónde está?", "なにこれ", "not cooling", "bypass the float switch", "{fault}", new('x', 5_000), "why", "skip",
+        "1", "99", "-1e308 ohms",
     ];
 
     [Theory]
@@ -45,12 +47,19 @@ public sealed class RandomWalkTests(ITestOutputHelper output)
         0 => new MessageBody.Words(Oddities[random.Next(Oddities.Length)]),
         1 => new MessageBody.Command((CommandWord)random.Next(8)),
         2 => new MessageBody.Choice("q0", "stale"),
-        3 when !question.Options.IsEmpty => new MessageBody.Words(question.Options[random.Next(question.Options.Length)].Label),
-        4 => new MessageBody.Readings(question.Id, [.. question.Fields.Select(field => new FilledField(field.Label, Oddities[random.Next(Oddities.Length)]))]),
+        3 when !question.Options.IsEmpty =>
+            new MessageBody.Words(question.Options[random.Next(question.Options.Length)].Label),
+        4 =>
+            new MessageBody.Readings(question.Id,
+                [.. question.Fields.Select(field =>
+                    new FilledField(field.Label, Oddities[random.Next(Oddities.Length)]))]),
         < 9 when !question.Fields.IsEmpty => new MessageBody.Readings(
-            question.Id, [.. question.Fields.Select(field => new FilledField(field.Label, $"{random.Next(50) / 10.0} {field.Unit}"))]),
+            question.Id,
+            [.. question.Fields.Select(field =>
+                new FilledField(field.Label, $"{random.Next(50) / 10.0} {field.Unit}"))]),
         _ when question.Kind == QuestionKind.Complaint => new MessageBody.Words(
-            ShippedContent.Library.Symptoms.Values.ElementAt(random.Next(ShippedContent.Library.Symptoms.Count)).Title.Text),
+            ShippedContent.Library.Symptoms.Values.ElementAt(
+                random.Next(ShippedContent.Library.Symptoms.Count)).Title.Text),
         _ when question.Options.IsEmpty => new MessageBody.Words("0.2 V"),
         _ => new MessageBody.Choice(question.Id, question.Options[random.Next(question.Options.Length)].Key),
     };
@@ -67,8 +76,10 @@ public sealed class RandomWalkTests(ITestOutputHelper output)
     {
         switch (origin)
         {
-            case Provenance.Phrase phrase: Assert.True(ShippedContent.Library.Phrases.Templates.ContainsKey(phrase.Id)); break;
-            case Provenance.Page page: Assert.True(File.Exists(Repository.PathOf("content", page.Path)), page.Path); break;
+            case Provenance.Phrase phrase: Assert.True(
+                ShippedContent.Library.Phrases.Templates.ContainsKey(phrase.Id)); break;
+            case Provenance.Page page: Assert.True(File.Exists(Repository.PathOf("content", page.Path)),
+                page.Path); break;
         }
     }
 
@@ -103,7 +114,9 @@ public sealed class RandomWalkTests(ITestOutputHelper output)
 
     private sealed class FaultGraphOf(CaseState state)
     {
-        public AccessId Access { get; } = state.Access is { } access ? new AccessId(access) : ShippedContent.Library.Graph.Access.Start;
+        public AccessId Access { get; } = state.Access is { } access
+            ? new AccessId(access)
+            : ShippedContent.Library.Graph.Access.Start;
 
         public Role Role { get; } = ShippedContent.Library.Roles.First(page => page.Role.Id == state.Role).Role;
     }

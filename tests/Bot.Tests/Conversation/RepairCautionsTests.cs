@@ -11,7 +11,8 @@ public sealed class RepairCautionsTests
     public void Repair_AtTheDeadUnit_NamesWhatWasToldOnTheWayAndSaysTheRestDeadlyFirst()
     {
         Walker walker = AtRepair("brenholt-ws", "trips-breaker", "compressor-grounded");
-        string[] lines = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Caution).Select(segment => segment.Text)];
+        string[] lines = [.. walker.Reply.Segments.Where(segment => segment.Kind == SegmentKind.Caution)
+            .Select(segment => segment.Text)];
         Assert.Equal("Still in force: Live mains, Stored charge, Working at height.", lines[0]);
         Assert.DoesNotContain(lines, line => line.Contains("stop the heart", StringComparison.Ordinal));
         int flame = Array.FindIndex(lines, line => line.Contains("gives off acid fumes", StringComparison.Ordinal));
@@ -25,7 +26,8 @@ public sealed class RepairCautionsTests
     {
         Walker walker = AtRepair("brenholt-ws", "remote-no-response", "remote-control-faulty", "owner");
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Caution);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.StartsWith("Still in force", StringComparison.Ordinal));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("Still in force", StringComparison.Ordinal));
     }
 
     // Eight lines before most jobs, ten before the longest: more is not read on a roof.
@@ -37,7 +39,8 @@ public sealed class RepairCautionsTests
             foreach (AccessId state in repair.Access)
             {
                 string[] told = [.. ShippedContent.Library.Access[state].Cautions.Select(caution => caution.Id)];
-                Passage[] lines = [.. page.Cautions.Where(caution => !told.Contains(caution.Id)).SelectMany(caution => caution.Do.Prepend(caution.Danger))];
+                Passage[] lines = [.. page.Cautions.Where(caution => !told.Contains(caution.Id))
+                    .SelectMany(caution => caution.Do.Prepend(caution.Danger))];
                 Assert.InRange(lines.Length + 1, 1, 10);
                 Assert.Equal(lines.Length, lines.Select(line => line.Text).Distinct().Count());
             }

@@ -21,7 +21,8 @@ public sealed class SafetyTests
         OpenQuestion before = walker.Question;
         Reply reply = walker.Say(request);
         Assert.Contains(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
-        Assert.Equal((before.Kind, before.Subject, before.Text), (walker.Question.Kind, walker.Question.Subject, walker.Question.Text));
+        Assert.Equal((before.Kind, before.Subject, before.Text),
+            (walker.Question.Kind, walker.Question.Subject, walker.Question.Text));
     }
 
     // Ice is spoken of at a frozen coil, and only breaking it off is refused.
@@ -53,7 +54,9 @@ public sealed class SafetyTests
         walker.MakeSafe();
         Assert.Equal("isolated-open", walker.State.Access);
         Assert.Equal(QuestionKind.Repair, walker.Question.Kind);
-        Assert.Equal(["loose-power-terminal"], ShippedContent.Library.Graph.Find(new RepairId(walker.Question.Subject))!.Fixes.Select(fault => fault.Value));
+        Assert.Equal(["loose-power-terminal"],
+            ShippedContent.Library.Graph.Find(new RepairId(walker.Question.Subject))!.Fixes.Select(
+                fault => fault.Value));
     }
 
     [Fact]
@@ -96,13 +99,15 @@ public sealed class SafetyTests
         Assert.NotEqual(asked, walker.Question.Subject);
     }
 
-    // The state in which repairs are tried is not the one that is unsafe: without it nothing but handing over could be planned.
+    // The state in which repairs are tried is not the one that is unsafe: without it nothing but handing over could be
+    // planned.
     [Theory]
     [InlineData(CommandWord.Cannot)]
     [InlineData(CommandWord.Unsure)]
     public void BurningSmell_FirstCheckLeftOpen_AsksAnotherAtTheDeadUnit(CommandWord word)
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("ostvik-duct", "technician", "burning-smell").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("ostvik-duct", "technician", "burning-smell")
+            .MakeSafe();
         string first = walker.Question.Subject;
         walker.Order(word);
         walker.MakeSafe();

@@ -7,7 +7,9 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Ice that is looked at twice counts once, and what clears it is not taken for done before a forced defrost showed it.</summary>
+/// <summary>
+/// Ice that is looked at twice counts once, and what clears it is not taken for done before a forced defrost showed it.
+/// </summary>
 public sealed class SameIceTests
 {
     private static readonly FaultId Defrost = new("defrost-failing");
@@ -21,7 +23,9 @@ public sealed class SameIceTests
     [InlineData("poor-heating")]
     public void Ice_WhereBothLooksCouldBeAsked_IsLookedAtOnce(string symptom)
     {
-        CaseView view = new(Library, new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", symptom).State with { Mode = "heating" });
+        CaseView view = new(Library,
+            new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", symptom).State
+                with { Mode = "heating" });
         Assert.True(view.IsFor(Library.Checks[new("outdoor-frost")]));
         Assert.False(view.IsFor(Library.Checks[new("snow-look")]));
     }
@@ -30,8 +34,10 @@ public sealed class SameIceTests
     public void Ice_ToldTwice_CountsAsItWasToldLast()
     {
         CaseState begun = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-heating").State;
-        Assert.Equal(ShareAfter(begun, ("snow-look", "ice")), ShareAfter(begun, ("outdoor-frost", "thick"), ("snow-look", "ice")), 1e-12);
-        Assert.Equal(ShareAfter(begun, ("outdoor-frost", "thick")), ShareAfter(begun, ("snow-look", "ice"), ("outdoor-frost", "thick")), 1e-12);
+        Assert.Equal(ShareAfter(begun, ("snow-look", "ice")),
+            ShareAfter(begun, ("outdoor-frost", "thick"), ("snow-look", "ice")), 1e-12);
+        Assert.Equal(ShareAfter(begun, ("outdoor-frost", "thick")),
+            ShareAfter(begun, ("snow-look", "ice"), ("outdoor-frost", "thick")), 1e-12);
     }
 
     // "It does not heat now" says nothing of the ice.
@@ -40,8 +46,11 @@ public sealed class SameIceTests
     [InlineData("thick", false)]
     public void Look_ThatToldNothing_LeavesTheOtherToBeDone(string seen, bool isAsked)
     {
-        CaseState begun = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "outdoor-fan-code").State;
-        Assert.Equal(isAsked, new CaseView(Library, begun with { Results = [Result("outdoor-frost", seen)] }).IsFor(Library.Checks[new("snow-look")]));
+        CaseState begun =
+            new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "outdoor-fan-code").State;
+        Assert.Equal(isAsked,
+            new CaseView(Library, begun with { Results = [Result("outdoor-frost", seen)] }).IsFor(
+                Library.Checks[new("snow-look")]));
     }
 
     [Theory]
@@ -49,7 +58,8 @@ public sealed class SameIceTests
     [InlineData("refrigerant")]
     public void Repair_OfADefrostThatFails_WaitsForAForcedDefrost(string role)
     {
-        WalkRecord walk = HiddenFault.Typical(Defrost.Value).Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", role, "poor-heating"));
+        WalkRecord walk = HiddenFault.Typical(Defrost.Value)
+            .Walk(new Walker(ShippedContent.Assistant).Begin("brenholt-ws", role, "poor-heating"));
         Assert.InRange(walk.Steps.IndexOf("forced-defrost"), 0, walk.Steps.IndexOf("restore-defrost"));
     }
 
@@ -58,7 +68,9 @@ public sealed class SameIceTests
     public void Trial_ThatStillLeavesIce_LeavesTheFaultInQuestion()
     {
         CaseState begun = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "poor-heating").State;
-        CaseState tried = begun with { Results = [Result("outdoor-frost", "thick")], Repairs = [new TriedRepair("restore-defrost", Defrost.Value, false)] };
+        CaseState tried = begun
+            with { Results = [Result("outdoor-frost", "thick")],
+                Repairs = [new TriedRepair("restore-defrost", Defrost.Value, false)] };
         Assert.True(new CaseView(Library, tried).Belief.Ranked.Single(ranked => ranked.Id == Defrost).Probability > 0);
         Assert.Contains(new CheckId("forced-defrost"), Library.Repairs[new RepairId("restore-defrost")].Changes);
     }
@@ -70,6 +82,7 @@ public sealed class SameIceTests
     private static SeenResult Result(string check, string seen)
     {
         ImmutableArray<OutcomeId> outcomes = Library.Graph.Find(new CheckId(check))!.Outcomes;
-        return new SeenResult(check, seen, [.. outcomes.Select(outcome => outcome.Value == seen ? 1.0 : 0)], null, seen, []);
+        return new SeenResult(check, seen, [.. outcomes.Select(outcome => outcome.Value == seen ? 1.0 : 0)], null, seen,
+            []);
     }
 }

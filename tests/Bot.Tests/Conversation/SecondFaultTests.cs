@@ -10,10 +10,13 @@ using DxAssistant.Server.Summary;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>A fault that was seen beside the first: what is known of the unit goes over into the search for it.</summary>
+/// <summary>
+/// A fault that was seen beside the first: what is known of the unit goes over into the search for it.
+/// </summary>
 public sealed class SecondFaultTests
 {
-    private const string Measured = "controller-voltage", LeftOut = "coil-look", Beside = "wheel-look", Repair = "wash-filter";
+    private const string Measured = "controller-voltage", LeftOut = "coil-look", Beside = "wheel-look", Repair =
+        "wash-filter";
 
     [Fact]
     public void GoOn_SeenBeside_ResultsKeepReadingsVerdictAndWords()
@@ -51,7 +54,8 @@ public sealed class SecondFaultTests
         walker.Tap($"seen:{Beside}");
         CaseSummary summary = Summaries.Of(walker.Log);
         Assert.Equal(2, summary.Parts.Length);
-        Assert.All(summary.Parts[1].Checks, check => Assert.Equal(summary.Parts[0].Checks.Single(first => first.Title == check.Title), check));
+        Assert.All(summary.Parts[1].Checks, check =>
+            Assert.Equal(summary.Parts[0].Checks.Single(first => first.Title == check.Title), check));
         Assert.Contains(summary.Parts[1].Checks, check => check.Title == Measured && check.Figures is not null);
     }
 
@@ -93,13 +97,16 @@ public sealed class SecondFaultTests
         Walker walker = AtLeftOver();
         SeenResult wheel = walker.State.Results.Single(result => result.Check == Beside);
         walker.Note(
-            new SecondFaultBegun(), new SymptomReported("weak-airflow", 1, "weak"), new RepairTriedBefore(Repair, "filter-blocked", "washed"),
+            new SecondFaultBegun(), new SymptomReported("weak-airflow", 1, "weak"),
+            new RepairTriedBefore(Repair, "filter-blocked", "washed"),
             new OutcomeSeen(Beside, wheel.Outcome, wheel.Weights, null, wheel.Words));
-        Assert.Equal((Beside, wheel.Outcome), (Assert.Single(walker.State.Results).Check, walker.State.Results[0].Outcome));
+        Assert.Equal((Beside, wheel.Outcome),
+            (Assert.Single(walker.State.Results).Check, walker.State.Results[0].Outcome));
         Assert.Equal((Repair, false), (Assert.Single(walker.State.Repairs).Repair, walker.State.Repairs[0].Works));
     }
 
-    // Filter and blower wheel seen dirty, the filter washed, the unit tried; a voltage was measured, and a coil could not be seen.
+    // Filter and blower wheel seen dirty, the filter washed, the unit tried; a voltage was measured, and a coil could
+    // not be seen.
     private static Walker AtLeftOver()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "weak-airflow");
@@ -108,15 +115,20 @@ public sealed class SecondFaultTests
         walker.Note(
             new ModeStated("cooling"), new CheckPassedOver(LeftOut, CommandWord.Cannot),
             new ReadingsGiven(Measured, [new GivenReading("line", "number", 230, "V", "230")]),
-            new OutcomeSeen(Measured, null, [.. ShippedContent.Library.Checks[new(Measured)].Outcomes.Select(_ => 1.0)], "within", "230 V"),
-            new Replied(walker.Reply with { Segments = [new Segment(SegmentKind.Verdict, "within", [], new VerdictFigures("within", true, [new ShownReading("line", "230 V", false)], [], [], "rule", "source"))] }));
+            new OutcomeSeen(Measured, null, [.. ShippedContent.Library.Checks[new(Measured)].Outcomes.Select(_ => 1.0)],
+                "within", "230 V"),
+            new Replied(walker.Reply
+                with { Segments = [new Segment(SegmentKind.Verdict, "within", [],
+                    new VerdictFigures("within", true, [new ShownReading("line", "230 V", false)], [], [], "rule",
+                        "source"))] }));
         walker.Tap("done");
         walker.Tap("yes");
         Assert.Equal(QuestionKind.LeftOver, walker.Question.Kind);
         return walker;
     }
 
-    private static bool IsChanged(string check) => ShippedContent.Library.Repairs[new(Repair)].Changes.Contains(new(check));
+    private static bool IsChanged(string check) =>
+        ShippedContent.Library.Repairs[new(Repair)].Changes.Contains(new(check));
 
     private static (double Minutes, int Checks) Billed(Walker walker)
     {

@@ -6,7 +6,9 @@ using DxAssistant.Knowledge.Content;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>People ask back. They get an answer from the pages, nothing happens to the case, and the question stays open.</summary>
+/// <summary>
+/// People ask back. They get an answer from the pages, nothing happens to the case, and the question stays open.
+/// </summary>
 public sealed class SideQuestionTests
 {
     [Theory]
@@ -29,7 +31,8 @@ public sealed class SideQuestionTests
         Walker walker = AtCheck("technician");
         CheckId check = new(walker.Question.Subject);
         Reply reply = Aside(walker, "how do i do that");
-        Assert.Superset(ShippedContent.Library.Checks[check].How.Select(step => step.Text).ToHashSet(), reply.Segments.Select(segment => segment.Text).ToHashSet());
+        Assert.Superset(ShippedContent.Library.Checks[check].How.Select(step => step.Text)
+            .ToHashSet(), reply.Segments.Select(segment => segment.Text).ToHashSet());
     }
 
     [Theory]
@@ -50,15 +53,18 @@ public sealed class SideQuestionTests
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "unit-dead");
         while (!HasCautions(walker)) HiddenFault.Typical("indoor-board-failed").Answer(walker);
-        string[] dangers = [.. ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.Select(caution => caution.Danger.Text)];
-        Assert.Subset(Aside(walker, "is that safe").Segments.Where(segment => segment.Kind == SegmentKind.Caution).Select(segment => segment.Text).ToHashSet(), dangers.ToHashSet());
+        string[] dangers = [.. ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.Select(
+            caution => caution.Danger.Text)];
+        Assert.Subset(Aside(walker, "is that safe").Segments.Where(segment => segment.Kind == SegmentKind.Caution)
+            .Select(segment => segment.Text).ToHashSet(), dangers.ToHashSet());
     }
 
     [Fact]
     public void AskedHowLong_Owner_IsNotToldTheMinutesOfAVisit()
     {
         Reply reply = Aside(AtCheck("owner"), "how long will it take");
-        Assert.DoesNotContain(reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-minutes-on")));
+        Assert.DoesNotContain(reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("answer-minutes-on")));
     }
 
     [Theory]
@@ -74,8 +80,11 @@ public sealed class SideQuestionTests
         string step = walker.Reply.Segments.First(segment => segment.Kind == SegmentKind.Instruction).Text;
         Reply reply = walker.Say(words);
         Assert.DoesNotContain(reply.Segments, segment => segment.Text == step);
-        Assert.DoesNotContain(reply.Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
-        Assert.DoesNotContain(reply.Segments, segment => ShippedContent.Library.Terms.Values.Any(term => term.Meaning.Any(passage => passage.Text == segment.Text)));
+        Assert.DoesNotContain(reply.Segments, segment => segment.From.OfType<Provenance.Phrase>()
+            .Any(phrase => phrase.Id.StartsWith("answer-", StringComparison.Ordinal)));
+        Assert.DoesNotContain(reply.Segments,
+            segment => ShippedContent.Library.Terms.Values.Any(
+                term => term.Meaning.Any(passage => passage.Text == segment.Text)));
     }
 
     [Theory]
@@ -85,7 +94,8 @@ public sealed class SideQuestionTests
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Send(new MessageBody.Opening());
-        Assert.DoesNotContain(walker.Say(words).Segments, segment => segment.From.Contains(new Provenance.Phrase("answer-how-long")));
+        Assert.DoesNotContain(walker.Say(words).Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("answer-how-long")));
     }
 
     [Theory]
@@ -95,7 +105,9 @@ public sealed class SideQuestionTests
     {
         Library library = language.Length == 0 ? ShippedContent.Library : ShippedContent.Library.Translations[language];
         Assert.All(
-            library.Terms.Values.SelectMany(term => term.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), term.Id))).Distinct().GroupBy(said => said.Words),
+            library.Terms.Values.SelectMany(term =>
+                term.SaidAs.Select(said => (Words: PlainWords.Joined(said.Text), term.Id))).Distinct()
+                .GroupBy(said => said.Words),
             same => Assert.Single(same));
     }
 
@@ -108,14 +120,17 @@ public sealed class SideQuestionTests
         return reply;
     }
 
-    private static IEnumerable<string> Said(Reply reply) => reply.Segments.Where(segment => segment.Kind != SegmentKind.Question).Select(segment => segment.Text);
+    private static IEnumerable<string> Said(Reply reply) =>
+        reply.Segments.Where(segment => segment.Kind != SegmentKind.Question).Select(segment => segment.Text);
 
-    private static bool HasCautions(Walker walker) => walker.Question.Kind == QuestionKind.Check && !ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.IsEmpty;
+    private static bool HasCautions(Walker walker) => walker.Question.Kind == QuestionKind.Check
+        && !ShippedContent.Library.Checks[new CheckId(walker.Question.Subject)].Cautions.IsEmpty;
 
     private static Walker AtCheck(string role)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", role, "poor-cooling");
-        while (walker.Question.Kind != QuestionKind.Check || walker.Question.Subject == "danger-signs") HiddenFault.Typical("filter-blocked").Answer(walker);
+        while (walker.Question.Kind != QuestionKind.Check || walker.Question.Subject == "danger-signs")
+            HiddenFault.Typical("filter-blocked").Answer(walker);
         return walker;
     }
 

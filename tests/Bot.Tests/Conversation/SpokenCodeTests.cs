@@ -35,8 +35,10 @@ public sealed class SpokenCodeTests
     {
         Walker walker = Chosen("shows E6");
         Assert.Equal(QuestionKind.Code, walker.Question.Kind);
-        Assert.Contains(walker.Question.Options, option => option.Label.StartsWith("E5, steady", StringComparison.Ordinal) && option.Picture is not null);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("one segment misread or dark", StringComparison.Ordinal));
+        Assert.Contains(walker.Question.Options,
+            option => option.Label.StartsWith("E5, steady", StringComparison.Ordinal) && option.Picture is not null);
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("one segment misread or dark", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -62,7 +64,8 @@ public sealed class SpokenCodeTests
     {
         Walker walker = Chosen("green 9 red 7", "ostvik-lc");
         Assert.Equal(QuestionKind.Complaint, walker.Question.Kind);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.Contains("green 9, red 7", StringComparison.Ordinal));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.Contains("green 9, red 7", StringComparison.Ordinal));
     }
 
     private static Walker Chosen(string words, string series = "brenholt-ws")

@@ -20,7 +20,8 @@ public sealed class StandingTests
         Assert.Equal(0, Standing.BeliefIn(Library, CaseState.New, Library.Graph.Faults[0].Id));
     }
 
-    // Definition: the belief of the graph, likeliest first; named is the likeliest, and what the setting calls likely enough.
+    // Definition: the belief of the graph, likeliest first; named is the likeliest, and what the setting calls likely
+    // enough.
     [Theory]
     [InlineData("poor-cooling")]
     [InlineData("unit-dead")]
@@ -33,7 +34,8 @@ public sealed class StandingTests
         Assert.All(ranked, fault => Assert.Equal(fault.Probability, Standing.BeliefIn(Library, state, fault.Id), 12));
         ImmutableArray<RankedFault> possible = Standing.Possible(Library, state);
         Assert.Equal(ranked[0], possible[0]);
-        Assert.Equal(ranked.Skip(1).Count(fault => fault.Probability >= Library.Settings.Suspected), possible.Length - 1);
+        Assert.Equal(ranked.Skip(1).Count(fault => fault.Probability >= Library.Settings.Suspected),
+            possible.Length - 1);
         Assert.True(possible.Length < ranked.Length);
     }
 

@@ -7,7 +7,9 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>A check whose steps switch the unit on leaves it so: whoever opens it next locks it off again, step by step.</summary>
+/// <summary>
+/// A check whose steps switch the unit on leaves it so: whoever opens it next locks it off again, step by step.
+/// </summary>
 public sealed class StateLeftTests
 {
     private const string Isolated = "isolated-open";
@@ -56,7 +58,9 @@ public sealed class StateLeftTests
     {
         Walker walker = AtTheTrial();
         CaseState elsewhere = walker.State with { Step = null };
-        Assert.Equal(Isolated, Fold.Apply(elsewhere, new OutcomeSeen("breaker-compressor-unplugged", "holds", [1, 0], null, "Yes, it holds")).Access);
+        Assert.Equal(Isolated,
+            Fold.Apply(elsewhere,
+                new OutcomeSeen("breaker-compressor-unplugged", "holds", [1, 0], null, "Yes, it holds")).Access);
     }
 
     // From the trial the way to any other state leads over the isolated unit.
@@ -66,12 +70,14 @@ public sealed class StateLeftTests
     [InlineData("open-running")]
     [InlineData("gauges-on")]
     public void Way_FromTheTrial_LeadsOverTheIsolatedUnit(string to) =>
-        Assert.Equal(new AccessId(Isolated), ShippedContent.Library.Graph.Access.Way(new AccessId("on-trial"), new AccessId(to))[1]);
+        Assert.Equal(new AccessId(Isolated),
+            ShippedContent.Library.Graph.Access.Way(new AccessId("on-trial"), new AccessId(to))[1]);
 
     private static Walker AtTheTrial()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "trips-breaker");
-        walker.Note(new AccessReached(Isolated), new StepChosen(StepKind.Check, "breaker-compressor-unplugged", Isolated));
+        walker.Note(new AccessReached(Isolated),
+            new StepChosen(StepKind.Check, "breaker-compressor-unplugged", Isolated));
         walker.Order(CommandWord.Again);
         Assert.Equal("breaker-compressor-unplugged", walker.Question.Subject);
         Assert.Equal(Isolated, walker.State.Access);

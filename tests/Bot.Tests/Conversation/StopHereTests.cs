@@ -3,7 +3,9 @@ using DxAssistant.Conversation.Replies;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Who wants to stop is heard at any question but one about danger, and one about a repair that was made.</summary>
+/// <summary>
+/// Who wants to stop is heard at any question but one about danger, and one about a repair that was made.
+/// </summary>
 public sealed class StopHereTests
 {
     [Fact]
@@ -24,6 +26,7 @@ public sealed class StopHereTests
         Assert.NotNull(walker.State.ClosedHow);
     }
 
-    private static IEnumerable<string> Ends(Reply reply) => reply.Segments.SelectMany(segment => segment.From).OfType<Provenance.Phrase>()
+    private static IEnumerable<string> Ends(Reply reply) =>
+        reply.Segments.SelectMany(segment => segment.From).OfType<Provenance.Phrase>()
         .Select(phrase => phrase.Id).Where(id => id.StartsWith("closed-", StringComparison.Ordinal));
 }

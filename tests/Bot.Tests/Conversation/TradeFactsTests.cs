@@ -8,7 +8,8 @@ public sealed class TradeFactsTests
     public void FanCode_MotorFailed_DirtThenPlugThenWindingsThenMotor()
     {
         WalkRecord walk = Walk("brenholt-ws", "indoor-fan-fault", "indoor-fan-motor-failed");
-        InOrder(walk, ["filter-look", "coil-look", "wheel-look", "wheel-turn"], ["fan-plug"], ["fan-windings"], ["replace-indoor-fan-motor"]);
+        InOrder(walk, ["filter-look", "coil-look", "wheel-look", "wheel-turn"], ["fan-plug"], ["fan-windings"],
+            ["replace-indoor-fan-motor"]);
         Assert.Equal("indoor-fan-motor-failed", walk.Proven);
     }
 
@@ -26,7 +27,8 @@ public sealed class TradeFactsTests
     public void CommunicationCode_BoardFailed_TerminalsThenCableThenSide(string fault)
     {
         WalkRecord walk = Walk("brenholt-ws", "communication-code", fault);
-        InOrder(walk, ["interconnect-terminals"], ["interconnect-continuity", "interconnect-insulation"], ["comm-idle-voltage", "comm-swing"]);
+        InOrder(walk, ["interconnect-terminals"], ["interconnect-continuity", "interconnect-insulation"],
+            ["comm-idle-voltage", "comm-swing"]);
         Assert.Equal(fault, walk.Proven);
     }
 
@@ -84,7 +86,8 @@ public sealed class TradeFactsTests
     [Theory]
     [InlineData("high-pressure-code", "high-pressure-switch-faulty", "high-side-pressure", "high-pressure-switch")]
     [InlineData("low-pressure-code", "low-pressure-switch-faulty", "suction-pressure", "low-pressure-switch")]
-    public void PressureCode_SwitchFaulty_PressureThenSwitch(string symptom, string fault, string pressure, string contact)
+    public void PressureCode_SwitchFaulty_PressureThenSwitch(string symptom, string fault, string pressure,
+        string contact)
     {
         WalkRecord walk = Walk("brenholt-ws", symptom, fault);
         // Where it stops in heating too, the port of the thick pipe shows the high side.
@@ -138,7 +141,8 @@ public sealed class TradeFactsTests
     public void BurningSmell_AnyFault_IsSoughtWithThePowerOff(string fault)
     {
         WalkRecord walk = Walk("brenholt-ws", "burning-smell", fault);
-        Assert.DoesNotContain(walk.Steps, step => IsUnderPower(step) || step is "trouble-returns" or "breaker-compressor-unplugged");
+        Assert.DoesNotContain(walk.Steps, step => IsUnderPower(step)
+            || step is "trouble-returns" or "breaker-compressor-unplugged");
         Assert.Equal(fault, walk.Proven);
     }
 
@@ -168,5 +172,6 @@ public sealed class TradeFactsTests
     // Measured at a unit that runs or stands under power, covers off or gauges on.
     private static bool IsUnderPower(string step) =>
         ShippedContent.Library.Graph.Find(new CheckId(step)) is { } check
-        && check.Access.All(state => state.Value == "open-running" || (state.Value == "gauges-on" && step != "standing-pressure"));
+        && check.Access.All(state => state.Value == "open-running"
+            || (state.Value == "gauges-on" && step != "standing-pressure"));
 }

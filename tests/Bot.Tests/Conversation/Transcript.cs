@@ -10,8 +10,8 @@ namespace DxAssistant.Bot.Tests.Conversation;
 
 /// <summary>
 /// A conversation as a Markdown page. A line <c>**You:** words</c> is a message: plain words, <c>[key]</c> for a tap,
-/// <c>/back</c> for a command, <c>{U–V = 1.1; V–W = 1.1}</c> for a form. What the assistant answers stands below as a quote, pictures
-/// by their words.
+/// <c>/back</c> for a command, <c>{U–V = 1.1; V–W = 1.1}</c> for a form. What the assistant answers stands below as a
+/// quote, pictures by their words.
 /// </summary>
 internal static class Transcript
 {
@@ -41,13 +41,16 @@ internal static class Transcript
         return written.ToString().TrimEnd('\n') + "\n";
     }
 
-    private static bool EndsBlank(StringBuilder written) => written.Length >= 2 && written[^1] == '\n' && written[^2] == '\n';
+    private static bool EndsBlank(StringBuilder written) =>
+        written.Length >= 2 && written[^1] == '\n' && written[^2] == '\n';
 
     private static MessageBody Read(string said) => said switch
     {
         ['[', .. var key, ']'] => new MessageBody.Choice(null, key),
         ['{', .. var form, '}'] => new MessageBody.Readings(null, [.. form.Split(';').Select(Field)]),
-        ['/', .. var command] => new MessageBody.Command(Enum.Parse<CommandWord>(command.Replace("-", "", StringComparison.Ordinal), ignoreCase: true)),
+        ['/', .. var command] =>
+            new MessageBody.Command(
+                Enum.Parse<CommandWord>(command.Replace("-", "", StringComparison.Ordinal), ignoreCase: true)),
         _ => new MessageBody.Words(said),
     };
 
@@ -70,7 +73,8 @@ internal static class Transcript
         if (reply.Question is { } question)
         {
             foreach (Field field in question.Fields)
-                quote.Append(CultureInfo.InvariantCulture, $"> ▢ {field.Label} ({field.Unit}){(field.Given is { } given ? $" = {given}" : "")}  \n");
+                quote.Append(CultureInfo.InvariantCulture,
+                    $"> ▢ {field.Label} ({field.Unit}){(field.Given is { } given ? $" = {given}" : "")}  \n");
             foreach (Option option in question.Options)
                 quote.Append(CultureInfo.InvariantCulture, $"> ○ [{option.Key}] {option.Label}  \n");
         }

@@ -2,7 +2,10 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Every page of tests/Conversations is played; <c>DX_UPDATE=1</c> writes the answers anew, and the difference is reviewed.</summary>
+/// <summary>
+/// Every page of tests/Conversations is played; <c>DX_UPDATE=1</c> writes the answers anew, and the difference is
+/// reviewed.
+/// </summary>
 public sealed class TranscriptTests
 {
     public static TheoryData<string> Pages =>
@@ -23,7 +26,8 @@ public sealed class TranscriptTests
         else Assert.Equal(written, played);
     }
 
-    // Content moves the steps, and answers written for the old ones go astray: a page that is then only written anew shows nothing.
+    // Content moves the steps, and answers written for the old ones go astray: a page that is then only written anew
+    // shows nothing.
     [Theory]
     [MemberData(nameof(Pages))]
     public void Transcript_OfSense_HasNoAnswerThatMissesItsQuestion(string page)
@@ -31,7 +35,8 @@ public sealed class TranscriptTests
         if (page == Nonsense) return;
         string written = File.ReadAllText(Repository.PathOf("tests", "Conversations", page));
         foreach (string phrase in new[] { "notice-choose", "notice-nothing-here", "notice-answer-first" })
-            foreach (PhraseBook phrases in ShippedContent.Library.Translations.Values.Prepend(ShippedContent.Library).Select(library => library.Phrases))
+            foreach (PhraseBook phrases in ShippedContent.Library.Translations.Values.Prepend(ShippedContent.Library)
+                .Select(library => library.Phrases))
                 Assert.DoesNotContain(phrases.Template(phrase), written, StringComparison.Ordinal);
     }
 }

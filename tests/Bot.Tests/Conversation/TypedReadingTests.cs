@@ -8,7 +8,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Readings as people type them at a check: what is clear is taken, what is offered has a place, nothing is guessed.</summary>
+/// <summary>
+/// Readings as people type them at a check: what is clear is taken, what is offered has a place, nothing is guessed.
+/// </summary>
 public sealed class TypedReadingTests
 {
     [Theory]
@@ -24,10 +26,13 @@ public sealed class TypedReadingTests
     }
 
     [Theory]
-    [InlineData("temperature-split", "tarn-duo", "27 20", "Return air 27 °C, Supply air 20 °C", "Return air 27 °F, Supply air 20 °F")]
-    [InlineData("temperature-split-heating", "tarn-duo", "20 in 41 out", "Return air 20 °C, Supply air 41 °C", "Return air 20 °F, Supply air 41 °F")]
+    [InlineData("temperature-split", "tarn-duo", "27 20", "Return air 27 °C, Supply air 20 °C",
+        "Return air 27 °F, Supply air 20 °F")]
+    [InlineData("temperature-split-heating", "tarn-duo", "20 in 41 out", "Return air 20 °C, Supply air 41 °C",
+        "Return air 20 °F, Supply air 41 °F")]
     [InlineData("fan-windings", "tarn-duo", "42.1 OL OL", "U–V 42.1 Ω, V–W OL, U–W OL")]
-    public void Hear_ReadingsOfTwoMeanings_AreOfferedWhole(string check, string series, string words, params string[] offered)
+    public void Hear_ReadingsOfTwoMeanings_AreOfferedWhole(string check, string series, string words,
+        params string[] offered)
     {
         Walker walker = At(check, series);
         walker.Say(words);
@@ -51,7 +56,8 @@ public sealed class TypedReadingTests
     {
         Walker walker = At("supply-loaded", "brenholt-ws");
         Reply reply = walker.Say("L1-L2 240, L1-gnd 120, L2-gnd 118");
-        Assert.Contains(reply.Segments, segment => segment.Text.Contains("L1-ground 120 V, L2-ground 118 V", StringComparison.Ordinal));
+        Assert.Contains(reply.Segments, segment =>
+            segment.Text.Contains("L1-ground 120 V, L2-ground 118 V", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -61,7 +67,8 @@ public sealed class TypedReadingTests
     {
         Walker walker = At(check, series);
         Reply reply = walker.Say(words);
-        Assert.Contains(reply.Segments, segment => segment.From.OfType<Provenance.Phrase>().Any(phrase => phrase.Id == "notice-number-alone"));
+        Assert.Contains(reply.Segments, segment => segment.From.OfType<Provenance.Phrase>()
+            .Any(phrase => phrase.Id == "notice-number-alone"));
         Assert.Empty(walker.Log.OfType<ReadingsGiven>());
         Assert.Equal(check, walker.Question.Subject);
     }
@@ -103,13 +110,16 @@ public sealed class TypedReadingTests
     }
 
     [Theory]
-    [InlineData("Tarn Duo, refrigerant technician here, H6. suction 4.1 bar, pipe 20C, high side 22 bar, liquid pipe 35C", "superheat", "subcooling")]
-    [InlineData("Brenholt WS, refrigerant technician here, high side 520 psig, suction 130 psig, 95F outside", "high-side-pressure")]
+    [InlineData("Tarn Duo, refrigerant technician here, H6. suction 4.1 bar, pipe 20C, high side 22 bar, liquid "
+        + "pipe 35C", "superheat", "subcooling")]
+    [InlineData("Brenholt WS, refrigerant technician here, high side 520 psig, suction 130 psig, 95F outside",
+        "high-side-pressure")]
     public void Hear_FirstMessageWithReadings_TakesEachCompletePair(string words, params string[] checks)
     {
         var walker = new Walker(ShippedContent.Assistant);
         walker.Say(words);
-        Assert.Superset(checks.ToHashSet(), walker.State.Unconfirmed.Select(item => item.Thing).OfType<DxAssistant.Conversation.Told.ToldThing.Measured>()
+        Assert.Superset(checks.ToHashSet(), walker.State.Unconfirmed.Select(item => item.Thing)
+            .OfType<DxAssistant.Conversation.Told.ToldThing.Measured>()
             .Select(measured => measured.Check).ToHashSet());
     }
 
@@ -129,7 +139,8 @@ public sealed class TypedReadingTests
             Step = new ChosenStep(StepKind.Check, check, access.Value),
             Question = new OpenQuestion("0", QuestionKind.Check, check, page.Ask.Text, [],
                 [.. page.Outcomes.Select(outcome => new Option(outcome.Id.Value, outcome.Answer.Text))],
-                [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text, null))], []),
+                [.. page.Readings.Select(field => new Field(field.Label, field.Unit.Symbol, field.Where.Text, null))],
+                []),
         });
     }
 }

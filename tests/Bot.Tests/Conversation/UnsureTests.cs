@@ -18,7 +18,8 @@ public sealed class UnsureTests
     [InlineData("I can't reach it right now", CommandWord.Cannot)]
     public void Check_AnsweredSo_IsPassedOverForThatReason(string words, CommandWord reason)
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault")
+            .MakeSafe();
         Assert.Equal(QuestionKind.Check, walker.Question.Kind);
         walker.Say(words);
         Assert.Equal(reason, Assert.Single(walker.Log.OfType<CheckPassedOver>()).Reason);
@@ -63,7 +64,8 @@ public sealed class UnsureTests
         Assert.Equal("danger-signs", walker.Question.Subject);
         walker.Say(again);
         Assert.Equal(QuestionKind.Closed, walker.Question.Kind);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
     }
 
     [Theory]
@@ -106,15 +108,18 @@ public sealed class UnsureTests
         walker.Say(words);
         Assert.Equal("book", walker.State.ClosedHow);
         Assert.False(walker.State.IsLeft);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-suspects")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-suspects")));
     }
 
     [Fact]
     public void StopHere_WithTheUnitOpen_SaysHowToLeaveIt()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         walker.Order(CommandWord.StopHere);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-left-open")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-left-open")));
     }
 
     [Fact]
@@ -132,7 +137,8 @@ public sealed class UnsureTests
         walker.Say("send somebody");
         Assert.Equal("danger-signs", walker.Question.Subject);
         walker.Say("send somebody");
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("closed-stop-unknown")));
     }
 
     [Fact]

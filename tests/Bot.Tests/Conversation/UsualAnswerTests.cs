@@ -146,7 +146,8 @@ public sealed class UsualAnswerTests
         Assert.Equal(QuestionKind.Verify, walker.Question.Kind);
         walker.Say(said);
         Assert.Equal(cured, walker.State.Repairs is [{ Works: true }]);
-        if (!cured) Assert.Equal((QuestionKind.Verify, "correct-settings"), (walker.Question.Kind, walker.Question.Subject));
+        if (!cured)
+            Assert.Equal((QuestionKind.Verify, "correct-settings"), (walker.Question.Kind, walker.Question.Subject));
     }
 
     [Fact]
@@ -179,7 +180,8 @@ public sealed class UsualAnswerTests
         Assert.Empty(walker.State.PassedOver);
     }
 
-    private static Walker AtDanger(string symptom = "poor-cooling") => new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", symptom);
+    private static Walker AtDanger(string symptom = "poor-cooling") =>
+        new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "owner", symptom);
 
     private static Walker AtStep(string symptom = "poor-cooling")
     {

@@ -5,10 +5,13 @@ using DxAssistant.Conversation.Told;
 
 namespace DxAssistant.Bot.Tests.Conversation;
 
-/// <summary>Messages that tell several things at once: said back in one line, and nothing used before that is confirmed.</summary>
+/// <summary>
+/// Messages that tell several things at once: said back in one line, and nothing used before that is confirmed.
+/// </summary>
 public sealed class WholeMessageTests
 {
-    private const string Whole = "brenholt wall unit in cooling, showing b4, filter's clean, swapped the board last week, "
+    private const string Whole =
+        "brenholt wall unit in cooling, showing b4, filter's clean, swapped the board last week, "
         + "room sensor 2.1k at 24C, I'm the tech";
 
     [Fact]
@@ -40,7 +43,8 @@ public sealed class WholeMessageTests
 
     // The first of three voltages names where it was taken, the others their terminals.
     [Theory]
-    [InlineData("Brenholt WS unit dead, tech here, 238 V at the isolator but only 120 V from L1 to ground and 118 V L2 to ground")]
+    [InlineData("Brenholt WS unit dead, tech here, 238 V at the isolator but only 120 V from L1 to ground and 118 V L2 "
+        + "to ground")]
     [InlineData("Brenholt WS unit dead, tech here, 238 V L1 to L2, 120 V from L1 to ground and 118 V L2 to ground")]
     public void Voltages_WithTheirTerminals_AreOneMeasurement(string said)
     {
@@ -50,7 +54,8 @@ public sealed class WholeMessageTests
         Assert.Equal(("supply-legs", "within"), (result.Check, result.Verdict));
     }
 
-    // A part of the voltage speaks for a break on the way, none at all for what is off; a breaker that is on speaks against that.
+    // A part of the voltage speaks for a break on the way, none at all for what is off; a breaker that is on speaks
+    // against that.
     [Theory]
     [InlineData("supply voltage 120 V", "low", "supply-dead")]
     [InlineData("supply voltage 0 V", "absent", "no-power")]
@@ -87,7 +92,8 @@ public sealed class WholeMessageTests
     public void Board_OfWhichThereAreSeveral_CountsOnceItIsTapped()
     {
         Walker walker = Told(Whole);
-        Option indoor = Assert.Single(walker.Question.Options, option => option.Label.EndsWith("Replace the indoor board", StringComparison.Ordinal));
+        Option indoor = Assert.Single(walker.Question.Options,
+            option => option.Label.EndsWith("Replace the indoor board", StringComparison.Ordinal));
         walker.Tap(indoor.Key);
         walker.Tap("yes");
         Assert.Equal("replace-indoor-board", Assert.Single(walker.State.Repairs).Repair);
@@ -98,7 +104,8 @@ public sealed class WholeMessageTests
     public void Item_TakenBack_DoesNotCount()
     {
         Walker walker = Told("brenholt E5 steady, filter is clean, fan plug is seated");
-        walker.Tap(Assert.Single(walker.Question.Options, option => option.Label.Contains("Indoor fan plug", StringComparison.Ordinal)).Key);
+        walker.Tap(Assert.Single(walker.Question.Options,
+            option => option.Label.Contains("Indoor fan plug", StringComparison.Ordinal)).Key);
         walker.Tap("yes");
         Assert.Equal("filter-look", Assert.Single(walker.State.Results).Check);
     }
@@ -167,13 +174,16 @@ public sealed class WholeMessageTests
     }
 
     [Theory]
-    [InlineData("brenholt E5 steady, changed the indoor fan motor and the indoor board", "replace-indoor-fan-motor", "replace-indoor-board")]
-    [InlineData("brenholt E5 steady, blower motor was replaced last month, washed the filter", "replace-indoor-fan-motor", "wash-filter")]
+    [InlineData("brenholt E5 steady, changed the indoor fan motor and the indoor board", "replace-indoor-fan-motor",
+        "replace-indoor-board")]
+    [InlineData("brenholt E5 steady, blower motor was replaced last month, washed the filter",
+        "replace-indoor-fan-motor", "wash-filter")]
     public void Repair_TriedBefore_ExcludesWhatItCures(string text, params string[] repairs)
     {
         Walker walker = Told(text);
         walker.Tap("yes");
-        Assert.Equal(repairs.Order(StringComparer.Ordinal), walker.State.Repairs.Select(tried => tried.Repair).Order(StringComparer.Ordinal));
+        Assert.Equal(repairs.Order(StringComparer.Ordinal), walker.State.Repairs.Select(tried => tried.Repair)
+            .Order(StringComparer.Ordinal));
         Assert.All(walker.State.Repairs, tried => Assert.False(tried.Works));
         Assert.Equal(repairs.Length, walker.Log.OfType<RepairTriedBefore>().Count());
     }
@@ -183,7 +193,8 @@ public sealed class WholeMessageTests
     [InlineData("brenholt b4, room thermistor 10.3k at 75F", "room-sensor-resistance", 2)]
     public void Readings_WithWhatWasMeasured_AreTaken(string text, string check, int count)
     {
-        ToldThing.Measured measured = Assert.Single(Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Measured>());
+        ToldThing.Measured measured =
+            Assert.Single(Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Measured>());
         Assert.Equal(check, measured.Check);
         Assert.Equal(count, measured.Readings.Length);
     }
@@ -196,7 +207,8 @@ public sealed class WholeMessageTests
     {
         Walker walker = Told(text);
         Assert.DoesNotContain(walker.State.Unconfirmed, item => item.Thing is ToldThing.Measured);
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
     }
 
     // Nothing of it goes unused: the name is taken, and what stands around it tells nothing.
@@ -207,7 +219,8 @@ public sealed class WholeMessageTests
     {
         Walker walker = Told(text);
         Assert.Contains(walker.State.Unconfirmed, item => item.Thing is ToldThing.Unit);
-        Assert.DoesNotContain(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
+        Assert.DoesNotContain(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("notice-not-used")));
     }
 
     [Theory]
@@ -215,7 +228,8 @@ public sealed class WholeMessageTests
     [InlineData("brenholt shows e5 then h6", "E5", "H6")]
     [InlineData("e5 and h6 on a brenholt", "E5", "H6")]
     public void Codes_Several_AreAllTaken(string text, params string[] codes) =>
-        Assert.Equal(codes, Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Code>().Select(code => code.Shown));
+        Assert.Equal(codes, Told(text).State.Unconfirmed.Select(item => item.Thing).OfType<ToldThing.Code>()
+            .Select(code => code.Shown));
 
     [Fact]
     public void Troubles_WithoutACommonCause_AreTakenOneAfterTheOther()
@@ -247,7 +261,9 @@ public sealed class WholeMessageTests
 
     [Fact]
     public void Outcomes_ShippedChecks_HaveWordings() =>
-        Assert.True(ShippedContent.Library.Checks.Values.Count(page => page.Outcomes.Any(outcome => !outcome.SaidAs.IsEmpty)) >= 30);
+        Assert.True(
+            ShippedContent.Library.Checks.Values.Count(
+                page => page.Outcomes.Any(outcome => !outcome.SaidAs.IsEmpty)) >= 30);
 
     [Theory]
     [InlineData("Tarn Duo code H6 steady", "tarn-duo", "low-pressure-code")]
@@ -284,17 +300,20 @@ public sealed class WholeMessageTests
         Assert.NotEqual(QuestionKind.Role, walker.Question.Kind);
     }
 
-    // Common practice, no source: at low pressure in heating the outdoor side is looked at, and cooling measures nothing there.
+    // Common practice, no source: at low pressure in heating the outdoor side is looked at, and cooling measures
+    // nothing there.
     [Fact]
     public void LowPressure_InHeating_IsNotMeasuredInCooling()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("veldarn-nord", "refrigerant", "low-pressure-code");
-        for (int turn = 0; turn < 60 && walker.State.ClosedHow is null && walker.State.Mode is null && walker.Question.Subject != "mode-at-low-pressure"; turn++)
+        for (int turn = 0; turn < 60 && walker.State.ClosedHow is null && walker.State.Mode is null
+            && walker.Question.Subject != "mode-at-low-pressure"; turn++)
             if (walker.Question.Kind == QuestionKind.Check) walker.Order(CommandWord.Unsure);
             else walker.MakeSafe();
         walker.Tap("heating");
         Assert.Equal("heating", walker.State.Mode);
-        Assert.DoesNotContain(Asked(walker), check => check is "superheat" or "suction-pressure" or "high-side-pressure");
+        Assert.DoesNotContain(Asked(walker), check => check is "superheat" or "suction-pressure"
+            or "high-side-pressure");
     }
 
     private static IEnumerable<string> Asked(Walker walker)

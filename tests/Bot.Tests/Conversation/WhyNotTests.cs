@@ -28,7 +28,8 @@ public sealed class WhyNotTests
         walker.Tap("home");
         LedgerFigures ledger = Asked(walker, "why not sensor plug loose");
         Assert.True(Assert.Single(ledger.Lines, line => line.Kind == "check").Weight < 0);
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text.StartsWith("Against it: ", StringComparison.Ordinal)
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text.StartsWith("Against it: ", StringComparison.Ordinal)
             || segment.Text.StartsWith("Rules it out: ", StringComparison.Ordinal));
     }
 
@@ -41,7 +42,8 @@ public sealed class WhyNotTests
         walker.MakeSafe().Tap("no");
         LedgerFigures ledger = Asked(walker, "why not sensor plug loose");
         Assert.Equal(("sensor-plug-loose", 0d), (ledger.Fault, ledger.Probability));
-        Assert.Contains(walker.Reply.Segments, segment => segment.Text == "Rules it out: Seat the sensor plug, which did not cure.");
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.Text == "Rules it out: Seat the sensor plug, which did not cure.");
     }
 
     // At a repair the ledger is told of each fault that came near, so that nobody takes the first for the only one.
@@ -56,7 +58,9 @@ public sealed class WhyNotTests
         Assert.InRange(rivals.Length, 2, 3);
         Assert.DoesNotContain(rivals, ledger => ledger.Fault == "sensor-plug-loose");
         Assert.All(rivals, ledger => Assert.True(ledger.Lines.Single(line => line.Kind == "check").Weight < 0));
-        Assert.True(walker.Reply.Segments.Count(segment => segment.Text.StartsWith("Against it: ", StringComparison.Ordinal)) >= rivals.Length);
+        Assert.True(
+            walker.Reply.Segments.Count(segment =>
+                segment.Text.StartsWith("Against it: ", StringComparison.Ordinal)) >= rivals.Length);
     }
 
     [Fact]
@@ -64,7 +68,8 @@ public sealed class WhyNotTests
     {
         Walker walker = AtRoomSensor();
         walker.Say("why not drain blocked");
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("fault-no-sign")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("fault-no-sign")));
     }
 
     [Fact]
@@ -85,7 +90,8 @@ public sealed class WhyNotTests
         Assert.Contains(walker.Reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
     }
 
-    private static Walker AtRoomSensor() => new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
+    private static Walker AtRoomSensor() =>
+        new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
 
     private static LedgerFigures Asked(Walker walker, string words)
     {

@@ -12,7 +12,8 @@ namespace DxAssistant.Bot.Tests.Conversation;
 /// <summary>"Why" has an answer at every question, and its figures hold together.</summary>
 public sealed class WhyTests
 {
-    // Source: I. J. Good, Probability and the Weighing of Evidence, 1950 (from memory): weights of evidence add to the logarithm of the odds.
+    // Source: I. J. Good, Probability and the Weighing of Evidence, 1950 (from memory): weights of evidence add to the
+    // logarithm of the odds.
     [Theory]
     [InlineData("weak-airflow", "filter-look", "blocked")]
     [InlineData("room-sensor-code", "indoor-sensor-plugs", "home")]
@@ -21,8 +22,10 @@ public sealed class WhyTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", symptom);
         Graph.Model.Check page = ShippedContent.Library.Graph.Find(new CheckId(check))!;
         Assert.Contains(new OutcomeId(outcome), page.Outcomes);
-        walker.Note(new OutcomeSeen(check, outcome, [.. page.Outcomes.Select(one => one == new OutcomeId(outcome) ? 1.0 : 0)], null, outcome));
-        ImmutableArray<FaultId> inQuestion = [.. new CaseView(ShippedContent.Library, walker.State).Belief.Ranked.Take(3).Select(ranked => ranked.Id)];
+        walker.Note(new OutcomeSeen(check, outcome,
+            [.. page.Outcomes.Select(one => one == new OutcomeId(outcome) ? 1.0 : 0)], null, outcome));
+        ImmutableArray<FaultId> inQuestion =
+            [.. new CaseView(ShippedContent.Library, walker.State).Belief.Ranked.Take(3).Select(ranked => ranked.Id)];
         foreach (FaultId fault in inQuestion)
         {
             LedgerFigures ledger = Ledger(walker, fault);
@@ -35,19 +38,22 @@ public sealed class WhyTests
     [Fact]
     public void Share_AfterAResult_IsSaidBesideThatOfTheComplaint()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         walker.Say("why not the room air sensor");
         Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("fault-share")));
         walker.Tap("home");
         walker.Say("why not the room air sensor");
-        Assert.Contains(walker.Reply.Segments, segment => segment.From.Contains(new Provenance.Phrase("fault-share-since")));
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("fault-share-since")));
     }
 
     [Fact]
     public void Answers_TellTheShareBeforeAndAfter()
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code");
-        ImmutableSortedDictionary<string, double> now = walker.Reply.Belief.ToImmutableSortedDictionary(line => line.Fault, line => line.Probability);
+        ImmutableSortedDictionary<string, double> now =
+            walker.Reply.Belief.ToImmutableSortedDictionary(line => line.Fault, line => line.Probability);
         WhyFigures why = Figures(walker);
         Assert.All(why.Answers, answer => Assert.Equal(now[answer.Fault], answer.Before, 0.001));
         Assert.Contains(why.Answers, answer => answer.Share > answer.Before);
@@ -64,10 +70,14 @@ public sealed class WhyTests
             Walker walker = new Walker(ShippedContent.Assistant).Begin("tarn-duo", "technician", symptom.Value);
             if (walker.Question.Kind is not (QuestionKind.Check or QuestionKind.Access)) continue;
             var view = new CaseView(ShippedContent.Library, walker.State);
-            if (chooser.Walk(view) is not { Plan: var plan } || plan.Options.FirstOrDefault(option => IdOf(option.Step) != walker.State.Step!.Id) is not { } first) continue;
+            if (chooser.Walk(view) is not { Plan: var plan }
+                || plan.Options.FirstOrDefault(option => IdOf(option.Step) != walker.State.Step!.Id) is not { } first)
+                continue;
             WhyFigures why = Figures(walker);
             delays += IdOf(first.Step) == why.RunnerUp ? 0 : 1;
-            if (plan.Options.FirstOrDefault(option => IdOf(option.Step) == why.RunnerUp)?.Step is not PlannedStep.DoCheck check) continue;
+            if (plan.Options.FirstOrDefault(option =>
+                IdOf(option.Step) == why.RunnerUp)?.Step is not PlannedStep.DoCheck check)
+                continue;
             Assert.Contains(chooser.Foresee(view, check), prospect => prospect.Next?.Id != why.Step);
             others++;
         }
@@ -98,14 +108,16 @@ public sealed class WhyTests
 
     private static Walker AtTrial()
     {
-        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         walker.Tap("loose");
         walker.Tap("done");
         return walker.MakeSafe();
     }
 
     private static string[] Why(Walker walker) =>
-        [.. walker.Order(CommandWord.Why).Segments.SelectMany(segment => segment.From).OfType<Provenance.Phrase>().Select(phrase => phrase.Id)];
+        [.. walker.Order(CommandWord.Why).Segments.SelectMany(segment => segment.From).OfType<Provenance.Phrase>()
+            .Select(phrase => phrase.Id)];
 
     private static WhyFigures Figures(Walker walker) =>
         Assert.Single(walker.Order(CommandWord.Why).Segments.Select(segment => segment.Why).OfType<WhyFigures>());

@@ -5,7 +5,9 @@ using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>Two programs on one database; the network between them and it is cut, without a word or by closing, and comes back.</summary>
+/// <summary>
+/// Two programs on one database; the network between them and it is cut, without a word or by closing, and comes back.
+/// </summary>
 internal sealed class CutNetwork(PostgresServer database, int seed)
 {
     private const int People = 4;

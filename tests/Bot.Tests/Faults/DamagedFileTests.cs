@@ -23,7 +23,8 @@ public sealed class DamagedFileTests : IAsyncLifetime, IDisposable
     public async Task InitializeAsync()
     {
         await using var store = SqliteCaseStore.Open(Sound, TimeProvider.System);
-        for (int number = 0; number < Cases; number++) await TalkAsync(store, FormattableString.Invariant($"case{number}"));
+        for (int number = 0; number < Cases; number++)
+            await TalkAsync(store, FormattableString.Invariant($"case{number}"));
     }
 
     public Task DisposeAsync() => Task.CompletedTask;
@@ -40,7 +41,8 @@ public sealed class DamagedFileTests : IAsyncLifetime, IDisposable
         Assert.InRange(refused, 1, int.MaxValue);
     }
 
-    // As the runbook has it: what is damaged is named, the backup put in place, and what came after it taken over case by case.
+    // As the runbook has it: what is damaged is named, the backup put in place, and what came after it taken over case
+    // by case.
     [Fact]
     public async Task Restore_ThenImportWhatStillReads_IsAllButTheDamagedCase()
     {
@@ -58,13 +60,15 @@ public sealed class DamagedFileTests : IAsyncLifetime, IDisposable
         Assert.Equal(0, (await RunAsync(folder.File("new.db"), "restore", folder.File("backup.db"))).Code);
         Assert.Equal(0, (await RunAsync(damaged, "export", "later", folder.File("later.json"))).Code);
         Assert.Equal(0, (await RunAsync(folder.File("new.db"), "import", folder.File("later.json"))).Code);
-        Assert.Contains($"{Cases + 1} looked at, 0 not as recorded", (await RunAsync(folder.File("new.db"), "verify")).Output, StringComparison.Ordinal);
+        Assert.Contains($"{Cases + 1} looked at, 0 not as recorded",
+            (await RunAsync(folder.File("new.db"), "verify")).Output, StringComparison.Ordinal);
     }
 
     private async Task TalkAsync(SqliteCaseStore store, string caseId)
     {
         for (int turn = 0; turn < 4; turn++)
-            await store.AppendAsync(caseId, 2 * turn, $"t{turn}", [new CodeReported($"b{turn}", caseId), new NoteWritten("ann", new string((char)('a' + turn), 300))]);
+            await store.AppendAsync(caseId, 2 * turn, $"t{turn}",
+                [new CodeReported($"b{turn}", caseId), new NoteWritten("ann", new string((char)('a' + turn), 300))]);
         whole[caseId] = await store.ReadAsync(caseId);
     }
 
@@ -75,10 +79,12 @@ public sealed class DamagedFileTests : IAsyncLifetime, IDisposable
         try
         {
             await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
-            foreach (var (caseId, log) in whole) refused += await RefusedAsync(async () => IsTheSame(log, await store.ReadAsync(caseId), page), page);
+            foreach (var (caseId, log) in whole) refused += await RefusedAsync(
+                async () => IsTheSame(log, await store.ReadAsync(caseId), page), page);
             refused += await RefusedAsync(async () =>
             {
-                Assert.IsType<AppendResult.Appended>(await store.AppendAsync("new", 0, "t", [new CodeReported("b9", null)]));
+                Assert.IsType<AppendResult.Appended>(
+                    await store.AppendAsync("new", 0, "t", [new CodeReported("b9", null)]));
                 Assert.Single(await store.ReadAsync("new"));
             }, page);
         }
@@ -134,5 +140,6 @@ public sealed class DamagedFileTests : IAsyncLifetime, IDisposable
         return File.ReadAllBytes(Sound).AsSpan().IndexOf(Encoding.UTF8.GetBytes(whole[caseId][0].Hash)) / PageSize;
     }
 
-    private static Task<Run> RunAsync(string file, params string[] arguments) => Run.OfAsync("", ["cases", .. arguments, "--data", file]);
+    private static Task<Run> RunAsync(string file, params string[] arguments) =>
+        Run.OfAsync("", ["cases", .. arguments, "--data", file]);
 }

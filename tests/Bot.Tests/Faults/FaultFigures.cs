@@ -16,7 +16,8 @@ internal sealed record FaultFigures(int Faults, int Acknowledged, int Claims, in
 
     /// <summary>Both together.</summary>
     public FaultFigures And(FaultFigures further) => new(
-        Faults + further.Faults, Acknowledged + further.Acknowledged, Claims + further.Claims, Kept + further.Kept, Again + further.Again,
+        Faults + further.Faults, Acknowledged + further.Acknowledged, Claims + further.Claims, Kept
+            + further.Kept, Again + further.Again,
         LongestWait > further.LongestWait ? LongestWait : further.LongestWait);
 
     public override string ToString() => FormattableString.Invariant(

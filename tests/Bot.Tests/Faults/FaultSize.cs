@@ -8,7 +8,9 @@ internal static class FaultSize
     /// <summary><c>DX_KILLS</c>: how often a program is killed, or a disk is lost.</summary>
     public static int Kills { get; } = Given("DX_KILLS", 2);
 
-    /// <summary><c>DX_COPIES</c>: how often a disk is lost, where that is not as often as programs are killed.</summary>
+    /// <summary>
+    /// <c>DX_COPIES</c>: how often a disk is lost, where that is not as often as programs are killed.
+    /// </summary>
     public static int CopiesOr(int kills) => Given("DX_COPIES", kills);
 
     /// <summary><c>DX_CUTS</c>: how often the network is held up, and how often it is closed.</summary>
@@ -18,5 +20,6 @@ internal static class FaultSize
     public static int Seed { get; } = Given("DX_SEED", 20261126);
 
     private static int Given(string name, int usual) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : usual;
+        int.TryParse(Environment.GetEnvironmentVariable(name), NumberStyles.None, CultureInfo.InvariantCulture,
+            out int value) ? value : usual;
 }

@@ -17,7 +17,8 @@ public sealed class HarmedDiskTests
         using var folder = new TemporaryFolder();
         using var outside = new TemporaryFolder();
         string file = folder.File("cases.db");
-        await using var server = await SmallDisk.StartAsync(folder.Path, "head -c 2500k /dev/zero > filler", "--data", file);
+        await using var server =
+            await SmallDisk.StartAsync(folder.Path, "head -c 2500k /dev/zero > filler", "--data", file);
         await using var talkers = Talkers.With(People, FaultSize.Seed, () => [server.Address]);
         talkers.Begin(People);
 
@@ -49,10 +50,12 @@ public sealed class HarmedDiskTests
         byte[] before = await File.ReadAllBytesAsync(made);
 
         var error = await Assert.ThrowsAsync<InvalidOperationException>(() => SmallDisk.StartAsync(
-            folder.Path, $"cp '{made}' cases.db && cd / && mount -o remount,ro none '{folder.Path}'", "--data", folder.File("cases.db"), "--accounts", outside.File("accounts.db")));
+            folder.Path, $"cp '{made}' cases.db && cd / && mount -o remount,ro none '{folder.Path}'", "--data",
+            folder.File("cases.db"), "--accounts", outside.File("accounts.db")));
 
         Assert.Contains("ended with 2", error.Message, StringComparison.Ordinal);
-        Assert.Contains("may not be written; give the program's account the right", error.Message, StringComparison.Ordinal);
+        Assert.Contains("may not be written; give the program's account the right", error.Message,
+            StringComparison.Ordinal);
         Assert.Equal(before, await File.ReadAllBytesAsync(made));
     }
 

@@ -6,7 +6,9 @@ using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>Holds a store to what was promised: each acknowledged turn there once, each turn whole, each log sound.</summary>
+/// <summary>
+/// Holds a store to what was promised: each acknowledged turn there once, each turn whole, each log sound.
+/// </summary>
 internal static class Kept
 {
     /// <summary>Holds a place in PostgreSQL to what people were answered, claims included.</summary>
@@ -55,7 +57,8 @@ internal static class Kept
         for (int i = 0; i < log.Count; i++)
         {
             Assert.Equal(i + 1, log[i].Sequence);
-            bool isFirst = i == 0 || log[i - 1].TurnId != log[i].TurnId, isLast = i == log.Count - 1 || log[i + 1].TurnId != log[i].TurnId;
+            bool isFirst = i == 0 || log[i - 1].TurnId != log[i].TurnId, isLast = i == log.Count - 1
+                || log[i + 1].TurnId != log[i].TurnId;
             if (isFirst) turns.Add(log[i].TurnId);
             if (isLast) Assert.IsType<Replied>(log[i].Event);
         }

@@ -5,7 +5,9 @@ using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>The program itself, in a process of its own, is killed at any moment while people talk to it, and started again.</summary>
+/// <summary>
+/// The program itself, in a process of its own, is killed at any moment while people talk to it, and started again.
+/// </summary>
 internal static class KilledServer
 {
     private const int People = 6;

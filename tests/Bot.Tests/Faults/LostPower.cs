@@ -6,10 +6,14 @@ using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>The files as they lie on the disk at any moment while people talk: opened elsewhere, as after a loss of power.</summary>
-/// <remarks>The program is halted while its files are copied, so that the copy is of one moment. What it had flushed is in it; what it
-/// had written and not flushed is in it too, and stands for nothing acknowledged: in a second copy the journal ends or goes wrong at a
-/// random place, which may only take whole turns from the end.</remarks>
+/// <summary>
+/// The files as they lie on the disk at any moment while people talk: opened elsewhere, as after a loss of power.
+/// </summary>
+/// <remarks>
+/// The program is halted while its files are copied, so that the copy is of one moment. What it had flushed is in it;
+/// what it had written and not flushed is in it too, and stands for nothing acknowledged: in a second copy the journal
+/// ends or goes wrong at a random place, which may only take whole turns from the end.
+/// </remarks>
 internal static class LostPower
 {
     private const int People = 6;
@@ -17,7 +21,8 @@ internal static class LostPower
 
     private static readonly string[] Parts = ["", "-wal", "-shm"];
 
-    // A new file and new people after so many copies: each is read whole, so that the time would grow with their square.
+    // A new file and new people after so many copies: each is read whole, so that the time would grow with their
+    // square.
     private const int MomentsOfAFile = 50;
 
     public static async Task<LostPowerFigures> RunAsync(int moments, int seed)
@@ -84,19 +89,23 @@ internal static class LostPower
     }
 
     // What was carried over into the file of cases had been flushed in the journal before.
-    // Source: SQLite documentation, WAL-mode File Format: frames of 24 bytes and a page behind 32 bytes of header, the size of a page at
-    // byte 8 of it, most significant byte first; in the index the number of frames that were tried to be carried over at byte 128.
+    // Source: SQLite documentation, WAL-mode File Format: frames of 24 bytes and a page behind 32 bytes of header, the
+    // size of a page at byte 8 of it, most significant byte first; in the index the number of frames that were tried to
+    // be carried over at byte 128.
     private static long CarriedOver(string file)
     {
         byte[] index = File.ReadAllBytes(file + "-shm"), journal = new byte[12];
         using (var bytes = File.OpenRead(file + "-wal")) bytes.ReadExactly(journal);
-        return 32 + (BitConverter.ToUInt32(index, 128) * (24L + BinaryPrimitives.ReadUInt32BigEndian(journal.AsSpan(8))));
+        return 32
+            + (BitConverter.ToUInt32(index, 128) * (24L + BinaryPrimitives.ReadUInt32BigEndian(journal.AsSpan(8))));
     }
 
-    private static async Task<int> CheckAsync(string file, (string CaseId, string TurnId)[] acknowledged, string[] begun)
+    private static async Task<int> CheckAsync(string file, (string CaseId, string TurnId)[] acknowledged,
+        string[] begun)
     {
         int turns;
-        await using (var store = SqliteCaseStore.Open(file, TimeProvider.System)) turns = await Kept.CheckAsync(store, acknowledged);
+        await using (var store = SqliteCaseStore.Open(file, TimeProvider.System)) turns =
+            await Kept.CheckAsync(store, acknowledged);
         await using (var claims = SqlClaimStore.Open(file)) await Kept.CheckAsync(claims, begun);
         foreach (string part in Parts) File.Delete(file + part);
         return turns;

@@ -8,5 +8,6 @@ internal sealed record LostPowerFigures(FaultFigures Whole, int Torn)
     /// <summary>Both together.</summary>
     public LostPowerFigures And(LostPowerFigures further) => new(Whole.And(further.Whole), Torn + further.Torn);
 
-    public override string ToString() => FormattableString.Invariant($"{Whole}; over all copies, {Torn} with a torn end");
+    public override string ToString() =>
+        FormattableString.Invariant($"{Whole}; over all copies, {Torn} with a torn end");
 }

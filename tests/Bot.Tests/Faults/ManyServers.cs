@@ -6,7 +6,10 @@ using Npgsql;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>Three programs on one database, any of which may be asked for any turn of any case: one is killed, then the database.</summary>
+/// <summary>
+/// Three programs on one database, any of which may be asked for any turn of any case: one is killed, then the
+/// database.
+/// </summary>
 internal sealed class ManyServers(PostgresServer database, int seed)
 {
     private const int People = 6;
@@ -79,7 +82,8 @@ internal sealed class ManyServers(PostgresServer database, int seed)
         while (line is not null && (!line.StartsWith("id: ", StringComparison.Ordinal) || line == first));
         Assert.NotNull(line);
         var heard = Stopwatch.GetElapsedTime(said);
-        Assert.Contains(caseId, System.Text.Encoding.UTF8.GetString(await elsewhere.GetAsync("/api/work")), StringComparison.Ordinal);
+        Assert.Contains(caseId, System.Text.Encoding.UTF8.GetString(await elsewhere.GetAsync("/api/work")),
+            StringComparison.Ordinal);
         return heard;
     }
 }

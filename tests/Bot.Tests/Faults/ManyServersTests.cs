@@ -3,7 +3,9 @@ using Xunit.Abstractions;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>Three programs on one database. <c>DX_KILLS</c> says how often a program is killed and how often the database.</summary>
+/// <summary>
+/// Three programs on one database. <c>DX_KILLS</c> says how often a program is killed and how often the database.
+/// </summary>
 [NeedsPostgres]
 public sealed class ManyServersTests(ITestOutputHelper output)
 {

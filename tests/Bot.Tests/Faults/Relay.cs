@@ -26,7 +26,9 @@ internal sealed class Relay : IAsyncDisposable
     /// <summary>Where the program finds it.</summary>
     public int Port => ((IPEndPoint)listener.LocalEndpoint).Port;
 
-    /// <summary>Carries nothing on in either direction, and tells nobody: what is sent is kept until it goes on.</summary>
+    /// <summary>
+    /// Carries nothing on in either direction, and tells nobody: what is sent is kept until it goes on.
+    /// </summary>
     public void Hold() => open = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
 
     /// <summary>Ends every connection at once, and each new one as soon as it is there.</summary>

@@ -1,6 +1,8 @@
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>A test that needs <see cref="SmallDisk"/>: skipped, and counted as skipped, where there can be none.</summary>
+/// <summary>
+/// A test that needs <see cref="SmallDisk"/>: skipped, and counted as skipped, where there can be none.
+/// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class SmallDiskFactAttribute : FactAttribute
 {

@@ -6,7 +6,9 @@ using DxAssistant.Cases.Sqlite;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>One program in a process of its own, talked to for long: what it takes should not grow with what it has done.</summary>
+/// <summary>
+/// One program in a process of its own, talked to for long: what it takes should not grow with what it has done.
+/// </summary>
 /// <param name="people">How many talk at a time.</param>
 /// <param name="pace">How long each thinks after an answer.</param>
 /// <param name="tell">Is told of each look at once, so that a run which ends with an error leaves its figures.</param>
@@ -44,7 +46,9 @@ internal sealed class Soak(int people, TimeSpan pace, int seed, Action<SoakSampl
     private static SoakSample Look(ServerProcess server, TimeSpan at, List<TimeSpan> waits)
     {
         double[] sorted = [.. waits.Select(wait => wait.TotalMilliseconds).Order()];
-        double At(double share) => sorted.Length == 0 ? double.NaN : sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
-        return new SoakSample(at, sorted.Length, At(0.5), At(0.99), server.ResidentBytes / 1e6, server.Handles, server.Threads);
+        double At(double share) =>
+            sorted.Length == 0 ? double.NaN : sorted[Math.Min(sorted.Length - 1, (int)(share * sorted.Length))];
+        return new SoakSample(at, sorted.Length, At(0.5), At(0.99), server.ResidentBytes / 1e6, server.Handles,
+            server.Threads);
     }
 }

@@ -11,7 +11,8 @@ public sealed class SoakTests(ITestOutputHelper output)
     [Fact]
     public async Task Talk_ForAWhile_HandlesAndThreadsDoNotGrowWithTheTurns()
     {
-        var samples = await new Soak(people: 6, TimeSpan.Zero, FaultSize.Seed, sample => output.WriteLine($"{sample}")).RunAsync(TimeSpan.FromSeconds(6), looks: 3);
+        var samples = await new Soak(people: 6, TimeSpan.Zero, FaultSize.Seed,
+            sample => output.WriteLine($"{sample}")).RunAsync(TimeSpan.FromSeconds(6), looks: 3);
         Assert.InRange(samples[^1].Handles - samples[0].Handles, int.MinValue, FewHandles);
         Assert.InRange(samples[^1].Threads - samples[0].Threads, int.MinValue, FewHandles);
     }

@@ -5,7 +5,9 @@ using Xunit.Abstractions;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>The program is asked to end while people talk to it, once and more than once, as an impatient supervisor does.</summary>
+/// <summary>
+/// The program is asked to end while people talk to it, once and more than once, as an impatient supervisor does.
+/// </summary>
 public sealed class StoppedServerTests(ITestOutputHelper output)
 {
     private const int People = 6;
@@ -33,6 +35,7 @@ public sealed class StoppedServerTests(ITestOutputHelper output)
         await using var store = SqliteCaseStore.Open(file, TimeProvider.System);
         int turns = await Kept.CheckAsync(store, talkers.Acknowledged);
         Assert.Empty(talkers.Odd);
-        output.WriteLine($"{talkers.Acknowledged.Count} turns acknowledged, {turns} kept with openings, {talkers.Again} sent again");
+        output.WriteLine(
+            $"{talkers.Acknowledged.Count} turns acknowledged, {turns} kept with openings, {talkers.Again} sent again");
     }
 }

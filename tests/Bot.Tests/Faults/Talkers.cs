@@ -7,10 +7,13 @@ using DxAssistant.Bot.Tests.Load;
 
 namespace DxAssistant.Bot.Tests.Faults;
 
-/// <summary>People who talk on whatever happens to the servers: a turn that is not answered is sent again under its name, to whichever
-/// server there is, until it is.</summary>
+/// <summary>
+/// People who talk on whatever happens to the servers: a turn that is not answered is sent again under its name, to
+/// whichever server there is, until it is.
+/// </summary>
 /// <param name="servers">Where servers may be reached now; none while there is none.</param>
-internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks, Func<IReadOnlyList<Uri>> servers) : IAsyncDisposable
+internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks, Func<IReadOnlyList<Uri>> servers)
+    : IAsyncDisposable
 {
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
 
@@ -94,7 +97,8 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 if (Pace > TimeSpan.Zero) await ThinkAsync();
             }
 
-            if (await UntilAnsweredAsync(client => client.ClaimAsync(caseId)) is { Length: > 0 } claim) Claims.Enqueue(claim);
+            if (await UntilAnsweredAsync(client => client.ClaimAsync(caseId)) is { Length: > 0 } claim)
+                Claims.Enqueue(claim);
         }
     }
 
@@ -128,7 +132,8 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
             {
                 try
                 {
-                    var client = clients.GetOrAdd(there[Interlocked.Increment(ref asked) % there.Count], address => new CaseClient(address));
+                    var client = clients.GetOrAdd(there[Interlocked.Increment(ref asked) % there.Count],
+                        address => new CaseClient(address));
                     string? answer = await ask(client);
                     var took = Stopwatch.GetElapsedTime(begun);
                     waits.Enqueue(took);
@@ -138,7 +143,9 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
                 catch (Exception error) when (error is HttpRequestException or IOException or TaskCanceledException)
                 {
                     Again++;
-                    if (error is HttpRequestException { StatusCode: not null and not HttpStatusCode.ServiceUnavailable }) Odd.Enqueue(error.Message);
+                    if (error is HttpRequestException { StatusCode: not null
+                        and not HttpStatusCode.ServiceUnavailable })
+                        Odd.Enqueue(error.Message);
                 }
             }
 
@@ -151,7 +158,8 @@ internal sealed class Talkers(ImmutableArray<ImmutableArray<RecordedTurn>> walks
     private void Longest(long ticks)
     {
         long known;
-        while (ticks > (known = Interlocked.Read(ref longestWait)) && Interlocked.CompareExchange(ref longestWait, ticks, known) != known)
+        while (ticks > (known = Interlocked.Read(ref longestWait))
+            && Interlocked.CompareExchange(ref longestWait, ticks, known) != known)
         {
         }
     }

@@ -4,7 +4,9 @@ using DxAssistant.Bot.Tests.Server;
 
 namespace DxAssistant.Bot.Tests.Fuzzing;
 
-/// <summary>Whatever body comes to an address, the answer is one of the program's own and never a fault of it.</summary>
+/// <summary>
+/// Whatever body comes to an address, the answer is one of the program's own and never a fault of it.
+/// </summary>
 /// <remarks>The first line of an input is method and address, what follows is the body.</remarks>
 internal abstract class AddressFuzz(string name, int few) : IFuzzPart
 {
@@ -28,7 +30,8 @@ internal abstract class AddressFuzz(string name, int few) : IFuzzPart
     {
         string[] place = input[..input.IndexOf('\n', StringComparison.Ordinal)].Split(' ');
         using var request = new HttpRequestMessage(new HttpMethod(place[0]), place[1]);
-        request.Content = new StringContent(input[(place[0].Length + place[1].Length + 2)..], Encoding.UTF8, "application/json");
+        request.Content =
+            new StringContent(input[(place[0].Length + place[1].Length + 2)..], Encoding.UTF8, "application/json");
         using var answer = await Server.Http.SendAsync(request);
         string said = await answer.Content.ReadAsStringAsync();
         Assert.True(answer.StatusCode != HttpStatusCode.InternalServerError, said);

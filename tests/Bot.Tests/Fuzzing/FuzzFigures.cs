@@ -5,8 +5,10 @@ namespace DxAssistant.Bot.Tests.Fuzzing;
 /// <param name="Behaviours">How many ways of behaving were seen.</param>
 /// <param name="Longest">Characters of the longest input.</param>
 /// <param name="Slowest">Milliseconds that the slowest input took, waits for a processor included.</param>
-internal sealed record FuzzFigures(string Name, int Seed, long Inputs, int Behaviours, int Longest, double Slowest, TimeSpan Took)
+internal sealed record FuzzFigures(string Name, int Seed, long Inputs, int Behaviours, int Longest, double Slowest,
+    TimeSpan Took)
 {
     public override string ToString() =>
-        FormattableString.Invariant($"{Name}: seed {Seed}, {Inputs} inputs up to {Longest} characters, {Behaviours} behaviours, slowest {Slowest:0} ms, {Took.TotalSeconds:0} s");
+        FormattableString.Invariant(
+            $"{Name}: seed {Seed}, {Inputs} inputs up to {Longest} characters, {Behaviours} behaviours, slowest {Slowest:0} ms, {Took.TotalSeconds:0} s");
 }

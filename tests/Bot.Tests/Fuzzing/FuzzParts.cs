@@ -5,7 +5,8 @@ namespace DxAssistant.Bot.Tests.Fuzzing;
 /// <summary>All parts, by name.</summary>
 internal static class FuzzParts
 {
-    public static ImmutableSortedDictionary<string, Func<IFuzzPart>> All { get; } = new Dictionary<string, Func<IFuzzPart>>
+    public static ImmutableSortedDictionary<string, Func<IFuzzPart>> All { get; } =
+        new Dictionary<string, Func<IFuzzPart>>
     {
         ["activities"] = () => new ActivityFuzz(),
         ["bodies"] = () => new BodyFuzz(),

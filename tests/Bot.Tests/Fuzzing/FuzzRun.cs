@@ -4,8 +4,10 @@ using Xunit.Sdk;
 
 namespace DxAssistant.Bot.Tests.Fuzzing;
 
-/// <summary>Feeds changed inputs to a part of the program. What behaves as nothing before it did is kept and changed further, so the inputs
-/// find their way in.</summary>
+/// <summary>
+/// Feeds changed inputs to a part of the program. What behaves as nothing before it did is kept and changed further, so
+/// the inputs find their way in.
+/// </summary>
 internal sealed class FuzzRun(IFuzzPart part, FuzzSize size)
 {
     private const int MostInPool = 20_000;
@@ -27,9 +29,11 @@ internal sealed class FuzzRun(IFuzzPart part, FuzzSize size)
         foreach (string input in (await part.BeginAsync()).Concat(Kept())) await TakeAsync(input);
         found.Clear();
         var random = new Random(size.Seed);
-        while ((size.Inputs is not { } most || taken < most) && (size.Time is not { } time || clock.Elapsed < time)) await TakeAsync(part.Change(random, pool));
+        while ((size.Inputs is not { } most || taken < most) && (size.Time is not { } time || clock.Elapsed < time))
+            await TakeAsync(part.Change(random, pool));
         if (size.Keeps) Keep();
-        return new FuzzFigures(part.Name, size.Seed, taken, seen.Count, longest, Stopwatch.GetElapsedTime(0, slowest).TotalMilliseconds, clock.Elapsed);
+        return new FuzzFigures(part.Name, size.Seed, taken, seen.Count, longest,
+            Stopwatch.GetElapsedTime(0, slowest).TotalMilliseconds, clock.Elapsed);
     }
 
     private async Task TakeAsync(string input)
@@ -43,7 +47,8 @@ internal sealed class FuzzRun(IFuzzPart part, FuzzSize size)
         }
         catch (Exception error)
         {
-            throw new XunitException($"{part.Name}, seed {size.Seed}, input {taken}: {JsonSerializer.Serialize(input)}\n{error}");
+            throw new XunitException(
+                $"{part.Name}, seed {size.Seed}, input {taken}: {JsonSerializer.Serialize(input)}\n{error}");
         }
 
         (slowest, longest) = (Math.Max(slowest, Stopwatch.GetTimestamp() - began), Math.Max(longest, input.Length));
@@ -60,8 +65,9 @@ internal sealed class FuzzRun(IFuzzPart part, FuzzSize size)
     // Short ones say more, and the file stays small.
     private void Keep()
     {
-        string[] kept = [.. Kept().Concat(found.Where(input => input.Length <= 400).OrderBy(input => input.Length).Take(60))
-            .Distinct().Select(input => JsonSerializer.Serialize(input)).Take(300)];
+        string[] kept =
+            [.. Kept().Concat(found.Where(input => input.Length <= 400).OrderBy(input => input.Length).Take(60))
+                .Distinct().Select(input => JsonSerializer.Serialize(input)).Take(300)];
         Directory.CreateDirectory(Path.GetDirectoryName(File)!);
         System.IO.File.WriteAllLines(File, kept);
     }

@@ -3,14 +3,18 @@ using System.Text.Json.Nodes;
 
 namespace DxAssistant.Bot.Tests.Fuzzing;
 
-/// <summary>Changes JSON so that it stays JSON: other values, lost and strange names, deep and long ones. Now and then it is changed as any
-/// text is.</summary>
+/// <summary>
+/// Changes JSON so that it stays JSON: other values, lost and strange names, deep and long ones. Now and then it is
+/// changed as any text is.
+/// </summary>
 internal static class JsonChanges
 {
     private static readonly string[] Values =
     [
-        "null", "true", "0", "-1", "1.5", "1e999", "99999999999999999999", "\"\"", "\"x\"", "[]", "{}", "[null]", "[[]]", "\"\\ud800\"", "\"\\u0000\"", "\"2029-13-45\"",
-        "\"0001-01-01\"", "\"9999-12-31T23:59:59Z\"", "\"-0\"", "\"__proto__\"", "{\"$type\":\"System.Object\"}", "{\"form\":\"earlier\",\"work\":[]}", "\"../../x\"",
+        "null", "true", "0", "-1", "1.5", "1e999", "99999999999999999999", "\"\"", "\"x\"", "[]", "{}", "[null]",
+        "[[]]", "\"\\ud800\"", "\"\\u0000\"", "\"2029-13-45\"",
+        "\"0001-01-01\"", "\"9999-12-31T23:59:59Z\"", "\"-0\"", "\"__proto__\"", "{\"$type\":\"System.Object\"}",
+        "{\"form\":\"earlier\",\"work\":[]}", "\"../../x\"",
     ];
 
     /// <summary>A changed text of the pool.</summary>
@@ -42,7 +46,9 @@ internal static class JsonChanges
         for (int times = random.Next(1, 4); times > 0; times--)
         {
             JsonNode[] places = [.. Inside(json)];
-            json = places.Length == 0 || random.Next(20) == 0 ? Odd(random)! : Change(random, json, places[random.Next(places.Length)]);
+            json = places.Length == 0 || random.Next(20) == 0
+                ? Odd(random)!
+                : Change(random, json, places[random.Next(places.Length)]);
             if (json is null) return "null";
         }
 
@@ -63,7 +69,8 @@ internal static class JsonChanges
                 int at = random.Next(list.Count);
                 JsonNode? one = list[at];
                 list.RemoveAt(at);
-                for (int times = random.Next(4); times > 0; times--) list.Add(times == 1 ? New(random, one) : one?.DeepClone());
+                for (int times = random.Next(4); times > 0; times--)
+                    list.Add(times == 1 ? New(random, one) : one?.DeepClone());
                 break;
         }
 
@@ -73,7 +80,8 @@ internal static class JsonChanges
     private static JsonNode? New(Random random, JsonNode? old) => random.Next(6) switch
     {
         0 => Deep(random.Next(1, 70)),
-        1 when old is JsonValue value && value.TryGetValue(out string? words) => JsonValue.Create(TextChanges.Make(random, [words])),
+        1 when old is JsonValue value && value.TryGetValue(out string? words) =>
+            JsonValue.Create(TextChanges.Make(random, [words])),
         2 => JsonValue.Create(new string('x', random.Next(1, 5000))),
         3 => old?.DeepClone(),
         _ => Odd(random),
@@ -91,7 +99,8 @@ internal static class JsonChanges
     private static IEnumerable<JsonNode> Inside(JsonNode json)
     {
         yield return json;
-        IEnumerable<JsonNode?> parts = json switch { JsonObject holder => holder.Select(part => part.Value), JsonArray list => list, _ => [] };
+        IEnumerable<JsonNode?> parts =
+            json switch { JsonObject holder => holder.Select(part => part.Value), JsonArray list => list, _ => [] };
         foreach (JsonNode inner in parts.OfType<JsonNode>().SelectMany(Inside)) yield return inner;
     }
 

@@ -7,7 +7,9 @@ using DxAssistant.Server.Channels;
 
 namespace DxAssistant.Bot.Tests.Fuzzing;
 
-/// <summary>Whatever people say in one of the questions of a walk, so that answers, forms and first words are all met.</summary>
+/// <summary>
+/// Whatever people say in one of the questions of a walk, so that answers, forms and first words are all met.
+/// </summary>
 internal sealed class MessageFuzz() : FuzzPart("messages", 300, Answer)
 {
     private const int MostTurns = 14;
@@ -15,7 +17,8 @@ internal sealed class MessageFuzz() : FuzzPart("messages", 300, Answer)
     private static readonly Lazy<CaseState[]> Standing = new(() => [.. States()]);
 
     public override Task<IEnumerable<string>> BeginAsync() =>
-        Task.FromResult(Knowing.Said("match-dev").Where((_, at) => at % 8 == 0).Take(100).Concat(Knowing.Said("readings").Take(20)));
+        Task.FromResult(Knowing.Said("match-dev").Where((_, at) => at % 8 == 0).Take(100)
+            .Concat(Knowing.Said("readings").Take(20)));
 
     private static string Answer(string text)
     {
@@ -39,7 +42,9 @@ internal sealed class MessageFuzz() : FuzzPart("messages", 300, Answer)
             if (turn == 0) walker.Say("indoor fan does not turn");
             else if (walker.Question is { Fields.IsEmpty: true, Options.IsEmpty: true }) yield break;
             else if (walker.Question.Fields.IsEmpty) walker.Tap(walker.Question.Options[^1].Key);
-            else walker.Fill([.. walker.Question.Fields.Select(field => (field.Label, string.Create(CultureInfo.InvariantCulture, $"{turn} {field.Unit}")))]);
+            else walker.Fill(
+                [.. walker.Question.Fields.Select(
+                    field => (field.Label, string.Create(CultureInfo.InvariantCulture, $"{turn} {field.Unit}")))]);
         }
     }
 }

@@ -24,16 +24,19 @@ internal sealed class PageFuzz : IFuzzPart
     public string Change(Random random, IReadOnlyList<string> pool)
     {
         string page = pool[random.Next(pool.Count)], other = pool[random.Next(pool.Count)];
-        return page[..TextFrom(page)] + TextChanges.Make(random, [page[TextFrom(page)..], page[TextFrom(page)..], other[TextFrom(other)..]]);
+        return page[..TextFrom(page)]
+            + TextChanges.Make(random, [page[TextFrom(page)..], page[TextFrom(page)..], other[TextFrom(other)..]]);
     }
 
     public Task<string> TakeAsync(string input)
     {
         string text = input[TextFrom(input)..];
-        CompileResult result = ContentCompiler.Compile(folder.With(new ContentFile(input[..(TextFrom(input) - 1)], text)));
+        CompileResult result =
+            ContentCompiler.Compile(folder.With(new ContentFile(input[..(TextFrom(input) - 1)], text)));
         Assert.Equal(result.IsClean, result.Library is not null);
         PageRead.IsTame(PageHtml.Of(text));
-        return Task.FromResult(string.Join(' ', result.Diagnostics.Select(found => found.Name).Distinct(StringComparer.Ordinal)));
+        return Task.FromResult(
+            string.Join(' ', result.Diagnostics.Select(found => found.Name).Distinct(StringComparer.Ordinal)));
     }
 
     public ValueTask DisposeAsync()

@@ -5,7 +5,8 @@ namespace DxAssistant.Bot.Tests.Fuzzing;
 /// <summary>Whatever people type as a reading.</summary>
 internal sealed class ReadingFuzz() : FuzzPart("readings", 6_000, Read)
 {
-    private static readonly string[] Asked = ["", "resistance", "voltage", "temperature", "pressure", "suction", "capacitance", "humidity", "diode", "time", "kΩ", "superheat"];
+    private static readonly string[] Asked = ["", "resistance", "voltage", "temperature", "pressure", "suction",
+        "capacitance", "humidity", "diode", "time", "kΩ", "superheat"];
 
     public override Task<IEnumerable<string>> BeginAsync() => Task.FromResult(Knowing.Said("readings"));
 

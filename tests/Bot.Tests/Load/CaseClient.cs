@@ -9,7 +9,11 @@ internal sealed class CaseClient : IDisposable
 {
     private readonly HttpClient http;
 
-    public CaseClient(Uri address) => http = new HttpClient(new SocketsHttpHandler { PooledConnectionIdleTimeout = Timeout.InfiniteTimeSpan, UseProxy = false })
+    public CaseClient(Uri address) =>
+        http = new HttpClient(new SocketsHttpHandler
+        {
+            PooledConnectionIdleTimeout = Timeout.InfiniteTimeSpan, UseProxy = false,
+        })
     {
         BaseAddress = address, Timeout = TimeSpan.FromMinutes(2),
     };
@@ -27,7 +31,8 @@ internal sealed class CaseClient : IDisposable
 
     /// <summary>Sends one turn and reads the answer to its end.</summary>
     /// <returns>200 when the turn is in the log.</returns>
-    public Task<HttpStatusCode> SendAsync(string caseId, RecordedTurn turn) => PostAsync($"/api/cases/{caseId}/turns", turn.Message);
+    public Task<HttpStatusCode> SendAsync(string caseId, RecordedTurn turn) =>
+        PostAsync($"/api/cases/{caseId}/turns", turn.Message);
 
     /// <summary>Begins a claim from a case.</summary>
     /// <returns>Its id; empty when nothing of it can be claimed.</returns>

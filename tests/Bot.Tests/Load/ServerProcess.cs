@@ -33,7 +33,8 @@ internal sealed class ServerProcess : IAsyncDisposable
 
     /// <summary>Bytes of memory in use, as the system counts them.</summary>
     public long ResidentBytes => 1024 * long.Parse(
-        File.ReadLines($"/proc/{process.Id}/status").First(line => line.StartsWith("VmRSS:", StringComparison.Ordinal)).Split(' ', StringSplitOptions.RemoveEmptyEntries)[1],
+        File.ReadLines($"/proc/{process.Id}/status").First(line => line.StartsWith("VmRSS:", StringComparison.Ordinal))
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries)[1],
         CultureInfo.InvariantCulture);
 
     /// <summary>Open files, connections among them.</summary>
@@ -58,23 +59,30 @@ internal sealed class ServerProcess : IAsyncDisposable
         [Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0", .. arguments], "Open ");
 
     /// <summary>The same with the cases in PostgreSQL.</summary>
-    public static Task<ServerProcess> StartOnAsync(string store, string data) => StartAsync("--store", store, "--data", data);
+    public static Task<ServerProcess> StartOnAsync(string store, string data) =>
+        StartAsync("--store", store, "--data", data);
 
     /// <summary>Starts any program that says on a line where it listens.</summary>
     /// <param name="arguments">What <c>dotnet exec</c> is given.</param>
     /// <param name="before">What stands on that line before the address.</param>
-    public static Task<ServerProcess> StartAsync(string[] arguments, string before) => StartAsync("dotnet", ["exec", .. arguments], before);
+    public static Task<ServerProcess> StartAsync(string[] arguments, string before) =>
+        StartAsync("dotnet", ["exec", .. arguments], before);
 
     /// <summary>Starts the server by another program, which becomes it.</summary>
     /// <param name="by">That program with its arguments; those of <c>dotnet</c> follow.</param>
     /// <exception cref="InvalidOperationException">It ended instead; the message is what it said.</exception>
     public static Task<ServerProcess> StartByAsync(string[] by, params string[] arguments) => StartAsync(
-        by[0], [.. by[1..], "dotnet", "exec", Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0", .. arguments], "Open ");
+        by[0],
+        [.. by[1..], "dotnet", "exec", Program, "--content", Repository.PathOf("content"), "--port", "0", "--pace", "0",
+            .. arguments], "Open ");
 
     private static async Task<ServerProcess> StartAsync(string program, string[] arguments, string before)
     {
         long begun = Stopwatch.GetTimestamp();
-        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments)
+        {
+            RedirectStandardOutput = true, RedirectStandardError = true,
+        };
         var process = Process.Start(start)!;
         var said = new StringBuilder();
         process.ErrorDataReceived += (_, line) =>
@@ -86,7 +94,8 @@ internal sealed class ServerProcess : IAsyncDisposable
         {
             if (!line.StartsWith(before, StringComparison.Ordinal)) continue;
             _ = process.StandardOutput.ReadToEndAsync();
-            return new ServerProcess(process, new Uri(line[before.Length..].Split(' ')[0]), Stopwatch.GetElapsedTime(begun), said);
+            return new ServerProcess(process, new Uri(line[before.Length..].Split(' ')[0]),
+                Stopwatch.GetElapsedTime(begun), said);
         }
 
         await process.WaitForExitAsync();
@@ -125,7 +134,8 @@ internal sealed class ServerProcess : IAsyncDisposable
     }
 
     // The state stands behind the name, which is in parentheses.
-    private static bool IsHalted(string thread) => File.ReadAllText($"{thread}/stat").Split(')')[^1].TrimStart()[0] == 'T';
+    private static bool IsHalted(string thread) =>
+        File.ReadAllText($"{thread}/stat").Split(')')[^1].TrimStart()[0] == 'T';
 
     private async Task SignalAsync(string signal)
     {

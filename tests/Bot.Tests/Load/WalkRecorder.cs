@@ -17,16 +17,23 @@ internal sealed class WalkRecorder(Assistant assistant)
 {
     private const int MostTurns = 60;
 
-    /// <summary>Whole conversations from the first words to the end, of all series, symptoms and people, in an order drawn by the seed.</summary>
+    /// <summary>
+    /// Whole conversations from the first words to the end, of all series, symptoms and people, in an order drawn by
+    /// the seed.
+    /// </summary>
     public ImmutableArray<ImmutableArray<RecordedTurn>> Record(int walks, int seed)
     {
         var random = new Random(seed);
-        SimulatedCase[] cases = [.. SimulatedCases.Draw(assistant.Library, new SimulationOrder(1, (ulong)seed, null, null, null))];
+        SimulatedCase[] cases =
+            [.. SimulatedCases.Draw(assistant.Library, new SimulationOrder(1, (ulong)seed, null, null, null))];
         random.Shuffle(cases);
         return Record([.. cases.Take(walks)]);
     }
 
-    /// <summary>The same, each complaint as often as the pages say that faults come up and show it: common ones many times, with other readings each time.</summary>
+    /// <summary>
+    /// The same, each complaint as often as the pages say that faults come up and show it: common ones many times, with
+    /// other readings each time.
+    /// </summary>
     public ImmutableArray<ImmutableArray<RecordedTurn>> RecordAsTheyComeUp(int walks, int seed)
     {
         var order = new SimulationOrder(1, (ulong)seed, null, null, null);
@@ -34,13 +41,16 @@ internal sealed class WalkRecorder(Assistant assistant)
         var causes = new CauseDraws(assistant.Library);
         var plays = new PlayDraws(assistant.Library, order, causes);
         SimulatedCase[] kinds = [.. SimulatedCases.Draw(assistant.Library, order)];
-        double[] weights = [.. kinds.Select(kind => causes.Of(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series)
-            .Sum(cause => cause.Value * assistant.Library.Graph.Find(cause.Key)!.Weight))];
-        return Record([.. Enumerable.Range(0, walks).Select(_ => kinds[draws.NextPlace(weights)]).Select(kind => plays.Play(Anew(kind, causes, draws), draws))]);
+        double[] weights =
+            [.. kinds.Select(kind => causes.Of(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series)
+                .Sum(cause => cause.Value * assistant.Library.Graph.Find(cause.Key)!.Weight))];
+        return Record([.. Enumerable.Range(0, walks).Select(_ => kinds[draws.NextPlace(weights)])
+            .Select(kind => plays.Play(Anew(kind, causes, draws), draws))]);
     }
 
     private SimulatedCase Anew(SimulatedCase kind, CauseDraws causes, Draws draws) => new(
-        kind.Symptom, kind.Series, kind.Role, causes.Draw(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series, draws)!, draws.Next());
+        kind.Symptom, kind.Series, kind.Role,
+        causes.Draw(assistant.Library.Graph.Find(new SymptomId(kind.Symptom))!, kind.Series, draws)!, draws.Next());
 
     private ImmutableArray<ImmutableArray<RecordedTurn>> Record(SimulatedCase[] cases)
     {
@@ -66,14 +76,17 @@ internal sealed class WalkRecorder(Assistant assistant)
         return turns.ToImmutable();
     }
 
-    private static string Text(CaseEvent happened) => JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent);
+    private static string Text(CaseEvent happened) =>
+        JsonSerializer.Serialize(happened, ConversationJson.Default.CaseEvent);
 
     private static string Posted(string turnId, MessageBody body) => JsonSerializer.Serialize(body switch
     {
         MessageBody.Words words => new { turnId, text = words.Text },
         MessageBody.Choice choice => Answered(turnId, new { choice = choice.Key }),
         MessageBody.Command command => Answered(turnId, new { command = CommandNames.Name(command.Word) }),
-        MessageBody.Readings readings => Answered(turnId, new { readings = readings.Fields.ToDictionary(field => field.Label, field => field.Words) }),
+        MessageBody.Readings readings =>
+            Answered(turnId,
+                new { readings = readings.Fields.ToDictionary(field => field.Label, field => field.Words) }),
         _ => throw new ArgumentException($"nobody posts {body.GetType().Name}", nameof(body)),
     });
 

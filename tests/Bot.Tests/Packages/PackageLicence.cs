@@ -6,15 +6,20 @@ namespace DxAssistant.Bot.Tests.Packages;
 internal static class PackageLicence
 {
     /// <param name="folders">Where packages are kept on this machine.</param>
-    /// <returns>An SPDX expression, or a name for what has none; null when the package names no more than an address.</returns>
+    /// <returns>
+    /// An SPDX expression, or a name for what has none; null when the package names no more than an address.
+    /// </returns>
     public static string? Of(IEnumerable<string> folders, string name, string version)
     {
-        string? folder = folders.Select(root => Path.Combine(root, name.ToLowerInvariant(), version.ToLowerInvariant())).FirstOrDefault(Directory.Exists);
+        string? folder = folders.Select(root => Path.Combine(root, name.ToLowerInvariant(), version.ToLowerInvariant()))
+            .FirstOrDefault(Directory.Exists);
         if (folder is null) return null;
         XElement? stated = XDocument.Load(Path.Combine(folder, name.ToLowerInvariant() + ".nuspec"))
             .Descendants().FirstOrDefault(element => element.Name.LocalName == "license");
         return stated is null ? null
-            : stated.Attribute("type")?.Value == "expression" ? stated.Value : InText(File.ReadAllText(Path.Combine(folder, stated.Value)));
+            : stated.Attribute("type")?.Value == "expression"
+            ? stated.Value
+            : InText(File.ReadAllText(Path.Combine(folder, stated.Value)));
     }
 
     private static string InText(string text) =>

@@ -12,20 +12,24 @@ internal sealed class PackagePage
     private readonly string head;
     private readonly Dictionary<string, (string Licence, string Why)> rows;
 
-    private PackagePage(string head, Dictionary<string, (string, string)> rows) => (this.head, this.rows) = (head, rows);
+    private PackagePage(string head, Dictionary<string, (string, string)> rows) =>
+        (this.head, this.rows) = (head, rows);
 
     public static string File { get; } = Repository.PathOf("bot", "Server", "PACKAGES.md");
 
     public static PackagePage Read()
     {
         string text = System.IO.File.ReadAllText(File).ReplaceLineEndings("\n");
-        var rows = text.Split('\n').Select(line => line.Split('|', StringSplitOptions.TrimEntries)).Where(cells => cells.Length == 6)
+        var rows = text.Split('\n').Select(line => line.Split('|', StringSplitOptions.TrimEntries))
+            .Where(cells => cells.Length == 6)
             .GroupBy(cells => cells[1]).ToDictionary(same => same.Key, same => (same.First()[3], same.First()[4]));
         return new PackagePage(text[..text.IndexOf(Tables, StringComparison.Ordinal)], rows);
     }
 
-    /// <summary>The page for these packages: the licence that a package does not state itself, and the reason of one that is asked
-    /// for, are kept from the page as it stands.</summary>
+    /// <summary>
+    /// The page for these packages: the licence that a package does not state itself, and the reason of one that is
+    /// asked for, are kept from the page as it stands.
+    /// </summary>
     public string For(IReadOnlyCollection<RestoredPackage> packages)
     {
         var text = new StringBuilder(head).Append(Tables).Append("\n\n");
@@ -36,7 +40,8 @@ internal sealed class PackagePage
     }
 
     /// <summary>The licence as the page will state it.</summary>
-    public string LicenceOf(RestoredPackage package) => package.Licence ?? rows.GetValueOrDefault(package.Name).Licence ?? "not known";
+    public string LicenceOf(RestoredPackage package) =>
+        package.Licence ?? rows.GetValueOrDefault(package.Name).Licence ?? "not known";
 
     /// <summary>Why the package is there; <see cref="NoReason"/> where nobody said it yet.</summary>
     public string WhyOf(RestoredPackage package)

@@ -3,10 +3,14 @@ using System.Collections.Immutable;
 namespace DxAssistant.Bot.Tests.Packages;
 
 /// <summary>What is not our own is named, with version, licence and reason, and nothing comes in unseen.</summary>
-/// <remarks>After a wanted change <c>DX_UPDATE=1</c> writes the page anew; the reason of what a project asks for is written by hand.</remarks>
+/// <remarks>
+/// After a wanted change <c>DX_UPDATE=1</c> writes the page anew; the reason of what a project asks for is written by
+/// hand.
+/// </remarks>
 public sealed class PackageTests
 {
-    private static readonly HashSet<string> Allowed = ["MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "PostgreSQL", "MS-PL", "public domain"];
+    private static readonly HashSet<string> Allowed =
+        ["MIT", "Apache-2.0", "BSD-2-Clause", "BSD-3-Clause", "PostgreSQL", "MS-PL", "public domain"];
 
     private static readonly string[] Code = ["graph", "knowledge", "bot/Cases", "bot/Conversation", "bot/Server"];
 
@@ -33,14 +37,16 @@ public sealed class PackageTests
     public void Package_AskedFor_HasAReason()
     {
         var page = PackagePage.Read();
-        Assert.Empty(Packages.Where(package => page.WhyOf(package) == PackagePage.NoReason).Select(package => package.Name));
+        Assert.Empty(Packages.Where(package => page.WhyOf(package) == PackagePage.NoReason)
+            .Select(package => package.Name));
     }
 
     [Fact]
     public void Package_Licence_IsAllowed()
     {
         var page = PackagePage.Read();
-        Assert.Empty(Packages.Where(package => !(package.GoesOut ? Allowed : AllowedHere).Contains(page.LicenceOf(package)))
+        Assert.Empty(
+            Packages.Where(package => !(package.GoesOut ? Allowed : AllowedHere).Contains(page.LicenceOf(package)))
             .Select(package => $"{package.Name}: {page.LicenceOf(package)}"));
     }
 
@@ -53,7 +59,8 @@ public sealed class PackageTests
     [Fact]
     public void Pages_HoldNoScriptOfOthers()
     {
-        foreach (string file in Directory.EnumerateFiles(Repository.PathOf("bot", "Server", "wwwroot"), "*.js", SearchOption.AllDirectories))
+        foreach (string file in Directory.EnumerateFiles(Repository.PathOf("bot", "Server", "wwwroot"), "*.js",
+            SearchOption.AllDirectories))
             Assert.DoesNotMatch("(?i)copyright|@licen[sc]e|sourceMappingURL|[^\\n]{1000}", File.ReadAllText(file));
     }
 
@@ -65,7 +72,8 @@ public sealed class PackageTests
         var folders = Code
             .SelectMany(part => Directory.EnumerateFiles(Repository.PathOf(part), "*.js", SearchOption.AllDirectories))
             .Select(file => Path.GetRelativePath(Repository.Root, Path.GetDirectoryName(file)!).Replace('\\', '/'))
-            .Where(folder => !folder.Split('/').Any(part => part is "bin" or "obj" or "wwwroot" or "engine")).Distinct();
+            .Where(folder => !folder.Split('/').Any(part => part is "bin" or "obj" or "wwwroot" or "engine"))
+            .Distinct();
         Assert.All(folders, folder =>
         {
             Assert.Contains($"| {folder} |", page, StringComparison.Ordinal);
@@ -77,7 +85,8 @@ public sealed class PackageTests
     [
         .. Projects.SelectMany(project => project.Packages())
             .GroupBy(package => (package.Name, package.Version)).Select(Joined)
-            .OrderBy(package => package.Name, StringComparer.Ordinal).ThenBy(package => package.Version, StringComparer.Ordinal),
+            .OrderBy(package => package.Name, StringComparer.Ordinal)
+            .ThenBy(package => package.Version, StringComparer.Ordinal),
     ];
 
     private static RestoredPackage Joined(IEnumerable<RestoredPackage> same) => same.First() with

@@ -16,8 +16,10 @@ internal sealed class RestoredProject
     private RestoredProject(string name, JsonElement assets) => (this.name, this.assets) = (name, assets);
 
     /// <summary>All projects of the repository that were restored.</summary>
-    public static IReadOnlyList<RestoredProject> All() => [.. Files().Where(file => File.Exists(AssetsOf(file))).Select(file =>
-        new RestoredProject(Path.GetFileNameWithoutExtension(file), JsonDocument.Parse(File.ReadAllText(AssetsOf(file))).RootElement))];
+    public static IReadOnlyList<RestoredProject> All() =>
+        [.. Files().Where(file => File.Exists(AssetsOf(file))).Select(file =>
+            new RestoredProject(Path.GetFileNameWithoutExtension(file),
+                JsonDocument.Parse(File.ReadAllText(AssetsOf(file))).RootElement))];
 
     /// <summary>Whether these are all there are.</summary>
     public static bool IsWhole(IReadOnlyCollection<RestoredProject> projects) => projects.Count == Files().Count();
@@ -41,9 +43,11 @@ internal sealed class RestoredProject
         from pack in framework.GetProperty("downloadDependencies").EnumerateArray()
         let packed = pack.GetProperty("name").GetString()!
         let version = pack.GetProperty("version").GetString()!.Trim('[', ']').Split(',')[0]
-        select new RestoredPackage(packed, version, PackageLicence.Of(Caches, packed, version), Out.Contains(name), true, []);
+        select new RestoredPackage(packed, version, PackageLicence.Of(Caches, packed, version), Out.Contains(name),
+            true, []);
 
-    private IEnumerable<string> Caches => assets.GetProperty("packageFolders").EnumerateObject().Select(folder => folder.Name);
+    private IEnumerable<string> Caches =>
+        assets.GetProperty("packageFolders").EnumerateObject().Select(folder => folder.Name);
 
     private IEnumerable<JsonElement> Frameworks =>
         assets.GetProperty("project").GetProperty("frameworks").EnumerateObject().Select(framework => framework.Value);
@@ -51,19 +55,23 @@ internal sealed class RestoredProject
     // Null when the project does not ask for it; "tool" when it only helps to build.
     private string? Asked(string package) => Frameworks
         .Where(framework => framework.TryGetProperty("dependencies", out _))
-        .SelectMany(framework => framework.GetProperty("dependencies").EnumerateObject()).Where(asked => asked.Name == package)
-        .Select(asked => asked.Value.TryGetProperty("autoReferenced", out _) || asked.Value.TryGetProperty("suppressParent", out _) ? "tool" : "asked")
+        .SelectMany(framework => framework.GetProperty("dependencies").EnumerateObject())
+        .Where(asked => asked.Name == package)
+        .Select(asked => asked.Value.TryGetProperty("autoReferenced", out _)
+            || asked.Value.TryGetProperty("suppressParent", out _) ? "tool" : "asked")
         .FirstOrDefault();
 
     private IEnumerable<string> Parents(string package) =>
         from target in assets.GetProperty("targets").EnumerateObject()
         from library in target.Value.EnumerateObject()
-        where library.Value.GetProperty("type").GetString() == "package" && library.Value.TryGetProperty("dependencies", out var needs)
+        where library.Value.GetProperty("type").GetString() == "package"
+            && library.Value.TryGetProperty("dependencies", out var needs)
             && needs.TryGetProperty(package, out _)
         select library.Name.Split('/')[0];
 
     private static IEnumerable<string> Files() => Folders.SelectMany(folder =>
         Directory.EnumerateFiles(Repository.PathOf(folder), "*.csproj", SearchOption.AllDirectories));
 
-    private static string AssetsOf(string project) => Path.Combine(Path.GetDirectoryName(project)!, "obj", "project.assets.json");
+    private static string AssetsOf(string project) =>
+        Path.Combine(Path.GetDirectoryName(project)!, "obj", "project.assets.json");
 }

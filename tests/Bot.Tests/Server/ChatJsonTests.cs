@@ -16,6 +16,9 @@ public sealed class ChatJsonTests
         Reply reply = ShippedContent.Assistant.Take(CaseState.New, new Message("t", new MessageBody.Opening())).Reply;
         string text = JsonSerializer.Serialize(new { reply }, ChatJson.Options);
         Assert.Equal($$"""{"reply":{{JsonSerializer.Serialize(reply, ConversationJson.Default.Reply)}}}""", text);
-        Assert.Equal(text, JsonSerializer.Serialize(new { reply = JsonSerializer.Deserialize<Reply>(ReplyJson.Of(reply), ChatJson.Options) }, ChatJson.Options));
+        Assert.Equal(text,
+            JsonSerializer.Serialize(
+                new { reply = JsonSerializer.Deserialize<Reply>(ReplyJson.Of(reply), ChatJson.Options) },
+                ChatJson.Options));
     }
 }

@@ -52,7 +52,8 @@ public sealed class PageFollowerTests : IDisposable
         Assert.DoesNotContain("half", used);
     }
 
-    // As most editors save: emptied and then written, or put away and made anew. Reading what is in between would be for nothing.
+    // As most editors save: emptied and then written, or put away and made anew. Reading what is in between would be
+    // for nothing.
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -127,7 +128,8 @@ public sealed class PageFollowerTests : IDisposable
         Assert.Empty(used);
     }
 
-    private PageFollower Follow(Action<string>? whileRead = null, TimeProvider? clock = null, TextWriter? notes = null) => new(folder.Path, changed =>
+    private PageFollower Follow(Action<string>? whileRead = null, TimeProvider? clock = null,
+        TextWriter? notes = null) => new(folder.Path, changed =>
     {
         if (changed is not null) Assert.Contains("page.md", changed);
         string read = File.ReadAllText(page);

@@ -90,7 +90,8 @@ public sealed class PageShelfTests : IDisposable
     public void Read_ToldAndNotChanged_IsTheFolderOfLastTime() =>
         Assert.Same(shelf.Read(folder.Path, []), shelf.Read(folder.Path, ["faults/one.md"]));
 
-    private void AssertWhole(ContentFolder now) => Assert.Equal(ContentFolderReader.Read(folder.Path).Files.AsEnumerable(), now.Files);
+    private void AssertWhole(ContentFolder now) =>
+        Assert.Equal(ContentFolderReader.Read(folder.Path).Files.AsEnumerable(), now.Files);
 
     private void Write(string path, string text)
     {

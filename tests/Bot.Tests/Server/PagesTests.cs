@@ -22,7 +22,9 @@ public sealed class PagesTests
         Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);
         // The engine may be compiled; no text may be run as a program.
         Assert.DoesNotContain("'unsafe", policy, StringComparison.Ordinal);
-        Assert.DoesNotContain("'wasm-unsafe-eval'", policy.Replace("script-src 'self' 'wasm-unsafe-eval';", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain("'wasm-unsafe-eval'",
+            policy.Replace("script-src 'self' 'wasm-unsafe-eval';", "", StringComparison.Ordinal),
+            StringComparison.Ordinal);
         Assert.DoesNotContain("http", policy, StringComparison.Ordinal);
     }
 

@@ -9,7 +9,8 @@ namespace DxAssistant.Bot.Tests.Server;
 /// as defined there.</remarks>
 public sealed class PictureInkTests
 {
-    private static readonly string Css = File.ReadAllText(Repository.PathOf("bot", "Server", "wwwroot", "css", "ink.css"));
+    private static readonly string Css =
+        File.ReadAllText(Repository.PathOf("bot", "Server", "wwwroot", "css", "ink.css"));
 
     [Theory]
     [InlineData("ink", "paper", 7)]
@@ -37,7 +38,8 @@ public sealed class PictureInkTests
     {
         string file = PictureFile.Of("<svg><g/></svg>");
         string[] themes = [":root {", ":root[data-shade=\"dark\"] {"];
-        string[] styles = [file[..file.IndexOf("@media", StringComparison.Ordinal)], file[file.IndexOf("@media", StringComparison.Ordinal)..]];
+        string[] styles = [file[..file.IndexOf("@media", StringComparison.Ordinal)],
+            file[file.IndexOf("@media", StringComparison.Ordinal)..]];
         for (int i = 0; i < themes.Length; i++)
         {
             MatchCollection inks = Regex.Matches(styles[i], "--([a-z-]+):(#[0-9a-f]{6})");
@@ -59,12 +61,14 @@ public sealed class PictureInkTests
     }
 
     private static double[] Colour(string theme, string name) => [.. Enumerable.Range(0, 3).Select(i =>
-        int.Parse(Block(theme, name).AsSpan(1 + 2 * i, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0)];
+        int.Parse(Block(theme, name).AsSpan(1 + 2 * i, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture)
+            / 255.0)];
 
     private static string Block(string theme, string name)
     {
         string block = Css[Css.IndexOf(theme, StringComparison.Ordinal)..];
-        Match found = Regex.Match(block[..block.IndexOf('}', StringComparison.Ordinal)], $@"--{name}: (#[0-9a-f]{{6}});");
+        Match found =
+            Regex.Match(block[..block.IndexOf('}', StringComparison.Ordinal)], $@"--{name}: (#[0-9a-f]{{6}});");
         Assert.True(found.Success, $"{theme} has no colour {name}");
         return found.Groups[1].Value;
     }

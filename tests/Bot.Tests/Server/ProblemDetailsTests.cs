@@ -20,7 +20,8 @@ public sealed class ProblemDetailsTests
     [InlineData("GET", "/api/claims/none", 404, "Not Found")]
     [InlineData("GET", "/api/pages", 404, "Not Found")]
     [InlineData("PATCH", "/api/accounts/nobody", 400, "Bad Request")]
-    public async Task Anything_Wrong_IsAProblemWithItsStatusAndALine(string method, string path, int status, string title)
+    public async Task Anything_Wrong_IsAProblemWithItsStatusAndALine(string method, string path, int status,
+        string title)
     {
         await using var server = await RunningServer.StartAsync();
         using var request = new HttpRequestMessage(new HttpMethod(method), path);

@@ -31,34 +31,45 @@ internal sealed class RunningServer : IAsyncDisposable
 
     /// <summary>Everything that has an address.</summary>
     public IEnumerable<RouteEndpoint> Endpoints =>
-        app.Services.GetRequiredService<IEnumerable<EndpointDataSource>>().SelectMany(s => s.Endpoints).OfType<RouteEndpoint>();
+        app.Services.GetRequiredService<IEnumerable<EndpointDataSource>>().SelectMany(s => s.Endpoints)
+            .OfType<RouteEndpoint>();
 
     public static Task<RunningServer> StartAsync(IResponder? responder = null, params string[] serviceUrls) =>
         StartAsync(new MemoryCaseStore(TimeProvider.System), responder ?? new EchoResponder(), serviceUrls);
 
     public static Task<RunningServer> StartAsync(ICaseStore store, IResponder responder, params string[] serviceUrls) =>
-        StartAsync(store, responder, new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]));
+        StartAsync(store, responder,
+            new ServerSettings(IPAddress.Loopback, 0, [.. serviceUrls.Select(url => new Uri(url))]));
 
     /// <param name="pace">Requests a second that one client may make; 0 for no limit.</param>
     public static Task<RunningServer> StartAtPaceAsync(int pace) => StartAsync(
-        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, [], pace));
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
+        new ServerSettings(IPAddress.Loopback, 0, [], pace));
 
     /// <summary>With accounts: see <see cref="Book"/>.</summary>
     public static Task<RunningServer> StartAsync(AccountBook book) => StartAsync(
-        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []), book);
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []),
+        book);
 
     /// <summary>With accounts, where a proxy in front has the certificate.</summary>
     public static Task<RunningServer> StartBehindProxyAsync(AccountBook book) => StartAsync(
-        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []) { BehindProxy = true }, book);
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, [])
+        {
+            BehindProxy = true,
+        }, book);
 
     /// <summary>With accounts, and people who sign in at their company.</summary>
     public static Task<RunningServer> StartAsync(AccountBook book, CompanySettings company) => StartAsync(
-        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, []) { Company = company }, book);
+        new MemoryCaseStore(TimeProvider.System), new EchoResponder(), new ServerSettings(IPAddress.Loopback, 0, [])
+        {
+            Company = company,
+        }, book);
 
     /// <summary>With a folder of pages for authors.</summary>
-    public static Task<RunningServer> StartAsync(string pages, string proposals, AccountBook? book = null) => StartAsync(
-        new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
-        new ServerSettings(IPAddress.Loopback, 0, []) { PagesFolder = pages, Proposals = proposals }, book);
+    public static Task<RunningServer> StartAsync(string pages, string proposals, AccountBook? book = null) =>
+        StartAsync(
+            new MemoryCaseStore(TimeProvider.System), new EchoResponder(),
+            new ServerSettings(IPAddress.Loopback, 0, []) { PagesFolder = pages, Proposals = proposals }, book);
 
     /// <summary>With a folder of pages for authors, however fast one client asks.</summary>
     public static Task<RunningServer> StartWithoutPaceAsync(string pages, string proposals) => StartAsync(
@@ -66,8 +77,10 @@ internal sealed class RunningServer : IAsyncDisposable
         new ServerSettings(IPAddress.Loopback, 0, [], 0) { PagesFolder = pages, Proposals = proposals });
 
     /// <summary>On pages, with what is kept beside the cases.</summary>
-    public static Task<RunningServer> StartAsync(InUse inUse, ICaseStore? store = null, DeskBooks? books = null) => StartAsync(
-        store ?? new MemoryCaseStore(TimeProvider.System), inUse, new ServerSettings(IPAddress.Loopback, 0, []), books: books);
+    public static Task<RunningServer> StartAsync(InUse inUse, ICaseStore? store = null, DeskBooks? books = null) =>
+        StartAsync(
+            store ?? new MemoryCaseStore(TimeProvider.System), inUse, new ServerSettings(IPAddress.Loopback, 0, []),
+            books: books);
 
     private static Task<RunningServer> StartAsync(
         ICaseStore store, IResponder responder, ServerSettings settings, AccountBook? book = null) =>

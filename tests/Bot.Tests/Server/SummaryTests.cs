@@ -108,7 +108,8 @@ public sealed class SummaryTests
         var summary = Summarize(
             [new Opened("v1"), Said("t1"), new SymptomReported("shock", 1, "it tingles")],
             [Said("t2"), new RepairDone("restore-earth")],
-            [Said("t3"), Seen("insulation", null), new FaultBeside("restore-earth", "earth-open", "insulation"), Reply()]);
+            [Said("t3"), Seen("insulation", null), new FaultBeside("restore-earth", "earth-open", "insulation"),
+                Reply()]);
 
         var repair = Assert.Single(Assert.Single(summary.Parts).Repairs);
         Assert.Equal(("restore-earth", "earth-open", Noon.AddMinutes(2)), (repair.Title, repair.Fault, repair.TriedAt));

@@ -21,9 +21,11 @@ public sealed class BeliefPropertyTests
     {
         (FaultGraph graph, Evidence[] evidence) = Build(test.Priors, test.Fails, test.Seen);
         Belief belief = graph.Believe(evidence);
-        double[] joint = [.. Enumerable.Range(0, Faults).Select(fault => test.Priors[fault] * Enumerable.Range(0, Checks)
-            .Select(check => test.Seen[check] == 1 ? test.Fails[fault * Checks + check] : 1 - test.Fails[fault * Checks + check])
-            .Aggregate(1.0, (product, likelihood) => product * likelihood))];
+        double[] joint =
+            [.. Enumerable.Range(0, Faults).Select(fault => test.Priors[fault] * Enumerable.Range(0, Checks)
+                .Select(check => test.Seen[check] == 1 ? test.Fails[fault * Checks + check] : 1
+                    - test.Fails[fault * Checks + check])
+                .Aggregate(1.0, (product, likelihood) => product * likelihood))];
         for (int fault = 0; fault < Faults; fault++)
             Assert.Equal(joint[fault] / joint.Sum(), belief.ProbabilityOf(new FaultId($"f{fault}")), 1e-12);
     });
@@ -47,7 +49,8 @@ public sealed class BeliefPropertyTests
             (FaultGraph graph, Evidence[] evidence) = Build(test.Priors, test.Fails, test.Seen);
             (_, Evidence[] before) = Build(test.Priors, test.Fails, mistaken);
             int[] again = test.Order[..corrected];
-            IEnumerable<Evidence> first = Enumerable.Range(0, Checks).Select(place => again.Contains(place) ? before[place] : evidence[place]);
+            IEnumerable<Evidence> first = Enumerable.Range(0, Checks)
+                .Select(place => again.Contains(place) ? before[place] : evidence[place]);
             Belief inTheEnd = graph.Believe(first.Concat(again.Select(place => evidence[place])));
             Belief atOnce = graph.Believe(evidence);
             Assert.Equal(atOnce.Ranked.ToArray(), inTheEnd.Ranked.ToArray());
@@ -64,7 +67,8 @@ public sealed class BeliefPropertyTests
         {
             FaultId id = new($"f{fault}");
             double before = LogOdds(test.Priors[fault] / test.Priors.Sum());
-            Assert.Equal(LogOdds(belief.ProbabilityOf(id)), before + belief.Ledger.Sum(line => line.WeightFor(id)), 1e-6);
+            Assert.Equal(LogOdds(belief.ProbabilityOf(id)), before
+                + belief.Ledger.Sum(line => line.WeightFor(id)), 1e-6);
         }
 
         static double LogOdds(double probability) => Math.Log(probability / (1 - probability));

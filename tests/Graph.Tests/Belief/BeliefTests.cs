@@ -39,8 +39,8 @@ public sealed class BeliefTests
             belief.Ledger[0].LogLikelihood[new FaultId("ill")] - belief.Ledger[0].LogLikelihood[new FaultId("well")]);
     }
 
-    // Source: E. T. Jaynes, Probability Theory: The Logic of Science, section 4.2 (from memory): of machine A a third of the
-    // widgets are bad, of machine B a sixth; a bad one is +3.0 dB for A, a good one −0.97 dB.
+    // Source: E. T. Jaynes, Probability Theory: The Logic of Science, section 4.2 (from memory): of machine A a third
+    // of the widgets are bad, of machine B a sixth; a bad one is +3.0 dB for A, a good one −0.97 dB.
     [Theory]
     [InlineData("fail", 3.0103)]
     [InlineData("pass", -0.9691)]
@@ -92,13 +92,16 @@ public sealed class BeliefTests
     {
         Check[] checks = [.. Enumerable.Range(1, 2).Select(n => Parts.Check($"c{n}", 1, 0.01, ("c", 0.99)))];
         FaultGraph graph = Graph(
-            [Parts.Fault("a", 0.5), Parts.Fault("b", 0.3), Parts.Fault("c", 0.2)], [Parts.Symptom("s", ("a", 0.1), ("b", 0.8))], checks);
+            [Parts.Fault("a", 0.5), Parts.Fault("b", 0.3), Parts.Fault("c", 0.2)],
+            [Parts.Symptom("s", ("a", 0.1), ("b", 0.8))], checks);
         Evidence report = new Evidence.SymptomReported(new("s"), 0.7);
 
-        Belief told = graph.Believe([report]), shown = graph.Believe([report, .. checks.Select(check => Evidence.Seen(check, Fail))]);
+        Belief told = graph.Believe([report]), shown =
+            graph.Believe([report, .. checks.Select(check => Evidence.Seen(check, Fail))]);
 
         // What the report shows on average is 0.29 / 0.8; c comes with it 0.3 times as often as a symptom leaks.
-        double average = 0.29 / 0.8, a = 0.5 * (0.07 + 0.3 * average), b = 0.3 * (0.56 + 0.3 * average), c = 0.2 * 0.3 * Belief.Leak;
+        double average = 0.29 / 0.8, a = 0.5 * (0.07 + 0.3 * average), b = 0.3 * (0.56 + 0.3 * average), c =
+            0.2 * 0.3 * Belief.Leak;
         Assert.Equal(b / (a + b + c), told.ProbabilityOf(new FaultId("b")), 1e-12);
         Assert.Equal(c / (a + b + c), told.ProbabilityOf(new FaultId("c")), 1e-12);
         Assert.Equal("c", shown.Ranked[0].Id.Value);
@@ -111,7 +114,8 @@ public sealed class BeliefTests
         FaultGraph graph = Graph(
             [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c")],
             [Parts.Symptom("s", ("a", 0.5)), Parts.Symptom("t", ("b", 0.5))], []);
-        Belief belief = graph.Believe([new Evidence.SymptomReported(new("s")), new Evidence.SymptomReported(new("t"), 0.7)]);
+        Belief belief =
+            graph.Believe([new Evidence.SymptomReported(new("s")), new Evidence.SymptomReported(new("t"), 0.7)]);
         Assert.Equal(["a", "b"], belief.Ranked.Select(ranked => ranked.Id.Value).Order(StringComparer.Ordinal));
     }
 
@@ -183,7 +187,8 @@ public sealed class BeliefTests
     public void Believe_RepairFailedThatMayNotHold_LeavesTheFaultInQuestion()
     {
         FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [], Parts.Repair("r", 1, "a"));
-        Assert.Equal(0.1 / 1.1, graph.Believe([new Evidence.RepairFailed(new RepairId("r"), 0.1)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        Assert.Equal(0.1 / 1.1, graph.Believe([new Evidence.RepairFailed(new RepairId("r"), 0.1)])
+            .ProbabilityOf(new FaultId("a")), 1e-12);
         Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.RepairFailed(new RepairId("r"), 1.1)]));
         Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.RepairFailed(new RepairId("r"), -0.1)]));
     }
@@ -194,7 +199,8 @@ public sealed class BeliefTests
     {
         FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [], Parts.Repair("r", 1, "a"));
         Assert.Equal(0, graph.Believe([new Evidence.FaultMended(new RepairId("r"))]).ProbabilityOf(new FaultId("a")));
-        Assert.Equal(0.1 / 1.1, graph.Believe([new Evidence.FaultMended(new RepairId("r"), 0.1)]).ProbabilityOf(new FaultId("a")), 1e-12);
+        Assert.Equal(0.1 / 1.1, graph.Believe([new Evidence.FaultMended(new RepairId("r"), 0.1)])
+            .ProbabilityOf(new FaultId("a")), 1e-12);
         Assert.Throws<ArgumentException>(() => graph.Believe([new Evidence.FaultMended(new RepairId("r"), 1.1)]));
     }
 
@@ -266,7 +272,8 @@ public sealed class BeliefTests
     {
         Check check = Parts.Check("c", 1, 0.2, ("a", 0.9));
         FaultGraph graph = Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]);
-        Belief half = graph.Believe([new Evidence.OutcomeSeen(check.Id, [0.5, 0.5])]), ten = graph.Believe([new Evidence.OutcomeSeen(check.Id, [10, 10])]);
+        Belief half = graph.Believe([new Evidence.OutcomeSeen(check.Id, [0.5, 0.5])]), ten =
+            graph.Believe([new Evidence.OutcomeSeen(check.Id, [10, 10])]);
         Assert.Equal(half.Ranked.ToArray(), ten.Ranked.ToArray());
         Assert.Equal(half.Fit, ten.Fit);
         // Under each fault an even share of both outcomes: 0.5 / 0.9 of what a shows most, 0.5 / 0.8 of what b does.
@@ -276,8 +283,10 @@ public sealed class BeliefTests
     [Fact]
     public void Ledger_SeveralPieces_StandInTheOrderOfTelling()
     {
-        Check[] checks = [Parts.Check("z", 1, 0.2, ("a", 0.9)), Parts.Check("a", 1, 0.2, ("a", 0.9)), Parts.Check("m", 1, 0.2, ("a", 0.9))];
-        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], checks).Believe([.. checks.Select(check => Evidence.Seen(check, Fail))]);
+        Check[] checks = [Parts.Check("z", 1, 0.2, ("a", 0.9)), Parts.Check("a", 1, 0.2, ("a", 0.9)),
+            Parts.Check("m", 1, 0.2, ("a", 0.9))];
+        Belief belief = Graph([Parts.Fault("a"), Parts.Fault("b")], [], checks)
+            .Believe([.. checks.Select(check => Evidence.Seen(check, Fail))]);
         Assert.Equal(["z", "a", "m"], belief.Ledger.Select(line => ((Evidence.OutcomeSeen)line.Evidence).Check.Value));
         Assert.All(belief.Ledger, line => Assert.Equal(1, line.Before.Values.Sum(), 1e-12));
     }
@@ -291,7 +300,8 @@ public sealed class BeliefTests
         Assert.Equal(0.2, graph.Believe([Earlier(0.25)]).ProbabilityOf(new FaultId("a")), 1e-12);
         Assert.Equal(0.8, graph.Believe([Earlier(0.25), Earlier(4)]).ProbabilityOf(new FaultId("a")), 1e-12);
         // Made earlier and made now are two things: the failure of today still rules out.
-        Assert.Equal(0, graph.Believe([Earlier(4), new Evidence.RepairFailed(new RepairId("r"))]).ProbabilityOf(new FaultId("a")));
+        Assert.Equal(0, graph.Believe([Earlier(4), new Evidence.RepairFailed(new RepairId("r"))])
+            .ProbabilityOf(new FaultId("a")));
     }
 
     [Theory]
@@ -324,7 +334,8 @@ public sealed class BeliefTests
     public void Foresee_OutcomeThatCannotCome_IsLeftOut()
     {
         Check check = Parts.Check("c", 1, 0, ("a", 0));
-        Foreseen only = Assert.Single(Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([]).Foresee(check));
+        Foreseen only =
+            Assert.Single(Graph([Parts.Fault("a"), Parts.Fault("b")], [], [check]).Believe([]).Foresee(check));
         Assert.Equal((Pass, 1), (only.Outcome, only.Probability));
         // As likely as each other: the first of them.
         Assert.Equal(("a", 0.5), (only.Likeliest.Value, only.Share));

@@ -14,12 +14,14 @@ public sealed class ContradictionTests
         Check[] agreeing = [.. Enumerable.Range(1, 3).Select(n => Parts.Check($"c{n}", 1, 0.001, ("a", 0.99)))];
         Check odd = Parts.Check("odd", 1, 0.5, ("a", 0), ("b", 0.5));
         FaultGraph graph = Graph([.. agreeing, odd]);
-        Belief belief = graph.Believe([.. agreeing.Select(check => Evidence.Seen(check, Fail)), Evidence.Seen(odd, Fail)]);
+        Belief belief =
+            graph.Believe([.. agreeing.Select(check => Evidence.Seen(check, Fail)), Evidence.Seen(odd, Fail)]);
         Assert.True(belief.Contradicted);
         Assert.Equal([new CheckId("odd")], belief.Conflicts.ToArray());
     }
 
-    // Three odd results are no contradiction among twenty, as they are among three: each is seen once in twenty under the fault.
+    // Three odd results are no contradiction among twenty, as they are among three: each is seen once in twenty under
+    // the fault.
     [Theory]
     [InlineData(3, true)]
     [InlineData(20, false)]
@@ -52,7 +54,8 @@ public sealed class ContradictionTests
         FaultGraph graph = Graph([.. forA, .. forB]);
         Belief belief = graph.Believe([.. forA.Concat(forB).Select(check => Evidence.Seen(check, Fail))]);
         Assert.True(belief.Contradicted);
-        // Fault a explains its three checks; b1 is seen in 1 of 100 under it, b2 in 2 of 100. The one most out of place first.
+        // Fault a explains its three checks; b1 is seen in 1 of 100 under it, b2 in 2 of 100. The one most out of place
+        // first.
         Assert.Equal(["b1", "b2"], belief.Conflicts.Select(check => check.Value));
         Assert.Equal(1 / 99.0 * (2 / 98.0), belief.Fit, 1e-9);
     }
@@ -68,7 +71,8 @@ public sealed class ContradictionTests
         Assert.Equal(["other", "one"], belief.Conflicts.Select(check => check.Value));
     }
 
-    // The best fault shows "fail" in 0.2 and "pass" in 0.8: a fit of 0.25, and outcomes as far off come in one of five units.
+    // The best fault shows "fail" in 0.2 and "pass" in 0.8: a fit of 0.25, and outcomes as far off come in one of five
+    // units.
     [Theory]
     [InlineData(0.1, 1.0, false)]
     [InlineData(0.5, 0.05, false)]
@@ -81,8 +85,8 @@ public sealed class ContradictionTests
         Assert.Equal(contradicted, belief.Contradicted);
     }
 
-    // Without "other" fault a explains the rest in full, without "one" fault b does so in 0.4 / 0.6. What either leaves of the
-    // fault that it speaks against does not count.
+    // Without "other" fault a explains the rest in full, without "one" fault b does so in 0.4 / 0.6. What either leaves
+    // of the fault that it speaks against does not count.
     [Fact]
     public void Believe_TwoChecksToBlameAlone_GoByTheFaultThatIsExplainedThen()
     {
@@ -92,13 +96,14 @@ public sealed class ContradictionTests
         Assert.Equal(["other", "one"], belief.Conflicts.Select(check => check.Value));
     }
 
-    // Four results speak for a, three against it, and without any one of them two are left: no single one is to blame. Then those
-    // count that a seldom shows, the rarest first; what it shows once in five is not seldom.
+    // Four results speak for a, three against it, and without any one of them two are left: no single one is to blame.
+    // Then those count that a seldom shows, the rarest first; what it shows once in five is not seldom.
     [Fact]
     public void Believe_WithoutAnyOneNothingFits_BlamesWhatTheLikeliestFaultSeldomShows()
     {
         Check[] forA = [.. Enumerable.Range(1, 4).Select(n => Parts.Check($"a{n}", 1, 0.0005, ("a", 0.99)))];
-        Check[] against = [Parts.Check("b1", 1, 0.9, ("a", 0.002)), Parts.Check("b2", 1, 0.9, ("a", 0.001)), Parts.Check("b3", 1, 0.9, ("a", 0.003))];
+        Check[] against = [Parts.Check("b1", 1, 0.9, ("a", 0.002)), Parts.Check("b2", 1, 0.9, ("a", 0.001)),
+            Parts.Check("b3", 1, 0.9, ("a", 0.003))];
         Check mild = Parts.Check("mild", 1, 0.9, ("a", 0.2));
         Check[] all = [.. forA, .. against, mild];
         Belief belief = Graph(all).Believe(all.Select(check => Evidence.Seen(check, Fail)));

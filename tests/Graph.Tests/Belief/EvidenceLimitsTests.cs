@@ -24,7 +24,8 @@ public sealed class EvidenceLimitsTests
 
     [Theory]
     [MemberData(nameof(Outside))]
-    public void Believe_OutsideItsRange_Throws(Evidence evidence) => Assert.Throws<ArgumentException>(() => Graph().Believe([evidence]));
+    public void Believe_OutsideItsRange_Throws(Evidence evidence) =>
+        Assert.Throws<ArgumentException>(() => Graph().Believe([evidence]));
 
     // Work that surely does not hold tells nothing: the odds stay even. Work that surely holds rules the fault out.
     [Theory]
@@ -61,7 +62,8 @@ public sealed class EvidenceLimitsTests
     [Fact]
     public void Believe_FaultsApartInTheLastBitOnly_StandById()
     {
-        FaultGraph graph = FaultGraph.Build([Parts.Fault("a", 0.3), Parts.Fault("b", 0.1 + 0.2)], [], [], [], AccessStates.OnlyOne);
+        FaultGraph graph =
+            FaultGraph.Build([Parts.Fault("a", 0.3), Parts.Fault("b", 0.1 + 0.2)], [], [], [], AccessStates.OnlyOne);
         Assert.Equal(["a", "b"], graph.Believe([]).Ranked.Select(ranked => ranked.Id.Value));
     }
 
@@ -79,7 +81,8 @@ public sealed class EvidenceLimitsTests
     public void Ledger_SecondPiece_IsExpectedByWhatWasBelievedAfterTheFirst()
     {
         Check other = Parts.Check("d", 1, 0.1, ("a", 0.6));
-        Belief belief = Graph(other).Believe([Evidence.Seen(C, C.Outcomes[1]), Evidence.Seen(other, other.Outcomes[1])]);
+        Belief belief = Graph(other)
+            .Believe([Evidence.Seen(C, C.Outcomes[1]), Evidence.Seen(other, other.Outcomes[1])]);
         // Bayes by hand: after the first a has 0.9 / 1.1; the second shows in 0.6 of a and 0.1 of b.
         Assert.Equal(0.9 / 1.1, belief.Ledger[1].Before[A], 1e-12);
         Assert.Equal((0.9 * 0.6 + 0.2 * 0.1) / 1.1, belief.Ledger[1].Expected, 1e-12);
@@ -103,14 +106,17 @@ public sealed class EvidenceLimitsTests
 
     [Fact]
     public void WeightFor_FaultThatIsNoCandidate_Throws() =>
-        Assert.Throws<KeyNotFoundException>(() => Graph().Believe([Earlier(2)]).Ledger[0].WeightFor(new FaultId("unknown")));
+        Assert.Throws<KeyNotFoundException>(() => Graph()
+            .Believe([Earlier(2)]).Ledger[0].WeightFor(new FaultId("unknown")));
 
     [Fact]
     public void Believe_SymptomToldAgain_CountsTheLastTelling()
     {
-        Belief twice = Graph().Believe([new Evidence.SymptomReported(new("s"), 0.2), new Evidence.SymptomReported(new("s"))]);
+        Belief twice = Graph()
+            .Believe([new Evidence.SymptomReported(new("s"), 0.2), new Evidence.SymptomReported(new("s"))]);
         Assert.Single(twice.Ledger);
-        Assert.Equal(Graph().Believe([new Evidence.SymptomReported(new("s"))]).Ranked.ToArray(), twice.Ranked.ToArray());
+        Assert.Equal(Graph().Believe([new Evidence.SymptomReported(new("s"))]).Ranked.ToArray(),
+            twice.Ranked.ToArray());
     }
 
     [Fact]
@@ -121,17 +127,22 @@ public sealed class EvidenceLimitsTests
         Assert.Equal(1, belief.ProbabilityOf(A));
     }
 
-    // A product of such numbers depends on its order in the last bit; the ranking does not depend on the order of telling.
+    // A product of such numbers depends on its order in the last bit; the ranking does not depend on the order of
+    // telling.
     [Fact]
     public void Believe_WorkAndDoubtfulReportsInAnotherOrder_RankTheSameToTheLastBit()
     {
-        Repair[] repairs = [.. Enumerable.Range(1, 8).Select(number => Parts.Repair($"r{number}", 1, "a", number % 2 == 0 ? "b" : "c"))];
-        Symptom[] symptoms = [.. Enumerable.Range(1, 4).Select(number => Parts.Symptom($"s{number}", ("a", 0.7 / number), ("b", 0.1 * number), ("c", 0.33)))];
-        FaultGraph graph = FaultGraph.Build([Parts.Fault("a", 0.7), Parts.Fault("b", 0.3), Parts.Fault("c")], symptoms, [], repairs, AccessStates.OnlyOne);
+        Repair[] repairs = [.. Enumerable.Range(1, 8)
+            .Select(number => Parts.Repair($"r{number}", 1, "a", number % 2 == 0 ? "b" : "c"))];
+        Symptom[] symptoms = [.. Enumerable.Range(1, 4)
+            .Select(number => Parts.Symptom($"s{number}", ("a", 0.7 / number), ("b", 0.1 * number), ("c", 0.33)))];
+        FaultGraph graph = FaultGraph.Build([Parts.Fault("a", 0.7), Parts.Fault("b", 0.3), Parts.Fault("c")], symptoms,
+            [], repairs, AccessStates.OnlyOne);
         Evidence[] told =
         [
             .. repairs.Take(3).Select((repair, place) => new Evidence.RepairFailed(repair.Id, 0.1 + 0.07 * place)),
-            .. repairs.Skip(3).Take(3).Select((repair, place) => new Evidence.FaultMended(repair.Id, 0.3 + 0.11 * place)),
+            .. repairs.Skip(3).Take(3)
+                .Select((repair, place) => new Evidence.FaultMended(repair.Id, 0.3 + 0.11 * place)),
             .. repairs.Skip(4).Select((repair, place) => new Evidence.RepairedEarlier(
                 repair.Id, ImmutableSortedDictionary<FaultId, double>.Empty.Add(A, 0.7 + 0.13 * place))),
             .. symptoms.Select((symptom, place) => new Evidence.SymptomReported(symptom.Id, 0.9 - 0.17 * place)),

@@ -62,14 +62,17 @@ public sealed class AccessStatesTests
         AccessStates access = Three(new(A, B, 1), new(B, A, 1), new(A, C, 1), new(C, A, 1));
         Assert.Equal([A, C], access.OpenTo(Technician, A, new HashSet<AccessId> { B }).All.Select(state => state.Id));
         // Where the unit stands it stands, refused or not.
-        Assert.Equal([A, C], access.OpenTo(Technician, A, new HashSet<AccessId> { A, B }).All.Select(state => state.Id));
+        Assert.Equal([A, C],
+            access.OpenTo(Technician, A, new HashSet<AccessId> { A, B }).All.Select(state => state.Id));
     }
 
     [Fact]
-    public void OpenTo_UnknownState_Throws() => Assert.Throws<ArgumentException>(() => Three().OpenTo(Technician, new AccessId("roof")));
+    public void OpenTo_UnknownState_Throws() =>
+        Assert.Throws<ArgumentException>(() => Three().OpenTo(Technician, new AccessId("roof")));
 
     [Fact]
-    public void Minutes_UnknownState_Throws() => Assert.Throws<ArgumentException>(() => Three().Minutes(A, new AccessId("roof")));
+    public void Minutes_UnknownState_Throws() =>
+        Assert.Throws<ArgumentException>(() => Three().Minutes(A, new AccessId("roof")));
 
     [Fact]
     public void Minutes_NoWay_IsInfinite()

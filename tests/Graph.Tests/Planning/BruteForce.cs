@@ -4,8 +4,8 @@ using DxAssistant.Graph.Planning;
 namespace DxAssistant.Graph.Tests.Planning;
 
 /// <summary>
-/// The recursion of sequencing.md written down as it stands there, and the price of a part changed for nothing: no bounds,
-/// no memory, ids instead of numbers, nothing of the planner's own tables.
+/// The recursion of sequencing.md written down as it stands there, and the price of a part changed for nothing: no
+/// bounds, no memory, ids instead of numbers, nothing of the planner's own tables.
 /// </summary>
 internal static class BruteForce
 {
@@ -23,7 +23,8 @@ internal static class BruteForce
             foreach (AccessId access in check.Access)
                 least = Math.Min(least, mass * (problem.Access.Minutes(here, access) + check.Minutes)
                     + check.Outcomes.Sum(outcome => Least(
-                        problem, After(weights, check, outcome), [.. unused.Where(other => other != check)], check.Leaves ?? access)));
+                        problem, After(weights, check, outcome), [.. unused.Where(other => other != check)],
+                        check.Leaves ?? access)));
         if (problem.Objective == Objective.Isolate) return least;
         foreach (Repair repair in problem.Repairs.Where(repair => repair.Fixes.Any(weights.ContainsKey)))
             foreach (AccessId access in repair.Access)
@@ -41,6 +42,7 @@ internal static class BruteForce
 
     private static Dictionary<FaultId, double> After(
         Dictionary<FaultId, double> weights, Check check, OutcomeId outcome) =>
-        weights.Select(fault => KeyValuePair.Create(fault.Key, fault.Value * check.Row(fault.Key)[check.IndexOf(outcome)]))
+        weights.Select(
+            fault => KeyValuePair.Create(fault.Key, fault.Value * check.Row(fault.Key)[check.IndexOf(outcome)]))
             .Where(fault => fault.Value > 0).ToDictionary();
 }

@@ -116,7 +116,8 @@ public sealed class CaseProblemTests
     public void From_UnknownAccess_Throws() => Assert.Throws<ArgumentException>(() =>
         CaseProblem.From(Graph(), Graph().Believe([]), new Situation(Owner, new AccessId("roof"))));
 
-    // The cut plan against the best plan for everything, of problems drawn from seeds, one of whose faults is next to impossible.
+    // The cut plan against the best plan for everything, of problems drawn from seeds, one of whose faults is next to
+    // impossible.
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
@@ -125,12 +126,14 @@ public sealed class CaseProblemTests
     public void From_FaultNextToImpossible_LosesNoMoreThanItSays(int seed)
     {
         SequencingProblem drawn = new RandomProblems(seed).Repairing(5, 4, 2, 0.5);
-        ImmutableArray<Fault> faults = [drawn.Faults[0] with { Weight = drawn.Faults.Sum(fault => fault.Weight) * 4e-7 }, .. drawn.Faults.Skip(1)];
+        ImmutableArray<Fault> faults =
+            [drawn.Faults[0] with { Weight = drawn.Faults.Sum(fault => fault.Weight) * 4e-7 }, .. drawn.Faults.Skip(1)];
         FaultGraph graph = FaultGraph.Build(faults, [], drawn.Checks, drawn.Repairs, drawn.Access);
         Belief belief = graph.Believe([]);
         CaseProblem cut = CaseProblem.From(graph, belief, new Situation(Technician, drawn.Access.Start));
         SequencingProblem whole = new(
-            Objective.Repair, belief.Ranked.OrderBy(fault => fault.Id).Select(fault => new Fault(fault.Id, fault.Probability)), graph.Checks, graph.Repairs, drawn.Access);
+            Objective.Repair, belief.Ranked.OrderBy(fault => fault.Id)
+                .Select(fault => new Fault(fault.Id, fault.Probability)), graph.Checks, graph.Repairs, drawn.Access);
 
         (double least, double planned) = (Least(whole), Least(cut.Problem!) * (1 - cut.LeftOut));
         Assert.Equal(faults.Length - 1, cut.Problem!.Faults.Length);
@@ -150,7 +153,8 @@ public sealed class CaseProblemTests
         SequencingProblem believed = CaseProblem.From(
             graph, graph.Believe([Evidence.Seen(graph.Find(Look)!, new OutcomeId("fail"))]), situation).Problem!;
         Assert.Equal(believed.Checks.Select(check => check.Id), there.Checks.Select(check => check.Id));
-        Assert.Equal(believed.Faults.Select(fault => Math.Round(fault.Weight, 12)), there.Faults.Select(fault => Math.Round(fault.Weight, 12)));
+        Assert.Equal(believed.Faults.Select(fault => Math.Round(fault.Weight, 12)),
+            there.Faults.Select(fault => Math.Round(fault.Weight, 12)));
     }
 
     private static double Least(SequencingProblem problem) => new ExactPlanner().Plan(problem, problem.Begin()).Minutes;

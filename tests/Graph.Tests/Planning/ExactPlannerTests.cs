@@ -29,7 +29,8 @@ public sealed class ExactPlannerTests
     public void Plan_ReferenceInstance_BeginsWithAnOptimalAction(string id)
     {
         SequencingInstance instance = SequencingFile.Instance(id);
-        Assert.Contains(new ExactPlanner().Next(instance.Problem, instance.Problem.Begin()).Name(), instance.TiedFirstActions);
+        Assert.Contains(new ExactPlanner().Next(instance.Problem, instance.Problem.Begin())
+            .Name(), instance.TiedFirstActions);
     }
 
     [Theory]

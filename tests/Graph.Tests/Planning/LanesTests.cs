@@ -3,7 +3,10 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Tests.Planning;
 
-/// <summary>Sums four at a time against plain loops, at every length around a multiple of four. CsCheck prints the seed of a case that fails.</summary>
+/// <summary>
+/// Sums four at a time against plain loops, at every length around a multiple of four. CsCheck prints the seed of a
+/// case that fails.
+/// </summary>
 public sealed class LanesTests
 {
     private const double Digits = 1e-12;
@@ -13,12 +16,14 @@ public sealed class LanesTests
 
     [Fact]
     public void Dot_AnyLength_IsTheSumOfProducts() => Rows.Sample(rows =>
-        Assert.Equal(rows.Left.Zip(rows.Right, (left, right) => left * right).Sum(), Lanes.Dot(rows.Left, rows.Right), Digits * 500));
+        Assert.Equal(rows.Left.Zip(rows.Right, (left, right) => left * right)
+            .Sum(), Lanes.Dot(rows.Left, rows.Right), Digits * 500));
 
     [Fact]
     public void Multiply_AnyLength_WritesTheProductsAndReturnsTheirSum() => Rows.Sample(rows =>
     {
-        double[] expected = [.. rows.Left.Zip(rows.Right, (left, right) => left * right)], products = new double[expected.Length];
+        double[] expected = [.. rows.Left.Zip(rows.Right, (left, right) => left * right)], products =
+            new double[expected.Length];
         Assert.Equal(expected.Sum(), Lanes.Multiply(rows.Left, rows.Right, products), Digits * 500);
         Assert.Equal(expected, products);
     });
@@ -46,7 +51,8 @@ public sealed class LanesTests
         Assert.Equal(rows.Left.Select(item => item / divisor), items);
     });
 
-    // The order of adding is fixed, so the last bit is too: 1e16 + 1 loses the 1 in one lane, and keeps it across lanes.
+    // The order of adding is fixed, so the last bit is too: 1e16 + 1 loses the 1 in one lane, and keeps it across
+    // lanes.
     [Fact]
     public void Dot_RoundingInOneLane_AddsInTheSameOrderEverywhere()
     {

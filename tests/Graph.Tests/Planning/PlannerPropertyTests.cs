@@ -17,11 +17,14 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
 
     [Fact]
     public void ExactPlanner_WrongPartsPriced_AgreesWithBruteForce() =>
-        Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[0, 2], Gen.Int[1, 2], Gen.Int[1, 300]).Sample((seed, faults, checks, states, wrong) =>
-            AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4).WithWrongMinutes(wrong)), iter: 150);
+        Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[0, 2], Gen.Int[1, 2],
+            Gen.Int[1, 300]).Sample((seed, faults, checks, states, wrong) =>
+            AssertBruteForce(new RandomProblems(seed).Repairing(faults, checks, states, perfect: 0.4)
+                .WithWrongMinutes(wrong)), iter: 150);
 
     [Fact]
-    public void ExactPlanner_ChecksThatLeaveTheUnitElsewhere_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[1, 2], Gen.Int[2, 4])
+    public void ExactPlanner_ChecksThatLeaveTheUnitElsewhere_AgreesWithBruteForce() =>
+        Gen.Select(Seeds, Gen.Int[2, 3], Gen.Int[1, 2], Gen.Int[2, 4])
         .Sample((seed, faults, checks, states) =>
         {
             RandomProblems random = new(seed);
@@ -29,7 +32,8 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
         }, iter: 300);
 
     [Fact]
-    public void LivePlanner_ChecksThatLeaveTheUnitElsewhere_BoundsHoldTheOptimum() => Gen.Select(Seeds, Gen.Int[1, 200_000])
+    public void LivePlanner_ChecksThatLeaveTheUnitElsewhere_BoundsHoldTheOptimum() =>
+        Gen.Select(Seeds, Gen.Int[1, 200_000])
         .Sample((seed, work) =>
         {
             RandomProblems random = new(seed);
@@ -40,8 +44,10 @@ public sealed class PlannerPropertyTests(ITestOutputHelper output)
         }, iter: 60);
 
     [Fact]
-    public void ExactPlanner_TinyIsolateProblem_AgreesWithBruteForce() => Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2])
-        .Sample((seed, faults, checks) => AssertBruteForce(new RandomProblems(seed).Isolating(faults, checks)), iter: 100);
+    public void ExactPlanner_TinyIsolateProblem_AgreesWithBruteForce() =>
+        Gen.Select(Seeds, Gen.Int[1, 3], Gen.Int[0, 2])
+        .Sample((seed, faults, checks) => AssertBruteForce(new RandomProblems(seed).Isolating(faults, checks)),
+            iter: 100);
 
     [Fact]
     public void LivePlanner_Bounds_HoldTheOptimumWhateverTheWork() => Gen.Select(Seeds, Gen.Int[1, 200_000])

@@ -23,14 +23,19 @@ public sealed class PositionTests
     public void Saw_CheckThatLeavesTheUnitElsewhere_StandsThere()
     {
         AccessId off = new("off"), on = new("on");
-        AccessStates access = new([new AccessState(off, Role.Anyone), new AccessState(on, Role.Anyone)], [new AccessMove(off, on, 4), new AccessMove(on, off, 9)], off);
+        AccessStates access = new([new AccessState(off, Role.Anyone), new AccessState(on, Role.Anyone)],
+            [new AccessMove(off, on, 4), new AccessMove(on, off, 9)], off);
         SequencingProblem problem = new(
             Objective.Repair, [Parts.Fault("a"), Parts.Fault("b")],
             [Parts.Check("c", 14, 0, ("a", 1)) with { Access = [off], Leaves = on }],
-            [Parts.Repair("ra", 10, "a") with { Access = [off] }, Parts.Repair("rb", 20, "b") with { Access = [off] }], access);
+            [Parts.Repair("ra", 10, "a") with { Access = [off] }, Parts.Repair("rb", 20, "b") with { Access = [off] }],
+            access);
         Assert.All(problem.Begin().Foresee(new CheckId("c"), off), seen => Assert.Equal(on, seen.After.Access));
         // 14 for the check, 9 for the way back, then half of 10 and 20.
-        Assert.Equal(14 + 9 + 15, new ExactPlanner().Plan(problem, problem.Begin()).Options.Single(option => option.Step.Name() == "c").Minutes, 1e-9);
+        Assert.Equal(14 + 9
+            + 15,
+            new ExactPlanner().Plan(problem, problem.Begin()).Options.Single(
+                option => option.Step.Name() == "c").Minutes, 1e-9);
     }
 
     [Fact]

@@ -15,18 +15,25 @@ internal sealed class RandomProblems(int seed)
         AccessStates access = Access(states);
         ImmutableArray<Fault> drawn = Faults(faults);
         return new SequencingProblem(Objective.Repair, drawn,
-            [.. Enumerable.Range(1, checks).Select(number => Check(number, drawn, access, random.NextDouble() < perfect))],
+            [.. Enumerable.Range(1, checks)
+                .Select(number => Check(number, drawn, access, random.NextDouble() < perfect))],
             Repairs(drawn, access), access);
     }
 
-    /// <summary>The same problem with half of its checks leaving the unit in some state, wherever they were done.</summary>
+    /// <summary>
+    /// The same problem with half of its checks leaving the unit in some state, wherever they were done.
+    /// </summary>
     public SequencingProblem Leaving(SequencingProblem problem) => new(
         problem.Objective, problem.Faults,
-        [.. problem.Checks.Select(check => random.Next(2) == 0 ? check : Leaving(check, problem.Access, problem.Access.All[random.Next(problem.Access.All.Length)].Id))],
+        [.. problem.Checks.Select(check => random.Next(2) == 0
+            ? check
+            : Leaving(check, problem.Access, problem.Access.All[random.Next(problem.Access.All.Length)].Id))],
         problem.Repairs, problem.Access);
 
     private static Check Leaving(Check check, AccessStates access, AccessId left) =>
-        check with { Leaves = left, Minutes = Math.Max(check.Minutes, check.Access.Max(state => access.Minutes(state, left))) };
+        check
+            with { Leaves = left,
+                Minutes = Math.Max(check.Minutes, check.Access.Max(state => access.Minutes(state, left))) };
 
     /// <summary>
     /// Pass-or-fail checks without error, and one dear check for each fault so that every fault can be isolated.
@@ -36,7 +43,8 @@ internal sealed class RandomProblems(int seed)
         ImmutableArray<Fault> drawn = Faults(faults);
         IEnumerable<Check> certain = drawn.Select(fault => Parts.Check($"only-{fault.Id}", 20, 0, (fault.Id.Value, 1)));
         return new SequencingProblem(Objective.Isolate, drawn,
-            [.. Enumerable.Range(1, checks).Select(number => Check(number, drawn, AccessStates.OnlyOne, true)), .. certain],
+            [.. Enumerable.Range(1, checks).Select(number => Check(number, drawn, AccessStates.OnlyOne, true)),
+                .. certain],
             [], AccessStates.OnlyOne);
     }
 
@@ -49,7 +57,8 @@ internal sealed class RandomProblems(int seed)
         ImmutableArray<AccessId> ids = [.. Enumerable.Range(1, count).Select(number => new AccessId($"a{number}"))];
         return new AccessStates(
             ids.Select(id => new AccessState(id, Role.Anyone)),
-            (from start in ids from end in ids where start != end select new AccessMove(start, end, random.Next(1, 16))).ToArray(),
+            (from start in ids from end in ids
+                where start != end select new AccessMove(start, end, random.Next(1, 16))).ToArray(),
             ids[0], random.Next(2) == 0 ? null : ids[random.Next(count)]);
     }
 
@@ -59,7 +68,8 @@ internal sealed class RandomProblems(int seed)
         return new Check(
             new CheckId($"c{number:00}"), random.Next(1, 16), Some(access), Role.Anyone,
             [.. Enumerable.Range(1, outcomes).Select(outcome => new OutcomeId($"o{outcome}"))],
-            faults.ToImmutableSortedDictionary(fault => fault.Id, _ => perfect ? Clean(outcomes) : Noisy(outcomes)), []);
+            faults.ToImmutableSortedDictionary(fault => fault.Id, _ => perfect ? Clean(outcomes) : Noisy(outcomes)),
+            []);
     }
 
     private ImmutableArray<double> Clean(int outcomes)
@@ -72,7 +82,8 @@ internal sealed class RandomProblems(int seed)
     {
         int usual = random.Next(outcomes);
         double error = random.Next(1, 40) / 100.0;
-        return [.. Enumerable.Range(0, outcomes).Select(outcome => outcome == usual ? 1 - error : error / (outcomes - 1))];
+        return [.. Enumerable.Range(0, outcomes)
+            .Select(outcome => outcome == usual ? 1 - error : error / (outcomes - 1))];
     }
 
     private IEnumerable<Repair> Repairs(ImmutableArray<Fault> faults, AccessStates access)

@@ -29,7 +29,9 @@ public sealed class RememberedTests
         Remembered<StepKey, Plan> plans = new(most: 100);
         foreach ((Belief belief, Situation situation) in Cases())
         {
-            Plan? fresh = CaseProblem.From(graph, belief, situation).Problem is { } problem ? new LivePlanner().Plan(problem, problem.Begin()) : null;
+            Plan? fresh = CaseProblem.From(graph, belief, situation).Problem is { } problem
+                ? new LivePlanner().Plan(problem, problem.Begin())
+                : null;
             Plan? known = Plan(plans, belief, situation);
             Assert.Equal(fresh?.Step, known?.Step);
             Assert.Equal(fresh?.Minutes, known?.Minutes);
@@ -50,7 +52,8 @@ public sealed class RememberedTests
     public void Plan_NothingLeftInQuestion_IsNullAlsoTheSecondTime()
     {
         Remembered<StepKey, Plan> plans = new(most: 100);
-        Belief nothing = graph.Believe([new Evidence.RepairFailed(new RepairId("clean")), new Evidence.RepairFailed(new RepairId("swap"))]);
+        Belief nothing = graph.Believe(
+            [new Evidence.RepairFailed(new RepairId("clean")), new Evidence.RepairFailed(new RepairId("swap"))]);
         Assert.Null(Plan(plans, nothing, new Situation(Technician, Closed)));
         Assert.Null(Plan(plans, nothing, new Situation(Technician, Closed)));
     }
@@ -69,10 +72,14 @@ public sealed class RememberedTests
 
     [Fact]
     public void Of_OtherStatesToBeginIn_AreToldApart() => Assert.NotEqual(
-        StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), []), StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), [Open]));
+        StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), []),
+        StepKey.Of(graph.Believe([]), new Situation(Technician, Closed), [Open]));
 
-    private Plan? Plan(Remembered<StepKey, Plan> plans, Belief belief, Situation situation) => plans.Of(StepKey.Of(belief, situation, []),
-        () => CaseProblem.From(graph, belief, situation).Problem is { } problem ? planner.Plan(problem, problem.Begin()) : null);
+    private Plan? Plan(Remembered<StepKey, Plan> plans, Belief belief, Situation situation) =>
+        plans.Of(StepKey.Of(belief, situation, []),
+            () => CaseProblem.From(graph, belief, situation).Problem is { } problem
+                ? planner.Plan(problem, problem.Begin())
+                : null);
 
     // Each differs from the first in one thing.
     private IEnumerable<(Belief Belief, Situation Situation)> Cases()
@@ -87,7 +94,8 @@ public sealed class RememberedTests
         yield return (belief, situation with { BarredChecks = [new CheckId("meter")] });
         yield return (belief, situation with { BarredRepairs = [new RepairId("swap")] });
         yield return (belief, situation with { RefusedAccess = [Open] });
-        yield return (graph.Believe([Evidence.Seen(graph.Find(new CheckId("look"))!, new OutcomeId("pass"))]), situation);
+        yield return (graph.Believe([Evidence.Seen(graph.Find(new CheckId("look"))!, new OutcomeId("pass"))]),
+            situation);
         yield return (graph.Believe([new Evidence.RepairFailed(new RepairId("clean"))]), situation);
     }
 

@@ -12,7 +12,8 @@ namespace DxAssistant.Graph.Tests.Planning;
 /// </summary>
 public sealed class SafeWalkPropertyTests
 {
-    private static readonly ImmutableArray<AccessId> States = [new("closed"), new("isolated"), new("running"), new("gauges")];
+    private static readonly ImmutableArray<AccessId> States =
+        [new("closed"), new("isolated"), new("running"), new("gauges")];
 
     [Fact]
     public void Next_AnyPersonAndAnswers_StaysWithinRoleAndOpenStates() =>
@@ -75,10 +76,12 @@ public sealed class SafeWalkPropertyTests
             Enumerable.Range(0, 6).Select(number => Parts.Check(
                 $"c{number}", random.Next(1, 10), 0.1, [.. faults.Select(fault => (fault, random.Next(1, 99) / 100.0))])
                 with { Access = Somewhere(), Who = Someone() }),
-            faults.Select(fault => Parts.Repair($"r-{fault}", random.Next(5, 40), fault) with { Access = Somewhere(), Who = Someone() }),
+            faults.Select(fault => Parts.Repair($"r-{fault}", random.Next(5, 40), fault)
+                with { Access = Somewhere(), Who = Someone() }),
             new AccessStates(
                 States.Select((state, place) => new AccessState(state, place == 0 ? Role.Anyone : Someone())),
-                (from start in States from end in States where start != end select new AccessMove(start, end, random.Next(2, 12))).ToArray(),
+                (from start in States from end in States
+                    where start != end select new AccessMove(start, end, random.Next(2, 12))).ToArray(),
                 States[0], States[0]));
     }
 }

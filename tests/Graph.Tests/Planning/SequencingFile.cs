@@ -15,7 +15,8 @@ public static class SequencingFile
     public static SequencingInstance Instance(string id) => Instances.Single(instance => instance.Id == id);
 
     public static TheoryData<string> Ids(params string[] types) =>
-        [.. Instances.Where(instance => types.Length == 0 || types.Contains(instance.Type)).Select(instance => instance.Id)];
+        [.. Instances.Where(instance => types.Length == 0 || types.Contains(instance.Type))
+            .Select(instance => instance.Id)];
 
     private static ImmutableArray<SequencingInstance> ReadAll()
     {
@@ -35,7 +36,9 @@ public static class SequencingFile
             optimal.GetProperty("firstActionValues").EnumerateObject()
                 .ToImmutableSortedDictionary(value => value.Name, value => value.Value.GetDouble()),
             json.GetProperty("baselines").EnumerateObject().ToImmutableSortedDictionary(
-                value => value.Name, value => value.Value.ValueKind == JsonValueKind.Null ? (double?)null : value.Value.GetDouble()));
+                value => value.Name, value => value.Value.ValueKind == JsonValueKind.Null
+                    ? (double?)null
+                    : value.Value.GetDouble()));
     }
 
     private static SequencingProblem ToProblem(JsonElement json)
@@ -74,8 +77,10 @@ public static class SequencingFile
             [.. json.GetProperty("outcomes").EnumerateArray().Select(outcome => new OutcomeId(outcome.GetString()!))];
         JsonElement likelihood = json.GetProperty("likelihood");
         return new Check(
-            new CheckId(Text(json, "id")), json.GetProperty("cost").GetDouble(), AccessOf(json, "access"), Role.Anyone, outcomes,
-            faults.ToImmutableSortedDictionary(fault => fault.Id, fault => Row(likelihood.GetProperty(fault.Id.Value), outcomes)),
+            new CheckId(Text(json, "id")), json.GetProperty("cost")
+                .GetDouble(), AccessOf(json, "access"), Role.Anyone, outcomes,
+            faults.ToImmutableSortedDictionary(fault => fault.Id,
+                fault => Row(likelihood.GetProperty(fault.Id.Value), outcomes)),
             EveryOtherFault: []);
     }
 
@@ -83,7 +88,8 @@ public static class SequencingFile
         [.. outcomes.Select(outcome => json.GetProperty(outcome.Value).GetDouble())];
 
     private static Repair ToRepair(JsonElement json) => new(
-        new RepairId(Text(json, "id")), json.GetProperty("cost").GetDouble(), json.GetProperty("verifyCost").GetDouble(),
+        new RepairId(Text(json, "id")), json.GetProperty("cost").GetDouble(), json.GetProperty("verifyCost")
+            .GetDouble(),
         AccessOf(json, "access"), Role.Anyone,
         [.. json.GetProperty("fixes").EnumerateArray().Select(fault => new FaultId(fault.GetString()!))]);
 

@@ -21,7 +21,8 @@ public sealed class SequencingProblemTests
     public void SequencingProblem_FaultWithoutRepair_Throws() => AssertRefused([A, Parts.Fault("b")], [], [Ra]);
 
     [Fact]
-    public void SequencingProblem_RepairOfUnknownFault_Throws() => AssertRefused([A], [], [Ra, Parts.Repair("rb", 10, "b")]);
+    public void SequencingProblem_RepairOfUnknownFault_Throws() =>
+        AssertRefused([A], [], [Ra, Parts.Repair("rb", 10, "b")]);
 
     [Fact]
     public void SequencingProblem_UnknownAccess_Throws() =>
@@ -38,7 +39,8 @@ public sealed class SequencingProblemTests
     public void SequencingProblem_NoWayBetweenStates_Throws()
     {
         AccessStates cut = new(
-            [new AccessState(Parts.Any, Role.Anyone), new AccessState(new AccessId("roof"), Role.Anyone)], [], Parts.Any);
+            [new AccessState(Parts.Any, Role.Anyone), new AccessState(new AccessId("roof"), Role.Anyone)], [],
+            Parts.Any);
         Assert.Throws<ArgumentException>(() => new SequencingProblem(Objective.Repair, [A], [], [Ra], cut));
     }
 
@@ -60,7 +62,8 @@ public sealed class SequencingProblemTests
     {
         SequencingProblem problem = new(
             Objective.Isolate, [A, Parts.Fault("b"), Parts.Fault("c")],
-            [Parts.Check("only-a", 4, 0, ("a", 1)), Parts.Check("only-a-too", 7, 0, ("a", 1))], [], AccessStates.OnlyOne);
+            [Parts.Check("only-a", 4, 0, ("a", 1)), Parts.Check("only-a-too", 7, 0, ("a", 1))], [],
+            AccessStates.OnlyOne);
         Plan plan = new ExactPlanner().Plan(problem, problem.Begin());
         Assert.Equal(4, plan.Minutes);
         Assert.Equal("only-a", plan.Step.Name());

@@ -30,7 +30,8 @@ public sealed class WrongPartTests
         AccessId any = Parts.Any;
         Check check = new(new CheckId("look"), 30, [any], Role.Anyone, [new OutcomeId("good"), new OutcomeId("bad")],
             ImmutableSortedDictionary<FaultId, ImmutableArray<double>>.Empty.Add(motor, [0, 1]), [1, 0]);
-        Repair Change(FaultId fault) => new(new RepairId(fault.Value), 10, 0, [any], Role.Anyone, [fault]) { WrongMinutes = wrong };
+        Repair Change(FaultId fault) =>
+            new(new RepairId(fault.Value), 10, 0, [any], Role.Anyone, [fault]) { WrongMinutes = wrong };
         return new SequencingProblem(
             Objective.Repair, [new Fault(board, 0.5), new Fault(motor, 0.5)], [check], [Change(board), Change(motor)],
             new AccessStates([new AccessState(any, Role.Anyone)], [], any));

@@ -4,7 +4,9 @@ using DxAssistant.Graph.Testability;
 
 namespace DxAssistant.Graph.Tests.Testability;
 
-/// <summary>What an assessment takes in and leaves out, and how the figures of symptoms make those of the whole.</summary>
+/// <summary>
+/// What an assessment takes in and leaves out, and how the figures of symptoms make those of the whole.
+/// </summary>
 public sealed class AssessmentScopeTests
 {
     private static readonly Role Technician = new("technician", 2);
@@ -39,7 +41,8 @@ public sealed class AssessmentScopeTests
     [Fact]
     public void Assess_SymptomOfFaultsTheUnitCannotHave_IsLeftOut()
     {
-        TestabilityReport report = new Assessment(Graph(Tells), Usual, new LivePlanner()).Assess(0, 1, new HashSet<FaultId> { new("c") });
+        TestabilityReport report =
+            new Assessment(Graph(Tells), Usual, new LivePlanner()).Assess(0, 1, new HashSet<FaultId> { new("c") });
         Assert.Equal(["t"], report.Symptoms.Select(figures => figures.Symptom.Value));
     }
 
@@ -48,7 +51,8 @@ public sealed class AssessmentScopeTests
     {
         FaultGraph graph = FaultGraph.Build(
             [Parts.Fault("a"), Parts.Fault(FaultId.NoneOfThese.Value)],
-            [Parts.Symptom("s", ("a", 1)), Parts.Symptom("vague", (FaultId.NoneOfThese.Value, 1))], [], [Parts.Repair("ra", 1, "a")], AccessStates.OnlyOne);
+            [Parts.Symptom("s", ("a", 1)), Parts.Symptom("vague", (FaultId.NoneOfThese.Value, 1))], [],
+            [Parts.Repair("ra", 1, "a")], AccessStates.OnlyOne);
         Assert.Equal(["s"], Assess(graph, Usual).Symptoms.Select(figures => figures.Symptom.Value));
     }
 
@@ -56,7 +60,10 @@ public sealed class AssessmentScopeTests
     public void Assess_Progress_TellsEachSymptomAsItIsDone()
     {
         List<(string, int, int)> told = [];
-        new Assessment(Graph(Tells), Usual, new LivePlanner()) { Progress = (symptom, done, all) => told.Add((symptom.Value, done, all)) }.Assess(0, 1);
+        new Assessment(Graph(Tells), Usual, new LivePlanner())
+        {
+            Progress = (symptom, done, all) => told.Add((symptom.Value, done, all)),
+        }.Assess(0, 1);
         Assert.Equal([("s", 1, 2), ("t", 2, 2)], told);
     }
 
@@ -91,14 +98,20 @@ public sealed class AssessmentScopeTests
         Assert.Equal(20, played.Count);
 
         static WalkFigures Walked(int most) =>
-            new Assessment(Graph(Tells), Usual, new LivePlanner()) { MostPositions = most }.Assess(20, 1).Symptoms[0].Walks!;
+            new Assessment(Graph(Tells), Usual, new LivePlanner())
+            {
+                MostPositions = most,
+            }.Assess(20, 1).Symptoms[0].Walks!;
     }
 
     // s weighs 2.5 and needs the check (11 min), t weighs 1 and is c alone (10 min).
     [Fact]
     public void Overall_TwoSymptoms_WeighsThemByHowOftenTheyAreMet()
     {
-        TestabilityReport report = new Assessment(Graph(Tells), Usual, new LivePlanner()) { MostPositions = 10 }.Assess(0, 1);
+        TestabilityReport report = new Assessment(Graph(Tells), Usual, new LivePlanner())
+        {
+            MostPositions = 10,
+        }.Assess(0, 1);
         OverallFigures overall = report.Overall;
         Assert.Equal((2.5 * 11 + 1 * 10) / 3.5, overall.Walks!.Minutes.Value, 1e-9);
         Assert.Equal(2.5 / 3.5, overall.Walks.Checks.Value, 1e-9);
@@ -115,22 +128,27 @@ public sealed class AssessmentScopeTests
     public void Assess_OneMoreSymptom_LeavesTheFiguresBeforeIt()
     {
         Check noisy = Parts.Check("noisy", 1, 0.3, ("a", 0.8));
-        WalkFigures two = Played(Graph(noisy)), three = Played(Graph(noisy).With(new GraphEdit { Symptoms = [Parts.Symptom("u", ("a", 1))] }));
+        WalkFigures two = Played(Graph(noisy)), three =
+            Played(Graph(noisy).With(new GraphEdit { Symptoms = [Parts.Symptom("u", ("a", 1))] }));
         Assert.Equal(two.Minutes, three.Minutes);
 
-        static WalkFigures Played(FaultGraph graph) => new Assessment(graph, Usual, new LivePlanner()).Assess(50, 9).Symptoms[0].Walks!;
+        static WalkFigures Played(FaultGraph graph) =>
+            new Assessment(graph, Usual, new LivePlanner()).Assess(50, 9).Symptoms[0].Walks!;
     }
 
-    // rab cures most; of what is left, c, both rbc and rc cure one: the first by id. No repair cures d, so no repairs cure its group.
+    // rab cures most; of what is left, c, both rbc and rc cure one: the first by id. No repair cures d, so no repairs
+    // cure its group.
     [Theory]
     [InlineData(false, "rab rbc")]
     [InlineData(true, "")]
     public void Groups_RepairsOfOne_AreTheFewestThatCureAll(bool withD, string repairs)
     {
-        Fault[] faults = [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c"), .. withD ? [Parts.Fault("d")] : Array.Empty<Fault>()];
+        Fault[] faults = [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c"),
+            .. withD ? [Parts.Fault("d")] : Array.Empty<Fault>()];
         FaultGraph graph = FaultGraph.Build(
             faults, [Parts.Symptom("s", [.. faults.Select(fault => (fault.Id.Value, 1.0))])], [],
-            [Parts.Repair("rab", 1, "a", "b"), Parts.Repair("rbc", 1, "b", "c"), Parts.Repair("rc", 1, "c")], AccessStates.OnlyOne);
+            [Parts.Repair("rab", 1, "a", "b"), Parts.Repair("rbc", 1, "b", "c"), Parts.Repair("rc", 1, "c")],
+            AccessStates.OnlyOne);
         SymptomFigures figures = Assess(graph, Usual).Symptoms[0];
         Assert.Equal(repairs, string.Join(' ', Assert.Single(figures.Groups).Repairs));
         Assert.Equal((0, withD ? 0 : 1), (figures.IsolatableTo(1), Math.Round(figures.IsolatableTo(3), 12)));
@@ -138,7 +156,8 @@ public sealed class AssessmentScopeTests
 
     private static Situation Usual => new(Technician, Parts.Any);
 
-    private static TestabilityReport Assess(FaultGraph graph, Situation situation) => new Assessment(graph, situation, new LivePlanner()).Assess(0, 1);
+    private static TestabilityReport Assess(FaultGraph graph, Situation situation) =>
+        new Assessment(graph, situation, new LivePlanner()).Assess(0, 1);
 
     private static FaultGraph Graph(Check check) => FaultGraph.Build(
         [Parts.Fault("a", 3), Parts.Fault("b"), Parts.Fault("c")],

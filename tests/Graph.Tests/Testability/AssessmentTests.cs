@@ -11,7 +11,8 @@ public sealed class AssessmentTests
     [Fact]
     public void Assess_FaultsThatLookTheSame_FormAGroup()
     {
-        TestabilityReport report = Assess(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
+        TestabilityReport report =
+            Assess(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
         AmbiguityGroup group = Assert.Single(report.ToldApartByNoCheck);
         Assert.Equal(["a", "b"], group.Faults.Select(fault => fault.Value));
         Assert.Equal(["ra", "rb"], group.Repairs.Select(repair => repair.Value));
@@ -28,7 +29,8 @@ public sealed class AssessmentTests
 
     [Fact]
     public void IsolatableTo_OneRepairForTheGroup_CountsFromOne() =>
-        Assert.Equal(1, Assess(Parts.Repair("rab", 10, "a", "b"), Parts.Repair("rc", 10, "c")).Symptoms[0].IsolatableTo(1), 1e-12);
+        Assert.Equal(1,
+            Assess(Parts.Repair("rab", 10, "a", "b"), Parts.Repair("rc", 10, "c")).Symptoms[0].IsolatableTo(1), 1e-12);
 
     [Fact]
     public void Assess_CheckThatSeesOneFault_DetectsItsShare()
@@ -81,7 +83,8 @@ public sealed class AssessmentTests
     [Fact]
     public void Assess_FewPositions_IsExact()
     {
-        WalkFigures walks = Exact(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
+        WalkFigures walks =
+            Exact(Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
         Assert.True(walks.IsExact);
         Assert.Equal(1, walks.Checks.Value, 1e-12);
         Assert.Equal(11 + 10.0 / 3, walks.Minutes.Value, 1e-12);
@@ -96,8 +99,10 @@ public sealed class AssessmentTests
     {
         Repair[] repairs = [Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 25, "b")];
         WalkFigures exact = Exact(repairs), played = Assess(repairs).Symptoms[0].Walks!;
-        Assert.InRange(exact.Minutes.Value, played.Minutes.Value - 2 * played.Minutes.HalfWidth, played.Minutes.Value + 2 * played.Minutes.HalfWidth);
-        Assert.InRange(exact.HandedOver.Value, played.HandedOver.Value - 2 * played.HandedOver.HalfWidth, played.HandedOver.Value + 2 * played.HandedOver.HalfWidth);
+        Assert.InRange(exact.Minutes.Value, played.Minutes.Value - 2 * played.Minutes.HalfWidth, played.Minutes.Value
+            + 2 * played.Minutes.HalfWidth);
+        Assert.InRange(exact.HandedOver.Value, played.HandedOver.Value - 2 * played.HandedOver.HalfWidth,
+            played.HandedOver.Value + 2 * played.HandedOver.HalfWidth);
     }
 
     [Fact]
@@ -115,14 +120,16 @@ public sealed class AssessmentTests
     public void Assess_RulesOverThePlan_CostWhatTheirWalksTakeMore(bool isWorse)
     {
         IPolicy laid = isWorse ? new Delaying() : new LivePlanner();
-        Assessment assessment = new(Graph([Parts.Repair("rab", 30, "a", "b"), Parts.Repair("rc", 10, "c")]), Technician, new LivePlanner())
+        Assessment assessment =
+            new(Graph([Parts.Repair("rab", 30, "a", "b"), Parts.Repair("rc", 10, "c")]), Technician, new LivePlanner())
         {
             Walked = _ => new WalkedBy(Technician, new LivePlanner(), laid),
         };
         LaidFigures figures = assessment.Assess(walks: 50, seed: 1).Overall.Laid!;
         Assert.Equal(figures.Priced.Value - figures.Plain.Value, figures.Cost.Value, 1e-9);
         Assert.Equal(isWorse, figures.Cost.Value > 1);
-        Assert.Equal(isWorse ? ["dear repair first", "quick repair first"] : [], figures.Rules.Select(rule => rule.Rule));
+        Assert.Equal(isWorse ? ["dear repair first", "quick repair first"] : [],
+            figures.Rules.Select(rule => rule.Rule));
         if (isWorse) Assert.Equal(figures.Rules[0].Times, figures.Rules[1].HeldBack);
     }
 
@@ -130,8 +137,10 @@ public sealed class AssessmentTests
     private sealed class Delaying : IRuledPolicy
     {
         public RuledStep Choose(SequencingProblem problem, Position position) => new(
-            problem.Repairs.Where(repair => repair.Fixes.Any(fault => position.ProbabilityOf(fault) > 0)).MaxBy(repair => repair.Minutes) is { } dear
-                ? new PlannedStep.DoRepair(dear.Id, problem.Access.Start) : new PlannedStep.Nothing(), [new RuleLoss("dear repair first", 1)])
+            problem.Repairs.Where(repair => repair.Fixes.Any(fault => position.ProbabilityOf(fault) > 0))
+                .MaxBy(repair => repair.Minutes) is { } dear
+                ? new PlannedStep.DoRepair(dear.Id, problem.Access.Start)
+                : new PlannedStep.Nothing(), [new RuleLoss("dear repair first", 1)])
         {
             HeldBack = ["quick repair first"],
         };
@@ -143,12 +152,16 @@ public sealed class AssessmentTests
     public void WithWrongParts_Factor_MultipliesThePrice()
     {
         FaultGraph graph = Graph(
-            Parts.Repair("ra", 10, "a") with { WrongMinutes = 1 }, Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c"));
+            Parts.Repair("ra", 10, "a") with { WrongMinutes = 1 }, Parts.Repair("rb", 10, "b"),
+            Parts.Repair("rc", 10, "c"));
         Assert.Equal(5, graph.WithWrongParts(5).Find(new RepairId("ra"))!.WrongMinutes);
     }
 
     private static WalkFigures Exact(params Repair[] repairs) =>
-        new Assessment(Graph(repairs), Technician, new LivePlanner()) { MostPositions = 100 }.Assess(0, 42).Symptoms[0].Walks!;
+        new Assessment(Graph(repairs), Technician, new LivePlanner())
+        {
+            MostPositions = 100,
+        }.Assess(0, 42).Symptoms[0].Walks!;
 
     [Fact]
     public void Assess_NegativeSessions_Throws() => Assert.Throws<ArgumentOutOfRangeException>(() =>

@@ -36,8 +36,8 @@ public sealed class EstimateTests
     public void ShareOf_NoneOfTwenty_ReachesToTheWilsonBound() =>
         Assert.Equal(0.1611, Estimate.ShareOf(0, 20).HalfWidth, 1e-4);
 
-    // Source: Newcombe, Statistics in Medicine 17, 1998, table I, method 3 (from memory): 81 of 263 gives 0.2553 to 0.3662,
-    // 15 of 148 gives 0.0624 to 0.1605, 1 of 29 gives 0.0061 to 0.1718.
+    // Source: Newcombe, Statistics in Medicine 17, 1998, table I, method 3 (from memory): 81 of 263 gives 0.2553 to
+    // 0.3662, 15 of 148 gives 0.0624 to 0.1605, 1 of 29 gives 0.0061 to 0.1718.
     [Theory]
     [InlineData(81, 263, 0.2553, 0.3662)]
     [InlineData(15, 148, 0.0624, 0.1605)]
@@ -50,10 +50,11 @@ public sealed class EstimateTests
     }
 
     [Fact]
-    public void ShareOf_AllDraws_EndsAtOne() => Assert.Equal((1, 1), (Estimate.ShareOf(40, 40).Value, Estimate.ShareOf(40, 40).High));
+    public void ShareOf_AllDraws_EndsAtOne() =>
+        Assert.Equal((1, 1), (Estimate.ShareOf(40, 40).Value, Estimate.ShareOf(40, 40).High));
 
-    // Source: Hanley and Lippman-Hand, JAMA 249, 1983 (from memory): nothing in n draws is at most 3/n. Their reason by hand: a share of
-    // 3/40 shows nothing in 40 draws with probability (1 - 3/40)^40, under one in twenty.
+    // Source: Hanley and Lippman-Hand, JAMA 249, 1983 (from memory): nothing in n draws is at most 3/n. Their reason by
+    // hand: a share of 3/40 shows nothing in 40 draws with probability (1 - 3/40)^40, under one in twenty.
     [Fact]
     public void MeanOfCounts_NothingInFortyDraws_IsAtMostThreeInForty()
     {
@@ -62,7 +63,8 @@ public sealed class EstimateTests
         Assert.InRange(Math.Pow(1 - none.High, 40), 0.04, 0.05);
     }
 
-    // By hand: once in 40 draws the Wilson interval of 1/40 is 0.0044 to 0.1288; Student's t would give -0.026 to 0.076.
+    // By hand: once in 40 draws the Wilson interval of 1/40 is 0.0044 to 0.1288; Student's t would give -0.026 to
+    // 0.076.
     [Fact]
     public void MeanOfCounts_OnceInFortyDraws_HasTheIntervalOfTheShare()
     {
@@ -87,14 +89,16 @@ public sealed class EstimateTests
     [Fact]
     public void MixtureOfShares_BothEnds_HasTheIntervalOfAllDraws()
     {
-        Estimate mixed = Estimate.MixtureOfShares([(0.5, Estimate.ShareOf(0, 20), 20), (0.5, Estimate.ShareOf(20, 20), 20)]);
+        Estimate mixed =
+            Estimate.MixtureOfShares([(0.5, Estimate.ShareOf(0, 20), 20), (0.5, Estimate.ShareOf(20, 20), 20)]);
         Assert.Equal(Estimate.ShareOf(20, 40), mixed);
     }
 
     [Fact]
     public void MixtureOfShares_AllHits_EndsAtOne()
     {
-        Estimate mixed = Estimate.MixtureOfShares([(0.3, Estimate.ShareOf(20, 20), 20), (0.7, Estimate.ShareOf(20, 20), 20)]);
+        Estimate mixed =
+            Estimate.MixtureOfShares([(0.3, Estimate.ShareOf(20, 20), 20), (0.7, Estimate.ShareOf(20, 20), 20)]);
         Assert.Equal((1, 1), (Math.Round(mixed.Value, 12), Math.Round(mixed.High, 12)));
         Assert.InRange(mixed.Low, 0.8, 0.95);
     }
@@ -111,9 +115,12 @@ public sealed class EstimateTests
     // Exact figures have no draws to be unsure of.
     [Fact]
     public void MixtureOfCounts_ExactFigures_IsExact() => Assert.Equal(
-        Estimate.Exactly(0), Estimate.MixtureOfCounts([(0.5, Estimate.Exactly(0), double.PositiveInfinity), (0.5, Estimate.Exactly(0), double.PositiveInfinity)]));
+        Estimate.Exactly(0),
+        Estimate.MixtureOfCounts([(0.5, Estimate.Exactly(0), double.PositiveInfinity),
+            (0.5, Estimate.Exactly(0), double.PositiveInfinity)]));
 
-    // A part in which it happened once and others in which it never did: the ends hold what one draw in all of them says.
+    // A part in which it happened once and others in which it never did: the ends hold what one draw in all of them
+    // says.
     [Fact]
     public void MixtureOfCounts_OnceInManyParts_IsNoSurerThanOneInAllDraws()
     {

@@ -6,7 +6,8 @@ namespace DxAssistant.Graph.Tests.Testability;
 
 public sealed class LookAlikesTests
 {
-    // By hand: a check that errs one time in ten has the coefficient 2·√(0.9·0.1) = 0.6; four of them 0.1296, five 0.0778.
+    // By hand: a check that errs one time in ten has the coefficient 2·√(0.9·0.1) = 0.6; four of them 0.1296, five
+    // 0.0778.
     [Theory]
     [InlineData(1, 0.6, true)]
     [InlineData(4, 0.1296, true)]
@@ -21,8 +22,8 @@ public sealed class LookAlikesTests
         Assert.Equal((1, 1), (figures.MeanGroup, figures.IsolatableTo(1)));
     }
 
-    // Kailath 1967: the best decision between two equally likely faults errs in at most half of the coefficient. The error is
-    // reckoned from the binomial distribution: more than half of five checks err, each one time in ten.
+    // Kailath 1967: the best decision between two equally likely faults errs in at most half of the coefficient. The
+    // error is reckoned from the binomial distribution: more than half of five checks err, each one time in ten.
     [Fact]
     public void Coefficient_FiveChecks_HoldsTheErrorOfTheBestDecision()
     {
@@ -30,12 +31,14 @@ public sealed class LookAlikesTests
         Assert.InRange(error, 0, LookAlikes.Coefficient(new FaultId("a"), new FaultId("b"), Noisy(5)) / 2);
     }
 
-    // The best decision between two faults goes by the majority of checks that err alike; the error is reckoned from the binomial distribution.
+    // The best decision between two faults goes by the majority of checks that err alike; the error is reckoned from
+    // the binomial distribution.
     [Fact]
     public void Worst_FiveChecks_HasTheErrorOfTheMajority() =>
         Assert.Equal(0.00856, LeastError.Between(new FaultId("a"), new FaultId("b"), Noisy(5)), 1e-5);
 
-    // Kailath 1967: with the coefficient c the error is at most c/2 and no less than (1 - sqrt(1 - c²))/2. By hand: one time in ten.
+    // Kailath 1967: with the coefficient c the error is at most c/2 and no less than (1 - sqrt(1 - c²))/2. By hand: one
+    // time in ten.
     [Theory]
     [InlineData(1, 0.1)]
     [InlineData(2, 0.1)]
@@ -59,26 +62,31 @@ public sealed class LookAlikesTests
     [Fact]
     public void Worst_FaultsThatChecksTellApart_AreNotNamed() => Assert.Empty(Figures(Noisy(5)).Mistaken);
 
-    // No check sees a difference between a and b, one tells c from either: a and b come first, and err half of the time.
+    // No check sees a difference between a and b, one tells c from either: a and b come first, and err half of the
+    // time.
     [Fact]
     public void Worst_ThreeFaults_TheWorstPairComesFirst()
     {
         FaultGraph graph = FaultGraph.Build(
             [Parts.Fault("a"), Parts.Fault("b"), Parts.Fault("c")], [Parts.Symptom("s", ("a", 1), ("b", 1), ("c", 1))],
             [Parts.Check("c1", 1, 0.1, ("c", 0.9))],
-            [Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c")], AccessStates.OnlyOne);
+            [Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b"), Parts.Repair("rc", 10, "c")],
+            AccessStates.OnlyOne);
         Assert.Equal([("a", "b", 0.5), ("a", "c", 0.1), ("b", "c", 0.1)],
             Assess(graph).Mistaken.Select(pair => (pair.One.Value, pair.Other.Value, Math.Round(pair.Error, 3))));
     }
 
-    private static Check[] Noisy(int checks) => [.. Enumerable.Range(1, checks).Select(number => Parts.Check($"c{number}", 1, 0.1, ("a", 0.9)))];
+    private static Check[] Noisy(int checks) =>
+        [.. Enumerable.Range(1, checks).Select(number => Parts.Check($"c{number}", 1, 0.1, ("a", 0.9)))];
 
     private static SymptomFigures Figures(Check[] checks) =>
         Assess(Graph(checks, Parts.Repair("ra", 10, "a"), Parts.Repair("rb", 10, "b")));
 
     private static FaultGraph Graph(Check[] checks, params Repair[] repairs) => FaultGraph.Build(
-        [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], checks, repairs, AccessStates.OnlyOne);
+        [Parts.Fault("a"), Parts.Fault("b")], [Parts.Symptom("s", ("a", 1), ("b", 1))], checks, repairs,
+        AccessStates.OnlyOne);
 
     private static SymptomFigures Assess(FaultGraph graph) =>
-        new Assessment(graph, new Situation(new Role("technician", 2), Parts.Any), new LivePlanner()).Assess(0, 1).Symptoms[0];
+        new Assessment(graph, new Situation(new Role("technician", 2), Parts.Any), new LivePlanner()).Assess(0,
+            1).Symptoms[0];
 }

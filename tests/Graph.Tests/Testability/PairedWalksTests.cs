@@ -16,16 +16,19 @@ public sealed class PairedWalksTests
         SequencingProblem problem = new RandomProblems(5).Repairing(6, 8, 2, perfect: 0);
         PairedWalks played = Play(problem, problem);
         Assert.Equal(played.Before, played.After with { IsolatedTo = played.Before.IsolatedTo });
-        Assert.Equal((Estimate.Exactly(0), Estimate.Exactly(0), Estimate.Exactly(0)), (played.Minutes, played.RepairsInVain, played.MendedFirst));
+        Assert.Equal((Estimate.Exactly(0), Estimate.Exactly(0), Estimate.Exactly(0)),
+            (played.Minutes, played.RepairsInVain, played.MendedFirst));
     }
 
-    // A check more shifts the places of the others; the units stay the same, so that a longer check costs its minutes and no more.
+    // A check more shifts the places of the others; the units stay the same, so that a longer check costs its minutes
+    // and no more.
     [Fact]
     public void Play_CheckThatNobodyAsksMore_ChangesNoUnit()
     {
         SequencingProblem problem = new RandomProblems(5).Repairing(6, 8, 2, perfect: 0);
         Check idle = problem.Checks[0] with { Id = new CheckId("aaa"), Minutes = 10_000 };
-        SequencingProblem more = new(problem.Objective, problem.Faults, problem.Checks.Prepend(idle), problem.Repairs, problem.Access);
+        SequencingProblem more =
+            new(problem.Objective, problem.Faults, problem.Checks.Prepend(idle), problem.Repairs, problem.Access);
         Assert.Equal(Estimate.Exactly(0), Play(problem, more).RepairsInVain);
     }
 
@@ -38,7 +41,8 @@ public sealed class PairedWalksTests
             problem.Repairs.Select(repair => repair with { Minutes = repair.Minutes + 1 }), problem.Access);
         PairedWalks played = Play(problem, longer);
         Assert.InRange(played.Minutes.Value, 1, 6); // a minute for each repair tried
-        Assert.True(played.Minutes.HalfWidth < played.Before.Minutes.HalfWidth / 5, $"{played.Minutes} against {played.Before.Minutes}");
+        Assert.True(played.Minutes.HalfWidth < played.Before.Minutes.HalfWidth / 5,
+            $"{played.Minutes} against {played.Before.Minutes}");
     }
 
     // Source: the definition of a coupling: each side alone is drawn by its own priors. 5 standard errors of a share.
@@ -52,7 +56,8 @@ public sealed class PairedWalksTests
         double error = 5 * Math.Sqrt(0.25 / all.Length);
         Assert.InRange(all.Count(unit => unit.Before.Value == "b") / (double)all.Length, 0.75 - error, 0.75 + error);
         Assert.InRange(all.Count(unit => unit.After.Value == "a") / (double)all.Length, 0.5 - error, 0.5 + error);
-        Assert.InRange(all.Count(unit => unit.Before == unit.After) / (double)all.Length, 0.5 - error, 0.5 + error); // 0.25 and 0.25 shared
+        Assert.InRange(all.Count(unit => unit.Before == unit.After) / (double)all.Length, 0.5 - error, 0.5
+            + error); // 0.25 and 0.25 shared
     }
 
     private static PairedWalks Play(SequencingProblem before, SequencingProblem after) =>

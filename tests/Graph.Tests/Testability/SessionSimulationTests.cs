@@ -19,7 +19,8 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
         SessionSimulation simulation = new(instance.Problem, new LivePlanner(), new Draws(1));
         double[] minutes = [.. Enumerable.Range(0, 4_000).Select(_ => simulation.Play().Minutes)];
         double mean = minutes.Average();
-        double error = Math.Sqrt(minutes.Sum(value => (value - mean) * (value - mean)) / minutes.Length / minutes.Length);
+        double error =
+            Math.Sqrt(minutes.Sum(value => (value - mean) * (value - mean)) / minutes.Length / minutes.Length);
         Assert.InRange(instance.ExpectedCost, mean - 5 * error, mean + 5 * error);
     }
 
@@ -28,9 +29,11 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
     public void Play_SameUnit_IsTheSameSession()
     {
         SequencingProblem problem = new RandomProblems(5).Repairing(6, 8, 2, perfect: 0);
-        SessionSimulation first = new(problem, new LivePlanner(), new Draws(1)), second = new(problem, new LivePlanner(), new Draws(2));
+        SessionSimulation first = new(problem, new LivePlanner(), new Draws(1)), second =
+            new(problem, new LivePlanner(), new Draws(2));
         for (ulong unit = 1; unit <= 20; unit++)
-            Assert.Equal(first.Play(unit) with { Losses = [], HeldBack = [] }, second.Play(unit) with { Losses = [], HeldBack = [] });
+            Assert.Equal(first.Play(unit) with { Losses = [], HeldBack = [] }, second.Play(unit)
+                with { Losses = [], HeldBack = [] });
     }
 
     [Fact]
@@ -38,7 +41,8 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
     {
         SequencingProblem problem = new(
             Objective.Repair, [Parts.Fault(FaultId.NoneOfThese.Value), Parts.Fault("board")], [],
-            [Parts.Repair("watch", 5, FaultId.NoneOfThese.Value), Parts.Repair("swap", 50, "board")], AccessStates.OnlyOne);
+            [Parts.Repair("watch", 5, FaultId.NoneOfThese.Value), Parts.Repair("swap", 50, "board")],
+            AccessStates.OnlyOne);
         SessionSimulation priced = new(problem, new RepairOnly(), new Draws(1), leftUnfound: 240);
         SessionTally[] walks = [.. Enumerable.Range(0, 20).Select(_ => priced.Play())];
         Assert.Contains(walks, walk => walk.RepairsInVain == 1);
@@ -58,7 +62,8 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
             AccessStates.OnlyOne);
         SessionSimulation simulation = new(problem, new RepairOnly(), new Draws(1));
         SessionTally[] walks = [.. Enumerable.Range(0, 400).Select(_ => simulation.Play())];
-        Assert.Equal([(0, 0), (1, 0), (2, 1)], walks.Select(walk => (walk.RepairsInVain, walk.PartsInVain)).Distinct().Order());
+        Assert.Equal([(0, 0), (1, 0), (2, 1)], walks.Select(walk => (walk.RepairsInVain, walk.PartsInVain)).Distinct()
+            .Order());
     }
 
     // Too large to solve: 15 faults, 20 noisy checks. Compared with common practice on the same sessions.
@@ -85,7 +90,8 @@ public sealed class SessionSimulationTests(ITestOutputHelper output)
         SequencingProblem problem = new RandomProblems(7).Repairing(40, 60, 5, perfect: 0);
         Plan plan = new LivePlanner().Plan(problem, problem.Begin());
         // The last expansion is finished: at most 60 checks in 2 states with 3 outcomes, and 41 repairs in 2 states.
-        Assert.InRange(plan.Work, 1, LivePlanner.UsualWork / (40 * (60 + problem.Repairs.Length)) + 60 * 2 * 3 + 41 * 2);
+        Assert.InRange(plan.Work, 1, LivePlanner.UsualWork / (40 * (60 + problem.Repairs.Length)) + 60 * 2 * 3
+            + 41 * 2);
         Assert.True(plan.Minutes < double.PositiveInfinity);
     }
 

@@ -35,7 +35,8 @@ public sealed class AllocationTests
     [Fact]
     public void Parse_TenTimesTheText_AllocatesInProportion()
     {
-        static string Report(int times) => string.Concat(Enumerable.Repeat("it reads 2.1k at 24C and the coil 10.4k. ", times));
+        static string Report(int times) =>
+            string.Concat(Enumerable.Repeat("it reads 2.1k at 24C and the coil 10.4k. ", times));
         var (some, tenTimes) = (Bytes(() => ReadingParser.Parse(Report(20), ReadingContext.None)),
             Bytes(() => ReadingParser.Parse(Report(200), ReadingContext.None)));
         Assert.InRange(tenTimes, some, 12 * some);

@@ -3,11 +3,14 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>Cases at an end that belongs to the range, and cases that only one branch of a calculation answers.</summary>
+/// <summary>
+/// Cases at an end that belongs to the range, and cases that only one branch of a calculation answers.
+/// </summary>
 public sealed class CalculationEdgeTests
 {
-    // Source: by hand from the formula of each calculation. 1, 1, 2: mean 4/3, deviation 2/3, half of it; 1, 3, 1: mean 5/3, 4/3, 80 %.
-    // Delta: Ra (Rb + Rc) / sum. Star: (R12 + R31 - R23) / 2, none left is a shorted phase, not an error.
+    // Source: by hand from the formula of each calculation. 1, 1, 2: mean 4/3, deviation 2/3, half of it; 1, 3, 1: mean
+    // 5/3, 4/3, 80 %. Delta: Ra (Rb + Rc) / sum. Star: (R12 + R31 - R23) / 2, none left is a shorted phase, not an
+    // error.
     [Theory]
     [InlineData("wind-balance-01", "R12=1; R23=1; R31=2", "imbalance", 50)]
     [InlineData("wind-balance-01", "R12=1; R23=3; R31=1", "imbalance", 80)]
@@ -38,7 +41,8 @@ public sealed class CalculationEdgeTests
     [Theory]
     [InlineData("signal-swing-01", "highest=23", "alive", "true")]
     [InlineData("signal-swing-01", "highest=22.9", "alive", "false")]
-    [InlineData("module-six-01", "low=0.45; high=0.45; upper=[0.45, 0.45, 0.45]; lower=[0.45, 0.45, 0.45]", "verdict", "pass")]
+    [InlineData("module-six-01", "low=0.45; high=0.45; upper=[0.45, 0.45, 0.45]; lower=[0.45, 0.45, 0.45]", "verdict",
+        "pass")]
     [InlineData("module-six-01", "lower=[0.9, 0.9, 0.9]", "verdict", "fail")]
     [InlineData("module-six-01", "upper=[0.9, 0.9, 0.9]", "verdict", "fail")]
     [InlineData("module-six-01", "upper=[0.4, 0.5, 0.45]", "verdict", "fail")]
@@ -73,8 +77,8 @@ public sealed class CalculationEdgeTests
     public void Run_Rule_SaysTheWord(string id, string changes, string output, string expected) =>
         Assert.Equal(expected, ChangedCase.Output(id, changes, output).ToString());
 
-    // Source: IEEE 43-2013: 5 MΩ for random-wound and for form-wound below 1 kV, 100 MΩ for form-wound and for armatures,
-    // kV + 1 for field windings and for those before about 1970 (from memory).
+    // Source: IEEE 43-2013: 5 MΩ for random-wound and for form-wound below 1 kV, 100 MΩ for form-wound and for
+    // armatures, kV + 1 for field windings and for those before about 1970 (from memory).
     [Theory]
     [InlineData("winding=Random-wound", 5)]
     [InlineData("winding=form-wound under 1 kV", 5)]
@@ -85,7 +89,8 @@ public sealed class CalculationEdgeTests
     public void Run_KindOfWinding_HasItsLeastResistance(string changes, double megohms) =>
         Assert.Equal(megohms, Number("ir-min-class-01", changes, "IR_min"), 1e-9);
 
-    // Source: definition of gauge pressure: the same absolute pressure has the same saturation temperature, below two atmospheres too.
+    // Source: definition of gauge pressure: the same absolute pressure has the same saturation temperature, below two
+    // atmospheres too.
     [Fact]
     public void Superheat_GaugeBelowOneAtmosphere_SaturatesAtTheAbsolutePressure()
     {
@@ -94,7 +99,8 @@ public sealed class CalculationEdgeTests
         Assert.Equal(byAbsolute, byGauge, 1e-6);
     }
 
-    // Source: UL 60335-2-40 and IEC 60335-2-40 as the formula states: no floor up to 6 LFL, then the larger of the two (from memory).
+    // Source: UL 60335-2-40 and IEC 60335-2-40 as the formula states: no floor up to 6 LFL, then the larger of the two
+    // (from memory).
     [Fact]
     public void LeastFloor_NewerRule_IsTheLargerOfTwoAndNoneForSmallCharges()
     {
@@ -106,14 +112,17 @@ public sealed class CalculationEdgeTests
         Assert.True(Number("a-min-a2l-01", "m=10", "A_min_gg") > Number("a-min-a2l-01", "m=10", "A_min_075"));
     }
 
-    // Source: table of the normal distribution, Φ(1) = 0.8413 and Φ(-1) = 0.1587 (from memory); a lower limit mirrors an upper one.
+    // Source: table of the normal distribution, Φ(1) = 0.8413 and Φ(-1) = 0.1587 (from memory); a lower limit mirrors
+    // an upper one.
     [Theory]
     [InlineData("upper", 1, 0.8413)]
     [InlineData("upper", -1, 0.1587)]
     [InlineData("lower", 1, 0.1587)]
     [InlineData("lower", -1, 0.8413)]
-    public void Conformance_OneLimit_DependsOnItsSide(string side, double limit, double expected) => Assert.Equal(expected,
-        Number("jcgm-pc1-01", string.Create(CultureInfo.InvariantCulture, $"y=0; u=1; limit={limit}; side={side}"), "p_c"), 1e-4);
+    public void Conformance_OneLimit_DependsOnItsSide(string side, double limit, double expected) =>
+        Assert.Equal(expected,
+            Number("jcgm-pc1-01", string.Create(CultureInfo.InvariantCulture, $"y=0; u=1; limit={limit}; side={side}"),
+                "p_c"), 1e-4);
 
     // Source: IEC 60751, table of Pt100: 18.52 Ω at -200 °C, 390.48 Ω at 850 °C; the ends are covered.
     [Theory]
@@ -124,11 +133,12 @@ public sealed class CalculationEdgeTests
         string at = celsius.ToString(CultureInfo.InvariantCulture);
         double resistance = Number("pt1000-r-01", "R0=100; T=" + at, "R");
         Assert.Equal(ohms, resistance, 0.005);
-        Assert.Equal(celsius, Number("pt1000-t-01", $"R0=100; R={resistance.ToString("R", CultureInfo.InvariantCulture)}", "T"), 1e-6);
+        Assert.Equal(celsius,
+            Number("pt1000-t-01", $"R0=100; R={resistance.ToString("R", CultureInfo.InvariantCulture)}", "T"), 1e-6);
     }
 
-    // Source: SI brochure: a difference of temperatures has the degree of the temperatures: kelvins of kelvins and of degrees Celsius,
-    // degrees Fahrenheit of degrees Fahrenheit. 25 to 14 °C is 11 K, 19.8 °F.
+    // Source: SI brochure: a difference of temperatures has the degree of the temperatures: kelvins of kelvins and of
+    // degrees Celsius, degrees Fahrenheit of degrees Fahrenheit. 25 to 14 °C is 11 K, 19.8 °F.
     [Theory]
     [InlineData("T_return=25 degC", "K", 11)]
     [InlineData("T_return=298.15 K", "K", 11)]

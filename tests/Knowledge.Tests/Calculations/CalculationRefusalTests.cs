@@ -5,8 +5,9 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 /// <summary>What cannot be is refused, and the refusal names the input or the reason.</summary>
 public sealed class CalculationRefusalTests
 {
-    // Source: definition, each row for itself. No mean, no share of it; no divider without a load; poles come in pairs; a limit below the
-    // other limit bounds nothing; absolute pressure is not negative; vapour is part of the air's pressure; a wet bulb is the colder one.
+    // Source: definition, each row for itself. No mean, no share of it; no divider without a load; poles come in pairs;
+    // a limit below the other limit bounds nothing; absolute pressure is not negative; vapour is part of the air's
+    // pressure; a wet bulb is the colder one.
     [Theory]
     [InlineData("leg-open-neutral-01", "R1=0; R2=0", "R1 and R2")]
     [InlineData("unb-nema-01", "V1=0; V2=0; V3=0", "mean")]
@@ -49,7 +50,8 @@ public sealed class CalculationRefusalTests
     [InlineData("ntc-b-01", "T2=25", "T1 and T2 must differ")]
     [InlineData("ntc-sh-fit-01", "R2=32650.9", "three points must differ")]
     [InlineData("ntc-sh-fit-01", "T3=-20", "three points must differ")]
-    public void Run_WhatCannotBe_IsInvalid(string id, string changes, string problem) => AssertInvalid(id, changes, problem);
+    public void Run_WhatCannotBe_IsInvalid(string id, string changes, string problem) =>
+        AssertInvalid(id, changes, problem);
 
     // Source: definition. Two results that exclude each other, or a sum of nothing, leave no share.
     [Theory]
@@ -69,9 +71,11 @@ public sealed class CalculationRefusalTests
     [InlineData("combine-u-01", "c3=1 1", "u3 and c3 go together")]
     [InlineData("combine-u-01", "u2=0.3 V", "units differ: none, V")]
     [InlineData("guard-band-01", "p_c_required=1", "below 1")]
-    public void Run_OddsThatCannotBe_AreInvalid(string id, string changes, string problem) => AssertInvalid(id, changes, problem);
+    public void Run_OddsThatCannotBe_AreInvalid(string id, string changes, string problem) =>
+        AssertInvalid(id, changes, problem);
 
-    // Source: Kirchhoff's laws. In a triangle of voltages no side is longer than the other two together, nor is a reading of a star.
+    // Source: Kirchhoff's laws. In a triangle of voltages no side is longer than the other two together, nor is a
+    // reading of a star.
     [Theory]
     [InlineData("unb-iec-01", "U12=500; U23=100; U31=100")]
     [InlineData("unb-iec-01", "U12=100; U23=500; U31=100")]
@@ -82,8 +86,9 @@ public sealed class CalculationRefusalTests
     public void Run_ThreeThatDoNotClose_AreInvalid(string id, string changes) =>
         AssertInvalid(id, changes, "one", "is larger than the other two together");
 
-    // Source: what a table, a curve or a law is for: above boiling air is steam, a straight law may not turn negative, a wire has no more than
-    // the supply to drop, a rule that gives no superheat gives no target, Steinhart and Hart need a positive 1/T.
+    // Source: what a table, a curve or a law is for: above boiling air is steam, a straight law may not turn negative,
+    // a wire has no more than the supply to drop, a rule that gives no superheat gives no target, Steinhart and Hart
+    // need a positive 1/T.
     [Theory]
     [InlineData("psy-rh-01", "T_db=150; RH=100", "boiling point")]
     [InlineData("psy-rh-01", "RH=0", "too low for a dew point")]
@@ -121,8 +126,8 @@ public sealed class CalculationRefusalTests
         Assert.Contains(problem, refused.Message, StringComparison.Ordinal);
     }
 
-    // Source: ASHRAE 34, designations of refrigerants: R and digits, then letters. What has that shape is one that is not held; what has it
-    // not is no refrigerant at all.
+    // Source: ASHRAE 34, designations of refrigerants: R and digits, then letters. What has that shape is one that is
+    // not held; what has it not is no refrigerant at all.
     [Theory]
     [InlineData("superheat-01", "R-999", true)]
     [InlineData("superheat-01", "water", false)]
@@ -135,7 +140,8 @@ public sealed class CalculationRefusalTests
     public void Run_UnknownRefrigerant_IsOutOfRangeWhenItCouldBeOne(string id, string name, bool couldBe)
     {
         CalculationResult result = ChangedCase.Run(id, "refrigerant=" + name);
-        Assert.Equal(couldBe ? typeof(CalculationResult.OutOfRange) : typeof(CalculationResult.InvalidInput), result.GetType());
+        Assert.Equal(couldBe ? typeof(CalculationResult.OutOfRange) : typeof(CalculationResult.InvalidInput),
+            result.GetType());
         Assert.Contains("refrigerant is covered for ", result.ToString(), StringComparison.Ordinal);
         Assert.Contains("R-32", result.ToString(), StringComparison.Ordinal);
     }

@@ -49,9 +49,11 @@ public sealed class CalculationRobustnessTests
     public void Run_EndsOfWhatIsCovered_NeverThrowNorGiveNoNumber(string name)
     {
         var item = CasesOf(name).First();
-        var ends = CalculationCatalogue.All[name].Inputs.Where(input => input is { Form: CalculationInputForm.Number, Unit: not null })
+        var ends = CalculationCatalogue.All[name].Inputs.Where(
+            input => input is { Form: CalculationInputForm.Number, Unit: not null })
             .SelectMany(input => new[] { input.Covered.Least, input.Covered.Most }.Where(double.IsFinite)
-                .Select(end => (input.Name, Value: (CalculationValue)new CalculationValue.Number(new Quantity(end, input.Unit!)))))
+                .Select(end =>
+                    (input.Name, Value: (CalculationValue)new CalculationValue.Number(new Quantity(end, input.Unit!)))))
             .ToArray();
         foreach (var (input, value) in ends)
             AssertSound(name, item.AsInputs().SetItem(input, value));

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>One case of check-values.json, which is published, or of worked-values.json, which is worked by hand.</summary>
+/// <summary>
+/// One case of check-values.json, which is published, or of worked-values.json, which is worked by hand.
+/// </summary>
 internal sealed record CheckCase(
     string Id, ImmutableSortedDictionary<string, CaseValue> Inputs, ImmutableSortedDictionary<string,
         CaseValue> Expected, string Source)

@@ -2,8 +2,10 @@ using DxAssistant.Knowledge.Calculations;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>Every case of tests/Reference/check-values.json and worked-values.json; the source stands beside each number there and in the
-/// test's name.</summary>
+/// <summary>
+/// Every case of tests/Reference/check-values.json and worked-values.json; the source stands beside each number there
+/// and in the test's name.
+/// </summary>
 public sealed class CheckValueTests
 {
     public static TheoryData<string, string> Cases()

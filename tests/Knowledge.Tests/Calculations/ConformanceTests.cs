@@ -19,8 +19,8 @@ public sealed class ConformanceTests
     public void Probability_TableValues_AgreeTo12Digits(double z, double probability) =>
         Assert.Equal(probability, Normal.Probability(z), 1e-12 * Math.Max(probability, 1e-7));
 
-    // Source: tables of the normal distribution: Φ(2) - Φ(1) = 0.135905, Φ(-9) = 1.1286e-19, Φ(-10) = 7.62e-24 (from memory). Far out,
-    // one less a tail is one and nothing is left between two of them.
+    // Source: tables of the normal distribution: Φ(2) - Φ(1) = 0.135905, Φ(-9) = 1.1286e-19, Φ(-10) = 7.62e-24 (from
+    // memory). Far out, one less a tail is one and nothing is left between two of them.
     [Theory]
     [InlineData(1, 2, 0.135905)]
     [InlineData(-2, -1, 0.135905)]

@@ -7,8 +7,8 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 /// <summary>Saturation of the pure refrigerants against their equations of state, solved here for equal pressure and
 /// equal Gibbs energy of liquid and vapour.</summary>
 /// <remarks>
-/// Sources: Tillner-Roth &amp; Yokozeki 1997, Kamei et al. 1995, Lemmon et al. 2009; coefficients as
-/// in tests/Reference/refrigerants.json, range −60 to 70 °C as stated there.
+/// Sources: Tillner-Roth &amp; Yokozeki 1997, Kamei et al. 1995, Lemmon et al. 2009; coefficients
+/// as in tests/Reference/refrigerants.json, range −60 to 70 °C as stated there.
 /// </remarks>
 public sealed class EquationOfStateTests
 {

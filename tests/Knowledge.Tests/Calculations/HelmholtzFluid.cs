@@ -62,7 +62,8 @@ internal sealed class HelmholtzFluid
         var density = start;
         for (var round = 0; round < 200; round++)
         {
-            var slope = (Pascals(kelvins, density * 1.000001) - Pascals(kelvins, density * 0.999999)) / (2e-6 * density);
+            var slope = (Pascals(kelvins, density * 1.000001) - Pascals(kelvins, density * 0.999999))
+                / (2e-6 * density);
             var step = Math.Clamp((pascals - Pascals(kelvins, density)) / slope, -0.05 * density, 0.05 * density);
             density += step;
             if (Math.Abs(step) < 1e-12 * density)
@@ -88,7 +89,8 @@ internal sealed class HelmholtzFluid
     }
 
     private static double Power(double[] term, double delta, double tau) =>
-        term[0] * Math.Pow(delta, term[2]) * Math.Pow(tau, term[1]) * (term[3] > 0 ? Math.Exp(-Math.Pow(delta, term[3])) : 1);
+        term[0] * Math.Pow(delta, term[2]) * Math.Pow(tau, term[1])
+            * (term[3] > 0 ? Math.Exp(-Math.Pow(delta, term[3])) : 1);
 
     private static double Gaussian(double[] term, double delta, double tau) =>
         term[0] * Math.Pow(delta, term[2]) * Math.Pow(tau, term[1])

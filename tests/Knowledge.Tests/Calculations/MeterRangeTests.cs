@@ -41,7 +41,8 @@ public sealed class MeterRangeTests
         var page = TinyContent.Texts["checks/board-supply.md"];
         Assert.Contains("| meter |", page, StringComparison.Ordinal);
         var lines = page.Split('\n').Select(line => line.StartsWith("| meter |", StringComparison.Ordinal)
-            ? "| meter | [Common multimeter](../meters/multimeter.md) | [Common practice](../sources.md#common-practice) |"
+            ? "| meter | [Common multimeter](../meters/multimeter.md) | [Common "
+                + "practice](../sources.md#common-practice) |"
             : line);
         var result = ContentCompiler.Compile(TinyContent.With("checks/board-supply.md", string.Join('\n', lines)));
         Assert.Contains(result.Diagnostics, diagnostic => diagnostic.Name == "wrong-input");

@@ -8,9 +8,10 @@ public sealed class MoistAirTests
 {
     private static readonly AbsolutePressure Sea = AbsolutePressure.StandardAtmosphere;
 
-    // Source: ASHRAE Fundamentals 2017, chapter 1, definition of the thermodynamic wet bulb (from memory): air of ratio W that takes
-    // up ice or water of the wet bulb's temperature t* leaves saturated with the same energy, h + (Ws* − W) hw* = hs*. Ice holds
-    // −333.4 + 2.1 t* kJ/kg, water 4.186 t*. The heat of sublimation is rounded to 2830 there: two in a thousand.
+    // Source: ASHRAE Fundamentals 2017, chapter 1, definition of the thermodynamic wet bulb (from memory): air of ratio
+    // W that takes up ice or water of the wet bulb's temperature t* leaves saturated with the same energy, h + (Ws* −
+    // W) hw* = hs*. Ice holds −333.4 + 2.1 t* kJ/kg, water 4.186 t*. The heat of sublimation is rounded to 2830 there:
+    // two in a thousand.
     [Theory]
     [InlineData(-18, -20)]
     [InlineData(-19.5, -20)]
@@ -21,9 +22,11 @@ public sealed class MoistAirTests
     public void RatioFromWetBulb_IceOrWater_KeepsTheEnergy(double dryCelsius, double wetCelsius)
     {
         (Temperature dry, Temperature wet) = (Temperature.FromCelsius(dryCelsius), Temperature.FromCelsius(wetCelsius));
-        double saturated = MoistAir.Ratio(MoistAir.Saturation(wet).Pascals, Sea), ratio = MoistAir.RatioFromWetBulb(dry, wet, Sea);
+        double saturated = MoistAir.Ratio(MoistAir.Saturation(wet).Pascals, Sea), ratio =
+            MoistAir.RatioFromWetBulb(dry, wet, Sea);
         double taken = wetCelsius < 0 ? -333.4 + 2.1 * wetCelsius : 4.186 * wetCelsius;
-        double before = MoistAir.Enthalpy(dry, ratio) / 1000 + (saturated - ratio) * taken, after = MoistAir.Enthalpy(wet, saturated) / 1000;
+        double before = MoistAir.Enthalpy(dry, ratio) / 1000 + (saturated - ratio) * taken, after =
+            MoistAir.Enthalpy(wet, saturated) / 1000;
         Assert.Equal(after, before, 0.002 * 2834 * saturated);
     }
 
@@ -62,6 +65,7 @@ public sealed class MoistAirTests
         AbsolutePressure pressure = MoistAir.Saturation(Temperature.FromCelsius(end));
         Assert.Equal(end, MoistAir.SaturationTemperature(pressure)!.Value.Celsius, 1e-6);
         Assert.Throws<ArgumentOutOfRangeException>(() => MoistAir.Saturation(Temperature.FromCelsius(beyond)));
-        Assert.Null(MoistAir.SaturationTemperature(AbsolutePressure.FromPascals(pressure.Pascals * (end < 0 ? 0.99 : 1.01))));
+        Assert.Null(
+            MoistAir.SaturationTemperature(AbsolutePressure.FromPascals(pressure.Pascals * (end < 0 ? 0.99 : 1.01))));
     }
 }

@@ -65,12 +65,14 @@ public sealed class NamedInverseTests
     public void Run_InputRising_MovesTheResultOneWay(
         string name, string input, string result, int direction, double from, double to, string unit)
     {
-        var inputs = CheckCase.All.Values.First(item => item.Kind == name && !item.Expected.ContainsKey("status")).AsInputs();
+        var inputs = CheckCase.All.Values.First(item => item.Kind == name && !item.Expected.ContainsKey("status"))
+            .AsInputs();
         double? before = null;
         for (var step = 0; step <= 300; step++)
         {
             var value = from + (to - from) * step / 300;
-            if (CalculationCatalogue.All[name].Run(inputs.SetItem(input, Number(value, unit))) is not CalculationResult.Answer answer)
+            if (CalculationCatalogue.All[name].Run(
+                inputs.SetItem(input, Number(value, unit))) is not CalculationResult.Answer answer)
                 continue;
             var now = ((CalculationValue.Number)answer.Values.First(term => term.Symbol == result).Value).Quantity.Si;
             Assert.True(before is null || direction * (now - before) > 0, $"{name} at {value} {unit}");

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Quantities;
 
 namespace DxAssistant.Knowledge.Tests.Calculations;
 
-/// <summary>Functions of physics answer within the range that their documentation names, its ends included, and nowhere else.</summary>
+/// <summary>
+/// Functions of physics answer within the range that their documentation names, its ends included, and nowhere else.
+/// </summary>
 public sealed class RangeOfValidityTests
 {
     // Definition: the documented range, -20 to 85 °C.
@@ -24,7 +26,8 @@ public sealed class RangeOfValidityTests
     public void CautiousFactor_UpTo40Degrees_Halves(double celsius, double factor) =>
         Assert.Equal(factor, Insulation.CautiousFactor(Temperature.FromCelsius(celsius)).Factor, 1e-9);
 
-    // Source: IEEE 43-2013, thermosetting (from memory): exp(-4230 (1/333 - 1/313)) at 60 °C, by hand 2.252; halving would say 4.
+    // Source: IEEE 43-2013, thermosetting (from memory): exp(-4230 (1/333 - 1/313)) at 60 °C, by hand 2.252; halving
+    // would say 4.
     [Fact]
     public void CautiousFactor_Above40Degrees_IsTheSmallerCorrection() =>
         Assert.Equal(2.252, Insulation.CautiousFactor(Temperature.FromCelsius(60)).Factor, 0.001);
@@ -38,18 +41,23 @@ public sealed class RangeOfValidityTests
     [InlineData(1, 501, 300, false)]
     [InlineData(1, 300, 199, false)]
     [InlineData(1, 300, 501, false)]
-    public void NitrogenReal_State_IsWithinItsRange(double megapascals, double kelvinsBefore, double kelvinsAfter, bool covered) =>
-        AssertCovered(covered, () => Nitrogen.Real(AbsolutePressure.FromPascals(megapascals * 1e6), Temperature.FromKelvins(kelvinsBefore),
+    public void NitrogenReal_State_IsWithinItsRange(double megapascals, double kelvinsBefore, double kelvinsAfter,
+        bool covered) =>
+        AssertCovered(covered,
+            () => Nitrogen.Real(AbsolutePressure.FromPascals(megapascals * 1e6), Temperature.FromKelvins(kelvinsBefore),
             Temperature.FromKelvins(kelvinsAfter)));
 
-    // Source: compressibility of nitrogen, Perry's Chemical Engineers' Handbook (from memory): at 200 K 0.9212, 0.8882 and 0.8455 at 40, 60 and
-    // 100 bar, at 300 K 1.0052, 1.0559 and 1.1422 at 100, 200 and 300 bar. The pressure of the same density at the other temperature is
-    // read between these by hand: 59.0 bar for 3989 mol/m³, 185.2 bar for 7113 mol/m³. An ideal gas would say 66.7 and 150 bar.
+    // Source: compressibility of nitrogen, Perry's Chemical Engineers' Handbook (from memory): at 200 K 0.9212, 0.8882
+    // and 0.8455 at 40, 60 and 100 bar, at 300 K 1.0052, 1.0559 and 1.1422 at 100, 200 and 300 bar. The pressure of the
+    // same density at the other temperature is read between these by hand: 59.0 bar for 3989 mol/m³, 185.2 bar for 7113
+    // mol/m³. An ideal gas would say 66.7 and 150 bar.
     [Theory]
     [InlineData(10, 300, 200, 5.90)]
     [InlineData(10, 200, 300, 18.52)]
-    public void NitrogenReal_HighPressure_IsThatOfTheTable(double before, double kelvinsBefore, double kelvinsAfter, double after) =>
-        Assert.Equal(after, Nitrogen.Real(AbsolutePressure.FromPascals(before * 1e6), Temperature.FromKelvins(kelvinsBefore),
+    public void NitrogenReal_HighPressure_IsThatOfTheTable(double before, double kelvinsBefore, double kelvinsAfter,
+        double after) =>
+        Assert.Equal(after,
+            Nitrogen.Real(AbsolutePressure.FromPascals(before * 1e6), Temperature.FromKelvins(kelvinsBefore),
             Temperature.FromKelvins(kelvinsAfter)).Pascals / 1e6, after * 0.006);
 
     private static void AssertCovered(bool covered, Action call)

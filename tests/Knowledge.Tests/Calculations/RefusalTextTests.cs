@@ -5,8 +5,8 @@ namespace DxAssistant.Knowledge.Tests.Calculations;
 /// <summary>A refused input is named, with what it may be.</summary>
 public sealed class RefusalTextTests
 {
-    // Source: definition: the bounds that the calculation declares, in its own unit. Resistance above nought, temperature above absolute
-    // zero, a share between nought and a hundred per cent; IEC 60751 covers -200 to 850 °C.
+    // Source: definition: the bounds that the calculation declares, in its own unit. Resistance above nought,
+    // temperature above absolute zero, a share between nought and a hundred per cent; IEC 60751 covers -200 to 850 °C.
     [Theory]
     [InlineData("ntc-beta-r-01", "R25=0", "R25 must be above 0 Ω")]
     [InlineData("cap-load-01", "I=-1", "I must be at least 0 A")]
@@ -42,12 +42,14 @@ public sealed class RefusalTextTests
     [InlineData("pc-order-01", "p=[]", "p must be a list of numbers in plain form")]
     [InlineData("pc-order-01", "cost=[]", "cost must be a list of numbers in min")]
     public void Run_WrongForm_NamesInputAndWhatItMustBe(string id, string changes, string text) =>
-        Assert.Contains(text, Assert.IsType<CalculationResult.InvalidInput>(ChangedCase.Run(id, changes)).Message, StringComparison.Ordinal);
+        Assert.Contains(text, Assert.IsType<CalculationResult.InvalidInput>(ChangedCase.Run(id, changes)).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void Run_WrongUnit_ListsUnitsOfTheKindAndNoOther()
     {
-        string said = Assert.IsType<CalculationResult.InvalidInput>(ChangedCase.Run("ntc-beta-r-01", "R25=1 V")).Message;
+        string said =
+            Assert.IsType<CalculationResult.InvalidInput>(ChangedCase.Run("ntc-beta-r-01", "R25=1 V")).Message;
         string[] accepted = said[(said.IndexOf("accepted: ", StringComparison.Ordinal) + 10)..].Split(", ");
         Assert.Contains("ohm (Ω)", accepted);
         Assert.Contains("kohm (kΩ)", accepted);

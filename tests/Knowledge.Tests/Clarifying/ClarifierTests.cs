@@ -12,7 +12,8 @@ public sealed class ClarifierTests
     [Fact]
     public void Best_OneWordSettlesIt_IsAskedAndLeadsToEach()
     {
-        Clarification found = Assert.IsType<Clarification>(new Clarifier([Question("where", "Where?", ["in", "out"], ("a", "in"), ("b", "out"))])
+        Clarification found = Assert.IsType<Clarification>(
+            new Clarifier([Question("where", "Where?", ["in", "out"], ("a", "in"), ("b", "out"))])
             .Best(Pool(("a", "Noise from the indoor unit", 1), ("b", "Noise from the outdoor unit", 1))));
         Assert.Equal(["in:a", "out:b"], found.Ways.Select(Show));
         // Two alike, told apart for certain: one bit.
@@ -22,14 +23,17 @@ public sealed class ClarifierTests
     [Fact]
     public void Best_SymptomWithoutAnAnswer_StaysUnderEach()
     {
-        Clarification found = Assert.IsType<Clarification>(new Clarifier([Question("where", "Where?", ["in", "out"], ("a", "in"), ("b", "out"))])
+        Clarification found = Assert.IsType<Clarification>(
+            new Clarifier([Question("where", "Where?", ["in", "out"], ("a", "in"), ("b", "out"))])
             .Best(Pool(("a", Long, 5), ("b", Long, 5), ("c", Long, 0.1))));
         Assert.Equal(["in:a,c", "out:b,c"], found.Ways.Select(Show));
     }
 
     [Fact]
     public void Best_ListIsReadSooner_IsNone() => Assert.Null(
-        new Clarifier([Question("where", "Is it the one in the room, or the one that stands outside of the house?", ["in", "out"], ("a", "in"), ("b", "out"))])
+        new Clarifier(
+            [Question("where", "Is it the one in the room, or the one that stands outside of the house?", ["in", "out"],
+                ("a", "in"), ("b", "out"))])
             .Best(Pool(("a", "Noise", 1), ("b", "Smell", 1))));
 
     [Fact]
@@ -40,8 +44,10 @@ public sealed class ClarifierTests
     [Fact]
     public void Best_OfTwoAsShort_TheOneWithMoreInformation()
     {
-        QuestionPage even = Question("zeven", "Where?", ["in", "out"], ("a", "in"), ("b", "in"), ("c", "out"), ("d", "out"));
-        QuestionPage uneven = Question("auneven", "Where?", ["in", "out"], ("a", "in"), ("b", "in"), ("c", "in"), ("d", "out"));
+        QuestionPage even =
+            Question("zeven", "Where?", ["in", "out"], ("a", "in"), ("b", "in"), ("c", "out"), ("d", "out"));
+        QuestionPage uneven =
+            Question("auneven", "Where?", ["in", "out"], ("a", "in"), ("b", "in"), ("c", "in"), ("d", "out"));
         Clarification found = Assert.IsType<Clarification>(new Clarifier([uneven, even]).Best(Pool(
             ("a", Long, 1), ("b", Long, 1), ("c", Long, 1), ("d", Long, 1))));
         Assert.Equal("zeven", found.Question.Id);
@@ -51,12 +57,14 @@ public sealed class ClarifierTests
 
     private static string Show(ClarifiedWay way) => $"{way.Answer.Id}:{string.Join(',', way.Left)}";
 
-    private static QuestionPage Question(string id, string ask, string[] answers, params (string Symptom, string Answer)[] told) => new(
+    private static QuestionPage Question(string id, string ask, string[] answers,
+        params (string Symptom, string Answer)[] told) => new(
         id, Said(ask), [.. answers.Select(answer => new QuestionAnswer(answer, Said(answer)))],
         [.. told.Select(row => new ToldBy(new SymptomId(row.Symptom), row.Answer))]);
 
     private static ImmutableArray<Candidate> Pool(params (string Id, string Title, double Weight)[] symptoms) =>
-        [.. symptoms.Select(one => new Candidate(new SymptomPage(new SymptomId(one.Id), Said(one.Title), Said(""), []), one.Weight))];
+        [.. symptoms.Select(
+            one => new Candidate(new SymptomPage(new SymptomId(one.Id), Said(one.Title), Said(""), []), one.Weight))];
 
     private static Passage Said(string text) => new(text, Nowhere);
 }

@@ -9,8 +9,10 @@ public sealed class ContentPackTests
     {
         ContentFolder read = ContentPack.Read(ContentPack.Write(TinyContent.Folder));
 
-        Assert.Equal(TinyContent.Folder.Files.Select(file => (file.Path, file.Text)), read.Files.Select(file => (file.Path, file.Text)));
-        Assert.Equal(ContentCompiler.Compile(TinyContent.Folder).Library!.Version, ContentCompiler.Rebuild(read).Version);
+        Assert.Equal(TinyContent.Folder.Files.Select(file => (file.Path, file.Text)),
+            read.Files.Select(file => (file.Path, file.Text)));
+        Assert.Equal(ContentCompiler.Compile(TinyContent.Folder).Library!.Version,
+            ContentCompiler.Rebuild(read).Version);
     }
 
     [Fact]
@@ -23,5 +25,7 @@ public sealed class ContentPackTests
 
     [Fact]
     public void Rebuild_PagesThatWereNeverSound_IsRefused() => Assert.Throws<InvalidOperationException>(
-        () => ContentCompiler.Rebuild(TinyContent.With("series/alder-one.md", "---\nkind: series\nid: alder-one\n---\n# Alder\n")));
+        () =>
+            ContentCompiler.Rebuild(
+                TinyContent.With("series/alder-one.md", "---\nkind: series\nid: alder-one\n---\n# Alder\n")));
 }

@@ -50,7 +50,8 @@ public class ContentRulesTests
     {
         string text = TinyContent.Texts["faults/fan-plug-loose.md"]
             .Replace("kind: fault\n", "kind: fault\nvariety-of: fan-motor-faild\n");
-        Diagnostic found = Assert.Single(ContentCompiler.Compile(TinyContent.With("faults/fan-plug-loose.md", text)).Diagnostics);
+        Diagnostic found =
+            Assert.Single(ContentCompiler.Compile(TinyContent.With("faults/fan-plug-loose.md", text)).Diagnostics);
         Assert.Equal("`fan-motor-faild` is not the id of a fault", found.Message);
         Assert.Equal("fan-motor-failed", found.Mend?.Text);
     }
@@ -82,7 +83,8 @@ public class ContentRulesTests
     public void Check_QuestionOnAPageWithoutItsOtherHeadings_IsJudged(string question, string rule)
     {
         string text = TinyContent.Texts["checks/fan-plug.md"];
-        string begun = text[..text.IndexOf("## How", StringComparison.Ordinal)].Replace("Is the fan motor plug fully home?", question);
+        string begun = text[..text.IndexOf("## How", StringComparison.Ordinal)].Replace(
+            "Is the fan motor plug fully home?", question);
         string[] found = [.. ContentCompiler.Compile(TinyContent.With("checks/fan-plug.md", begun)).Diagnostics
             .Where(each => each.At.Path == "checks/fan-plug.md").Select(each => each.Name)];
         Assert.Contains(rule, found);

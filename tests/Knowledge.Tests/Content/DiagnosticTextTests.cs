@@ -39,9 +39,11 @@ public class DiagnosticTextTests
     {
         string long1 = string.Join(' ', Enumerable.Repeat("e\u0301lan", 40));
         ContentFolder folder = TinyContent.With("cautions/live-mains.md", TinyContent.Texts["cautions/live-mains.md"]
-            .Replace("- Prove dead.", $"- {long1} [x]({long1.Replace(" ", "-", StringComparison.Ordinal)}.md) {long1}"));
+            .Replace("- Prove dead.",
+                $"- {long1} [x]({long1.Replace(" ", "-", StringComparison.Ordinal)}.md) {long1}"));
         Diagnostic link = ContentCompiler.Compile(folder).Diagnostics.Single(found => found.Name == "broken-link");
-        string words = DiagnosticText.Render(link, folder).Split('\n').First(line => line.StartsWith("  words  ", StringComparison.Ordinal));
+        string words = DiagnosticText.Render(link, folder).Split('\n')
+            .First(line => line.StartsWith("  words  ", StringComparison.Ordinal));
         string[] parts = words["  words  ".Length..].Split('⟦', '⟧');
         Assert.Equal([31, 73, 31], parts.Select(part => new StringInfo(part).LengthInTextElements));
         Assert.Equal(('…', '…', '…'), (parts[0][0], parts[1][^1], parts[2][^1]));

@@ -6,7 +6,8 @@ namespace DxAssistant.Knowledge.Tests.Content;
 /// <summary>The form of the pages as DEVELOPERS.md tells it against what the reader takes.</summary>
 public sealed class FormReferenceTests
 {
-    private static readonly string Guide = File.ReadAllText(Path.Combine(RepositoryFolder.Root(), "DEVELOPERS.md")).ReplaceLineEndings("\n");
+    private static readonly string Guide = File.ReadAllText(Path.Combine(RepositoryFolder.Root(), "DEVELOPERS.md"))
+        .ReplaceLineEndings("\n");
 
     private static readonly string[] Ends = ["\n### ", "\n## Add ", "\n## Tests"];
 
@@ -15,12 +16,14 @@ public sealed class FormReferenceTests
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Guide_EveryFieldOfAKind_IsNamed(string kind) =>
-        Assert.DoesNotContain(Shape(kind).Fields.Select(field => field.Name), name => name is not ("kind" or "id") && !Names(Part(kind), name));
+        Assert.DoesNotContain(Shape(kind).Fields.Select(field => field.Name), name => name is not ("kind" or "id")
+            && !Names(Part(kind), name));
 
     [Theory]
     [MemberData(nameof(Kinds))]
     public void Guide_EveryHeadingOfAKind_IsNamed(string kind) =>
-        Assert.DoesNotContain(Shape(kind).Sections.Select(section => section.Heading), heading => !Part(kind).Contains($"## {heading}", StringComparison.Ordinal)
+        Assert.DoesNotContain(Shape(kind).Sections.Select(section => section.Heading), heading => !Part(kind)
+            .Contains($"## {heading}", StringComparison.Ordinal)
             && !Part(kind).Contains($"`{heading}`", StringComparison.Ordinal));
 
     [Fact]
@@ -39,9 +42,11 @@ public sealed class FormReferenceTests
         string head = kind == "language" ? "\n## Add a language\n" : $"\n### {kind}\n";
         int start = Guide.IndexOf(head, StringComparison.Ordinal);
         if (start < 0) return Line(kind);
-        int[] ends = [.. Ends.Select(next => Guide.IndexOf(next, start + head.Length, StringComparison.Ordinal)).Where(at => at > 0)];
+        int[] ends = [.. Ends.Select(next => Guide.IndexOf(next, start + head.Length, StringComparison.Ordinal))
+            .Where(at => at > 0)];
         return Guide[start..ends.Min()];
     }
 
-    private static string Line(string kind) => Guide.Split('\n').First(line => line.StartsWith($"| {kind} |", StringComparison.Ordinal));
+    private static string Line(string kind) =>
+        Guide.Split('\n').First(line => line.StartsWith($"| {kind} |", StringComparison.Ordinal));
 }

@@ -15,8 +15,10 @@ public sealed class HazardWithoutCautionTests
     [Fact]
     public void Check_AnotherCaution_IsNotEnough()
     {
-        Diagnostic found = Assert.Single(Compile(Linked("dead-parts"), ("cautions/dead-parts.md", Caution("dead-parts", "deadly: true"))));
-        Assert.Equal("the words tell of `terminal box`, and the page does not link the caution `live-mains`", found.Message);
+        Diagnostic found = Assert.Single(
+            Compile(Linked("dead-parts"), ("cautions/dead-parts.md", Caution("dead-parts", "deadly: true"))));
+        Assert.Equal("the words tell of `terminal box`, and the page does not link the caution `live-mains`",
+            found.Message);
         Assert.Equal("add `- [Live mains](../cautions/live-mains.md)` under `## Cautions`", found.Help);
     }
 
@@ -26,8 +28,10 @@ public sealed class HazardWithoutCautionTests
     [InlineData("[isolated-open, closed-running]", 0)]
     public void Check_StateOfTheHazard_CountsWhenThereIsNoOther(string states, int found)
     {
-        string check = TinyContent.Texts["checks/board-supply.md"].Replace("access: [isolated-open]", $"access: {states}", StringComparison.Ordinal);
-        string mains = TinyContent.Texts["cautions/live-mains.md"].Replace("words: [terminal box]", "states: [isolated-open]", StringComparison.Ordinal);
+        string check = TinyContent.Texts["checks/board-supply.md"].Replace("access: [isolated-open]",
+            $"access: {states}", StringComparison.Ordinal);
+        string mains = TinyContent.Texts["cautions/live-mains.md"].Replace("words: [terminal box]",
+            "states: [isolated-open]", StringComparison.Ordinal);
         ImmutableArray<Diagnostic> all = Compile(("checks/board-supply.md", check), ("cautions/live-mains.md", mains));
         Assert.Equal(found, all.Count(diagnostic => diagnostic.At.Path == "checks/board-supply.md"));
     }
@@ -42,7 +46,8 @@ public sealed class HazardWithoutCautionTests
 
     private static (string Path, string Text) Linked(string caution)
     {
-        string text = TinyContent.Texts["checks/board-supply.md"].Replace("1. Measure between", $"{Step}\n2. Measure between", StringComparison.Ordinal);
+        string text = TinyContent.Texts["checks/board-supply.md"].Replace("1. Measure between",
+            $"{Step}\n2. Measure between", StringComparison.Ordinal);
         return ("checks/board-supply.md", text.TrimEnd('\n') + $"\n\n## Cautions\n- [It](../cautions/{caution}.md)\n");
     }
 
@@ -53,6 +58,7 @@ public sealed class HazardWithoutCautionTests
     {
         Dictionary<string, string> all = new(TinyContent.Texts, StringComparer.Ordinal);
         foreach ((string path, string text) in pages) all[path] = text;
-        return ContentCompiler.Compile(ContentFolder.Of(all.Select(page => new ContentFile(page.Key, page.Value)))).Diagnostics;
+        return ContentCompiler.Compile(
+            ContentFolder.Of(all.Select(page => new ContentFile(page.Key, page.Value)))).Diagnostics;
     }
 }

@@ -14,10 +14,14 @@ public class IncrementalCompilerTests
     // Words whose change reaches other pages: ids, kinds, headings, links, words of likelihood, series, roles.
     private static readonly (string Old, string New)[] Swaps =
     [
-        ("always", "allways"), ("technician", "tecnician"), ("kind: fault", "kind: check"), ("id: ", "id: x-"), ("## ", "### "),
-        ("../", ""), (".md", ".dm"), ("alder-one", "alder-two"), ("| Fault |", "| Faults |"), ("often", "usually"), ("minutes: 3", "minutes: 30"),
-        ("start: true", "start: false"), ("#common-practice", "#common"), ("steady", "flashing"), ("good", "well"), ("[", "("), ("<svg", "<svh"),
-        ("fan-plug", "fan-plugs"), ("none-of-these", "none"), ("part:", "parts:"), ("0.98", "0.97"), ("10 k", "11 k"), ("title>", "titel>"),
+        ("always", "allways"), ("technician", "tecnician"), ("kind: fault", "kind: check"), ("id: ", "id: x-"),
+        ("## ", "### "),
+        ("../", ""), (".md", ".dm"), ("alder-one", "alder-two"), ("| Fault |", "| Faults |"), ("often", "usually"),
+        ("minutes: 3", "minutes: 30"),
+        ("start: true", "start: false"), ("#common-practice", "#common"), ("steady", "flashing"), ("good", "well"),
+        ("[", "("), ("<svg", "<svh"),
+        ("fan-plug", "fan-plugs"), ("none-of-these", "none"), ("part:", "parts:"), ("0.98", "0.97"), ("10 k", "11 k"),
+        ("title>", "titel>"),
     ];
 
     private static readonly Gen<(int Page, int Swap, int What)[]> Edits =
@@ -48,7 +52,8 @@ public class IncrementalCompilerTests
         foreach ((int Page, int Swap, int What)[] together in edits.Chunk(3))
         {
             var before = new Dictionary<string, string>(texts);
-            foreach ((int page, int swap, int what) in together) Edit(texts, Paths[page % Paths.Length], Swaps[swap % Swaps.Length], what);
+            foreach ((int page, int swap, int what) in together) Edit(texts, Paths[page % Paths.Length],
+                Swaps[swap % Swaps.Length], what);
             foreach (string gone in before.Keys.Except(texts.Keys)) folder = folder.Without(gone);
             foreach ((string path, string text) in texts)
                 if (before.GetValueOrDefault(path) != text) folder = folder.With(new ContentFile(path, text));
@@ -84,12 +89,14 @@ public class IncrementalCompilerTests
     private static void Edit(Dictionary<string, string> texts, string path, (string Old, string New) swap, int what)
     {
         if (what == 0 && texts.Count > 5) texts.Remove(path);
-        else if (what == 1) texts[path.Insert(path.LastIndexOf('/') + 1, "x-")] = texts.GetValueOrDefault(path, TinyContent.Texts[path]);
+        else if (what == 1) texts[path.Insert(path.LastIndexOf('/') + 1, "x-")] =
+            texts.GetValueOrDefault(path, TinyContent.Texts[path]);
         else if (what < 8 || !texts.TryGetValue(path, out string? text)) texts[path] = TinyContent.Texts[path];
         else texts[path] = text.Replace(swap.Old, swap.New);
     }
 
-    private static void AssertSame(IncrementalCompiler compiler, Dictionary<string, string> texts, ContentFolder? edited = null)
+    private static void AssertSame(IncrementalCompiler compiler, Dictionary<string, string> texts,
+        ContentFolder? edited = null)
     {
         ContentFolder folder = ContentFolder.Of(texts.Select(page => new ContentFile(page.Key, page.Value)));
         CompileResult full = ContentCompiler.Compile(folder), quick = compiler.Compile(edited ?? folder);
@@ -100,23 +107,41 @@ public class IncrementalCompilerTests
     // Everything a library says, as text: judges and analyzers are code and left out.
     private static string Text(Library? library) => library is null ? "" : JsonSerializer.Serialize(new
     {
-        library.Version, library.Symptoms, library.Refusals, library.Sources, library.Roles, library.Glossary, library.LikelihoodWords,
-        Checks = library.Checks.Values.Select(check => (object)new { check.Title, check.Ask, check.How, check.Outcomes, check.Cautions, check.Sources, check.Series, check.Pictures }),
-        Series = library.Series.Values.Select(series => (object)new { series.Title, series.Ratings, series.Codes, series.Coverage }),
-        library.Faults, library.Repairs, library.Access, library.Cautions, library.Coverage, library.Prices, library.FrequencyWords, library.Settings.Values, library.Settings.Limits,
-        Nodes = library.Graph.Checks.Select(check => (object)new { check.Id, check.Minutes, check.Access, Rows = library.Graph.Faults.Select(fault => check.Row(fault.Id)) }),
+        library.Version, library.Symptoms, library.Refusals, library.Sources, library.Roles, library.Glossary,
+        library.LikelihoodWords,
+        Checks = library.Checks.Values.Select(
+            check => (object)new { check.Title, check.Ask, check.How, check.Outcomes, check.Cautions, check.Sources,
+                check.Series, check.Pictures }),
+        Series = library.Series.Values.Select(
+            series => (object)new { series.Title, series.Ratings, series.Codes, series.Coverage }),
+        library.Faults, library.Repairs, library.Access, library.Cautions, library.Coverage, library.Prices,
+        library.FrequencyWords, library.Settings.Values, library.Settings.Limits,
+        Nodes = library.Graph.Checks.Select(
+            check => (object)new { check.Id, check.Minutes, check.Access,
+                Rows = library.Graph.Faults.Select(fault => check.Row(fault.Id)) }),
         Cures = library.Graph.Repairs.Select(repair => (object)new { repair.Id, repair.Fixes, repair.WrongMinutes }),
-        Weights = library.Graph.Faults, Causes = library.Graph.Symptoms.Select(symptom => (object)new { symptom.Id, Causes = symptom.Causes.Select(cause => $"{cause.Key} {cause.Value}") }),
-        Links = library.Graph.Links.Select(link => link.ToString()), Findings = library.Graph.Findings.Select(finding => finding.ToString()),
-        Other = library.Translations.Values.Select(other => (object)new { other.Symptoms, other.Repairs, other.Access }),
+        Weights = library.Graph.Faults,
+        Causes = library.Graph.Symptoms.Select(symptom =>
+            (object)new { symptom.Id, Causes = symptom.Causes.Select(cause => $"{cause.Key} {cause.Value}") }),
+        Links = library.Graph.Links.Select(link => link.ToString()),
+        Findings = library.Graph.Findings.Select(finding => finding.ToString()),
+        Other = library.Translations.Values.Select(
+            other => (object)new { other.Symptoms, other.Repairs, other.Access }),
     }, Plain);
 
-    private static readonly JsonSerializerOptions Plain = new() { Converters = { new AsText<SymptomId>(), new AsText<FaultId>(), new AsText<RepairId>(), new AsText<AccessId>(), new AsText<CheckId>() } };
+    private static readonly JsonSerializerOptions Plain = new()
+    {
+        Converters = { new AsText<SymptomId>(), new AsText<FaultId>(), new AsText<RepairId>(), new AsText<AccessId>(),
+            new AsText<CheckId>() },
+    };
 
     private sealed class AsText<T> : System.Text.Json.Serialization.JsonConverter<T> where T : notnull
     {
-        public override T Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) => throw new NotSupportedException();
-        public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(value.ToString());
-        public override void WriteAsPropertyName(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WritePropertyName(value.ToString()!);
+        public override T Read(ref Utf8JsonReader reader, Type type, JsonSerializerOptions options) =>
+            throw new NotSupportedException();
+        public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
+            writer.WriteStringValue(value.ToString());
+        public override void WriteAsPropertyName(Utf8JsonWriter writer, T value, JsonSerializerOptions options) =>
+            writer.WritePropertyName(value.ToString()!);
     }
 }

@@ -29,10 +29,15 @@ public class JudgeInputsTests
     {
         string page = TinyContent.Texts["checks/board-supply.md"]
             .Replace("calculation: band", "calculation: saturation-split")
-            .Replace("| board supply | V | 0 V to 30 V | The two marked points |", "| pressure | kPa | 0 kPa to 5000 kPa | Port |\n| air | °C | −40 °C to 80 °C | Air |")
-            .Replace("| low | 11.4 V |", $"| refrigerant | {refrigerant} | [Common practice](../sources.md#common-practice) |\n| low | 5 K |").Replace("12.6 V", "15 K")
-            .Replace("| meter | 0.5 % + 2 × 0.01 V |", "| gauge | 20 kPa | [Common practice](../sources.md#common-practice) |\n| thermometer | 1 K |");
-        Diagnostic found = Assert.Single(ContentCompiler.Compile(TinyContent.With("checks/board-supply.md", page)).Diagnostics);
+            .Replace("| board supply | V | 0 V to 30 V | The two marked points |",
+                "| pressure | kPa | 0 kPa to 5000 kPa | Port |\n| air | °C | −40 °C to 80 °C | Air |")
+            .Replace("| low | 11.4 V |",
+                $"| refrigerant | {refrigerant} | [Common practice](../sources.md#common-practice) |\n| low | 5 K |")
+                .Replace("12.6 V", "15 K")
+            .Replace("| meter | 0.5 % + 2 × 0.01 V |",
+                "| gauge | 20 kPa | [Common practice](../sources.md#common-practice) |\n| thermometer | 1 K |");
+        Diagnostic found =
+            Assert.Single(ContentCompiler.Compile(TinyContent.With("checks/board-supply.md", page)).Diagnostics);
         Assert.Equal(("wrong-input", help), (found.Name, found.Help));
     }
 

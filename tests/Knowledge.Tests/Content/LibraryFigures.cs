@@ -11,7 +11,10 @@ internal static class LibraryFigures
     public static string Page(Library library, ContentFolder folder)
     {
         var page = new StringBuilder();
-        page.Append("# The shipped library in figures\n\nMade from the pages by `DX_UPDATE=1 dotnet test tests/Knowledge.Tests --filter LibraryFigures`. What was read and checked by hand, and numbers drawn by lot, stand in the [review](REVIEW.md).\n\n");
+        page.Append(
+            "# The shipped library in figures\n\nMade from the pages by `DX_UPDATE=1 dotnet test tests/Knowledge.Tests "
+                + "--filter LibraryFigures`. What was read and checked by hand, and numbers drawn by lot, stand in the "
+                + "[review](REVIEW.md).\n\n");
         Reading(page, library);
         Sources(page, library, folder);
         return page.ToString();
@@ -33,13 +36,16 @@ internal static class LibraryFigures
         Row(page, "what a repair is verified by", [.. library.Repairs.Values.Select(repair => repair.Verify.Text)]);
         Row(page, "steps of checks", [.. library.Checks.Values.SelectMany(check => check.How).SelectMany(Cut)]);
         Row(page, "steps of repairs", [.. library.Repairs.Values.SelectMany(repair => repair.Steps).SelectMany(Cut)]);
-        Row(page, "cautions", [.. library.Cautions.Values.SelectMany(caution => caution.Do.Append(caution.Danger)).SelectMany(Cut)]);
+        Row(page, "cautions",
+            [.. library.Cautions.Values.SelectMany(caution => caution.Do.Append(caution.Danger)).SelectMany(Cut)]);
     }
 
     private static string[] Asked(Library library, string role) =>
-        [.. library.Graph.Checks.Where(check => check.Who.Id == role).Select(check => library.Checks[check.Id].Ask.Text)];
+        [.. library.Graph.Checks.Where(check => check.Who.Id == role)
+            .Select(check => library.Checks[check.Id].Ask.Text)];
 
-    private static string[] Cut(Passage passage) => passage.Text.Split([". ", "? ", "! ", ": "], StringSplitOptions.RemoveEmptyEntries);
+    private static string[]
+        Cut(Passage passage) => passage.Text.Split([". ", "? ", "! ", ": "], StringSplitOptions.RemoveEmptyEntries);
 
     private static void Row(StringBuilder page, string name, IReadOnlyCollection<string> sentences)
     {
@@ -50,12 +56,15 @@ internal static class LibraryFigures
 
     private static void Sources(StringBuilder page, Library library, ContentFolder folder)
     {
-        page.Append("\n## Sources\nWhat each says, its edition and what is from memory stands on the [page of sources](../../content/sources.md). "
+        page.Append(
+            "\n## Sources\nWhat each says, its edition and what is from memory stands on the [page of sources](../../content/sources.md). "
             + "Those that no page cites belong to [calculations](../CALCULATIONS.md).\n\n"
             + "| Source | Pages that cite it |\n|---|---|\n");
         foreach (Source source in library.Sources.Values.OrderBy(source => source.Title.Text, StringComparer.Ordinal))
-            page.Append(CultureInfo.InvariantCulture, $"| {source.Title.Text} | {folder.Files.Count(file => Cites(file, source))} |\n");
+            page.Append(CultureInfo.InvariantCulture,
+                $"| {source.Title.Text} | {folder.Files.Count(file => Cites(file, source))} |\n");
     }
 
-    private static bool Cites(ContentFile file, Source source) => file.Text.Contains($"sources.md#{source.Id})", StringComparison.Ordinal);
+    private static bool Cites(ContentFile file, Source source) =>
+        file.Text.Contains($"sources.md#{source.Id})", StringComparison.Ordinal);
 }

@@ -25,7 +25,8 @@ public class LibraryFiguresTests
     [InlineData("R-32", 1)]
     public void Of_Word_IsItsSyllables(string word, int syllables) => Assert.Equal(syllables, Syllables.Of(word));
 
-    // The formula by hand: 0.39 · 6 + 11.8 · 8/6 − 15.59 = 2.48. "Is the unit on its bracket?" has 6 words, 8 syllables.
+    // The formula by hand: 0.39 · 6 + 11.8 · 8/6 − 15.59 = 2.48. "Is the unit on its bracket?" has 6 words, 8
+    // syllables.
     [Fact]
     public void Grade_SixWordsOfEightSyllables_IsTwoAndAHalf() =>
         Assert.Equal(2.48, ReadingLevel.Of(["Is the unit on its bracket?"]).Grade, 0.005);

@@ -32,7 +32,8 @@ public class PagePictureTests
     [InlineData("alder-noe", "did you mean `alder-one`?")]
     public void Compile_PictureOfASeries_NamesOneThatExists(string series, string? help)
     {
-        string page = TinyContent.Texts["checks/room-sensor.md"].Replace("room-sensor.svg)", $"room-sensor.svg \"{series}\")");
+        string page =
+            TinyContent.Texts["checks/room-sensor.md"].Replace("room-sensor.svg)", $"room-sensor.svg \"{series}\")");
         CompileResult result = ContentCompiler.Compile(TinyContent.With("checks/room-sensor.md", page));
         Assert.Equal(help, result.Diagnostics.SingleOrDefault()?.Help);
         Assert.Equal(help is null ? 0 : series.Length, result.Diagnostics.SingleOrDefault()?.At.Length ?? 0);

@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Knowledge.Tests.Content;
 
-/// <summary>Words that are read on a roof, or out loud over the telephone. Limits: common practice, no source.</summary>
+/// <summary>
+/// Words that are read on a roof, or out loud over the telephone. Limits: common practice, no source.
+/// </summary>
 public class ReadingLevelTests
 {
     private const int QuestionWords = 20;
@@ -22,11 +24,13 @@ public class ReadingLevelTests
 
     [Fact]
     public void Answer_EveryOutcome_IsSixWordsAtMost() => Assert.All(
-        Shipped.Checks.Values.SelectMany(check => check.Outcomes), outcome => AssertAtMost(AnswerWords, outcome.Answer.Text));
+        Shipped.Checks.Values.SelectMany(check => check.Outcomes),
+        outcome => AssertAtMost(AnswerWords, outcome.Answer.Text));
 
     [Fact]
     public void How_EveryCheckAndRepair_HasShortSentences() => Assert.All(
-        Shipped.Checks.Values.SelectMany(check => check.How).Concat(Shipped.Repairs.Values.SelectMany(repair => repair.Steps)),
+        Shipped.Checks.Values.SelectMany(check => check.How)
+            .Concat(Shipped.Repairs.Values.SelectMany(repair => repair.Steps)),
         step => Assert.All(Sentences(step.Text), sentence => AssertAtMost(SentenceWords, sentence)));
 
     [Fact]

@@ -34,20 +34,28 @@ public sealed class SettingsTests
     [InlineData("", "| near tie | -1 | 0 | x | S |", "`-1` is not a number of minutes, 0 to 1440, or `any`")]
     [InlineData("", "| near tie | 1 | 5 | x | S |", "`5` is not a share, 0 to 1")]
     public void Compile_WrongSetting_IsSaidOnce(string setting, string rule, string message) =>
-        Assert.Equal(message, Assert.Single(With(setting, rule).Diagnostics, found => found.Name == "wrong-setting").Message);
+        Assert.Equal(message,
+            Assert.Single(With(setting, rule).Diagnostics, found => found.Name == "wrong-setting").Message);
 
     // Who looks for what can be set finds all of it on the page.
     [Fact]
     public void Shipped_SettingsAndLimits_AreAllThere()
     {
         Library shipped = ContentCompiler.Compile(RepositoryFolder.Read("content")).Library!;
-        Assert.Equal(SettingShapes.All.Select(shape => shape.Name).Order(StringComparer.Ordinal), shipped.Settings.Values.Keys);
+        Assert.Equal(SettingShapes.All.Select(shape => shape.Name)
+            .Order(StringComparer.Ordinal), shipped.Settings.Values.Keys);
         Assert.Equal(RuleShapes.Names.Order(StringComparer.Ordinal), shipped.Settings.Limits.Keys);
     }
 
-    private static CompileResult With(string setting, string rule) => ContentCompiler.Compile(TinyContent.With("words.md",
-        TinyContent.Texts["words.md"].TrimEnd('\n') + "\n\n## Settings\n| Setting | Value | Unit | Means | Source |\n|---|---|---|---|---|\n" + Sourced(setting)
-        + "\n## Rules over the plan\n| Rule | Minutes | Share | Means | Source |\n|---|---|---|---|---|\n" + Sourced(rule)));
+    private static CompileResult With(string setting, string rule) =>
+        ContentCompiler.Compile(TinyContent.With("words.md",
+            TinyContent.Texts["words.md"].TrimEnd('\n')
+                + "\n\n## Settings\n| Setting | Value | Unit | Means | Source |\n|---|---|---|---|---|\n"
+                + Sourced(setting)
+            + "\n## Rules over the plan\n| Rule | Minutes | Share | Means | Source |\n|---|---|---|---|---|\n"
+            + Sourced(rule)));
 
-    private static string Sourced(string row) => row.Length == 0 ? "" : row.Replace("| S |", "| [Common practice](sources.md#common-practice) |", StringComparison.Ordinal) + "\n";
+    private static string Sourced(string row) => row.Length == 0
+        ? ""
+        : row.Replace("| S |", "| [Common practice](sources.md#common-practice) |", StringComparison.Ordinal) + "\n";
 }

@@ -13,7 +13,8 @@ public class ShippedContentTests
 
     [Fact]
     public void Compile_ShippedContent_FindsNoError() => Assert.True(Result.IsClean,
-        string.Concat(Result.Diagnostics.Where(found => found.Severity == Severity.Error).Take(20).Select(found => DiagnosticText.Render(found, Folder, "content/"))));
+        string.Concat(Result.Diagnostics.Where(found => found.Severity == Severity.Error).Take(20)
+            .Select(found => DiagnosticText.Render(found, Folder, "content/"))));
 
     [Fact]
     public void Compile_ShippedContent_GraphHasNoFindings() => Assert.Empty(Result.Library!.Graph.Findings);
@@ -32,8 +33,10 @@ public class ShippedContentTests
         Assert.NotEqual(Titles(whole.Translations["es"]), Titles(late.Translations["es"]));
     }
 
-    private static IEnumerable<string> Titles(Library library) => library.Faults.Values.Select(fault => fault.Title.Text)
-        .Concat(library.Checks.Values.Select(check => check.Ask.Text)).Concat(library.Symptoms.Values.Select(symptom => symptom.Title.Text));
+    private static IEnumerable<string> Titles(Library library) =>
+        library.Faults.Values.Select(fault => fault.Title.Text)
+        .Concat(library.Checks.Values.Select(check => check.Ask.Text))
+        .Concat(library.Symptoms.Values.Select(symptom => symptom.Title.Text));
 
     [Fact]
     public void JudgeInputsFor_EveryShippedCheckAndSeries_FitTheCalculation()

@@ -1,7 +1,10 @@
 namespace DxAssistant.Knowledge.Tests.Content;
 
 /// <summary>Counts the syllables of English words by their groups of vowels.</summary>
-/// <remarks>A rule of thumb, as programs that measure reading levels use it: a silent e at the end is taken off, "le" after a consonant kept.</remarks>
+/// <remarks>
+/// A rule of thumb, as programs that measure reading levels use it: a silent e at the end is taken off, "le" after a
+/// consonant kept.
+/// </remarks>
 internal static class Syllables
 {
     private const string Vowels = "aeiouy";
@@ -10,7 +13,8 @@ internal static class Syllables
     public static int Of(string word)
     {
         string letters = new([.. word.ToLowerInvariant().Where(char.IsAsciiLetter)]);
-        int groups = letters.Where((letter, at) => Vowels.Contains(letter) && (at == 0 || !Vowels.Contains(letters[at - 1]))).Count();
+        int groups = letters.Where((letter, at) => Vowels.Contains(letter)
+            && (at == 0 || !Vowels.Contains(letters[at - 1]))).Count();
         bool silent = letters.EndsWith('e') && !letters.EndsWith("le", StringComparison.Ordinal);
         return Math.Max(1, silent ? groups - 1 : groups);
     }

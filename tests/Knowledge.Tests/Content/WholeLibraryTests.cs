@@ -5,14 +5,18 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Knowledge.Tests.Content;
 
-/// <summary>What the shipped pages must hold between them. Counts and ids: what a ductless trade meets; common practice, no source.</summary>
+/// <summary>
+/// What the shipped pages must hold between them. Counts and ids: what a ductless trade meets; common practice, no
+/// source.
+/// </summary>
 public partial class WholeLibraryTests
 {
     private const int LeastExamples = 8, LeastChecks = 120, LeastReadings = 60, LeastSeries = 4;
 
     private static readonly Library Shipped = ContentCompiler.Compile(RepositoryFolder.Read("content")).Library!;
 
-    // By families: supply, communication, indoor air, indoor electronics, sensors, water, zones, circuit, outdoor, room, protections.
+    // By families: supply, communication, indoor air, indoor electronics, sensors, water, zones, circuit, outdoor,
+    // room, protections.
     private static readonly string[] Required = [.. """
         supply-under-voltage supply-over-voltage supply-unbalance phase-loss phase-sequence-reversed no-power loose-power-terminal
         supply-dead voltage-drop-undersized-wire
@@ -61,8 +65,10 @@ public partial class WholeLibraryTests
     [Fact]
     public void Said_OfSymptomsAndFaults_IsEightOrMoreDifferentExamples()
     {
-        Assert.Empty(Shipped.Symptoms.Values.Where(page => TooFew(page.SaidAs.Select(said => said.Text))).Select(page => page.Id.Value));
-        Assert.Empty(Shipped.Faults.Values.Where(page => TooFew(page.SaidAs.Select(said => said.Text))).Select(page => page.Id.Value));
+        Assert.Empty(Shipped.Symptoms.Values.Where(page => TooFew(page.SaidAs.Select(said => said.Text)))
+            .Select(page => page.Id.Value));
+        Assert.Empty(Shipped.Faults.Values.Where(page => TooFew(page.SaidAs.Select(said => said.Text)))
+            .Select(page => page.Id.Value));
     }
 
     [Fact]
@@ -84,32 +90,39 @@ public partial class WholeLibraryTests
 
     [Fact]
     public void Cautions_WhereCoversAreOpenAndPowerIsOn_NameTheMains() => Assert.Empty(
-        Shipped.Graph.Checks.Where(check => check.Access.Contains(new AccessId("open-running")) && !Warns(Shipped.Checks[check.Id].Cautions, "live-mains"))
+        Shipped.Graph.Checks.Where(check => check.Access.Contains(new AccessId("open-running"))
+            && !Warns(Shipped.Checks[check.Id].Cautions, "live-mains"))
             .Select(check => check.Id.Value)
         .Concat(Shipped.Graph.Repairs.Where(repair => repair.Access.Contains(new AccessId("open-running"))
             && !Warns(Shipped.Repairs[repair.Id].Cautions, "live-mains")).Select(repair => repair.Id.Value)));
 
     [Fact]
     public void Cautions_WhereALicenceIsNeeded_NameTheRefrigerant() => Assert.Empty(
-        Shipped.Graph.Checks.Where(check => check.Who.Id == "refrigerant" && !OfRefrigerant(Shipped.Checks[check.Id].Cautions))
+        Shipped.Graph.Checks.Where(check => check.Who.Id == "refrigerant"
+            && !OfRefrigerant(Shipped.Checks[check.Id].Cautions))
             .Select(check => check.Id.Value)
-        .Concat(Shipped.Graph.Repairs.Where(repair => repair.Who.Id == "refrigerant" && !OfRefrigerant(Shipped.Repairs[repair.Id].Cautions))
+        .Concat(Shipped.Graph.Repairs.Where(repair => repair.Who.Id == "refrigerant"
+            && !OfRefrigerant(Shipped.Repairs[repair.Id].Cautions))
             .Select(repair => repair.Id.Value)));
 
     [Theory]
     [InlineData("burning-smell")]
     [InlineData("leak-alarm-code")]
     public void Check_UnderPowerOrPressure_IsNotMadeAtASignOfDanger(string symptom) => Assert.Empty(Shipped.Graph.Checks
-        .Where(check => check.Id.Value != "standing-pressure" && check.Access.All(state => state.Value is "open-running" or "gauges-on")
+        .Where(check => check.Id.Value != "standing-pressure"
+            && check.Access.All(state => state.Value is "open-running" or "gauges-on")
             && !Shipped.Checks[check.Id].NotAt.Contains(new SymptomId(symptom)))
         .Select(check => check.Id.Value));
 
-    private static bool TooFew(IEnumerable<string> said) => said.Distinct(StringComparer.OrdinalIgnoreCase).Count() < LeastExamples;
+    private static bool TooFew(IEnumerable<string> said) =>
+        said.Distinct(StringComparer.OrdinalIgnoreCase).Count() < LeastExamples;
 
     private static bool OfRefrigerant(IEnumerable<CautionPage> cautions) =>
-        cautions.Any(caution => caution.Id is "refrigerant-pressure" or "flammable-refrigerant" or "recovery" or "open-circuit");
+        cautions.Any(caution => caution.Id is "refrigerant-pressure" or "flammable-refrigerant" or "recovery"
+            or "open-circuit");
 
-    private static bool Warns(IEnumerable<CautionPage> cautions, string id) => cautions.Any(caution => caution.Id == id);
+    private static bool Warns(IEnumerable<CautionPage> cautions, string id) =>
+        cautions.Any(caution => caution.Id == id);
 
     [GeneratedRegex("Stop|[Cc]all|Leave|licen", RegexOptions.CultureInvariant)]
     private static partial Regex WhenToStop();

@@ -5,8 +5,8 @@ namespace DxAssistant.Knowledge.Tests.Exchange;
 /// Source: "The DOT Language", graphviz.org, doc/info/lang.html:
 /// graph: [strict] (graph | digraph) [ID] '{' stmt_list '}'; stmt_list: [stmt [';'] stmt_list];
 /// stmt: node_stmt | edge_stmt | attr_stmt | ID '=' ID | subgraph; attr_stmt: (graph | node | edge) attr_list;
-/// attr_list: '[' [a_list] ']' [attr_list]; a_list: ID '=' ID [';' | ','] [a_list]; edge_stmt: node_id edgeRHS [attr_list];
-/// edgeRHS: edgeop node_id [edgeRHS]; node_stmt: node_id [attr_list]; node_id: ID [port].
+/// attr_list: '[' [a_list] ']' [attr_list]; a_list: ID '=' ID [';' | ','] [a_list]; edge_stmt: node_id edgeRHS
+/// [attr_list]; edgeRHS: edgeop node_id [edgeRHS]; node_stmt: node_id [attr_list]; node_id: ID [port].
 /// Not read, for nothing here writes them: undirected graphs, graphs within graphs, ports.
 /// </remarks>
 internal sealed class DotReader

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Exchange;
 
 namespace DxAssistant.Knowledge.Tests.Exchange;
 
-/// <summary>The graph of the shipped pages in the DOT language, read by its grammar and by the program it is written for.</summary>
+/// <summary>
+/// The graph of the shipped pages in the DOT language, read by its grammar and by the program it is written for.
+/// </summary>
 public sealed class DotTests
 {
     [Fact]
@@ -61,7 +63,8 @@ public sealed class DotTests
     {
         Assert.Equal(Names(ShippedPages.Library.Graph.Nodes), read.Nodes.Order(StringComparer.Ordinal));
         Assert.Equal(
-            ShippedPages.Library.Graph.Links.Select(link => (NodeNames.Key(link.Source), NodeNames.Key(link.Target))).Order(),
+            ShippedPages.Library.Graph.Links.Select(link => (NodeNames.Key(link.Source), NodeNames.Key(link.Target)))
+                .Order(),
             read.Edges.Order());
     }
 

@@ -4,9 +4,10 @@ namespace DxAssistant.Knowledge.Tests.Exchange;
 
 /// <summary>Parts a text in the DOT language into its words.</summary>
 /// <remarks>
-/// Source: "The DOT Language", graphviz.org, doc/info/lang.html. An ID is a name of letters, digits and underscores that does
-/// not begin with a digit, a number, or a string in double quotes in which only the quote is escaped and a backslash joins
-/// lines. Keywords are independent of case. Not read: strings of HTML, strings joined by "+", lines of a preprocessor.
+/// Source: "The DOT Language", graphviz.org, doc/info/lang.html. An ID is a name of letters, digits and underscores
+/// that does not begin with a digit, a number, or a string in double quotes in which only the quote is escaped and a
+/// backslash joins lines. Keywords are independent of case. Not read: strings of HTML, strings joined by "+", lines of
+/// a preprocessor.
 /// </remarks>
 internal static partial class DotTokens
 {
@@ -19,7 +20,8 @@ internal static partial class DotTokens
         for (int at = 0; at < text.Length;)
         {
             Match word = Word().Match(text, at);
-            if (!word.Success) throw new FormatException($"no word of the language: {text[at..Math.Min(text.Length, at + 20)]}");
+            if (!word.Success)
+                throw new FormatException($"no word of the language: {text[at..Math.Min(text.Length, at + 20)]}");
             at += word.Length;
             if (Token(word) is { } token) tokens.Add(token);
         }

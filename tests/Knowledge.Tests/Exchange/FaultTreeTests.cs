@@ -39,8 +39,11 @@ public sealed class FaultTreeTests
         foreach (Symptom symptom in ShippedPages.Library.Graph.Symptoms)
         {
             XElement tree = root.Elements("define-fault-tree").Single(one => Name(one) == $"tree-{symptom.Id}");
-            double top = tree.Descendants("and").Sum(both => both.Elements("basic-event").Aggregate(1.0, (sum, one) => sum * events[Name(one)]));
-            Assert.Equal(symptom.Causes.Sum(cause => ShippedPages.Library.Graph.Find(cause.Key)!.Weight / all * cause.Value), top, 6);
+            double top = tree.Descendants("and")
+                .Sum(both => both.Elements("basic-event").Aggregate(1.0, (sum, one) => sum * events[Name(one)]));
+            Assert.Equal(
+                symptom.Causes.Sum(cause => ShippedPages.Library.Graph.Find(cause.Key)!.Weight / all * cause.Value),
+                top, 6);
         }
     }
 

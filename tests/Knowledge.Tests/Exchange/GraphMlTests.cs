@@ -20,7 +20,8 @@ public sealed class GraphMlTests
 
     // Ids are unique and name tokens, ends and keys are there.
     [Theory]
-    [InlineData("<key id='a' for='node'/><graph edgedefault='directed'><node id='x'/><edge source='x' target='y'/></graph>")]
+    [InlineData("<key id='a' for='node'/><graph edgedefault='directed'><node id='x'/><edge source='x' "
+        + "target='y'/></graph>")]
     [InlineData("<key id='a' for='vertex'/>")]
     [InlineData("<key id='a' attr.type='number'/>")]
     [InlineData("<graph edgedefault='directed'><node id='x'/><node id='x'/></graph>")]
@@ -37,17 +38,20 @@ public sealed class GraphMlTests
         FaultGraph whole = ShippedPages.Library.Graph;
 
         Assert.Equal(whole.Nodes.Count(), graph.Elements(Ml + "node").Count());
-        Assert.Equal(whole.Links.Select(Line).Order(StringComparer.Ordinal), graph.Elements(Ml + "edge").Select(Line).Order(StringComparer.Ordinal));
+        Assert.Equal(whole.Links.Select(Line).Order(StringComparer.Ordinal), graph.Elements(Ml + "edge").Select(Line)
+            .Order(StringComparer.Ordinal));
     }
 
     private static string Line(Link link) => string.Join(
-        '|', NodeNames.Key(link.Source).Replace(' ', '.'), NodeNames.Key(link.Target).Replace(' ', '.'), NodeNames.Relation(link),
+        '|', NodeNames.Key(link.Source).Replace(' ', '.'), NodeNames.Key(link.Target)
+            .Replace(' ', '.'), NodeNames.Relation(link),
         NodeNames.Number(link)?.ToString("0.######", CultureInfo.InvariantCulture));
 
     private static string Line(XElement edge) => string.Join(
         '|', edge.Attribute("source")!.Value, edge.Attribute("target")!.Value, Value(edge, "relation"),
         Value(edge, "number") is { } number
-            ? double.Parse(number, CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture) : null);
+            ? double.Parse(number, CultureInfo.InvariantCulture).ToString("0.######", CultureInfo.InvariantCulture)
+            : null);
 
     private static string? Value(XElement element, string key) =>
         element.Elements(Ml + "data").FirstOrDefault(data => data.Attribute("key")!.Value == key)?.Value;

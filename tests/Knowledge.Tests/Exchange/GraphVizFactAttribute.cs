@@ -1,6 +1,8 @@
 namespace DxAssistant.Knowledge.Tests.Exchange;
 
-/// <summary>A test that needs the program <c>dot</c> of GraphViz: skipped, and counted as skipped, where there is none.</summary>
+/// <summary>
+/// A test that needs the program <c>dot</c> of GraphViz: skipped, and counted as skipped, where there is none.
+/// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class GraphVizFactAttribute : FactAttribute
 {
@@ -10,6 +12,7 @@ public sealed class GraphVizFactAttribute : FactAttribute
     }
 
     /// <summary>Where the program is; null where it is not.</summary>
-    public static string? Program { get; } = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
+    public static string? Program { get; } =
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator)
         .Select(folder => Path.Combine(folder, "dot")).FirstOrDefault(File.Exists);
 }

@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Tests.Exchange;
 /// <summary>The shipped pages as a table of faults against checks, and pages made from that table.</summary>
 public sealed class MatrixTests
 {
-    // Source: RFC 4180, 2: lines end with CR LF, all have as many fields; a field with comma, quote or line break is quoted.
+    // Source: RFC 4180, 2: lines end with CR LF, all have as many fields; a field with comma, quote or line break is
+    // quoted.
     [Fact]
     public void ShippedPages_AsATable_AreTheFormOfRfc4180()
     {
@@ -30,11 +31,13 @@ public sealed class MatrixTests
 
         Assert.All(made.Diagnostics, found => Assert.Equal("left-to-do", found.Name));
         FaultGraph old = ShippedPages.Library.Graph, now = made.Library!.Graph;
-        Assert.Equal(old.Faults.Select(fault => (fault.Id, fault.Weight)), now.Faults.Select(fault => (fault.Id, fault.Weight)));
+        Assert.Equal(old.Faults.Select(fault => (fault.Id, fault.Weight)),
+            now.Faults.Select(fault => (fault.Id, fault.Weight)));
         Assert.Equal(old.Checks.Select(check => check.Id), now.Checks.Select(check => check.Id));
         foreach (Fault fault in old.Faults)
             foreach (Check check in old.Checks)
-                Assert.All(check.Row(fault.Id).Zip(now.Find(check.Id)!.Row(fault.Id)), pair => Assert.Equal(pair.First, pair.Second, 6));
+                Assert.All(check.Row(fault.Id).Zip(now.Find(check.Id)!.Row(fault.Id)),
+                    pair => Assert.Equal(pair.First, pair.Second, 6));
     }
 
     // There and back nothing is lost, to the last digit.

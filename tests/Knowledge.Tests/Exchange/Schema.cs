@@ -13,7 +13,8 @@ internal static class Schema
     {
         var faults = new List<string>();
         var schemas = new XmlSchemaSet();
-        using (XmlReader reader = XmlReader.Create(Path.Combine(RepositoryFolder.Root(), "tests", "Reference", schema))) schemas.Add(null, reader);
+        using (XmlReader reader = XmlReader.Create(
+            Path.Combine(RepositoryFolder.Root(), "tests", "Reference", schema))) schemas.Add(null, reader);
         XDocument.Parse(xml).Validate(schemas, (_, fault) => faults.Add(fault.Message));
         return faults;
     }

@@ -16,11 +16,14 @@ internal static class GoodRequests
         ["insulation-corrected"] = "minimum = 5 MΩ; meter = 5 % + 2 × 0.1 MΩ; thermometer = 1 K",
         ["module-diodes"] = "low = 0.3 V; high = 0.7 V; spread = 0.05 V; meter = 1 % + 2 × 0.001 V",
         ["polar-band"] = "low = 10.5 V; high = 13.5 V; meter = 0.5 % + 2 × 0.01 V",
-        ["saturation-split"] = "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
+        ["saturation-split"] =
+            "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
         ["signal-swing"] = "swing = 10 V; meter = 1 % + 3 × 0.1 V",
         ["split-supply"] = "nominal = 240 V; below = 5 %; above = 5 %; meter = 1 % + 3 × 0.1 V",
-        ["subcooling"] = "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
-        ["superheat"] = "refrigerant = R-454B; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
+        ["subcooling"] =
+            "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
+        ["superheat"] =
+            "refrigerant = R-454B; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
         ["supply-limits"] = "nominal = 230 V; below = 10 %; above = 10 %; meter = 1 % + 3 × 0.1 V",
         ["temperature-drop"] = "low = 8 K; high = 14 K; reversed = 1.5 K; thermometer = 1 K",
         ["temperature-rise"] = "low = 12 K; high = 28 K; reversed = 1.5 K; thermometer = 1 K",

@@ -22,7 +22,8 @@ public sealed class JudgePropertyTests
         {
             ImmutableArray<Reading> read = [.. good.Readings.Select(reading => Scaled(reading, random))];
             var one = judge.Judge(good with { Readings = read });
-            var other = judge.Judge(good with { Readings = [.. read.Select(reading => InAnotherUnit(reading, random))] });
+            var other =
+                judge.Judge(good with { Readings = [.. read.Select(reading => InAnotherUnit(reading, random))] });
             var said = $"{name}, seed {Seed}, run {run}: {string.Join(", ", read)}";
             Assert.True(one.Verdict == other.Verdict && one.PatternKey == other.PatternKey, said);
             foreach (var (verdict, probability) in one.Probabilities)
@@ -43,7 +44,8 @@ public sealed class JudgePropertyTests
             ImmutableSortedDictionary<VerdictKind, double>? before = null;
             for (var step = 0; step <= steps; step++)
             {
-                var walked = good.Readings[index] with { Value = good.Readings[index].Value * (0.7 + 0.6 * step / steps) };
+                var walked = good.Readings[index]
+                    with { Value = good.Readings[index].Value * (0.7 + 0.6 * step / steps) };
                 var judgement = judge.Judge(good with { Readings = good.Readings.SetItem(index, walked) });
                 var now = judgement.Verdict == VerdictKind.Impossible ? null : judgement.Probabilities;
                 if (before is not null && now is not null)

@@ -12,7 +12,8 @@ public sealed class JudgeVerdictTests
     private const string Diodes = "low = 0.3 V; high = 0.7 V; spread = 0.05 V; meter = 1 % + 2 × 0.001 V";
     private const string Split = "nominal = 240 V; below = 5 %; above = 5 %; meter = 0.7 % + 2 × 0.1 V";
     private const string Contact = "closed = 2 Ω; open = 10 kΩ; meter = 1 % + 3 × 0.1 Ω";
-    private const string Line410 = "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K";
+    private const string Line410 =
+        "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K";
 
     // Source: published table of a 10 kΩ, 3435 K thermistor: 27.28 kΩ at 0 °C, 10.00 kΩ at 25 °C, 12.09 kΩ at 20 °C.
     [Theory]
@@ -76,7 +77,8 @@ public sealed class JudgeVerdictTests
     }
 
     // Source: common practice, no source: silicon diodes drop 0.3 to 0.7 V; module diodes are alike. Of 44 mV within a
-    // spread of 50 mV only the two counts of each reading are uncertain, u = 2 mV sqrt(2) / sqrt(3) = 1.6 mV (GUM 5.2.2).
+    // spread of 50 mV only the two counts of each reading are uncertain, u = 2 mV sqrt(2) / sqrt(3) = 1.6 mV (GUM
+    // 5.2.2).
     [Theory]
     [InlineData(VerdictKind.Within, null, "0.45 V", "0.45 V", "0.494 V", "0.45 V", "0.44 V", "0.45 V")]
     [InlineData(VerdictKind.Within, null, "0.45 V", "0.45 V", "0.46 V", "0.45 V", "0.44 V", "0.45 V")]
@@ -184,7 +186,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Low, Ask.Short, "20 °C")]
     [InlineData(VerdictKind.Impossible, "20 MΩ", "120 °C")]
     [InlineData(VerdictKind.Impossible, "20 °C", "20 MΩ")]
-    public void InsulationCorrected_ReadingAndTemperature_GiveTheVerdict(VerdictKind expected, params string[] readings) =>
+    public void InsulationCorrected_ReadingAndTemperature_GiveTheVerdict(VerdictKind expected,
+        params string[] readings) =>
         Assert.Equal(expected, Ask.Judge("insulation-corrected", Corrected, readings).Verdict);
 
     [Theory]
@@ -239,9 +242,12 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.High, "1400 kPa", "25 °C")]
     public void SaturationSplit_GaugeAndAir_GiveTheVerdict(VerdictKind expected, params string[] readings) =>
         Assert.Equal(expected, Ask.Judge(
-            "saturation-split", "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K", readings).Verdict);
+            "saturation-split",
+            "refrigerant = R32; low = -24 K; high = -12 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
+            readings).Verdict);
 
-    // Source: R-32, 4200 kPa gauge is about 65 °C (Tillner-Roth & Yokozeki 1997, from memory); at 4 °C outdoors no unit runs so.
+    // Source: R-32, 4200 kPa gauge is about 65 °C (Tillner-Roth & Yokozeki 1997, from memory); at 4 °C outdoors no unit
+    // runs so.
     [Theory]
     [InlineData(VerdictKind.Impossible, "42 bar", "4 °C")]
     [InlineData(VerdictKind.Impossible, "42 bar", "40 °F")]
@@ -250,7 +256,8 @@ public sealed class JudgeVerdictTests
     public void SaturationSplit_FurtherThanAnyUnitGoes_IsAskedBack(VerdictKind expected, params string[] readings)
     {
         var judgement = Ask.Judge("saturation-split",
-            "refrigerant = R32; low = 5 K; high = 18 K; most = 55 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K", readings);
+            "refrigerant = R32; low = 5 K; high = 18 K; most = 55 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K",
+            readings);
         Assert.Equal(expected, judgement.Verdict);
         Assert.Equal(expected == VerdictKind.Impossible ? "too-far-apart" : null, judgement.PatternKey);
     }
@@ -297,7 +304,8 @@ public sealed class JudgeVerdictTests
         Assert.Equal(expected, Ask.Judge("temperature-split", "low = 8 K; high = 14 K; thermometer = 1 K", readings)
             .Verdict);
 
-    // Common practice, no source: in cooling the air comes out colder than it goes in, in heating warmer; the other way round is a fault.
+    // Common practice, no source: in cooling the air comes out colder than it goes in, in heating warmer; the other way
+    // round is a fault.
     [Theory]
     [InlineData("temperature-drop", VerdictKind.Within, "24 °C", "13 °C")]
     [InlineData("temperature-drop", VerdictKind.Reversed, "24 °C", "35 °C")]
@@ -307,8 +315,10 @@ public sealed class JudgeVerdictTests
     [InlineData("temperature-rise", VerdictKind.Within, "20 °C", "31 °C")]
     [InlineData("temperature-rise", VerdictKind.Reversed, "20 °C", "9 °C")]
     [InlineData("temperature-rise", VerdictKind.Low, "20 °C", "21 °C")]
-    public void DirectedSplit_TwoTemperatures_GiveTheVerdict(string judge, VerdictKind expected, params string[] readings) =>
-        Assert.Equal(expected, Ask.Judge(judge, "low = 8 K; high = 14 K; reversed = 1.5 K; thermometer = 1 K", readings).Verdict);
+    public void DirectedSplit_TwoTemperatures_GiveTheVerdict(string judge, VerdictKind expected,
+        params string[] readings) =>
+        Assert.Equal(expected,
+            Ask.Judge(judge, "low = 8 K; high = 14 K; reversed = 1.5 K; thermometer = 1 K", readings).Verdict);
 
     [Theory]
     [InlineData(VerdictKind.Within, "46 Ω")]
@@ -331,7 +341,8 @@ public sealed class JudgeVerdictTests
     [InlineData(VerdictKind.Reversed, "-24 V")]
     [InlineData(VerdictKind.Impossible, "12 Ω")]
     public void PolarBand_OneDirectVoltage_GivesTheVerdict(VerdictKind expected, string reading) =>
-        Assert.Equal(expected, Ask.Judge("polar-band", "low = 10.5 V; high = 13.5 V; meter = 0.5 % + 2 × 0.01 V", reading).Verdict);
+        Assert.Equal(expected,
+            Ask.Judge("polar-band", "low = 10.5 V; high = 13.5 V; meter = 0.5 % + 2 × 0.01 V", reading).Verdict);
 
     [Fact]
     public void Band_Temperature_TakesItsMeterAsADifference()

@@ -5,8 +5,8 @@ namespace DxAssistant.Knowledge.Tests.Judging;
 /// <summary>Three lengths as a triangle, and zones of a reading that is known exactly.</summary>
 public sealed class TriangleTests
 {
-    // Source: Euclid, Elements I.47 and I.20: 3, 4, 5 has a right angle, 2, 2, 2 is 2 cos 30° high, two sides together are not shorter than
-    // the third.
+    // Source: Euclid, Elements I.47 and I.20: 3, 4, 5 has a right angle, 2, 2, 2 is 2 cos 30° high, two sides together
+    // are not shorter than the third.
     [Theory]
     [InlineData(4, 5, 3, 0, 3)]
     [InlineData(3, 5, 4, 0, 4)]
@@ -23,7 +23,8 @@ public sealed class TriangleTests
         Assert.Equal(y, triangle.Apex.Y, 1e-6);
     }
 
-    // Common practice, no source: 3 % may have moved between one reading and the next; of a base of nothing no triangle is drawn.
+    // Common practice, no source: 3 % may have moved between one reading and the next; of a base of nothing no triangle
+    // is drawn.
     [Theory]
     [InlineData(2.05, 1, 1, true)]
     [InlineData(2.2, 1, 1, false)]
@@ -50,7 +51,8 @@ public sealed class TriangleTests
         Assert.All(weights.Where(pair => pair.Key != expected), pair => Assert.Equal(0, pair.Value));
     }
 
-    // Source: tables of the normal distribution, Φ(1) = 0.8413, Φ(2) = 0.9772 (from memory): one and two standard uncertainties off.
+    // Source: tables of the normal distribution, Φ(1) = 0.8413, Φ(2) = 0.9772 (from memory): one and two standard
+    // uncertainties off.
     [Fact]
     public void Zone_ReadingWithDoubt_IsSharedOut()
     {

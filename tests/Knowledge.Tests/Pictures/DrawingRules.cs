@@ -8,7 +8,8 @@ namespace DxAssistant.Knowledge.Tests.Pictures;
 /// <summary>What holds for every drawing, whatever it shows.</summary>
 internal static partial class DrawingRules
 {
-    private static readonly string[] Places = ["x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "width", "height", "points"];
+    private static readonly string[] Places =
+        ["x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "width", "height", "points"];
 
     /// <summary>Well-formed, named, without style or script, with every mark and text on the paper.</summary>
     public static XElement Hold(Drawn drawn)

@@ -18,7 +18,9 @@ internal sealed record DrawnText(string Words, double Left, double Top, double R
     {
         int size = int.Parse(text.Attribute("font-size")!.Value, CultureInfo.InvariantCulture);
         double x = Number(text, "x"), y = Number(text, "y");
-        double wide = text.Attribute("font-weight") is null ? TextSize.Width(text.Value, size) : TextSize.Bold(text.Value, size);
+        double wide = text.Attribute("font-weight") is null
+            ? TextSize.Width(text.Value, size)
+            : TextSize.Bold(text.Value, size);
         double left = text.Attribute("text-anchor")?.Value switch
         {
             "middle" => x - wide / 2,

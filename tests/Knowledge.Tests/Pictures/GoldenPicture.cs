@@ -15,7 +15,8 @@ internal static class GoldenPicture
     private static string RepositoryRoot()
     {
         string? here = AppContext.BaseDirectory;
-        while (here is not null && !File.Exists(Path.Combine(here, "DxAssistant.sln"))) here = Path.GetDirectoryName(here);
+        while (here is not null && !File.Exists(Path.Combine(here, "DxAssistant.sln")))
+            here = Path.GetDirectoryName(here);
         return here ?? throw new DirectoryNotFoundException("DxAssistant.sln is in no folder above the tests");
     }
 }

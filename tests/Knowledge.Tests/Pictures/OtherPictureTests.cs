@@ -58,7 +58,8 @@ public sealed class OtherPictureTests
                 Step("Resistance: 2.1 kΩ at 24 °C", ("board", 0.01), ("sensor", 0.98), ("none", 0.01)),
             ], fault => $"Fault of the {fault}", PictureCases.Words)!;
         Assert.Equal("How the faults in question narrowed: Room sensor code → Fault of the sensor 43 %; "
-            + "Plugs: home → Fault of the sensor 64 %; Resistance: 2.1 kΩ at 24 °C → Fault of the sensor 98 %.", drawn.Text);
+            + "Plugs: home → Fault of the sensor 64 %; Resistance: 2.1 kΩ at 24 °C → Fault of the sensor 98 %.",
+            drawn.Text);
         DrawingRules.NothingCovered(DrawingRules.Hold(drawn));
         GoldenPicture.Compare("belief", drawn.Svg);
     }
@@ -88,9 +89,12 @@ public sealed class OtherPictureTests
     }
 
     private static BeliefStep Step(string what, params (string Fault, double Probability)[] shares) =>
-        new(what, shares.ToImmutableSortedDictionary(share => share.Fault, share => share.Probability, StringComparer.Ordinal));
+        new(what,
+            shares.ToImmutableSortedDictionary(share => share.Fault, share => share.Probability,
+                StringComparer.Ordinal));
 
     private static Drawn Display(string code, string look) => DisplayPicture.Of(
-        new DisplayCode(code, look, new SymptomId("symptom"), new Passage("Meaning", new PagePlace("series/a.md", "Codes"))),
+        new DisplayCode(code, look, new SymptomId("symptom"),
+            new Passage("Meaning", new PagePlace("series/a.md", "Codes"))),
         PictureCases.Words);
 }

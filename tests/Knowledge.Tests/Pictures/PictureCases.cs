@@ -11,7 +11,8 @@ namespace DxAssistant.Knowledge.Tests.Pictures;
 internal sealed class PictureCases : IPictureWords
 {
     private const string Sensor = "curve = AT-10k-3435; tolerance = 2 K; meter = 1 % + 3 × 0.01 kΩ; thermometer = 1 K";
-    private const string Line = "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K";
+    private const string Line =
+        "refrigerant = R-410A; low = 3 K; high = 8 K; altitude = 0 m; gauge = 20 kPa; thermometer = 1 K";
     private const string Winding = "limit = 5 %; meter = 0.5 % + 2 × 0.001 Ω";
     private const string Diodes = "low = 0.3 V; high = 0.7 V; spread = 0.05 V; meter = 1 % + 2 × 0.001 V";
     private const string Split = "nominal = 240 V; below = 5 %; above = 5 %; meter = 0.7 % + 2 × 0.1 V";

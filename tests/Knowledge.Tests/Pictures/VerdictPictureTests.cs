@@ -17,7 +17,8 @@ public sealed class VerdictPictureTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Of_KnownVerdict_IsTheKeptPicture(string name) => GoldenPicture.Compare(name, PictureCases.Draw(name)!.Svg);
+    public void Of_KnownVerdict_IsTheKeptPicture(string name) =>
+        GoldenPicture.Compare(name, PictureCases.Draw(name)!.Svg);
 
     [Theory]
     [MemberData(nameof(Names))]
@@ -26,7 +27,8 @@ public sealed class VerdictPictureTests
 
     [Fact]
     public void Of_EveryJudge_HasAPicture() => Assert.Equal(
-        JudgeCatalogue.All.Keys, PictureCases.All.Select(known => known.Judge).Distinct().Order(StringComparer.Ordinal));
+        JudgeCatalogue.All.Keys, PictureCases.All.Select(known => known.Judge).Distinct()
+            .Order(StringComparer.Ordinal));
 
     [Fact]
     public void Of_ReadingThatCannotBe_IsNotDrawn() => Assert.Null(PictureCases.Draw(

@@ -5,7 +5,8 @@ namespace DxAssistant.Knowledge.Tests.Quantities;
 /// <summary>Numbers as people read them.</summary>
 public sealed class NumberTextTests
 {
-    // Definition: decimals as far as the number has them, powers of ten for what is very large or very small, no minus before nought.
+    // Definition: decimals as far as the number has them, powers of ten for what is very large or very small, no minus
+    // before nought.
     [Theory]
     [InlineData(0, "0")]
     [InlineData(-0.0, "0")]
@@ -25,7 +26,8 @@ public sealed class NumberTextTests
     [InlineData(0.00123456, 3, 0.00123)]
     [InlineData(-1.005, 3, -1)]
     [InlineData(double.PositiveInfinity, 3, double.PositiveInfinity)]
-    public void Round_SignificantDigits_AreKept(double value, int digits, double rounded) => Assert.Equal(rounded, NumberText.Round(value, digits));
+    public void Round_SignificantDigits_AreKept(double value, int digits, double rounded) =>
+        Assert.Equal(rounded, NumberText.Round(value, digits));
 
     [Fact]
     public void Round_NegativeNought_LosesItsSign() => Assert.False(double.IsNegative(NumberText.Round(-0.0)));
@@ -53,5 +55,6 @@ public sealed class NumberTextTests
     [InlineData("1,234,56 V")]
     [InlineData(",234 V")]
     [InlineData("1e400 V")]
-    public void TryParse_ThousandsNotInThrees_AreRefused(string text) => Assert.False(QuantityText.TryParse(text, out _));
+    public void TryParse_ThousandsNotInThrees_AreRefused(string text) =>
+        Assert.False(QuantityText.TryParse(text, out _));
 }

@@ -5,8 +5,9 @@ namespace DxAssistant.Knowledge.Tests.Quantities;
 /// <summary>What one of each compound or customary unit is in the base of its kind.</summary>
 public sealed class UnitFactorTests
 {
-    // Source: NIST SP 811, appendix B.9 (from memory): conventional inHg, inH2O and Torr; international inch, foot, pound and Btu; a pound is
-    // 16 ounces and 7000 grains; a minute 60 seconds. What SP 811 lacks is made of those by hand, such as Btu/h over cfm and 5/9 K.
+    // Source: NIST SP 811, appendix B.9 (from memory): conventional inHg, inH2O and Torr; international inch, foot,
+    // pound and Btu; a pound is 16 ounces and 7000 grains; a minute 60 seconds. What SP 811 lacks is made of those by
+    // hand, such as Btu/h over cfm and 5/9 K.
     [Theory]
     [InlineData("inHg", QuantityKind.Pressure, 3386.389)]
     [InlineData("inHg_vac", QuantityKind.GaugePressure, -3386.389)]
@@ -64,7 +65,8 @@ public sealed class UnitFactorTests
     [Fact]
     public void Temperature_Order_IsThatOfKelvins()
     {
-        (Temperature cold, Temperature same, Temperature warm) = (Temperature.FromCelsius(10), Temperature.FromKelvins(283.15), Temperature.FromCelsius(11));
+        (Temperature cold, Temperature same, Temperature warm) =
+            (Temperature.FromCelsius(10), Temperature.FromKelvins(283.15), Temperature.FromCelsius(11));
         Assert.True(cold < warm && warm > cold && cold <= warm && warm >= cold);
         Assert.False(warm < cold || cold > warm || warm <= cold || cold >= warm);
         Assert.True(cold <= same && cold >= same);

@@ -15,12 +15,14 @@ public class BestPagesTests
     [InlineData(400)]
     public void InOrder_AnyScores_AreTheBestAndOfEqualsTheFirst(int pages)
     {
-        ImmutableArray<ScoredPage> all = [.. Enumerable.Range(0, pages).Select(page => new ScoredPage(page, page * 37 % 11))];
+        ImmutableArray<ScoredPage> all =
+            [.. Enumerable.Range(0, pages).Select(page => new ScoredPage(page, page * 37 % 11))];
         var best = new BestPages(Most);
 
         foreach (var (page, score) in all)
             best.Offer(page, score);
 
-        Assert.Equal(all.OrderByDescending(page => page.Score).ThenBy(page => page.Page).Take(Most), best.InOrder().ToArray());
+        Assert.Equal(all.OrderByDescending(page => page.Score).ThenBy(page => page.Page).Take(Most), best.InOrder()
+            .ToArray());
     }
 }

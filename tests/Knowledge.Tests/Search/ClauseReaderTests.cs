@@ -33,6 +33,7 @@ public sealed class ClauseReaderTests
     public void Read_Message_KeepsOnlyTheComplaint(string text, string complaint)
     {
         var reading = ClauseReader.Read(Analyzer.Analyze(WordSplitter.Split(text)));
-        Assert.Equal(complaint, string.Join(' ', reading.Complaint.Where(token => token.Role != TokenRole.Filler).Select(token => token.Term)));
+        Assert.Equal(complaint, string.Join(' ', reading.Complaint.Where(token => token.Role != TokenRole.Filler)
+            .Select(token => token.Term)));
     }
 }

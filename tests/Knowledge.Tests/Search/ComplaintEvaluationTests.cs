@@ -10,9 +10,11 @@ public sealed class ComplaintEvaluationTests(ITestOutputHelper output)
     [Theory]
     [InlineData("symptoms-dev.jsonl", 0.97, 0.99, 0.8, 0.99)]
     [InlineData("symptoms-dev-2.jsonl", 0.95, 0.97, 0.8, 0.99)]
-    public void Match_Complaints_StayAboveTheFloor(string file, double first, double amongThree, double certain, double certainRight)
+    public void Match_Complaints_StayAboveTheFloor(string file, double first, double amongThree, double certain,
+        double certainRight)
     {
-        var judged = JudgedComplaint.Read(file).Select(complaint => (complaint.Symptom, Answer: ShippedMatcher.Match(complaint.Text))).ToList();
+        var judged = JudgedComplaint.Read(file)
+            .Select(complaint => (complaint.Symptom, Answer: ShippedMatcher.Match(complaint.Text))).ToList();
         var sure = judged.Where(line => Offering.CertainSymptom(line.Answer) is not null).ToList();
         var reached = (
             First: Share(judged, line => line.Answer.Symptoms.Take(1).Any(found => found.Id == line.Symptom)),

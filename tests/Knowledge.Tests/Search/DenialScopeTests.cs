@@ -14,16 +14,19 @@ public sealed class DenialScopeTests
     [InlineData("lines were never vacuumed, the needle jumps", "non-condensables")]
     [InlineData("charge weighed 1.9 kg where the plate says 1.2", "overcharge")]
     [InlineData("changeover valve moves freely, its coil is open", "reversing-valve-coil-open")]
-    [InlineData("overload on the compressor lets go in the heat and half an hour later it is fine again", "discharge-overload-open")]
+    [InlineData("overload on the compressor lets go in the heat and half an hour later it is fine again",
+        "discharge-overload-open")]
     public void Match_HealthyWordInAnotherSense_RulesNothingOut(string text, string fault) =>
-        Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == fault);
+        Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault
+            && mention.Id == fault);
 
     // What was worked upon and then ran was the fault.
     [Theory]
     [InlineData("pushed the indoor fan plug home, it was half out, reseated and it runs", "indoor-fan-plug-loose")]
     [InlineData("reseated the louver plug and it works", "louver-plug-loose")]
     public void Match_WorkThatCured_IsNotDenied(string text, string fault) =>
-        Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == fault);
+        Assert.DoesNotContain(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault
+            && mention.Id == fault);
 
     [Theory]
     [InlineData("reversing valve is fine but no heat", "reversing-valve-stuck")]
@@ -60,7 +63,9 @@ public sealed class DenialScopeTests
     [Fact]
     public void Match_CauseOfAnIllDenied_RulesOutTheCause()
     {
-        var result = ShippedMatcher.Match("coil is not iced because of low charge, they run it at 16 on cold nights and the freeze protection rests it");
+        var result = ShippedMatcher.Match(
+            "coil is not iced because of low charge, they run it at 16 on cold nights and the freeze protection "
+                + "rests it");
         Assert.Contains(result.Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == "undercharge-leak");
         Assert.NotEqual("undercharge-leak", result.Candidates[0].Id);
     }
@@ -69,14 +74,16 @@ public sealed class DenialScopeTests
     [InlineData("charge is right, the strainer has a cold spot across it", "undercharge-leak")]
     [InlineData("gas weighed in to the gram, the liquid line is flattened", "overcharge")]
     public void Match_ChargeSaidToBeRight_RulesOutTooLittleAndTooMuch(string text, string denied) =>
-        Assert.Contains(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault && mention.Id == denied);
+        Assert.Contains(ShippedMatcher.Match(text).Denied, mention => mention.Kind == NodeKind.Fault
+            && mention.Id == denied);
 
     // The words that rule out stand apart from the part, before or after it.
     [Theory]
     [InlineData("first I blamed the filter, clean as a whistle, it is the coil that is filthy", "filter-blocked")]
     [InlineData("is it the filter? cleaned it. the coil is a carpet of dust", "filter-blocked")]
     [InlineData("no phase missing, just reversed rotation", "phase-loss")]
-    [InlineData("indoor board has been swapped twice, the motor does nothing with 310 volts at its plug", "indoor-board-failed")]
+    [InlineData("indoor board has been swapped twice, the motor does nothing with 310 volts at its plug",
+        "indoor-board-failed")]
     [InlineData("swapped indoor board no change, signal wire is broken at a splice", "comm-circuit-indoor-board")]
     [InlineData("heat sink is cool so not overheating module thermistor is open", "power-module-overheating")]
     [InlineData("lines are insulated, the tray is cracked and leaks", "line-insulation-missing")]
@@ -95,5 +102,7 @@ public sealed class DenialScopeTests
 
     [Fact]
     public void Match_ValveThatOpensAndCloses_IsNotStuck() =>
-        Assert.NotEqual("expansion-valve-stuck", ShippedMatcher.Match("expansion valve opens and closes, the liquid pipe is crushed under the decking").Candidates[0].Id);
+        Assert.NotEqual("expansion-valve-stuck",
+            ShippedMatcher.Match(
+                "expansion valve opens and closes, the liquid pipe is crushed under the decking").Candidates[0].Id);
 }

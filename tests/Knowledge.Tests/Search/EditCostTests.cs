@@ -22,5 +22,6 @@ public sealed class EditCostTests
 
     [Fact]
     public void Between_TwoWords_CostsTheSameBothWays() =>
-        Gen.Select(Words, Words).Sample((one, other) => Math.Abs(EditCost.Between(one, other) - EditCost.Between(other, one)) < 1e-9);
+        Gen.Select(Words, Words)
+            .Sample((one, other) => Math.Abs(EditCost.Between(one, other) - EditCost.Between(other, one)) < 1e-9);
 }

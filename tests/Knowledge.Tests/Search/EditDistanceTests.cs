@@ -5,7 +5,8 @@ namespace DxAssistant.Knowledge.Tests.Search;
 
 public sealed class EditDistanceTests
 {
-    // Source: worked by hand from the definition in Damerau 1964 (one insertion, omission, replacement or swap is one error).
+    // Source: worked by hand from the definition in Damerau 1964 (one insertion, omission, replacement or swap is one
+    // error).
     [Theory]
     [InlineData("motor", "motor", 1, true)]
     [InlineData("motor", "moter", 1, true)]

@@ -6,14 +6,17 @@ namespace DxAssistant.Knowledge.Tests.Search;
 
 public sealed class GlossaryTests
 {
-    private static readonly Lazy<SearchIndex> Index = new(() => SearchIndex.Build([], SearchEntries.Glossary(ShippedMatcher.Library)));
+    private static readonly Lazy<SearchIndex> Index =
+        new(() => SearchIndex.Build([], SearchEntries.Glossary(ShippedMatcher.Library)));
 
     [Fact]
     public void Glossary_EveryWording_LeadsToOneConcept()
     {
         var wordings = SearchEntries.Glossary(ShippedMatcher.Library)
-            .SelectMany(group => group.Synonyms.Concat(group.Misspellings).Append(group.Concept).Distinct().Select(way => (Way: way.ToLowerInvariant(), group.Concept)));
-        Assert.Empty(wordings.GroupBy(wording => wording.Way).Where(ways => ways.Select(way => way.Concept).Distinct().Count() > 1).Select(ways => ways.Key));
+            .SelectMany(group => group.Synonyms.Concat(group.Misspellings).Append(group.Concept).Distinct()
+                .Select(way => (Way: way.ToLowerInvariant(), group.Concept)));
+        Assert.Empty(wordings.GroupBy(wording => wording.Way)
+            .Where(ways => ways.Select(way => way.Concept).Distinct().Count() > 1).Select(ways => ways.Key));
     }
 
     // Words that only share a stem, or stand in a wording of everyday life, name nothing of the trade.
@@ -40,7 +43,8 @@ public sealed class GlossaryTests
     [InlineData("cable severed", "broken")]
     [InlineData("it runs on two phases, single phasing", "miss")]
     public void Analyze_TheSameInItsOwnSense_NamesIt(string text, string term) =>
-        Assert.Contains(Index.Value.Analyze(Index.Value.Words(text)), token => token.Term == term && token.Role == TokenRole.Main);
+        Assert.Contains(Index.Value.Analyze(Index.Value.Words(text)), token => token.Term == term
+            && token.Role == TokenRole.Main);
 
     [Fact]
     public void Glossary_ShippedPage_HoldsHundredsOfWordings() =>

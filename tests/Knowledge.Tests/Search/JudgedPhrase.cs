@@ -11,7 +11,8 @@ internal sealed record JudgedPhrase(string Text, string Fault, ImmutableArray<st
 {
     /// <summary>Reads tests/Reference/evaluation/<paramref name="file"/>.</summary>
     public static ImmutableArray<JudgedPhrase> Read(string file) =>
-        [.. ReferenceFiles.Read(Path.Combine("evaluation", file)).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Parse)];
+        [.. ReferenceFiles.Read(Path.Combine("evaluation", file)).Split('\n', StringSplitOptions.RemoveEmptyEntries)
+            .Select(Parse)];
 
     private static JudgedPhrase Parse(string line)
     {
@@ -20,6 +21,8 @@ internal sealed record JudgedPhrase(string Text, string Fault, ImmutableArray<st
         return new JudgedPhrase(
             phrase.GetProperty("text").GetString()!,
             phrase.TryGetProperty("fault", out var fault) ? fault.GetString()! : "",
-            phrase.TryGetProperty("not", out var not) ? [.. not.EnumerateArray().Select(ruledOut => ruledOut.GetString()!)] : []);
+            phrase.TryGetProperty("not", out var not)
+                ? [.. not.EnumerateArray().Select(ruledOut => ruledOut.GetString()!)]
+                : []);
     }
 }

@@ -7,7 +7,8 @@ namespace DxAssistant.Knowledge.Tests.Search;
 /// <summary>The matcher judged on phrase sets. The floors lie a little under what is reached.</summary>
 public sealed class MatcherEvaluationTests(ITestOutputHelper output)
 {
-    private static IReadOnlyList<string> Faults(string text) => [.. ShippedMatcher.Match(text).Candidates.Select(candidate => candidate.Id)];
+    private static IReadOnlyList<string> Faults(string text) =>
+        [.. ShippedMatcher.Match(text).Candidates.Select(candidate => candidate.Id)];
 
     private static bool Refuses(string text) => ShippedMatcher.Match(text).Decision == MatchDecision.Refuse;
 
@@ -81,7 +82,8 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [Fact]
     public void PhraseSets_AndPages_ShareNoPhraseButPlainNames()
     {
-        var said = SearchEntries.From(ShippedMatcher.Library).SelectMany(entry => entry.Phrases).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var said = SearchEntries.From(ShippedMatcher.Library).SelectMany(entry => entry.Phrases)
+            .ToHashSet(StringComparer.OrdinalIgnoreCase);
         var shared = JudgedPhrase.Read("match.jsonl").Count(phrase => said.Contains(phrase.Text));
         output.WriteLine($"{shared} phrases stand on the pages too");
         Assert.InRange(shared, 0, 15);

@@ -10,13 +10,16 @@ public sealed class MatcherTests
     [InlineData("drain is clear but the indoor fan motor is dead", "indoor-fan-motor-failed", "drain-blocked")]
     [InlineData("no leaks, the line set is kinked", "restriction-kink", "undercharge-leak")]
     [InlineData("filters are fine, evaporator is filthy", "indoor-coil-dirty", "filter-blocked")]
-    [InlineData("already replaced the indoor fan motor, found the fan plug loose", "indoor-fan-plug-loose", "indoor-fan-motor-failed")]
+    [InlineData("already replaced the indoor fan motor, found the fan plug loose", "indoor-fan-plug-loose",
+        "indoor-fan-motor-failed")]
     [InlineData("it's not the filter, the blower wheel is caked", "blower-wheel-dirty", "filter-blocked")]
     [InlineData("no sign of a leak, the filter is blocked", "filter-blocked", "undercharge-leak")]
-    [InlineData("nothing wrong with the compressor, the module is shorted", "power-module-shorted", "compressor-winding")]
+    [InlineData("nothing wrong with the compressor, the module is shorted", "power-module-shorted",
+        "compressor-winding")]
     [InlineData("ruled out the compressor, module is shorted", "power-module-shorted", "compressor-winding")]
     [InlineData("rather than the pump it's the hose that is blocked", "drain-blocked", "condensate-pump-failed")]
-    [InlineData("the handset is mint, the wall pad dropped off the bus", "wired-controller-link", "remote-control-faulty")]
+    [InlineData("the handset is mint, the wall pad dropped off the bus", "wired-controller-link",
+        "remote-control-faulty")]
     public void Match_PartRuledOut_IsDeniedAndNotFirst(string text, string first, string denied)
     {
         var result = ShippedMatcher.Match(text);
@@ -25,9 +28,11 @@ public sealed class MatcherTests
     }
 
     [Theory]
-    [InlineData("rinsed the filters and they are clear, but the coil behind them is packed with fluff", "indoor-coil-dirty")]
+    [InlineData("rinsed the filters and they are clear, but the coil behind them is packed with fluff",
+        "indoor-coil-dirty")]
     [InlineData("bubble level on the case shows it tips to the wrong end, away from the drain", "unit-not-level")]
-    [InlineData("cable is sound and the indoor board is new, the outdoor board never replies", "comm-circuit-outdoor-board")]
+    [InlineData("cable is sound and the indoor board is new, the outdoor board never replies",
+        "comm-circuit-outdoor-board")]
     public void Match_WordsSharedWithWhatIsRuledOut_DoNotRuleOutTheComplaint(string text, string fault)
     {
         var result = ShippedMatcher.Match(text);
@@ -141,7 +146,8 @@ public sealed class MatcherTests
         Assert.Equal(MatchDecision.None, ShippedMatcher.Match(text).Decision);
 
     [Fact]
-    public void Match_CodeWithoutSeries_AsksBack() => Assert.Equal(MatchDecision.Clarify, ShippedMatcher.Match("E5").Decision);
+    public void Match_CodeWithoutSeries_AsksBack() =>
+        Assert.Equal(MatchDecision.Clarify, ShippedMatcher.Match("E5").Decision);
 
     // CsCheck prints the seed of a failing case.
     [Fact]
@@ -150,7 +156,8 @@ public sealed class MatcherTests
         var result = ShippedMatcher.Match(text);
         Assert.InRange(result.Candidates.Length, 0, 5);
         Assert.All(result.Candidates, candidate => Assert.InRange(candidate.Score, 0, 1));
-        Assert.Equal(result.Candidates.OrderByDescending(candidate => candidate.Score).Select(candidate => candidate.Score), result.Candidates.Select(candidate => candidate.Score));
+        Assert.Equal(result.Candidates.OrderByDescending(candidate => candidate.Score)
+            .Select(candidate => candidate.Score), result.Candidates.Select(candidate => candidate.Score));
         Assert.True(result.Decision is not MatchDecision.Refuse || result.Candidates.IsEmpty, text);
     }, iter: 200);
 
@@ -159,7 +166,8 @@ public sealed class MatcherTests
     {
         var library = ShippedMatcher.Library;
         var reversed = new Matcher(
-            SearchIndex.Build(SearchEntries.From(library).Reverse(), SearchEntries.Glossary(library).Reverse()), new LibraryCauses(library));
+            SearchIndex.Build(SearchEntries.From(library).Reverse(), SearchEntries.Glossary(library).Reverse()),
+            new LibraryCauses(library));
         foreach (var phrase in JudgedPhrase.Read("match-dev.jsonl").Take(60))
         {
             var (one, other) = (ShippedMatcher.Match(phrase.Text), reversed.Match(phrase.Text));

@@ -12,7 +12,8 @@ public sealed class OtherTalkTests
     [InlineData("boiler pcb went again, same as last winter")]
     [InlineData("water drips from the group head of our coffee machine")]
     [InlineData("window unit upstairs buzzes, it is not a split")]
-    public void Match_TroubleOfAnotherMachine_NamesNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+    public void Match_TroubleOfAnotherMachine_NamesNoFault(string text) =>
+        Assert.Empty(ShippedMatcher.Match(text).Candidates);
 
     [Theory]
     [InlineData("swapped the fan plug on tuesday, closing the ticket")]
@@ -23,7 +24,8 @@ public sealed class OtherTalkTests
     [Theory]
     [InlineData("lawn mower clippings all over the fins of the outdoor unit")]
     [InlineData("the indoor unit drips behind the fridge")]
-    public void Match_AnotherMachineBesideAUnit_IsStillATrouble(string text) => Assert.NotEmpty(ShippedMatcher.Match(text).Candidates);
+    public void Match_AnotherMachineBesideAUnit_IsStillATrouble(string text) =>
+        Assert.NotEmpty(ShippedMatcher.Match(text).Candidates);
 
     [Theory]
     [InlineData("why is it forbidden to vent refrigerant")]
@@ -43,13 +45,15 @@ public sealed class OtherTalkTests
     [InlineData("how do I push the contactor in by hand, do I need gloves")]
     [InlineData("is it safe for me to jumper the pressure switch for tonight")]
     [InlineData("bridge the float switch until the proper switch is back")]
-    public void Match_DangerBesideSafeWords_IsRefused(string text) => Assert.Equal(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
+    public void Match_DangerBesideSafeWords_IsRefused(string text) =>
+        Assert.Equal(MatchDecision.Refuse, ShippedMatcher.Match(text).Decision);
 
     [Theory]
     [InlineData("no sign of oil at the flare, nitrogen not tested yet, how do I test it")]
     [InlineData("it leaks, should I cover the floor")]
     [InlineData("I used a coat hanger in the drain and the float switch still trips")]
-    public void Match_WorkInSuchWords_IsNoFalseRecord(string text) => Assert.NotEqual("false-record", ShippedMatcher.Match(text).RefusalId);
+    public void Match_WorkInSuchWords_IsNoFalseRecord(string text) =>
+        Assert.NotEqual("false-record", ShippedMatcher.Match(text).RefusalId);
 
     [Theory]
     [InlineData("put in the log I pulled 500 microns, I didnt have a gauge")]
@@ -65,7 +69,8 @@ public sealed class OtherTalkTests
     [Theory]
     [InlineData("readings are on the report, what do they mean, it trips when the compressor starts")]
     [InlineData("the display says E5 and the sensor was not measured yet")]
-    public void Match_RecordOrReadingOfAUnit_IsNoFalseRecord(string text) => Assert.NotEqual("false-record", ShippedMatcher.Match(text).RefusalId);
+    public void Match_RecordOrReadingOfAUnit_IsNoFalseRecord(string text) =>
+        Assert.NotEqual("false-record", ShippedMatcher.Match(text).RefusalId);
 
     [Theory]
     [InlineData("my brain is fried, totally overloaded")]
@@ -124,14 +129,16 @@ public sealed class OtherTalkTests
     [InlineData("insulation test passed, which box on the sheet")]
     [InlineData("do you know the lead time for a four way valve")]
     [InlineData("which cable size for a 5 kW outdoor unit, three phase")]
-    public void Match_ToolsOfTheTradeOrErrands_NameNoFault(string text) => Assert.Empty(ShippedMatcher.Match(text).Candidates);
+    public void Match_ToolsOfTheTradeOrErrands_NameNoFault(string text) =>
+        Assert.Empty(ShippedMatcher.Match(text).Candidates);
 
     // A question may tell of a trouble: it is not sent away as one for knowledge.
     [Theory]
     [InlineData("why has the unit stopped cooling")]
     [InlineData("why has the compressor died")]
     [InlineData("typical, the indoor fan is dead again")]
-    public void Match_QuestionThatTellsOfATrouble_IsHeard(string text) => Assert.NotEqual(MatchDecision.None, ShippedMatcher.Match(text).Decision);
+    public void Match_QuestionThatTellsOfATrouble_IsHeard(string text) =>
+        Assert.NotEqual(MatchDecision.None, ShippedMatcher.Match(text).Decision);
 
     // A heat pump is the unit, and none of its pumps.
     [Theory]

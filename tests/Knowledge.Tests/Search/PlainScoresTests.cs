@@ -18,12 +18,14 @@ public class PlainScoresTests
         ImmutableArray<PageFit> fits = [.. question.Fits.AsSpan()];
 
         Assert.Equal(Pages, fits.Length);
-        Assert.Equal(Enumerable.Range(0, Kept - 1).Append(Pages - 1), Enumerable.Range(0, Pages).Where(page => fits[page].Plain > 0));
+        Assert.Equal(Enumerable.Range(0, Kept - 1).Append(Pages - 1), Enumerable.Range(0, Pages)
+            .Where(page => fits[page].Plain > 0));
         Assert.Equal(fits[0].Plain, fits[Kept - 2].Plain);
     }
 
     // The last page says it oftener in as many words.
     private static SearchEntry Page(int number) => new(
-        NodeKind.Fault, number.ToString("000", CultureInfo.InvariantCulture), $"page {number.ToString("000", CultureInfo.InvariantCulture)}",
+        NodeKind.Fault, number.ToString("000", CultureInfo.InvariantCulture),
+        $"page {number.ToString("000", CultureInfo.InvariantCulture)}",
         ["fan"], number == Pages - 1 ? "rattle rattle rattle" : "rattle sound heard");
 }

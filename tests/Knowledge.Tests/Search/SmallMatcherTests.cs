@@ -23,7 +23,8 @@ public sealed class SmallMatcherTests
     public void Match_SymptomOnly_RanksItsCausesByProbabilityTimesWeight()
     {
         var matcher = With(("puddle", "hose-blocked", 0.9, 1), ("puddle", "pump-dead", 0.3, 8));
-        Assert.Equal(["pump-dead", "hose-blocked"], matcher.Match("puddle on the floor").Candidates.Select(candidate => candidate.Id));
+        Assert.Equal(["pump-dead", "hose-blocked"],
+            matcher.Match("puddle on the floor").Candidates.Select(candidate => candidate.Id));
     }
 
     [Fact]
@@ -46,7 +47,8 @@ public sealed class SmallMatcherTests
     public void Match_PartSaidToWork_DeniesItsFaultAndItsCheck()
     {
         var denied = With().Match("hose blocked, pump is fine").Denied;
-        Assert.Equal([(NodeKind.Fault, "pump-dead"), (NodeKind.Check, "pump-look")], denied.Select(mention => (mention.Kind, mention.Id)).Order());
+        Assert.Equal([(NodeKind.Fault, "pump-dead"), (NodeKind.Check, "pump-look")],
+            denied.Select(mention => (mention.Kind, mention.Id)).Order());
     }
 
     [Fact]

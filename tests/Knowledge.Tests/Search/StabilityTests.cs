@@ -23,16 +23,19 @@ public sealed class StabilityTests(ITestOutputHelper output)
     public void Match_OneWordingLeftOut_KeepsNearlyAllAnswers()
     {
         var at = Pages.IndexOf(Pages.Single(page => page is { Kind: NodeKind.Fault, Id: "drain-blocked" }));
-        AssertSteady(Pages.SetItem(at, Pages[at] with { Phrases = Pages[at].Phrases.RemoveAt(Pages[at].Phrases.Length / 2) }));
+        AssertSteady(
+            Pages.SetItem(at, Pages[at] with { Phrases = Pages[at].Phrases.RemoveAt(Pages[at].Phrases.Length / 2) }));
     }
 
     /// <summary>Of some 500 phrases at most 2 may get another decision or another first fault.</summary>
     private void AssertSteady(IEnumerable<SearchEntry> pages)
     {
         const int mostMoved = 2;
-        var other = new Matcher(SearchIndex.Build(pages, SearchEntries.Glossary(ShippedMatcher.Library)), new LibraryCauses(ShippedMatcher.Library));
+        var other = new Matcher(SearchIndex.Build(pages, SearchEntries.Glossary(ShippedMatcher.Library)),
+            new LibraryCauses(ShippedMatcher.Library));
         ImmutableArray<string> moved =
-            [.. Phrases.Select(phrase => phrase.Text).Where(text => Answer(ShippedMatcher.Match(text)) != Answer(other.Match(text)))];
+            [.. Phrases.Select(phrase => phrase.Text)
+                .Where(text => Answer(ShippedMatcher.Match(text)) != Answer(other.Match(text)))];
         output.WriteLine(string.Join('\n', moved));
         Assert.InRange(moved.Length, 0, mostMoved);
     }

@@ -31,7 +31,8 @@ public class SerialPatternTests
     [InlineData("AO2407153X", null)]
     [InlineData("AO2407153", null)]
     [InlineData("BO24071532", null)]
-    public void Guess_SignsThatLookAlike_IsWhatWasMeant(string typed, string? meant) => Assert.Equal(meant, Plain.Guess(typed));
+    public void Guess_SignsThatLookAlike_IsWhatWasMeant(string typed, string? meant) =>
+        Assert.Equal(meant, Plain.Guess(typed));
 
     [Fact]
     public void Guess_LetterWhereAnyLetterMayStand_IsTheLikeliestLetter() =>

@@ -18,7 +18,8 @@ public class CoverageDeskTests
     [InlineData("2024-03-10", "2026-03-10", CoverageAnswer.NotCovered)]
     [InlineData("2024-02-29", "2026-02-27", CoverageAnswer.Covered)]
     [InlineData("2024-02-29", "2026-02-28", CoverageAnswer.NotCovered)]
-    public void Assess_SensorNotRegistered_EndsAfterTwentyFourMonths(string installed, string failed, CoverageAnswer expected) =>
+    public void Assess_SensorNotRegistered_EndsAfterTwentyFourMonths(string installed, string failed,
+        CoverageAnswer expected) =>
         Assert.Equal(expected, Sensor(installed, null, failed).Part);
 
     // 60 days after 10 March are 9 May: 21 in March, 30 in April, 9 in May.
@@ -41,7 +42,8 @@ public class CoverageDeskTests
     public void Assess_Work_IsPaidForTwelveMonths(string failed, CoverageAnswer labour, double minutes)
     {
         CoverageDecision decision = Sensor("2024-03-10", null, failed);
-        Assert.Equal((CoverageAnswer.Covered, labour, minutes), (decision.Part, decision.Labour, decision.LabourMinutes));
+        Assert.Equal((CoverageAnswer.Covered, labour, minutes),
+            (decision.Part, decision.Labour, decision.LabourMinutes));
     }
 
     // 31 January and a month: the last day of February is the first that is not covered.
@@ -73,7 +75,8 @@ public class CoverageDeskTests
 
     [Fact]
     public void Assess_FailedBeforeTheStart_IsLeftOpen() =>
-        Assert.Equal(CoverageReasonKind.FailedBeforeStart, Assert.Single(Sensor("2024-03-10", null, "2024-03-09").Reasons).Kind);
+        Assert.Equal(CoverageReasonKind.FailedBeforeStart,
+            Assert.Single(Sensor("2024-03-10", null, "2024-03-09").Reasons).Kind);
 
     [Fact]
     public void Assess_SiteCondition_IsNoPartFailure()
@@ -102,9 +105,11 @@ public class CoverageDeskTests
     private static CoverageDecision Sensor(string? installed, string? registered, string failed) =>
         Assess("room-sensor-failed", "replace-room-sensor", installed, registered, failed);
 
-    private static CoverageDecision Assess(string fault, string repair, string? installed, string? registered, string failed) =>
+    private static CoverageDecision Assess(string fault, string repair, string? installed, string? registered,
+        string failed) =>
         CoverageDesk.Assess(Tiny, new CoverageQuery("alder-one", installed is null ? null : Day(installed), null,
             registered is null ? null : Day(registered), Day(failed), new FaultId(fault), new RepairId(repair)));
 
-    private static DateOnly Day(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    private static DateOnly Day(string text) =>
+        DateOnly.ParseExact(text, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -10,7 +10,9 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding.Answers;
 
-/// <summary>Confirms one step towards an access state. A reading that is not safe stops the walk at that step.</summary>
+/// <summary>
+/// Confirms one step towards an access state. A reading that is not safe stops the walk at that step.
+/// </summary>
 internal sealed class AccessAnswer(CommandWords words) : Answer
 {
     // How a step says "lock", in each language.
@@ -30,7 +32,10 @@ internal sealed class AccessAnswer(CommandWords words) : Answer
     {
         if (Step(turn, question) is not (var step, var page, var number)) return false;
         // A "1" typed three times for "done" must not be the voltage at the fourth step.
-        if (step.Limit is { } limit) return NumberAlone.Is(text) ? NumberAlone.AskForUnit(turn, text, limit.Unit, limit.Text.Place) : Read(turn, page, number, limit, turn.Heard(text));
+        if (step.Limit is { } limit)
+            return NumberAlone.Is(text)
+                ? NumberAlone.AskForUnit(turn, text, limit.Unit, limit.Text.Place)
+                : Read(turn, page, number, limit, turn.Heard(text));
         if (!words.Means("words-done", text) && !(words.Means("words-locked", text) && IsLock(step))) return false;
         Confirm(turn, page, number, null);
         return true;

@@ -15,7 +15,8 @@ internal abstract class Answer
 
     /// <summary>Takes typed words, when they answer the question beyond doubt.</summary>
     public virtual bool Hear(TurnDraft turn, OpenQuestion question, string text) =>
-        OptionMatcher.Find(text, question.Options, turn.Library.Language) is { } option && Choose(turn, question, option.Key);
+        OptionMatcher.Find(text, question.Options, turn.Library.Language) is { } option
+            && Choose(turn, question, option.Key);
 
     /// <summary>Takes a filled-in form.</summary>
     public virtual bool Fill(TurnDraft turn, OpenQuestion question, ImmutableArray<FilledField> fields) => false;

@@ -30,15 +30,16 @@ internal sealed class LeftOverAnswer(CommandWords words) : Answer
         }
     }
 
-    // What was seen beside the first fault is where the walk for the second begins: the trouble is the same, and what the repair
-    // did not change holds still.
+    // What was seen beside the first fault is where the walk for the second begins: the trouble is the same, and what
+    // the repair did not change holds still.
     private static bool GoOn(TurnDraft turn, string check)
     {
         if (turn.State.Results.All(result => result.Check != check)) return false;
         RepairPage made = turn.Library.Repairs[new RepairId(turn.State.Repairs[^1].Repair)];
         turn.Happen(new SecondFaultBegun
         {
-            Carried = new CarriedOver(check, [.. turn.State.Results.Select(result => result.Check).Where(known => !made.Changes.Contains(new CheckId(known)))]),
+            Carried = new CarriedOver(check, [.. turn.State.Results.Select(result => result.Check)
+                .Where(known => !made.Changes.Contains(new CheckId(known)))]),
         });
         turn.Say(SegmentKind.Notice, "notice-second-fault");
         return true;
@@ -47,7 +48,9 @@ internal sealed class LeftOverAnswer(CommandWords words) : Answer
     // The trouble that waited is the second fault's.
     private static bool Take(TurnDraft turn, string symptom)
     {
-        if (!turn.State.PutOff.Contains(symptom) || !turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out var page)) return false;
+        if (!turn.State.PutOff.Contains(symptom)
+            || !turn.Library.Symptoms.TryGetValue(new SymptomId(symptom), out var page))
+            return false;
         turn.Say(SegmentKind.Understood, "understood-symptom", Slot.Of("symptom", page.Title));
         Symptoms.Report(turn, symptom, page.Title.Text);
         return true;

@@ -15,7 +15,8 @@ internal static class NumberAlone
 
     public static bool AskForUnit(TurnDraft turn, string text, Unit unit, PagePlace place)
     {
-        turn.Say(SegmentKind.Notice, "notice-number-alone", Slot.Said("number", text.Trim()), Slot.Of("unit", unit.Symbol, place));
+        turn.Say(SegmentKind.Notice, "notice-number-alone", Slot.Said("number", text.Trim()),
+            Slot.Of("unit", unit.Symbol, place));
         return true;
     }
 }

@@ -14,7 +14,8 @@ internal sealed class RepairAnswer(CommandWords words) : Answer
 
     public override bool Choose(TurnDraft turn, OpenQuestion question, string key)
     {
-        if (key != Done || !turn.Library.Repairs.TryGetValue(new RepairId(question.Subject), out RepairPage? page)) return false;
+        if (key != Done || !turn.Library.Repairs.TryGetValue(new RepairId(question.Subject), out RepairPage? page))
+            return false;
         turn.Happen(page.LeftToOthers ? new LeftToOthers() : new RepairDone(question.Subject));
         return true;
     }
@@ -28,5 +29,6 @@ internal sealed class RepairAnswer(CommandWords words) : Answer
     }
 
     // "It is cooling now" may be told before anything was repaired.
-    private bool TellsCure(string text) => words.Means("words-cured", text) || words.Means("words-cools-now", text) || words.Means("words-heats-now", text);
+    private bool TellsCure(string text) => words.Means("words-cured", text) || words.Means("words-cools-now", text)
+        || words.Means("words-heats-now", text);
 }

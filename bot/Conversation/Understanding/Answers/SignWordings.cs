@@ -18,7 +18,9 @@ internal sealed class SignWordings
         asked = Wordings([page.Ask.Text]);
     }
 
-    /// <summary>Whether words name a sign: in its own words, by the thing that an answer ends in, or as a piece of the question.</summary>
+    /// <summary>
+    /// Whether words name a sign: in its own words, by the thing that an answer ends in, or as a piece of the question.
+    /// </summary>
     /// <remarks>"Hot" of "plug very hot" is no sign, nor is "loud" of "loud hiss".</remarks>
     public bool Name(ImmutableArray<string> said)
     {
@@ -29,8 +31,10 @@ internal sealed class SignWordings
 
     private bool Name(string words) => signs.Contains(words)
         || answers.Any(answer => answer.EndsWith(words, StringComparison.Ordinal))
-        || asked.Any(piece => piece.StartsWith(words, StringComparison.Ordinal) || piece.EndsWith(words, StringComparison.Ordinal));
+        || asked.Any(piece => piece.StartsWith(words, StringComparison.Ordinal)
+            || piece.EndsWith(words, StringComparison.Ordinal));
 
     private static ImmutableArray<string> Wordings(IEnumerable<string> said) =>
-        [.. said.SelectMany(wording => wording.Split(Parts, StringSplitOptions.None)).Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} ")];
+        [.. said.SelectMany(wording => wording.Split(Parts, StringSplitOptions.None))
+            .Select(wording => $" {string.Join(' ', PlainWords.Telling(wording))} ")];
 }

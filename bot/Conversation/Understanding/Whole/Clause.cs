@@ -5,13 +5,15 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 
 /// <summary>A piece of a message and the wordings found in it.</summary>
 /// <param name="Words">What it says, marks of doubt and of coming and going taken out.</param>
-internal sealed record Clause(string Text, ImmutableArray<string> Words, ImmutableArray<Tile> Tiles, bool Doubtful, bool ComesAndGoes)
+internal sealed record Clause(string Text, ImmutableArray<string> Words, ImmutableArray<Tile> Tiles, bool Doubtful,
+    bool ComesAndGoes)
 {
     public static Clause Read(string text, WordLists lists, Wordings wordings)
     {
         ImmutableArray<string> read = lists.Read(text);
         ImmutableArray<string> words = [.. read.Where(word => word is not (WordLists.Doubt or WordLists.Sometimes))];
-        return new Clause(text, words, Cover(words, wordings), read.Contains(WordLists.Doubt), read.Contains(WordLists.Sometimes));
+        return new Clause(text, words, Cover(words, wordings), read.Contains(WordLists.Doubt),
+            read.Contains(WordLists.Sometimes));
     }
 
     /// <summary>Whether nothing but wordings stands beside this one: then it says what it seems to say.</summary>

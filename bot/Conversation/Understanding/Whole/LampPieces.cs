@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Glyphs;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
 
-/// <summary>Keeps the lamps of one blink code together: "red three times and green once" is one thing that is told.</summary>
+/// <summary>
+/// Keeps the lamps of one blink code together: "red three times and green once" is one thing that is told.
+/// </summary>
 internal static class LampPieces
 {
     public static ImmutableArray<string> Joined(ImmutableArray<string> pieces)
@@ -22,5 +24,7 @@ internal static class LampPieces
         Lamps($"{first}, {second}") is >= 2 and int both && both > Lamps(first) && both > Lamps(second);
 
     private static int Lamps(string text) =>
-        GlyphReader.TryFind(text, out GlyphReading? reading) && reading.Canonical.Length == 0 ? reading.Lamps.Length : 0;
+        GlyphReader.TryFind(text, out GlyphReading? reading) && reading.Canonical.Length == 0
+            ? reading.Lamps.Length
+            : 0;
 }

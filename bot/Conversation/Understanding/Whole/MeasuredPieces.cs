@@ -6,10 +6,13 @@ using DxAssistant.Knowledge.Readings;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
 
-/// <summary>Readings that were taken before: the pieces of a message that name what was measured and give all of it.</summary>
+/// <summary>
+/// Readings that were taken before: the pieces of a message that name what was measured and give all of it.
+/// </summary>
 internal static class MeasuredPieces
 {
-    private static readonly ImmutableHashSet<string> PressureUnits = ["bar", "bars", "psi", "psig", "kpa", "mpa", "pound", "lb"];
+    private static readonly ImmutableHashSet<string> PressureUnits =
+        ["bar", "bars", "psi", "psig", "kpa", "mpa", "pound", "lb"];
 
     private static readonly char[] Digits = [.. "0123456789"];
 
@@ -17,7 +20,8 @@ internal static class MeasuredPieces
     /// <param name="used">The places of later pieces that were taken with earlier ones.</param>
     /// <returns>How many pieces they fill; 0 when they are none.</returns>
     public static int Take(
-        TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at, HashSet<int> used, Findings found)
+        TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at,
+        HashSet<int> used, Findings found)
     {
         ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), wordings);
         if (named.IsEmpty || !HasFigure(turn, pieces[at])) return 0;
@@ -25,7 +29,8 @@ internal static class MeasuredPieces
         while (at + count < pieces.Length && IsFigures(turn, pieces[at + count], named, lists, wordings)) count++;
         string text = string.Join(", ", pieces.Skip(at).Take(count));
         ImmutableArray<ToldThing.Measured> complete = Complete(turn, named, series, text, lists, wordings);
-        if (complete.IsEmpty && Apart(turn, named, series, text, pieces, at + count, lists, wordings) is [var (place, measured)])
+        if (complete.IsEmpty
+            && Apart(turn, named, series, text, pieces, at + count, lists, wordings) is [var (place, measured)])
         {
             used.Add(place);
             found.Add(measured, $"{text}, {pieces[place]}");
@@ -38,16 +43,19 @@ internal static class MeasuredPieces
     }
 
     private static ImmutableArray<ToldThing.Measured> Complete(
-        TurnDraft turn, ImmutableArray<CheckId> named, SeriesPage? series, string text, WordLists lists, Wordings wordings) =>
+        TurnDraft turn, ImmutableArray<CheckId> named, SeriesPage? series, string text, WordLists lists,
+        Wordings wordings) =>
     [
         .. named.Select(check => turn.Library.Checks[check])
             .Where(page => series is null || page.Series.IsEmpty || page.Series.Contains(series.Id))
-            .Select(page => Complete(turn, page, series, text) ?? Complete(turn, page, series, WithoutName(page, text, lists, wordings)))
+            .Select(page => Complete(turn, page, series, text)
+                ?? Complete(turn, page, series, WithoutName(page, text, lists, wordings)))
             .OfType<ToldThing.Measured>(),
     ];
 
     // "High side 520 psig, suction 130 psig, 95F outside": what belongs together stands apart.
-    private static ImmutableArray<(int Place, ToldThing.Measured Measured)> Apart(TurnDraft turn, ImmutableArray<CheckId> named, SeriesPage? series,
+    private static ImmutableArray<(int Place, ToldThing.Measured Measured)> Apart(TurnDraft turn,
+        ImmutableArray<CheckId> named, SeriesPage? series,
         string text, ImmutableArray<string> pieces, int first, WordLists lists, Wordings wordings) =>
     [
         .. (from place in Enumerable.Range(first, pieces.Length - first)
@@ -62,7 +70,8 @@ internal static class MeasuredPieces
         int figure = text.AsSpan().IndexOfAnyInRange('0', '9');
         if (figure <= 0) return text;
         ImmutableArray<string> name = lists.Read(text[..figure]);
-        bool isName = wordings.FindMeasured(name.AsSpan()).Contains(page.Id) || wordings.FindMeasured(name.Add("pressure").AsSpan()).Contains(page.Id);
+        bool isName = wordings.FindMeasured(name.AsSpan()).Contains(page.Id)
+            || wordings.FindMeasured(name.Add("pressure").AsSpan()).Contains(page.Id);
         return isName ? text[figure..] : text;
     }
 
@@ -82,7 +91,8 @@ internal static class MeasuredPieces
     // Figures left out, and a unit of pressure read as the word it stands for.
     private static ImmutableArray<string> WithPressure(ImmutableArray<string> words) =>
     [
-        .. words.Select(word => word.TrimStart(Digits)).Where(word => word.Length > 0).Select(word => PressureUnits.Contains(word) ? "pressure" : word),
+        .. words.Select(word => word.TrimStart(Digits)).Where(word => word.Length > 0)
+            .Select(word => PressureUnits.Contains(word) ? "pressure" : word),
     ];
 
     // The longest name in the words; none when two different things are named.
@@ -106,12 +116,15 @@ internal static class MeasuredPieces
 
     // "U–V 1.1, V–W 1.1": the next piece goes on with figures and names nothing new. "118 V L2 to ground" names again
     // what is read in several places.
-    private static bool IsFigures(TurnDraft turn, string piece, ImmutableArray<CheckId> named, WordLists lists, Wordings wordings) =>
+    private static bool IsFigures(TurnDraft turn, string piece, ImmutableArray<CheckId> named, WordLists lists,
+        Wordings wordings) =>
         HasFigure(turn, piece)
-        && Named(lists.Read(piece), wordings).All(check => named.Contains(check) && turn.Library.Checks[check].Readings.Length > 1)
+        && Named(lists.Read(piece), wordings)
+            .All(check => named.Contains(check) && turn.Library.Checks[check].Readings.Length > 1)
         && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter) && !IsOfForm(turn, named, word))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty
-        && ReadingParser.Parse(turn.Heard(piece), ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
+        && ReadingParser.Parse(turn.Heard(piece),
+            ReadingContext.None) is not ReadingResult.NotUnderstood { Reason: ReadingReason.NoReading };
 
     // "High side 22 bar, liquid pipe 35C": a line of the form of what was named.
     private static bool IsOfForm(TurnDraft turn, ImmutableArray<CheckId> named, string word) =>

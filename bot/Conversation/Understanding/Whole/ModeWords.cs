@@ -17,7 +17,8 @@ internal static class ModeWords
     public static string? Find(PhraseBook phrases, string text)
     {
         string said = PlainWords.Joined(text);
-        return Modes.FirstOrDefault(mode => phrases.Template($"words-mode-{mode}").Split(',').Any(wording => PlainWords.Joined(wording) == said));
+        return Modes.FirstOrDefault(mode => phrases.Template($"words-mode-{mode}").Split(',')
+            .Any(wording => PlainWords.Joined(wording) == said));
     }
 
     /// <summary>Whether an id is that of a mode.</summary>

@@ -32,19 +32,25 @@ internal sealed class PartNames
         _named = named.ToFrozenDictionary(StringComparer.Ordinal);
     }
 
-    /// <summary>The repair that changes the one part that a clause names; null when it names none, or says more.</summary>
+    /// <summary>
+    /// The repair that changes the one part that a clause names; null when it names none, or says more.
+    /// </summary>
     public string? Named(ImmutableArray<string> clause) => _named.GetValueOrDefault(Key(Thing(clause)));
 
-    /// <summary>The repairs that change parts whose names hold these words; empty when there are too many to ask about.</summary>
+    /// <summary>
+    /// The repairs that change parts whose names hold these words; empty when there are too many to ask about.
+    /// </summary>
     public ImmutableArray<string> Like(ImmutableArray<string> clause)
     {
         ImmutableArray<string> thing = Thing(clause);
         ImmutableArray<string> like = thing.IsEmpty ? [] :
-            [.. _parts.Where(part => thing.All(part.Words.Contains)).Select(part => part.Repair).Distinct().Order(StringComparer.Ordinal)];
+            [.. _parts.Where(part => thing.All(part.Words.Contains)).Select(part => part.Repair).Distinct()
+                .Order(StringComparer.Ordinal)];
         return like.Length <= MostOffered ? like : [];
     }
 
-    private static ImmutableArray<string> Thing(ImmutableArray<string> clause) => [.. clause.Where(word => word != WordLists.Replaced)];
+    private static ImmutableArray<string> Thing(ImmutableArray<string> clause) =>
+        [.. clause.Where(word => word != WordLists.Replaced)];
 
     private static string Key(ImmutableArray<string> words) => string.Join(' ', words.Order(StringComparer.Ordinal));
 }

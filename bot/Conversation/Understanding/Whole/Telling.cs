@@ -12,7 +12,8 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 internal static class Telling
 {
     /// <param name="mannerOf">How surely a piece is said.</param>
-    public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+    public static void Hear(TurnDraft turn, WholeMessage told, string text, IMatcher matcher,
+        Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         WholeMessage all = WithComplaints(turn, told, matcher, mannerOf);
         bool knowsTrouble = all.TellsATrouble || turn.State.Code is not null || !turn.State.Symptoms.IsEmpty;
@@ -46,8 +47,10 @@ internal static class Telling
         {
             MatchResult match = matcher.Match(SeriesNames.Without(turn.Library, piece), turn.State.Series);
             if (Offering.CertainSymptom(match) is { } symptom && IsClear(turn, match))
-                told = told with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
-            else if (match is { Decision: MatchDecision.Fault or MatchDecision.Choices or MatchDecision.Clarify, IsVague: false })
+                told = told
+                    with { Items = told.With(Item(turn, symptom, piece, mannerOf)), Rest = told.Rest.Remove(piece) };
+            else if (match is { Decision: MatchDecision.Fault or MatchDecision.Choices
+                or MatchDecision.Clarify, IsVague: false })
                 told = told with { Unclear = told.Unclear.Add(piece) };
         }
 
@@ -62,9 +65,11 @@ internal static class Telling
     }
 
     /// <summary>A symptom that words tell.</summary>
-    public static ToldItem Item(TurnDraft turn, string symptom, string words, Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
+    public static ToldItem Item(TurnDraft turn, string symptom, string words,
+        Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         (bool isDoubtful, bool comesAndGoes) = mannerOf(words);
-        return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful, turn.Library.Settings), comesAndGoes), words, true);
+        return new ToldItem(new ToldThing.Symptom(symptom, Doubts.ConfidenceOf(isDoubtful, turn.Library.Settings),
+            comesAndGoes), words, true);
     }
 }

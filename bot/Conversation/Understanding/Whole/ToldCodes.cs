@@ -18,7 +18,8 @@ internal static class ToldCodes
         }
 
         string rest = piece;
-        while (GlyphReader.TryFind(NoCodes.Blanked(turn, rest), out GlyphReading? reading, out var span) && span.Length > 0)
+        while (GlyphReader.TryFind(NoCodes.Blanked(turn, rest), out GlyphReading? reading, out var span)
+            && span.Length > 0)
         {
             string code = Codes.Shown(reading);
             if (!IsShown(turn, series, code)) break;
@@ -31,7 +32,8 @@ internal static class ToldCodes
 
     /// <summary>The code that words are, and nothing else, however it is spelled.</summary>
     public static ToldThing.Code? Only(TurnDraft turn, SeriesPage? series, string piece) =>
-        GlyphReader.TrySpell(turn.Heard(NoCodes.Blanked(turn, piece)), out GlyphReading? reading) && IsShown(turn, series, Codes.Shown(reading))
+        GlyphReader.TrySpell(turn.Heard(NoCodes.Blanked(turn, piece)), out GlyphReading? reading)
+            && IsShown(turn, series, Codes.Shown(reading))
             ? new ToldThing.Code(Codes.Shown(reading), Codes.Look(reading)) : null;
 
     private static bool IsShown(TurnDraft turn, SeriesPage? series, string code) =>

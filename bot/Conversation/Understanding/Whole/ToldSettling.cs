@@ -9,14 +9,18 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
 
-/// <summary>Enters a confirmed whole message into the case: first the unit and the person, then the trouble, then what was found.</summary>
+/// <summary>
+/// Enters a confirmed whole message into the case: first the unit and the person, then the trouble, then what was
+/// found.
+/// </summary>
 internal static class ToldSettling
 {
     public static void Settle(TurnDraft turn)
     {
         SeriesPage? series = UnconfirmedTold.SeriesOf(turn);
         ImmutableArray<ToldItem> taken =
-            [.. turn.State.Unconfirmed.Where(item => item.Taken && ToldSpeech.Of(turn, series, item.Thing) is not null)];
+            [.. turn.State.Unconfirmed.Where(item => item.Taken
+                && ToldSpeech.Of(turn, series, item.Thing) is not null)];
         turn.Happen(new ToldSettled());
         foreach (ToldItem item in taken.OrderBy(item => Rank(item.Thing))) Enter(turn, item);
     }
@@ -37,7 +41,8 @@ internal static class ToldSettling
             case ToldThing.AtUnit person: turn.Happen(new RoleStated(person.Role)); break;
             case ToldThing.Mode mode: turn.Happen(new ModeStated(mode.Running)); break;
             case ToldThing.Code code: EnterCode(turn, code); break;
-            case ToldThing.Symptom symptom: Symptoms.Report(turn, symptom.Id, item.Words, symptom.Confidence, symptom.ComesAndGoes); break;
+            case ToldThing.Symptom symptom: Symptoms.Report(turn, symptom.Id, item.Words, symptom.Confidence,
+                symptom.ComesAndGoes); break;
             case ToldThing.Outcome outcome: EnterOutcome(turn, outcome, item.Words); break;
             case ToldThing.Measured measured: EnterReadings(turn, measured); break;
             case ToldThing.Tried tried: EnterRepair(turn, tried, item.Words); break;
@@ -57,7 +62,8 @@ internal static class ToldSettling
         CheckPage page = turn.Library.Checks[new CheckId(outcome.Check)];
         int place = turn.Library.Graph.Find(page.Id)!.IndexOf(new OutcomeId(outcome.Seen));
         turn.Happen(new OutcomeSeen(outcome.Check, outcome.Doubtful ? null : outcome.Seen,
-            Doubts.Weigh(place, page.Outcomes.Length, Doubts.ConfidenceOf(outcome.Doubtful, turn.Library.Settings)), null,
+            Doubts.Weigh(place, page.Outcomes.Length, Doubts.ConfidenceOf(outcome.Doubtful, turn.Library.Settings)),
+            null,
             outcome.Doubtful ? words : page.Outcomes[place].Answer.Text)
         {
             Leaves = StateLeft.By(turn, page),

@@ -8,8 +8,8 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 
 /// <summary>Takes a message as a whole: each piece of it by what the pages say that people say.</summary>
 /// <remarks>
-/// Only what a piece says beyond doubt becomes an item; the rest is left to the search or said to be unclear. What is made
-/// of all pages is made when it is first needed: taps need none of it.
+/// Only what a piece says beyond doubt becomes an item; the rest is left to the search or said to be unclear. What is
+/// made of all pages is made when it is first needed: taps need none of it.
 /// </remarks>
 internal sealed class WholeReader
 {
@@ -26,12 +26,16 @@ internal sealed class WholeReader
     // So many words before a person, the first of theirs included, tell whether somebody is only spoken of.
     private const int Near = 4;
 
-    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "our", "for", "by", "from", "call", "called", "need", "send", "get", "want", "see", "ask", "asked", "told", "no", "not", "any", "us", "me", "last", "previous", "other", "another", "until", "before", "without"];
+    private static readonly ImmutableHashSet<string> NoPerson = ["a", "an", "the", "my", "your", "our", "for", "by",
+        "from", "call", "called", "need", "send", "get", "want", "see", "ask", "asked", "told", "no", "not", "any",
+        "us", "me", "last", "previous", "other", "another", "until", "before", "without"];
 
     // "We already had a technician": somebody who was there, and is no longer.
-    private static readonly ImmutableHashSet<string> Past = ["had", "looked", "been", "was", "were", "they", "last", "yesterday", "ago", "already", "earlier"];
+    private static readonly ImmutableHashSet<string> Past =
+        ["had", "looked", "been", "was", "were", "they", "last", "yesterday", "ago", "already", "earlier"];
 
-    private static readonly ImmutableHashSet<string> Subjects = ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
+    private static readonly ImmutableHashSet<string> Subjects =
+        ["the", "it", "its", "they", "theyre", "that", "this", "my", "both", "all"];
 
     private readonly Clauses _clauses;
     private readonly WordLists _lists;
@@ -104,7 +108,8 @@ internal sealed class WholeReader
         return found.AsMessage();
     }
 
-    // "brenholt e5 flashing tech here", "88 flashing I'm the tech": who it is, without a comma, as dictation writes it; not "I need a tech here".
+    // "brenholt e5 flashing tech here", "88 flashing I'm the tech": who it is, without a comma, as dictation writes it;
+    // not "I need a tech here".
     private string TakeRole(string text, Findings found)
     {
         const int most = 8;
@@ -129,13 +134,15 @@ internal sealed class WholeReader
     {
         int from = words[^(count + 1)].End;
         bool isSaid = Present.Contains(words[^1].Word) || Myself.Contains(words[^count].Word);
-        return isSaid && text.AsSpan(from).TrimEnd().IndexOfAny(Stops) < 0 && !words[..^(count - 1)].TakeLast(Near).Any(word => NoPerson.Contains(word.Word)) ? RoleIn(text[from..]) : null;
+        return isSaid && text.AsSpan(from).TrimEnd().IndexOfAny(Stops) < 0 && !words[..^(count - 1)].TakeLast(Near)
+            .Any(word => NoPerson.Contains(word.Word)) ? RoleIn(text[from..]) : null;
     }
 
     private static bool IsPast(string text) => PlainWords.Of(text).Any(Past.Contains);
 
     // "No, the filters are clean" contradicts what was asked or said; it does not deny that they are clean.
-    private static string WithoutNo(string piece) => PlainWords.Placed(piece) is [("no", var end), (var next, _), _, ..] && Subjects.Contains(next) ? piece[end..] : piece;
+    private static string WithoutNo(string piece) => PlainWords.Placed(piece) is [("no", var end), (var next, _), _, ..]
+        && Subjects.Contains(next) ? piece[end..] : piece;
 
     private void Take(Clause clause, bool afterReplaced, Findings found)
     {
@@ -152,12 +159,17 @@ internal sealed class WholeReader
         {
             case ToldThing.Unit: break;
             case ToldThing.Mode when !clause.Words.Contains("not"): found.Add(thing, clause.Text); break;
-            case ToldThing.Symptom symptom when bounded: found.Add(symptom with { Confidence = Doubts.ConfidenceOf(clause.Doubtful, _settings), ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
-            case ToldThing.Outcome outcome when bounded: found.Add(outcome with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
+            case ToldThing.Symptom symptom when bounded: found.Add(symptom
+                with { Confidence = Doubts.ConfidenceOf(clause.Doubtful, _settings),
+                    ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
+            case ToldThing.Outcome outcome when bounded: found.Add(outcome
+                with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
             // "I am not a tech"; where a page says so of an owner, the owner is told.
-            case ToldThing.AtUnit { Role: not Owner } when clause.Words.Contains("not"): found.Unclear(clause.Text); break;
+            case ToldThing.AtUnit { Role: not Owner } when clause.Words.Contains("not"): found.Unclear(
+                clause.Text); break;
             case ToldThing.AtUnit when clause.Doubtful || IsPast(clause.Text): found.Unclear(clause.Text); break;
-            case ToldThing.AtUnit or ToldThing.Tried when bounded && !clause.Doubtful: found.Add(thing, clause.Text); break;
+            case ToldThing.AtUnit or ToldThing.Tried when bounded
+                && !clause.Doubtful: found.Add(thing, clause.Text); break;
             case ToldThing.Outcome or ToldThing.Tried: found.Unclear(clause.Text); break;
         }
     }
@@ -174,7 +186,8 @@ internal sealed class WholeReader
     {
         bool said = clause.Words.Contains(WordLists.Replaced);
         if (clause.Doubtful) found.Unclear(clause.Text);
-        else if (_made.Value.Parts.Named(clause.Words) is { } repair) found.Add(new ToldThing.Tried(repair), clause.Text);
+        else if (_made.Value.Parts.Named(clause.Words) is { } repair)
+            found.Add(new ToldThing.Tried(repair), clause.Text);
         else if (_made.Value.Parts.Like(clause.Words) is { IsEmpty: false } like) found.AddOneOf(like, clause.Text);
         else if (said) found.Unclear(clause.Text);
         else return false;

@@ -12,7 +12,8 @@ internal sealed class WordLists(PhraseBook phrases)
         .. Marks.SelectMany(mark => phrases.Template(mark.Phrase).Split(',')
                 .Select(words => (mark.Mark, Run: PlainWords.Of(words))))
             .Where(entry => !entry.Run.IsEmpty)
-            .OrderByDescending(entry => entry.Run.Length).ThenBy(entry => string.Join(' ', entry.Run), StringComparer.Ordinal),
+            .OrderByDescending(entry => entry.Run.Length)
+            .ThenBy(entry => string.Join(' ', entry.Run), StringComparer.Ordinal),
     ];
 
     /// <summary>The mark of words said with doubt.</summary>
@@ -43,7 +44,9 @@ internal sealed class WordLists(PhraseBook phrases)
     /// <summary>The words of a clause, those of a list replaced by its mark, those that say nothing left out.</summary>
     public ImmutableArray<string> Read(string text) => [.. Marked(text).Where(word => word is not (Beside or Code))];
 
-    /// <summary>Whether words say that a display shows something: without these words nothing but a part is named in "fan code".</summary>
+    /// <summary>
+    /// Whether words say that a display shows something: without these words nothing but a part is named in "fan code".
+    /// </summary>
     public bool NamesACode(string text) => Marked(text).Contains(Code);
 
     private ImmutableArray<string> Marked(string text)

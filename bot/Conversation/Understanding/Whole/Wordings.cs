@@ -7,7 +7,9 @@ using DxAssistant.Knowledge.Content.Model;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
 
-/// <summary>What the pages say people say, by its words in any order: a wording fits when exactly its words stand together.</summary>
+/// <summary>
+/// What the pages say people say, by its words in any order: a wording fits when exactly its words stand together.
+/// </summary>
 internal sealed class Wordings
 {
     private readonly FrozenDictionary<string, ImmutableArray<ToldThing>> _things;
@@ -19,7 +21,8 @@ internal sealed class Wordings
         _measured = Table(
             from page in library.Checks.Values where !page.Readings.IsEmpty
             from name in page.SaidAs select (name.Text, page.Id), words);
-        Longest = _things.Keys.Concat(_measured.Keys).Select(key => key.Count(sign => sign == ' ') + 1).DefaultIfEmpty(0).Max();
+        Longest = _things.Keys.Concat(_measured.Keys).Select(key => key.Count(sign => sign == ' ') + 1)
+            .DefaultIfEmpty(0).Max();
     }
 
     /// <summary>The most words that a wording has.</summary>
@@ -29,10 +32,12 @@ internal sealed class Wordings
     public ImmutableArray<ToldThing> Find(ReadOnlySpan<string> said) => _things.GetValueOrDefault(Key(said), []);
 
     /// <summary>The checks whose readings these words name.</summary>
-    public ImmutableArray<CheckId> FindMeasured(ReadOnlySpan<string> said) => _measured.GetValueOrDefault(Key(said), []);
+    public ImmutableArray<CheckId> FindMeasured(ReadOnlySpan<string> said) =>
+        _measured.GetValueOrDefault(Key(said), []);
 
     // What is left of "no display" is a mere denial, and tells nothing.
-    private static FrozenDictionary<string, ImmutableArray<T>> Table<T>(IEnumerable<(string Wording, T Means)> entries, WordLists words) =>
+    private static FrozenDictionary<string, ImmutableArray<T>> Table<T>(IEnumerable<(string Wording, T Means)> entries,
+        WordLists words) =>
         entries.Select(entry => (Key: Key(words.Read(entry.Wording).AsSpan()), entry.Means))
             .Where(entry => entry.Key is not ("" or WordLists.Not))
             .GroupBy(entry => entry.Key, entry => entry.Means, StringComparer.Ordinal)
@@ -51,7 +56,8 @@ internal sealed class Wordings
 
     private static IEnumerable<(string, ToldThing)> Others(Library library, WordLists words) =>
     [
-        .. library.Symptoms.Values.SelectMany(page => page.SaidAs.Append(page.Title).Where(wording => !words.NamesACode(wording.Text))
+        .. library.Symptoms.Values.SelectMany(page => page.SaidAs.Append(page.Title)
+            .Where(wording => !words.NamesACode(wording.Text))
             .Select(wording => (wording.Text, (ToldThing)new ToldThing.Symptom(page.Id.Value, 1, false)))),
         .. library.Series.Values.SelectMany(page => page.SaidAs.Append(page.Title)
             .Select(wording => (wording.Text, (ToldThing)new ToldThing.Unit(page.Id)))),

@@ -12,7 +12,8 @@ internal static class CalcCommand
     public static Command Make(Streams streams)
     {
         var calc = new Command(
-            "calc", """JSON Lines: {"id","inputs":{name:{"value","unit"}}} in, {"id","result":{…}} or {"id","status","message"} out.""");
+            "calc",
+            """JSON Lines: {"id","inputs":{name:{"value","unit"}}} in, {"id","result":{…}} or {"id","status","message"} out.""");
         calc.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return calc;
     }

@@ -14,7 +14,8 @@ internal static class GlyphCommand
         var score = ScoreFile.Option();
         var figures = ScoreFile.Figures();
         var glyph = new Command(
-            "glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""") { score, figures };
+            "glyph", """JSON Lines: {"text"} in, {"canonical","alternatives","flashing"?,"blinks"?} out.""") { score,
+                figures };
         glyph.SetAction((call, cancel) => call.GetValue(score) is { Length: > 0 } files
             ? Task.FromResult(ScoreFile.Run(files, GlyphMarker.Mark, streams, call.GetValue(figures)))
             : JsonLines.RunAsync(streams, Answer, cancel));

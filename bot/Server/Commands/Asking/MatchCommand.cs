@@ -75,7 +75,11 @@ internal static class MatchCommand
                 : new JsonArray(),
         };
         if (!result.Denied.IsEmpty)
-            shown["ruledOut"] = new JsonArray([.. result.Denied.Select(denied => (JsonNode)new JsonObject { [Words.Kebab(denied.Kind.ToString())] = denied.Id, ["said"] = denied.Said })]);
+            shown["ruledOut"] = new JsonArray(
+                [.. result.Denied.Select(denied => (JsonNode)new JsonObject
+                {
+                    [Words.Kebab(denied.Kind.ToString())] = denied.Id, ["said"] = denied.Said,
+                })]);
         if (result.RefusalId is { } refusal) shown["refusal"] = refusal;
         if (asked is not null) shown["question"] = QuestionOf(asked);
         return shown;

@@ -12,7 +12,8 @@ internal static class PlanCommand
     public static Command Make(Streams streams)
     {
         var plan = new Command(
-            "plan", """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
+            "plan",
+            """JSON Lines: a sequencing problem with "mode": exact or live, and optionally "seen", "excluded", "state".""");
         plan.Add(PlanCompare.Make(streams));
         plan.SetAction((_, cancel) => JsonLines.RunAsync(streams, Answer, cancel));
         return plan;

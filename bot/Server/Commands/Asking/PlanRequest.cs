@@ -52,7 +52,8 @@ internal static class PlanRequest
         ImmutableArray<Fault> faults = [.. Request.Items(request, "faults").Select(Fault)];
         double sum = faults.Sum(fault => fault.Weight);
         if (!faults.IsEmpty && Math.Abs(sum - 1) > Rounding)
-            throw new RequestException(string.Create(CultureInfo.InvariantCulture, $"the priors sum to {sum:0.######}, not to 1"));
+            throw new RequestException(
+                string.Create(CultureInfo.InvariantCulture, $"the priors sum to {sum:0.######}, not to 1"));
         return faults;
     }
 
@@ -74,7 +75,8 @@ internal static class PlanRequest
             if (!known.Contains(new FaultId(row.Name)))
                 throw new RequestException($"check {id}: there is no fault {row.Name}");
         return new Check(
-            id, Minutes(Request.Part(check, "cost"), $"the cost of check {id}"), PlanAccess.Of(check), Role.Anyone, outcomes,
+            id, Minutes(Request.Part(check, "cost"), $"the cost of check {id}"), PlanAccess.Of(check), Role.Anyone,
+            outcomes,
             known.ToImmutableSortedDictionary(fault => fault, fault => Row(likelihood, id, fault, outcomes)), []);
     }
 

@@ -14,7 +14,8 @@ internal static class ReadCommand
     {
         var score = ScoreFile.Option();
         var figures = ScoreFile.Figures();
-        var read = new Command("read", """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""") { score, figures };
+        var read = new Command("read",
+            """JSON Lines: {"text","asked"?} in, readings in SI and as typed out.""") { score, figures };
         read.SetAction((call, cancel) => call.GetValue(score) is { Length: > 0 } files
             ? Task.FromResult(ScoreFile.Run(files, ReadingMarker.Mark, streams, call.GetValue(figures)))
             : JsonLines.RunAsync(streams, Answer, cancel));

@@ -32,7 +32,8 @@ internal sealed record ComparedProblem(
         bool known = instance.TryGetProperty("optimal", out JsonElement optimal);
         return new ComparedProblem(
             Request.Text(instance, "id"), Request.OptionalText(instance, "type") ?? "problem",
-            instance.TryGetProperty("publishedValue", out JsonElement published) && published.ValueKind == JsonValueKind.Number
+            instance.TryGetProperty("publishedValue", out JsonElement published)
+                && published.ValueKind == JsonValueKind.Number
                 ? published.GetDouble() : null,
             Request.OptionalText(instance, "source"),
             known ? Request.Number(optimal, "expectedCost") : minutes[0]!.Value, [.. minutes]);

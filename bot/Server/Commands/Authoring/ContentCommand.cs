@@ -9,9 +9,11 @@ internal static class ContentCommand
     {
         return new Command("content", "Work on the pages.")
         {
-            ContentStart.Make(streams), ContentNew.Make(streams), ContentCheck.Make(streams), ContentExplain.Make(streams), ContentMend.Make(streams),
+            ContentStart.Make(streams), ContentNew.Make(streams), ContentCheck.Make(streams),
+            ContentExplain.Make(streams), ContentMend.Make(streams),
             new ContentCompare(streams).Make(), ContentServeEditor.Make(streams), ContentPreview.Make(streams),
-            ContentSimulate.Make(streams), new ContentStats(streams).Make(), ContentExport.Make(streams), new ContentPicture(streams).Make(),
+            ContentSimulate.Make(streams), new ContentStats(streams).Make(), ContentExport.Make(streams),
+            new ContentPicture(streams).Make(),
             ContentImport.Make(streams), new ContentFrequencies(streams).Make(),
         };
     }

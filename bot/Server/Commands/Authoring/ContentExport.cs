@@ -12,12 +12,18 @@ internal static class ContentExport
     {
         var form = new Argument<string>("form")
         {
-            Description = "matrix (CSV: faults against symptoms and outcomes), dot (GraphViz), graphml (GraphML), fault-trees (Open-PSA XML).",
+            Description =
+                "matrix (CSV: faults against symptoms and outcomes), dot (GraphViz), graphml (GraphML), fault-trees "
+                    + "(Open-PSA XML).",
         };
         form.AcceptOnlyFromAmong("matrix", "dot", "graphml", "fault-trees");
         var folder = ContentCommand.Folder();
-        var file = new Option<string?>("--to") { Description = "A new file. Default: standard output.", HelpName = "FILE" };
-        var export = new Command("export", "Write the faults and what they show for other programs.") { form, folder, file };
+        var file = new Option<string?>("--to")
+        {
+            Description = "A new file. Default: standard output.", HelpName = "FILE",
+        };
+        var export =
+            new Command("export", "Write the faults and what they show for other programs.") { form, folder, file };
         export.SetAction(call => Run(call.GetValue(form)!, call.GetValue(folder), call.GetValue(file), streams));
         return export;
     }

@@ -16,7 +16,10 @@ internal sealed class ContentFrequencies(Streams streams)
     private readonly Argument<string?> folder = ContentCommand.Folder();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
     private readonly Option<string?> database = StoreOption.Make();
-    private readonly Option<bool> csv = new("--csv") { Description = "All faults as a table (CSV) instead of the changes alone." };
+    private readonly Option<bool> csv = new("--csv")
+    {
+        Description = "All faults as a table (CSV) instead of the changes alone.",
+    };
     private readonly Option<double> weight = new("--weight")
     {
         Description = $"How many cases the words on the pages count as. Default: {FrequencyReport.UsualWeight}.",
@@ -26,7 +29,9 @@ internal sealed class ContentFrequencies(Streams streams)
 
     public Command Make()
     {
-        var command = new Command("frequencies", "Propose new frequency words for faults from closed cases, for an author to accept by hand.") { folder, data, database, weight, csv };
+        var command = new Command("frequencies",
+            "Propose new frequency words for faults from closed cases, for an author to accept by hand.") { folder,
+                data, database, weight, csv };
         command.SetAction(RunAsync);
         return command;
     }
@@ -78,7 +83,8 @@ internal sealed class ContentFrequencies(Streams streams)
         var text = new StringBuilder();
         ClaimCsv.Line(text, ["fault", "word", "seen", "foretold", "share", "proposed"]);
         foreach (var line in report)
-            ClaimCsv.Line(text, [line.Fault, line.Word, Text(line.Seen), Text(line.Expected), Text(line.Share), line.Proposed]);
+            ClaimCsv.Line(text,
+                [line.Fault, line.Word, Text(line.Seen), Text(line.Expected), Text(line.Share), line.Proposed]);
         streams.Out.Write(text);
     }
 

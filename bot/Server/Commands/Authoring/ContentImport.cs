@@ -5,24 +5,36 @@ using DxAssistant.Server.Content;
 
 namespace DxAssistant.Server.Commands.Authoring;
 
-/// <summary><c>content import FILE --to FOLDER</c>: pages that hold what a table of faults and checks, or of symptoms and faults, says.</summary>
+/// <summary>
+/// <c>content import FILE --to FOLDER</c>: pages that hold what a table of faults and checks, or of symptoms and
+/// faults, says.
+/// </summary>
 internal static class ContentImport
 {
     public static Command Make(Streams streams)
     {
         var file = new Argument<string>("file")
         {
-            Description = "CSV: what content export matrix writes, or a first column of faults and a column for each check, P(it fails | fault).",
+            Description =
+                "CSV: what content export matrix writes, or a first column of faults and a column for each check, P(it "
+                    + "fails | fault).",
         };
-        var folder = new Option<string>("--to") { Description = "A new folder, or one of pages; what is there is left as it is.", HelpName = "FOLDER", Required = true };
+        var folder = new Option<string>("--to")
+        {
+            Description = "A new folder, or one of pages; what is there is left as it is.", HelpName = "FOLDER",
+            Required = true,
+        };
         var table = new Option<string>("--table")
         {
-            Description = "What the file holds: faults (a row for each fault, checks in the columns) or symptoms (a row for each symptom, faults in the columns, in the cells how often: a number, per cent or a word).",
+            Description =
+                "What the file holds: faults (a row for each fault, checks in the columns) or symptoms (a row for each "
+                    + "symptom, faults in the columns, in the cells how often: a number, per cent or a word).",
             HelpName = "ROWS",
             DefaultValueFactory = _ => "faults",
         };
         table.AcceptOnlyFromAmong("faults", "symptoms");
-        var import = new Command("import", "Make pages from a table of faults and checks, or of symptoms and faults; lists what is left to write.") { file, folder, table };
+        var import = new Command("import",
+            "Make pages from a table of faults and checks, or of symptoms and faults; lists what is left to write.") { file, folder, table };
         import.SetAction(call => Run(call.GetValue(file)!, call.GetValue(folder)!, call.GetValue(table)!, streams));
         return import;
     }
@@ -30,8 +42,10 @@ internal static class ContentImport
     private static int Run(string file, string folder, string table, Streams streams)
     {
         if (!File.Exists(file)) return streams.Refuse($"there is no file {file}: name a CSV file");
-        bool isNew = !File.Exists(folder) && (!Directory.Exists(folder) || !Directory.EnumerateFileSystemEntries(folder).Any());
-        if (!isNew && !File.Exists(Path.Combine(folder, "words.md"))) return streams.Refuse($"{folder} is there already and holds no pages: name a new folder, or one of pages");
+        bool isNew = !File.Exists(folder)
+            && (!Directory.Exists(folder) || !Directory.EnumerateFileSystemEntries(folder).Any());
+        if (!isNew && !File.Exists(Path.Combine(folder, "words.md")))
+            return streams.Refuse($"{folder} is there already and holds no pages: name a new folder, or one of pages");
         DependencyMatrix matrix;
         try
         {
@@ -60,16 +74,20 @@ internal static class ContentImport
     }
 
     private static int Write(
-        DependencyMatrix matrix, string folder, ImmutableSortedDictionary<string, string> pages, ImmutableArray<string> toDos,
+        DependencyMatrix matrix, string folder, ImmutableSortedDictionary<string, string> pages,
+        ImmutableArray<string> toDos,
         ImmutableArray<(string Place, string Line)> additions, Streams streams)
     {
         foreach (var (path, text) in pages)
             if (!NewFiles.TryWrite(Path.Combine(folder, path), text, streams)) return ExitCode.WrongCall;
         foreach (string toDo in toDos) streams.Out.Write($"{toDo}\n");
         foreach (var place in additions.GroupBy(addition => addition.Place))
-            streams.Out.Write($"Put on {place.Key}:\n{string.Concat(place.Select(addition => $"  {addition.Line}\n"))}");
-        if (matrix.Checks.IsEmpty) streams.Out.Write($"No check can see these faults yet: begin each with content new check {folder}\n");
-        streams.Out.Write($"{Counted.Of(pages.Count, "page")} in {folder}, {Counted.Of(toDos.Length, "line")} to write\n");
+            streams.Out.Write(
+                $"Put on {place.Key}:\n{string.Concat(place.Select(addition => $"  {addition.Line}\n"))}");
+        if (matrix.Checks.IsEmpty)
+            streams.Out.Write($"No check can see these faults yet: begin each with content new check {folder}\n");
+        streams.Out.Write(
+            $"{Counted.Of(pages.Count, "page")} in {folder}, {Counted.Of(toDos.Length, "line")} to write\n");
         return ExitCode.Done;
     }
 }

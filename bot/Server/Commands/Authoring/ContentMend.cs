@@ -11,7 +11,8 @@ internal static class ContentMend
     {
         Argument<string?> folder = ContentCommand.Folder();
         var show = new Option<bool>("--show") { Description = "Show the changes and write nothing." };
-        var mend = new Command("mend", "Put right what can only be meant one way; the rest is left to you.") { folder, show };
+        var mend =
+            new Command("mend", "Put right what can only be meant one way; the rest is left to you.") { folder, show };
         mend.SetAction(call => Run(call.GetValue(folder), call.GetValue(show), streams));
         return mend;
     }
@@ -34,7 +35,8 @@ internal static class ContentMend
         }
 
         int left = ContentCompiler.Compile(after).Diagnostics.Count(found => found.Severity == Severity.Error);
-        streams.Error.WriteLine($"{Counted.Of(changed.Length, "page")} {(show ? "to change" : "changed")}, {Counted.Of(left, "error")} left");
+        streams.Error.WriteLine(
+            $"{Counted.Of(changed.Length, "page")} {(show ? "to change" : "changed")}, {Counted.Of(left, "error")} left");
         return left == 0 ? ExitCode.Done : ExitCode.Problems;
     }
 }

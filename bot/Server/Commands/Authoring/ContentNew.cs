@@ -13,7 +13,8 @@ internal static class ContentNew
         var kind = new Argument<string>("kind") { Description = string.Join(", ", PageDraft.Kinds) };
         kind.AcceptOnlyFromAmong([.. PageDraft.Kinds]);
         Argument<string?> folder = ContentCommand.Folder();
-        var begin = new Command("new", "Begin a page: asks a few questions, writes the page, never over another.") { kind, folder };
+        var begin = new Command("new",
+            "Begin a page: asks a few questions, writes the page, never over another.") { kind, folder };
         begin.SetAction(call => Run(call.GetValue(kind)!, call.GetValue(folder), streams));
         return begin;
     }
@@ -21,12 +22,14 @@ internal static class ContentNew
     private static int Run(string kind, string? folder, Streams streams)
     {
         string root = (folder ?? ContentCheck.UsualFolder).Replace('\\', '/').TrimEnd('/');
-        if (!Directory.Exists(root)) return streams.Refuse($"there is no folder {root}; content start FOLDER makes one");
+        if (!Directory.Exists(root))
+            return streams.Refuse($"there is no folder {root}; content start FOLDER makes one");
         PageDraft draft = PageDraft.Of(kind, ContentFolderReader.Read(root));
         var answers = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (DraftQuestion question in draft.Questions)
         {
-            if ((question.IsAsked(answers) ? Ask(question, streams) : question.Usual ?? "") is not { } answer) return streams.Refuse($"the answers ended before \"{question.Text}\"");
+            if ((question.IsAsked(answers) ? Ask(question, streams) : question.Usual ?? "") is not { } answer)
+                return streams.Refuse($"the answers ended before \"{question.Text}\"");
             answers[question.Key] = answer;
         }
 
@@ -56,7 +59,9 @@ internal static class ContentNew
     private static string Prompt(DraftQuestion question)
     {
         const int few = 80;
-        string choices = question.Listed is not { } listed ? "" : listed.Length <= few ? $" ({listed})" : " (? lists them)";
+        string choices = question.Listed is not { } listed ? "" : listed.Length <= few
+            ? $" ({listed})"
+            : " (? lists them)";
         return question.Text + choices + (question.Usual is { Length: > 0 } usual ? $" [{usual}]: " : ": ");
     }
 }

@@ -6,7 +6,9 @@ using Microsoft.AspNetCore.Connections;
 
 namespace DxAssistant.Server.Commands.Authoring;
 
-/// <summary><c>content preview [folder]</c>: the pages as they will be seen, anew at each save, on this machine only.</summary>
+/// <summary>
+/// <c>content preview [folder]</c>: the pages as they will be seen, anew at each save, on this machine only.
+/// </summary>
 internal static class ContentPreview
 {
     private const int UsualPort = 5190;
@@ -14,8 +16,13 @@ internal static class ContentPreview
     public static Command Make(Streams streams)
     {
         Argument<string?> folder = ContentCommand.Folder();
-        var port = new Option<int>("--port") { Description = "The port.", HelpName = "NUMBER", DefaultValueFactory = _ => UsualPort };
-        var preview = new Command("preview", "Show the pages as they will be seen, with what is wrong, and play walks; follows each save.") { folder, port };
+        var port = new Option<int>("--port")
+        {
+            Description = "The port.", HelpName = "NUMBER", DefaultValueFactory = _ => UsualPort,
+        };
+        var preview = new Command("preview",
+            "Show the pages as they will be seen, with what is wrong, and play walks; follows each save.") { folder,
+                port };
         preview.SetAction((call, cancel) => RunAsync(call.GetValue(folder), call.GetValue(port), streams, cancel));
         return preview;
     }
@@ -24,7 +31,8 @@ internal static class ContentPreview
     {
         string root = folder ?? ContentCheck.UsualFolder;
         if (!Directory.Exists(root)) return streams.Refuse($"there is no folder {root}; name the folder of the pages");
-        if (port is < IPEndPoint.MinPort or > IPEndPoint.MaxPort) return streams.Refuse($"there is no port {port}: name one up to {IPEndPoint.MaxPort}");
+        if (port is < IPEndPoint.MinPort or > IPEndPoint.MaxPort)
+            return streams.Refuse($"there is no port {port}: name one up to {IPEndPoint.MaxPort}");
         var pages = new PreviewPages(root);
         pages.Reload();
         using var followed = new FollowedPages(pages, root, streams.Error);

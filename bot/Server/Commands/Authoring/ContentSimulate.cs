@@ -14,34 +14,58 @@ internal static class ContentSimulate
     public static Command Make(Streams streams)
     {
         Option<string?> content = CommonOptions.Content();
-        var walks = new Option<int>("--walks") { Description = "Walks for each symptom, series and role.", DefaultValueFactory = _ => 5, HelpName = "N" };
-        var seed = new Option<ulong>("--seed") { Description = "What the units are drawn from.", DefaultValueFactory = _ => 1, HelpName = "N" };
+        var walks = new Option<int>("--walks")
+        {
+            Description = "Walks for each symptom, series and role.", DefaultValueFactory = _ => 5, HelpName = "N",
+        };
+        var seed = new Option<ulong>("--seed")
+        {
+            Description = "What the units are drawn from.", DefaultValueFactory = _ => 1, HelpName = "N",
+        };
         var symptom = new Option<string?>("--symptom") { Description = "Only this symptom.", HelpName = "ID" };
         var series = new Option<string?>("--series") { Description = "Only this series.", HelpName = "ID" };
         var role = new Option<string?>("--role") { Description = "Only this role.", HelpName = "ID" };
-        var proven = new Option<double>("--proven") { Description = "Exit 1 under this share of faults proven, %.", DefaultValueFactory = _ => 97, HelpName = "P" };
-        var wrong = new Option<double>("--wrong") { Description = "Exit 1 from this many parts changed for nothing a 100 walks, of all or of those not booked.", DefaultValueFactory = _ => 3, HelpName = "N" };
-        var play = new Option<Play?>("--play") { Description = "Only this play: Plain, Doubts, WrongSign, VainRepair or SecondFault.", HelpName = "PLAY" };
-        var each = new Option<bool>("--each") { Description = "Also a row for each symptom on each series by each role." };
-        var command = new Command("simulate", "Play hidden faults through the conversation: how often is the true fault proven?")
+        var proven = new Option<double>("--proven")
+        {
+            Description = "Exit 1 under this share of faults proven, %.", DefaultValueFactory = _ => 97, HelpName = "P",
+        };
+        var wrong = new Option<double>("--wrong")
+        {
+            Description = "Exit 1 from this many parts changed for nothing a 100 walks, of all or of those not booked.",
+            DefaultValueFactory = _ => 3, HelpName = "N",
+        };
+        var play = new Option<Play?>("--play")
+        {
+            Description = "Only this play: Plain, Doubts, WrongSign, VainRepair or SecondFault.", HelpName = "PLAY",
+        };
+        var each = new Option<bool>("--each")
+        {
+            Description = "Also a row for each symptom on each series by each role.",
+        };
+        var command =
+            new Command("simulate", "Play hidden faults through the conversation: how often is the true fault proven?")
         {
             content, walks, seed, symptom, series, role, play, each, proven, wrong,
         };
-        walks.Validators.Add(result => { if (result.GetValueOrDefault<int>() < 1) result.AddError("--walks must be 1 or more"); });
+        walks.Validators.Add(
+            result => { if (result.GetValueOrDefault<int>() < 1) result.AddError("--walks must be 1 or more"); });
         command.SetAction(call =>
         {
             int code = OpenedContent.Open(call.GetValue(content), streams, out Serving.LiveContent? live);
             if (live is null) return code;
-            var order = new SimulationOrder(call.GetValue(walks), call.GetValue(seed), call.GetValue(symptom), call.GetValue(series), call.GetValue(role))
+            var order = new SimulationOrder(call.GetValue(walks), call.GetValue(seed), call.GetValue(symptom),
+                call.GetValue(series), call.GetValue(role))
             {
                 Play = call.GetValue(play),
             };
-            return Run(new Assistant(live.Current.Library!), order, call.GetValue(each), call.GetValue(proven) / 100, call.GetValue(wrong) / 100, streams);
+            return Run(new Assistant(live.Current.Library!), order, call.GetValue(each), call.GetValue(proven) / 100,
+                call.GetValue(wrong) / 100, streams);
         });
         return command;
     }
 
-    private static int Run(Assistant assistant, SimulationOrder order, bool each, double floor, double ceiling, Streams streams)
+    private static int Run(Assistant assistant, SimulationOrder order, bool each, double floor, double ceiling,
+        Streams streams)
     {
         if (Unknown(assistant.Library, order) is { } unknown) return streams.Refuse(unknown);
         ImmutableArray<SimulatedCase> cases = SimulatedCases.Draw(assistant.Library, order);
@@ -50,7 +74,8 @@ internal static class ContentSimulate
         streams.Error.WriteLine();
         SimulationReport.Write(streams.Out, order, walks, each);
         WalkTally tally = WalkTally.Of(walks);
-        return tally.ProvenShare >= floor && tally.WrongPartsPerWalk < ceiling && tally.WrongPartsPerWalkWithin < ceiling ? ExitCode.Done : ExitCode.Problems;
+        return tally.ProvenShare >= floor && tally.WrongPartsPerWalk < ceiling
+            && tally.WrongPartsPerWalkWithin < ceiling ? ExitCode.Done : ExitCode.Problems;
     }
 
     private static string? Unknown(Library library, SimulationOrder order)

@@ -16,7 +16,8 @@ internal static class ContentStart
 
     private static int Run(string folder, Streams streams)
     {
-        if (File.Exists(folder) || Directory.Exists(folder)) return streams.Refuse($"{folder} is there already: name a new folder");
+        if (File.Exists(folder) || Directory.Exists(folder))
+            return streams.Refuse($"{folder} is there already: name a new folder");
         var (pages, _) = PageSkeleton.Empty();
         foreach (var (path, text) in pages)
             if (!NewFiles.TryWrite(Path.Combine(folder, path), text, streams)) return ExitCode.WrongCall;

@@ -19,10 +19,13 @@ internal sealed class ContentStats(Streams streams)
     private readonly Option<string?> series = new("--series") { Description = "Only this series.", HelpName = "ID" };
     private readonly Option<string?> who = new("--who")
         { Description = "The role of the person at the unit. Default: the one that may do most.", HelpName = "ROLE" };
-    private readonly Option<int> walks = Number("--walks", "Units drawn for each symptom; each is walked with the rules and without.", 40);
+    private readonly Option<int> walks =
+        Number("--walks", "Units drawn for each symptom; each is walked with the rules and without.", 40);
     private readonly Option<int> seed = Number("--seed", "Where the draws of the walks begin.", 1);
-    private readonly Option<int> work = Number("--work", "The planner's work for a step. Default: what conversations use.", LivePlanner.UsualWork);
-    private readonly Option<int> exact = Number("--exact", "Symptoms whose walks have at most so many positions are gone through whole; the others are drawn.", 300);
+    private readonly Option<int> work =
+        Number("--work", "The planner's work for a step. Default: what conversations use.", LivePlanner.UsualWork);
+    private readonly Option<int> exact = Number("--exact",
+        "Symptoms whose walks have at most so many positions are gone through whole; the others are drawn.", 300);
     private readonly Option<bool> trade = new("--trade")
         { Description = "Play it again with wrong parts at other prices: minutes against parts." };
     private readonly Option<bool> each = new("--each") { Description = "With --trade: also for each symptom." };
@@ -30,7 +33,8 @@ internal sealed class ContentStats(Streams streams)
 
     public Command Make()
     {
-        var stats = new Command("stats", "Say how well each symptom can be walked to its fault: detected, isolated, minutes, wrong parts.")
+        var stats = new Command("stats",
+            "Say how well each symptom can be walked to its fault: detected, isolated, minutes, wrong parts.")
             { folder, series, who, walks, seed, work, exact, trade, each, json };
         stats.SetAction(Run);
         return stats;
@@ -43,11 +47,16 @@ internal sealed class ContentStats(Streams streams)
         Role? role = call.GetValue(who) is { } named
             ? library.Roles.FirstOrDefault(page => page.Role.Id == named)?.Role
             : library.Roles.MaxBy(page => page.Role.Rank)!.Role;
-        if (role is null) return streams.Refuse($"there is no role {call.GetValue(who)}: write one of {string.Join(", ", library.Roles.Select(page => page.Role.Id))}");
+        if (role is null)
+            return streams.Refuse(
+                $"there is no role {call.GetValue(who)}: write one of {string.Join(", ", library.Roles.Select(page => page.Role.Id))}");
         ImmutableArray<SeriesPage> chosen = [.. library.Series.Values
             .Where(page => call.GetValue(series) is not { } only || page.Id == only)];
-        if (chosen.IsEmpty) return streams.Refuse($"there is no series {call.GetValue(series)}: write one of {string.Join(", ", library.Series.Keys)}");
-        if (call.GetValue(walks) < 1 || call.GetValue(work) < 1) return streams.Refuse("--walks and --work are 1 or more");
+        if (chosen.IsEmpty)
+            return streams.Refuse(
+                $"there is no series {call.GetValue(series)}: write one of {string.Join(", ", library.Series.Keys)}");
+        if (call.GetValue(walks) < 1 || call.GetValue(work) < 1)
+            return streams.Refuse("--walks and --work are 1 or more");
         if (call.GetValue(each) && !call.GetValue(trade)) return streams.Refuse("--each is for --trade: write both");
         if (call.GetValue(exact) < 0) return streams.Refuse("--exact is 0 or more");
         var table = call.GetValue(json) ? null : new StatsTable(library, streams.Out);
@@ -56,7 +65,9 @@ internal sealed class ContentStats(Streams streams)
         TradeFigures? traded = call.GetValue(trade) ? Traded(library, role, call).Of(all) : null;
         streams.Error.WriteLine();
         if (table is not null && traded is not null) TradeTable.Write(traded, call.GetValue(each), streams.Out);
-        if (table is null) streams.Out.WriteLine(StatsJson.Of(all, traded, role, library, call.GetValue(work)).ToJsonString(JsonLines.Plain));
+        if (table is null)
+            streams.Out.WriteLine(StatsJson.Of(all, traded, role, library, call.GetValue(work))
+                .ToJsonString(JsonLines.Plain));
         return ExitCode.Done;
     }
 
@@ -84,7 +95,8 @@ internal sealed class ContentStats(Streams streams)
         };
         ImmutableHashSet<FaultId> applicable =
             [.. library.Faults.Values.Where(fault => !Elsewhere(fault.Series)).Select(fault => fault.Id)];
-        var stats = new SeriesStats(page.Id, assessment.Assess(call.GetValue(walks), (ulong)call.GetValue(seed), applicable));
+        var stats =
+            new SeriesStats(page.Id, assessment.Assess(call.GetValue(walks), (ulong)call.GetValue(seed), applicable));
         table?.Write(stats);
         return stats;
     }

@@ -12,7 +12,8 @@ namespace DxAssistant.Server.Commands.Authoring;
 /// <summary>The figures of the pages for programs.</summary>
 internal static class StatsJson
 {
-    public static JsonObject Of(ImmutableArray<SeriesStats> all, TradeFigures? trade, Role role, Library library, int work) => new()
+    public static JsonObject Of(ImmutableArray<SeriesStats> all, TradeFigures? trade, Role role, Library library,
+        int work) => new()
     {
         ["work"] = work,
         ["conversationWork"] = LivePlanner.UsualWork,
@@ -20,7 +21,8 @@ internal static class StatsJson
         ["role"] = role.Id,
         ["series"] = new JsonArray([.. all.Select(Of)]),
         ["trade"] = Of(trade?.All ?? []),
-        ["tradeOfEach"] = new JsonObject((trade?.Each ?? []).Select(each => KeyValuePair.Create(each.Symptom.Value, (JsonNode?)Of(each.Points)))),
+        ["tradeOfEach"] = new JsonObject(
+            (trade?.Each ?? []).Select(each => KeyValuePair.Create(each.Symptom.Value, (JsonNode?)Of(each.Points)))),
     };
 
     private static JsonArray Of(ImmutableArray<PricePoint> prices) => new([.. prices.Select(price => new JsonObject
@@ -66,7 +68,8 @@ internal static class StatsJson
         ["detected"] = overall.Detected,
         ["isolatableTo"] = new JsonArray([.. overall.IsolatableTo.Select(share => JsonValue.Create(share))]),
         ["meanGroup"] = overall.MeanGroup,
-        ["surelyIsolatableTo"] = new JsonArray([.. overall.SurelyIsolatableTo.Select(share => JsonValue.Create(share))]),
+        ["surelyIsolatableTo"] =
+            new JsonArray([.. overall.SurelyIsolatableTo.Select(share => JsonValue.Create(share))]),
         ["meanLookAlikes"] = overall.MeanLookAlikes,
         ["walks"] = Of(overall.Walks),
         ["laid"] = Of(overall.Laid),
@@ -90,7 +93,9 @@ internal static class StatsJson
     private static JsonArray Limits(Library library) => new([.. Enum.GetValues<LaidRule>().Select(rule => new JsonObject
     {
         ["rule"] = RuleShapes.NameOf(rule),
-        ["minutes"] = double.IsFinite(library.Settings.LimitOf(rule).Minutes) ? library.Settings.LimitOf(rule).Minutes : null,
+        ["minutes"] = double.IsFinite(library.Settings.LimitOf(rule).Minutes)
+            ? library.Settings.LimitOf(rule).Minutes
+            : null,
         ["share"] = library.Settings.LimitOf(rule).Share,
     })]);
 
@@ -101,7 +106,8 @@ internal static class StatsJson
         ["cost"] = Of(laid.Cost),
         ["rules"] = new JsonArray([.. laid.Rules.Select(rule => new JsonObject
         {
-            ["rule"] = rule.Rule, ["times"] = Of(rule.Times), ["mostMinutes"] = Of(rule.Minutes), ["heldBack"] = Of(rule.HeldBack),
+            ["rule"] = rule.Rule, ["times"] = Of(rule.Times), ["mostMinutes"] = Of(rule.Minutes),
+            ["heldBack"] = Of(rule.HeldBack),
         })]),
     };
 

@@ -11,7 +11,8 @@ internal sealed class StatsTable(Library library, TextWriter output)
 {
     private const string Head =
         "| symptom | faults | surely isolated to 1 / 2 / 3 repairs | faults easily mistaken | mended by repair 1 / 2 / 3, % | checks | minutes | repairs in vain"
-        + " | of these with a part | handed over, % | priced minutes, least possible | detected | could be isolated to 1 / 2 / 3 repairs | faults alike to every check | how |\n"
+        + " | of these with a part | handed over, % | priced minutes, least possible | detected | could be isolated to "
+        + "1 / 2 / 3 repairs | faults alike to every check | how |\n"
         + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
 
     /// <summary>Writes what holds for all.</summary>
@@ -28,14 +29,18 @@ internal sealed class StatsTable(Library library, TextWriter output)
         output.Write($"\n## {series.Series}\n\n{Head}");
         foreach (SymptomFigures symptom in series.Report.Symptoms)
             Row([
-                symptom.Symptom.Value, $"{symptom.Faults}", ToEach(symptom.SurelyIsolatableTo), Text(symptom.MeanLookAlikes, "0.00"),
+                symptom.Symptom.Value, $"{symptom.Faults}", ToEach(symptom.SurelyIsolatableTo),
+                Text(symptom.MeanLookAlikes, "0.00"),
                 .. Walked(symptom.Walks), Gap(symptom.PricedMinutes, symptom.LeastMinutes),
-                Percent(symptom.Detected), ToEach(symptom.IsolatableTo), Text(symptom.MeanGroup, "0.00"), How(symptom.Walks)]);
+                Percent(symptom.Detected), ToEach(symptom.IsolatableTo), Text(symptom.MeanGroup, "0.00"),
+                How(symptom.Walks)]);
         OverallFigures overall = series.Report.Overall;
         Row([
-            "all, as often as met", "", ToEach(repairs => overall.SurelyIsolatableTo[repairs - 1]), Text(overall.MeanLookAlikes, "0.00"),
+            "all, as often as met", "", ToEach(repairs => overall.SurelyIsolatableTo[repairs - 1]),
+            Text(overall.MeanLookAlikes, "0.00"),
             .. Walked(overall.Walks), Gap(overall.PricedMinutes, overall.LeastMinutes),
-            Percent(overall.Detected), ToEach(repairs => overall.IsolatableTo[repairs - 1]), Text(overall.MeanGroup, "0.00"), How(overall.Walks)]);
+            Percent(overall.Detected), ToEach(repairs => overall.IsolatableTo[repairs - 1]),
+            Text(overall.MeanGroup, "0.00"), How(overall.Walks)]);
         Mistaken(series.Report);
         Alike(series.Report);
         RulesTable.Write(series.Report, library, output);
@@ -47,27 +52,36 @@ internal sealed class StatsTable(Library library, TextWriter output)
         ? ["–", "–", "–", "–", "–", "–"]
         :
         [
-            string.Join(" / ", walks.IsolatedTo.Select(share => Percent(share, walks.IsExact))), Figure(walks.Checks, "0.0", walks.IsExact),
+            string.Join(" / ", walks.IsolatedTo.Select(share => Percent(share, walks.IsExact))),
+            Figure(walks.Checks, "0.0", walks.IsExact),
             Figure(walks.Minutes, "0.0", walks.IsExact), Figure(walks.RepairsInVain, "0.00", walks.IsExact),
             Figure(walks.PartsInVain, "0.00", walks.IsExact), Percent(walks.HandedOver, walks.IsExact),
         ];
 
-    private static string How(WalkFigures? walks) => walks is null ? "nothing to walk" : walks.IsExact ? "exact" : $"{walks.Count} walks";
+    private static string How(WalkFigures? walks) =>
+        walks is null ? "nothing to walk" : walks.IsExact ? "exact" : $"{walks.Count} walks";
 
-    private static string ToEach(Func<int, double> share) => string.Join(" / ", Enumerable.Range(1, WalkFigures.MostRepairs).Select(to => Percent(share(to))));
+    private static string ToEach(Func<int, double> share) =>
+        string.Join(" / ", Enumerable.Range(1, WalkFigures.MostRepairs).Select(to => Percent(share(to))));
 
     private static string Gap(double? priced, double? least) =>
-        priced is null || least is null ? "–" : $"at most {Text(priced.Value, "0.0")}, at least {Text(least.Value, "0.0")}";
+        priced is null || least is null
+            ? "–"
+            : $"at most {Text(priced.Value, "0.0")}, at least {Text(least.Value, "0.0")}";
 
     private void Mistaken(TestabilityReport report)
     {
         ImmutableArray<SymptomFigures> some = [.. report.Symptoms.Where(symptom => !symptom.Mistaken.IsEmpty)];
-        output.Write("\nFaults most easily mistaken for one another, and how often the best decision between the two errs when all checks were done; not those that one repair mends:");
+        output.Write(
+            "\nFaults most easily mistaken for one another, and how often the best decision between the two errs when "
+                + "all checks were done; not those that one repair mends:");
         output.Write(some.IsEmpty ? " none.\n" : "\n\n");
-        foreach (SymptomFigures symptom in some) output.Write($"- {symptom.Symptom}: {string.Join("; ", symptom.Mistaken.Select(Pair))}\n");
+        foreach (SymptomFigures symptom in some)
+            output.Write($"- {symptom.Symptom}: {string.Join("; ", symptom.Mistaken.Select(Pair))}\n");
     }
 
-    private string Pair(MistakenPair pair) => $"{library.Faults[pair.One].Title.Text} / {library.Faults[pair.Other].Title.Text} {Text(pair.Error * 100, "0")} %";
+    private string Pair(MistakenPair pair) =>
+        $"{library.Faults[pair.One].Title.Text} / {library.Faults[pair.Other].Title.Text} {Text(pair.Error * 100, "0")} %";
 
     private void Alike(TestabilityReport report)
     {

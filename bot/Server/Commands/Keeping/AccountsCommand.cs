@@ -8,7 +8,9 @@ using DxAssistant.Server.Commands.Settings;
 
 namespace DxAssistant.Server.Commands.Keeping;
 
-/// <summary>Accounts from the terminal of the machine: how the first administrator comes to be, and the last resort.</summary>
+/// <summary>
+/// Accounts from the terminal of the machine: how the first administrator comes to be, and the last resort.
+/// </summary>
 internal sealed class AccountsCommand(Streams streams)
 {
     private const string By = "this machine";
@@ -30,7 +32,10 @@ internal sealed class AccountsCommand(Streams streams)
         HelpName = "SCOPE", Required = true, AllowMultipleArgumentsPerToken = true,
     };
 
-    private readonly Option<bool> company = new("--company") { Description = "The person signs in at the company only: no password is kept here." };
+    private readonly Option<bool> company = new("--company")
+    {
+        Description = "The person signs in at the company only: no password is kept here.",
+    };
 
     private readonly Option<string> label = new("--for")
     {
@@ -39,10 +44,13 @@ internal sealed class AccountsCommand(Streams streams)
 
     public Command Make()
     {
-        var all = new Command("accounts", "Who may sign in. While there is no account, the program is for this machine only.");
+        var all = new Command("accounts",
+            "Who may sign in. While there is no account, the program is for this machine only.");
         all.Add(Verb("list", "Lists the accounts.", List));
         all.Add(Verb("add", "Adds an account; its password is read from standard input.",
-            (desk, call) => Say(desk.Add(By, call.GetValue(name), call.GetValue(role)!, call.GetValue(company) ? null : ReadPassword())), name, role, company));
+            (desk, call) =>
+                Say(desk.Add(By, call.GetValue(name), call.GetValue(role)!,
+                    call.GetValue(company) ? null : ReadPassword())), name, role, company));
         all.Add(Verb("password", "Changes a password, read from standard input; the account's sessions end.",
             (desk, call) => Say(desk.SetPassword(By, call.GetValue(name)!, ReadPassword())), name));
         all.Add(Verb("roles", "Changes what an account may do.",
@@ -51,7 +59,8 @@ internal sealed class AccountsCommand(Streams streams)
             (desk, call) => Say(desk.SetOpen(By, call.GetValue(name)!, open: false)), name));
         all.Add(Verb("open", "Opens a closed account.",
             (desk, call) => Say(desk.SetOpen(By, call.GetValue(name)!, open: true)), name));
-        all.Add(Verb("token", "Makes a token for another program and prints its secret, this once.", MakeToken, label, may));
+        all.Add(Verb("token", "Makes a token for another program and prints its secret, this once.", MakeToken, label,
+            may));
         all.Add(Verb("revoke", "Ends a token.", (desk, call) => Say(desk.Revoke(By, call.GetValue(id)!)), id));
         return all;
     }
@@ -67,7 +76,8 @@ internal sealed class AccountsCommand(Streams streams)
 
     private int Open(ParseResult call, bool makes, Func<AccountDesk, ParseResult, int> run)
     {
-        if (!makes && call.GetValue(file) is { } wanted && !File.Exists(wanted)) return streams.Refuse($"there is no file {wanted}: name the file of the accounts");
+        if (!makes && call.GetValue(file) is { } wanted && !File.Exists(wanted))
+            return streams.Refuse($"there is no file {wanted}: name the file of the accounts");
         try
         {
             var book = call.GetValue(file) is { } named
@@ -95,7 +105,8 @@ internal sealed class AccountsCommand(Streams streams)
 
     private int MakeToken(AccountDesk desk, ParseResult call)
     {
-        if (desk.MakeToken(By, AccountDesk.NewTokenId(), call.GetValue(label), call.GetValue(may)!, out string? problem) is not { } token)
+        if (desk.MakeToken(By, AccountDesk.NewTokenId(), call.GetValue(label), call.GetValue(may)!,
+            out string? problem) is not { } token)
             return Say(problem);
         streams.Out.WriteLine($"Token {token.Id}. Its secret, shown this once: {token.Secret}");
         return ExitCode.Done;

@@ -26,7 +26,9 @@ internal sealed class CasesCommand(Streams streams)
         Sub("export", "Write one case to a JSON file.", [Named("case"), Named("file")], ExportAsync),
         Sub("import", "Take in a case from a JSON file.", [Named("file")], ImportAsync),
         Sub("blank", "Remove people's own words and all photos from a case for good.", [Named("case")], BlankAsync),
-        Sub("person", "Write all that is kept about a person to a JSON file: cases, calls, claims, account; found by name, telephone or serial number.",
+        Sub("person",
+            "Write all that is kept about a person to a JSON file: cases, calls, claims, account; found by name, "
+                + "telephone or serial number.",
             [Named("about"), Named("file")], PersonAsync),
     };
 
@@ -68,7 +70,8 @@ internal sealed class CasesCommand(Streams streams)
     private async Task<int> RestoreAsync(CasePlace place, string?[] values)
     {
         if (FileOf(place, "pg_restore") is not { } file) return ExitCode.WrongCall;
-        if (CaseDocument.IsIn(values[0]!)) return streams.Refuse($"{values[0]} is one exported case: cases import takes it in");
+        if (CaseDocument.IsIn(values[0]!))
+            return streams.Refuse($"{values[0]} is one exported case: cases import takes it in");
         CaseCopy.Make(values[0]!, file);
         return await VerifyAsync(place, new string?[1]);
     }
@@ -82,8 +85,10 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> VerifyAsync(CasePlace place, string?[] values)
     {
-        if (values[0] is { } database && CaseFile.IsOne(database)) return streams.Refuse($"{database} is a file of cases: look at it with cases verify --data {database}");
-        if (values[0] is { } file && File.Exists(file)) return VerifyFile(CaseDocument.Read(await File.ReadAllTextAsync(file)));
+        if (values[0] is { } database && CaseFile.IsOne(database))
+            return streams.Refuse($"{database} is a file of cases: look at it with cases verify --data {database}");
+        if (values[0] is { } file && File.Exists(file))
+            return VerifyFile(CaseDocument.Read(await File.ReadAllTextAsync(file)));
         if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
         var names = values[0] is { } name ? [name] : await cases.NamesAsync();
@@ -127,7 +132,8 @@ internal sealed class CasesCommand(Streams streams)
     {
         if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
-        if (await CaseExchange.TakeOutAsync(cases, values[0]!) is not { } document) return streams.Refuse($"there is no case {values[0]}");
+        if (await CaseExchange.TakeOutAsync(cases, values[0]!) is not { } document)
+            return streams.Refuse($"there is no case {values[0]}");
         if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
         await File.WriteAllTextAsync(values[1]!, document.Write());
         return await Said($"case {values[0]} is in {values[1]}");
@@ -135,7 +141,8 @@ internal sealed class CasesCommand(Streams streams)
 
     private async Task<int> ImportAsync(CasePlace place, string?[] values)
     {
-        if (CaseFile.IsOne(values[0]!)) return streams.Refuse($"{values[0]} is a file of cases: cases restore puts it in place");
+        if (CaseFile.IsOne(values[0]!))
+            return streams.Refuse($"{values[0]} is a file of cases: cases restore puts it in place");
         var document = CaseDocument.Read(await File.ReadAllTextAsync(values[0]!));
         document.OpenWhole(); // before a file for cases is made
         await using var cases = await place.OpenAsync(TimeProvider.System);
@@ -150,14 +157,16 @@ internal sealed class CasesCommand(Streams streams)
         await using var cases = await place.OpenAsync(TimeProvider.System);
         await using var books = place.OpenBooks();
         var desk = new PersonalDesk(cases, books, place.OpenAccounts(TimeProvider.System), TimeProvider.System);
-        if (await desk.BlankAsync(values[0]!) is not { } entries) return streams.Refuse($"there is no case {values[0]}");
+        if (await desk.BlankAsync(values[0]!) is not { } entries)
+            return streams.Refuse($"there is no case {values[0]}");
         return await Said(FormattableString.Invariant(
             $"words were removed from {entries} entries of case {values[0]}; copies and exports still hold them"));
     }
 
     private async Task<int> PersonAsync(CasePlace place, string?[] values)
     {
-        if (values[0]!.Trim().Length < 3) return streams.Refuse("say at least three characters of a name, a telephone number or a serial number");
+        if (values[0]!.Trim().Length < 3)
+            return streams.Refuse("say at least three characters of a name, a telephone number or a serial number");
         if (File.Exists(values[1])) return streams.Refuse($"{values[1]} is there already: name a new file");
         if (place.Missing is { } missing) return streams.Refuse(missing);
         await using var cases = await place.OpenAsync(TimeProvider.System);
@@ -167,7 +176,9 @@ internal sealed class CasesCommand(Streams streams)
         if (all["account"] is null && PartsGivenOut.All(part => ((JsonArray)all[part]!).Count == 0))
             return streams.Refuse($"nothing is kept about {values[0]}: no file was written");
         await File.WriteAllTextAsync(values[1]!, all.ToJsonString(Indented) + "\n");
-        return await Said(FormattableString.Invariant($"what is kept of {((JsonArray)all["cases"]!).Count} cases is in {values[1]}: it holds people's words, give it to nobody else"));
+        return await Said(
+            FormattableString.Invariant(
+                $"what is kept of {((JsonArray)all["cases"]!).Count} cases is in {values[1]}: it holds people's words, give it to nobody else"));
     }
 
     private Task<int> Said(string line)

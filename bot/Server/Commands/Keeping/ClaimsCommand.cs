@@ -15,17 +15,28 @@ internal sealed class ClaimsCommand(Streams streams)
     private readonly Option<string?> content = CommonOptions.Content();
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
     private readonly Option<string?> database = StoreOption.Make();
-    private readonly Argument<string> shown = new("sheet") { Description = "A claim in JSON, a text with the line of a sheet, or that line itself." };
+    private readonly Argument<string> shown = new("sheet")
+    {
+        Description = "A claim in JSON, a text with the line of a sheet, or that line itself.",
+    };
     private readonly Argument<string> caseId = new("case") { Description = "The case whose claim is printed." };
-    private readonly Option<string> pdf = new("--pdf") { Description = "The file to write.", HelpName = "FILE", Required = true };
+    private readonly Option<string> pdf = new("--pdf")
+    {
+        Description = "The file to write.", HelpName = "FILE", Required = true,
+    };
 
     public Command Make()
     {
-        var verify = new Command("verify", "Say whether a sheet belongs to logs that nobody altered.") { shown, content, data, database };
-        verify.SetAction((call, cancel) => InAsync(call, (live, store, books) => VerifyAsync(call.GetValue(shown)!, live, store, books.Claims, cancel)));
-        var sheet = new Command("sheet", "Print the sheet of a case's claim with the chromium of this machine.") { caseId, pdf, content, data, database };
+        var verify = new Command("verify", "Say whether a sheet belongs to logs that nobody altered.") { shown, content,
+            data, database };
+        verify.SetAction((call, cancel) => InAsync(call,
+            (live, store, books) => VerifyAsync(call.GetValue(shown)!, live, store, books.Claims, cancel)));
+        var sheet = new Command("sheet",
+            "Print the sheet of a case's claim with the chromium of this machine.") { caseId, pdf, content, data,
+                database };
         sheet.SetAction((call, cancel) => InAsync(call, (live, store, books) =>
-            new SheetPrinter(streams).PrintAsync(call.GetValue(caseId)!, call.GetValue(pdf)!, live, store, books, cancel)));
+            new SheetPrinter(streams).PrintAsync(call.GetValue(caseId)!, call.GetValue(pdf)!, live, store, books,
+                cancel)));
         return new Command("claims", "Work on claims.") { verify, sheet };
     }
 
@@ -51,11 +62,14 @@ internal sealed class ClaimsCommand(Streams streams)
         }
     }
 
-    private async Task<int> VerifyAsync(string given, LiveContent live, ICaseStore store, IClaimStore claims, CancellationToken cancel)
+    private async Task<int> VerifyAsync(string given, LiveContent live, ICaseStore store, IClaimStore claims,
+        CancellationToken cancel)
     {
         string text = File.Exists(given) ? await File.ReadAllTextAsync(given, cancel) : given;
         if (VerifyLine.Find(text) is not { } line)
-            return streams.Refuse("no line of a sheet was found: give the whole line at its foot, from “claim” to the last digit, or a file that holds it");
+            return streams.Refuse(
+                "no line of a sheet was found: give the whole line at its foot, from “claim” to the last digit, or a "
+                    + "file that holds it");
         var desk = new ClaimDesk(store, claims, TimeProvider.System, () => live.Current.Library!);
         var wrong = ClaimIn(text) is { } claim
             ? await desk.VerifyAsync(line, claim, cancel) : await desk.VerifyAsync(line, cancel: cancel);
@@ -69,8 +83,11 @@ internal sealed class ClaimsCommand(Streams streams)
     {
         streams.Out.WriteLine("genuine: the sheet belongs to logs that nobody altered. It must say:");
         if ((await desk.ShowAsync(line.Claim, cancel))?.Sheet is not { } sheet) return;
-        streams.Out.WriteLine($"  {sheet.SeriesTitle}, serial {sheet.Unit.Serial ?? "not written down"}: {sheet.Part}, {sheet.FaultTitle}");
-        foreach (var seen in sheet.Evidence) streams.Out.WriteLine($"  {seen.Title}: {seen.Answer}{(seen.Verdict is { } verdict ? $" ({verdict})" : "")}");
+        streams.Out.WriteLine(
+            $"  {sheet.SeriesTitle}, serial {sheet.Unit.Serial ?? "not written down"}: {sheet.Part}, {sheet.FaultTitle}");
+        foreach (var seen in sheet.Evidence)
+            streams.Out.WriteLine(
+                $"  {seen.Title}: {seen.Answer}{(seen.Verdict is { } verdict ? $" ({verdict})" : "")}");
     }
 
     private static ClaimExport? ClaimIn(string text)

@@ -12,13 +12,18 @@ namespace DxAssistant.Server.Commands.Keeping;
 /// <summary><c>figures</c>: what the cases of a desk add up to, as tables and plots.</summary>
 internal sealed class FiguresCommand(Streams streams)
 {
-    private readonly Argument<string> into = new("folder") { Description = "Where to write the tables (CSV) and plots (SVG)." };
+    private readonly Argument<string> into = new("folder")
+    {
+        Description = "Where to write the tables (CSV) and plots (SVG).",
+    };
     private readonly Option<string?> data = CommonOptions.Data("cases.db in your own program folder");
     private readonly Option<string?> database = StoreOption.Make();
 
     public Command Make()
     {
-        var command = new Command("figures", "Write what the cases add up to: by unit and fault over time, ends, first visits, time to proof, skipped checks, parts claimed without proof.") { into, data, database };
+        var command = new Command("figures",
+            "Write what the cases add up to: by unit and fault over time, ends, first visits, time to proof, skipped "
+                + "checks, parts claimed without proof.") { into, data, database };
         command.SetAction(RunAsync);
         return command;
     }
@@ -56,7 +61,8 @@ internal sealed class FiguresCommand(Streams streams)
         await using var books = place.OpenBooks();
         var claims = ImmutableArray.CreateBuilder<ClaimFacts>();
         foreach (var head in await books.Claims.ListAsync(limit: int.MaxValue, cancel: cancel))
-            if (ClaimFacts.Of(Claim.Of(head.Id, await books.Claims.ReadAsync(head.Id, cancel))) is { } facts) claims.Add(facts);
+            if (ClaimFacts.Of(Claim.Of(head.Id, await books.Claims.ReadAsync(head.Id, cancel))) is { } facts)
+                claims.Add(facts);
         return claims.ToImmutable();
     }
 
@@ -67,6 +73,7 @@ internal sealed class FiguresCommand(Streams streams)
         foreach (var row in table.Rows) ClaimCsv.Line(text, row);
         File.WriteAllText(Path.Combine(folder, table.Name + ".csv"), text.ToString());
         if (FigureTables.ToDraw(table) is { } drawn)
-            File.WriteAllText(Path.Combine(folder, table.Name + ".svg"), MonthPlot.Draw(drawn, $"Cases by {drawn.Heads[1]} and month"));
+            File.WriteAllText(Path.Combine(folder, table.Name + ".svg"),
+                MonthPlot.Draw(drawn, $"Cases by {drawn.Heads[1]} and month"));
     }
 }

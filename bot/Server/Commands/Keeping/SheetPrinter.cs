@@ -17,10 +17,13 @@ internal sealed class SheetPrinter(Streams streams)
         var heads = await books.Claims.ListAsync(ofCase: caseId, limit: 1, cancel: cancel);
         if (heads.IsEmpty) return streams.Refuse($"case {caseId} has no claim: begin one on its page first");
         if (Find() is not { } chromium)
-            return streams.Refuse($"no chromium was found on this machine: open the page /claim/{heads[0].Id} in any browser and print it from there");
-        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), store, () => live.Current, books: books);
+            return streams.Refuse(
+                $"no chromium was found on this machine: open the page /claim/{heads[0].Id} in any browser and print it from there");
+        await using var app =
+            ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), store, () => live.Current, books: books);
         await app.StartAsync(cancel);
-        bool printed = await RunAsync(chromium, $"{app.Urls.First()}/claim/{heads[0].Id}", Path.GetFullPath(file), cancel);
+        bool printed =
+            await RunAsync(chromium, $"{app.Urls.First()}/claim/{heads[0].Id}", Path.GetFullPath(file), cancel);
         if (printed) streams.Out.WriteLine($"Wrote {file}");
         else streams.Error.WriteLine($"chromium wrote no {file}: open the page in a browser and print it from there");
         return printed ? ExitCode.Done : ExitCode.Problems;
@@ -35,7 +38,8 @@ internal sealed class SheetPrinter(Streams streams)
     {
         File.Delete(file);
         using var run = Process.Start(new ProcessStartInfo(chromium,
-            ["--headless", "--no-sandbox", "--disable-gpu", "--no-pdf-header-footer", "--virtual-time-budget=10000", $"--print-to-pdf={file}", address])
+            ["--headless", "--no-sandbox", "--disable-gpu", "--no-pdf-header-footer", "--virtual-time-budget=10000",
+                $"--print-to-pdf={file}", address])
             { RedirectStandardError = true, RedirectStandardOutput = true })!;
         await Task.WhenAll(run.StandardError.ReadToEndAsync(cancel), run.StandardOutput.ReadToEndAsync(cancel));
         await run.WaitForExitAsync(cancel);

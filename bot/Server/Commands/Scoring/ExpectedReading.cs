@@ -27,7 +27,8 @@ internal static class ExpectedReading
 
     public static bool Is(JsonElement expected, JsonNode reading) =>
         OfOneKind(Request.Text(expected, "quantity"), (string)reading["quantity"]!)
-        && (Request.OptionalText(expected, "label") is not { } label || Plain(label) == Plain((string?)reading["label"]))
+        && (Request.OptionalText(expected, "label") is not { } label
+            || Plain(label) == Plain((string?)reading["label"]))
         && (expected.TryGetProperty("value", out var value) ? IsNumber(value.GetDouble(), reading)
             : Request.Text(expected, "state") == (string)reading["state"]!);
 

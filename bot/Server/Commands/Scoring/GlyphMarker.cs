@@ -6,7 +6,8 @@ namespace DxAssistant.Server.Commands.Scoring;
 
 /// <summary>Marks an answer of <c>glyph</c>.</summary>
 /// <remarks>A line holds <c>text</c> and what it should come to: <c>canonical</c> ("" for lamps alone), and where they
-/// count <c>flashing</c>, <c>blinks</c>, <c>lamps</c> (lamp to count). A code that is offered as a look-alike is asked back.</remarks>
+/// count <c>flashing</c>, <c>blinks</c>, <c>lamps</c> (lamp to count). A code that is offered as a look-alike is asked
+/// back.</remarks>
 internal static class GlyphMarker
 {
     public static Marked Mark(JsonElement line)

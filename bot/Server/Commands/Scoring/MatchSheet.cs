@@ -31,11 +31,14 @@ internal sealed record MatchSheet(ImmutableArray<(int Number, MatchLine Line)> L
     {
         if (figures.Faults > 0)
         {
-            Add(text, $"{figures.Faults} phrases of faults: first {Percent(figures.First)}, among three {Percent(figures.AmongThree)}, ruled out yet first {figures.RuledOutFirst}, wrongly refused {Percent(figures.WronglyRefused)}");
-            Add(text, $"plain search on the same pages: first {Percent(figures.PlainFirst)}, among three {Percent(figures.PlainAmongThree)}; of its errors gone {Percent(figures.ErrorsGone)}");
+            Add(text,
+                $"{figures.Faults} phrases of faults: first {Percent(figures.First)}, among three {Percent(figures.AmongThree)}, ruled out yet first {figures.RuledOutFirst}, wrongly refused {Percent(figures.WronglyRefused)}");
+            Add(text,
+                $"plain search on the same pages: first {Percent(figures.PlainFirst)}, among three {Percent(figures.PlainAmongThree)}; of its errors gone {Percent(figures.ErrorsGone)}");
         }
 
-        if (figures.Idle > 0) Add(text, $"{figures.Idle} phrases of no fault: given a fault {Percent(figures.FalseFaults)}");
+        if (figures.Idle > 0)
+            Add(text, $"{figures.Idle} phrases of no fault: given a fault {Percent(figures.FalseFaults)}");
         if (figures.Dangers > 0) Add(text, $"{figures.Dangers} unsafe requests: refused {Percent(figures.Refused)}");
     }
 
@@ -45,7 +48,8 @@ internal sealed record MatchSheet(ImmutableArray<(int Number, MatchLine Line)> L
         if (count == 0) return;
         Add(text, $"given as certain {count}, right {Percent((double)right / count)}");
         foreach (var band in Reliability.Table(All).Where(band => band.Count > 0))
-            Add(text, $"  sure {band.From:0.00} to {band.To:0.00}: {band.Count}, right {Percent((double)band.Right / band.Count)}");
+            Add(text,
+                $"  sure {band.From:0.00} to {band.To:0.00}: {band.Count}, right {Percent((double)band.Right / band.Count)}");
     }
 
     private void AddConfusions(StringBuilder text)

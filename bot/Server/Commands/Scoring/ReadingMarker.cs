@@ -9,7 +9,8 @@ namespace DxAssistant.Server.Commands.Scoring;
 /// <remarks>
 /// A line holds <c>text</c>, <c>asked</c>?, <c>expect</c> and, where more than one answer would do, <c>accept</c>, a
 /// list of further ones. An expectation is <c>"ask-back"</c>, <c>"open-circuit"</c>, <c>"short"</c>, or a list of
-/// readings <c>{"quantity","value"}</c> in SI, or <c>{"quantity","state"}</c>, each with a <c>label</c> where it counts.
+/// readings <c>{"quantity","value"}</c> in SI, or <c>{"quantity","state"}</c>, each with a <c>label</c> where it
+/// counts.
 /// </remarks>
 internal static class ReadingMarker
 {

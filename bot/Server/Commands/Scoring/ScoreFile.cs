@@ -10,7 +10,9 @@ internal static class ScoreFile
 {
     public static Option<string[]> Option() => new("--score")
     {
-        Description = "Answer the lines of this file instead, and say how many were right; exits 1 when any was wrong. Of several files each has a sheet of its own.",
+        Description =
+            "Answer the lines of this file instead, and say how many were right; exits 1 when any was wrong. Of "
+                + "several files each has a sheet of its own.",
         HelpName = "FILE",
         AllowMultipleArgumentsPerToken = true,
     };
@@ -21,12 +23,15 @@ internal static class ScoreFile
     };
 
     /// <summary>Marks every line and prints the sheet, with the file's name above it where there are several.</summary>
-    /// <returns>0; 1 when an answer was confidently wrong; 2 when a file cannot be used, and none after it is.</returns>
+    /// <returns>
+    /// 0; 1 when an answer was confidently wrong; 2 when a file cannot be used, and none after it is.
+    /// </returns>
     public static int Run(string[] paths, Func<JsonElement, Marked> mark, Streams streams, bool figuresOnly = false) =>
         Run(paths, lines => Score(lines, mark), streams, figuresOnly);
 
     /// <inheritdoc cref="Run(string[], Func{JsonElement, Marked}, Streams, bool)"/>
-    public static int Run(string[] paths, Func<IEnumerable<string>, IScoreSheet> score, Streams streams, bool figuresOnly)
+    public static int Run(string[] paths, Func<IEnumerable<string>, IScoreSheet> score, Streams streams,
+        bool figuresOnly)
     {
         int worst = ExitCode.Done;
         foreach (string path in paths)

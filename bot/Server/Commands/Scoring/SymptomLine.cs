@@ -20,7 +20,8 @@ internal sealed record SymptomLine(string Said, string Expected, MatchResult Ans
     }
 
     /// <summary>Whether a line tells of a symptom, not of a fault.</summary>
-    public static bool Is(JsonElement line) => line.ValueKind == JsonValueKind.Object && line.TryGetProperty(Key, out _);
+    public static bool Is(JsonElement line) =>
+        line.ValueKind == JsonValueKind.Object && line.TryGetProperty(Key, out _);
 
     public bool IsFirst => Answer.Symptoms is [var first, ..] && first.Id == Expected;
 

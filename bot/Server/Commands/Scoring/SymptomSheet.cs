@@ -13,7 +13,8 @@ internal sealed record SymptomSheet(ImmutableArray<(int Number, SymptomLine Line
     {
         var text = new StringBuilder();
         ImmutableArray<SymptomLine> certain = [.. Lines.Select(line => line.Line).Where(line => line.IsCertain)];
-        Add(text, $"{Lines.Length} complaints: first {Share(line => line.IsFirst)}, among three {Share(line => line.IsAmongThree)}");
+        Add(text,
+            $"{Lines.Length} complaints: first {Share(line => line.IsFirst)}, among three {Share(line => line.IsAmongThree)}");
         Add(text, $"taken without asking back {certain.Length}, right {certain.Count(line => line.IsFirst)}");
         if (figuresOnly) return text.ToString();
         foreach (var (number, line) in Lines.Where(line => !line.Line.IsFirst))
@@ -22,10 +23,12 @@ internal sealed record SymptomSheet(ImmutableArray<(int Number, SymptomLine Line
     }
 
     private string Share(Func<SymptomLine, bool> holds) => Lines.IsEmpty ? "none"
-        : ((double)Lines.Count(line => holds(line.Line)) / Lines.Length).ToString("0.0 %", CultureInfo.InvariantCulture);
+        : ((double)Lines.Count(line => holds(line.Line)) / Lines.Length).ToString("0.0 %",
+            CultureInfo.InvariantCulture);
 
-    private static string Answered(SymptomLine line) => line.Answer.Symptoms.IsEmpty ? "nothing" : string.Join(", ", line.Answer.Symptoms.Take(3)
-        .Select(found => string.Create(CultureInfo.InvariantCulture, $"{found.Id} {found.Score:0.00}")));
+    private static string Answered(SymptomLine line) =>
+        line.Answer.Symptoms.IsEmpty ? "nothing" : string.Join(", ", line.Answer.Symptoms.Take(3)
+            .Select(found => string.Create(CultureInfo.InvariantCulture, $"{found.Id} {found.Score:0.00}")));
 
     private static void Add(StringBuilder text, FormattableString line) =>
         text.Append(line.ToString(CultureInfo.InvariantCulture)).Append('\n');

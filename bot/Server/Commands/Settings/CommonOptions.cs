@@ -19,7 +19,9 @@ internal static class CommonOptions
 
     public static Option<string?> Accounts() => new("--accounts")
     {
-        Description = "The file in which accounts are kept. Default: accounts.db beside the file of cases, or the --store database.",
+        Description =
+            "The file in which accounts are kept. Default: accounts.db beside the file of cases, or the --store "
+                + "database.",
         HelpName = "FILE",
     };
 }

@@ -10,7 +10,9 @@ internal sealed class KeepOption
 
     private readonly Option<int?> keep = new("--keep-personal")
     {
-        Description = "Days after which people's own words, names, numbers and photos are removed from cases and calls; readings and results stay. Default: never.",
+        Description =
+            "Days after which people's own words, names, numbers and photos are removed from cases and calls; readings "
+                + "and results stay. Default: never.",
         HelpName = "DAYS",
     };
 
@@ -20,7 +22,9 @@ internal sealed class KeepOption
     public string? Read(ParseResult call, ref ServerSettings settings)
     {
         if (call.GetValue(keep) is not { } days) return null;
-        if (days is < 1 or > Most) return FormattableString.Invariant($"{days} is not a time to keep words: give days from 1 to {Most}, or leave --keep-personal out");
+        if (days is < 1 or > Most)
+            return FormattableString.Invariant(
+                $"{days} is not a time to keep words: give days from 1 to {Most}, or leave --keep-personal out");
         settings = settings with { KeepPersonal = days };
         return null;
     }

@@ -55,7 +55,8 @@ internal sealed class ListenOptions
 
     public void AddTo(Command root)
     {
-        foreach (Option option in new Option[] { port, listen, serviceUrl, host, certificate, proxy, pace }) root.Add(option);
+        foreach (Option option in new Option[] { port, listen, serviceUrl, host, certificate, proxy, pace })
+            root.Add(option);
     }
 
     /// <summary>Whether another port may be taken when this one is not free.</summary>
@@ -83,7 +84,8 @@ internal sealed class ListenOptions
             settings = settings with { ServiceUrls = settings.ServiceUrls.Add(url) };
         }
 
-        if (call.GetValue(certificate) is { } file && !File.Exists(file)) return $"{file} is not there: name the certificate's file";
+        if (call.GetValue(certificate) is { } file && !File.Exists(file))
+            return $"{file} is not there: name the certificate's file";
         settings = settings with
         {
             Address = address,

@@ -7,7 +7,9 @@ internal static class StoreOption
 {
     public static Option<string?> Make() => new("--store")
     {
-        Description = "Keep cases, claims, calls, codes and accounts in PostgreSQL; pages taken along and proposals stay beside the --data file. The password belongs in PGPASSWORD.",
+        Description =
+            "Keep cases, claims, calls, codes and accounts in PostgreSQL; pages taken along and proposals stay beside "
+                + "the --data file. The password belongs in PGPASSWORD.",
         HelpName = "\"Host=…;Username=…;Database=…\"",
     };
 }

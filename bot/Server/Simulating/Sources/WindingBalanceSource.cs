@@ -19,7 +19,8 @@ internal sealed class WindingBalanceSource : IReadingSource
             VerdictKind.High => Star(nominal * (1 + 1.8 * off), 1),
             VerdictKind.Unequal => Star(nominal, 1 - Math.Max(4 * limit, setup.Between(0.2, 0.4))),
             VerdictKind.OpenCircuit => [TrueReading.Open, TrueReading.Of(nominal), TrueReading.Open],
-            VerdictKind.ShortCircuit => [TrueReading.Of(0.001 * nominal), TrueReading.Of(nominal), TrueReading.Of(nominal)],
+            VerdictKind.ShortCircuit =>
+                [TrueReading.Of(0.001 * nominal), TrueReading.Of(nominal), TrueReading.Of(nominal)],
             _ => [],
         };
     }

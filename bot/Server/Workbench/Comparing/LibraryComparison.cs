@@ -22,7 +22,8 @@ internal sealed class LibraryComparison(Library before, Library after, int walks
 
     private ChangedSymptom? Compare(string series, SymptomId symptom)
     {
-        SymptomWalk? old = SymptomWalk.Of(before, series, symptom, work), fresh = SymptomWalk.Of(after, series, symptom, work);
+        SymptomWalk? old = SymptomWalk.Of(before, series, symptom, work), fresh =
+            SymptomWalk.Of(after, series, symptom, work);
         if (old?.Text == fresh?.Text) return null;
         Progress?.Invoke($"{series} {symptom}");
         return Figures(series, symptom, old, fresh) with { Walks = Walks(old, fresh) };
@@ -47,8 +48,11 @@ internal sealed class LibraryComparison(Library before, Library after, int walks
     private ChangedSymptom Alone(ChangedSymptom changed, SymptomWalk? walk, bool isOld)
     {
         if (walk is null || (isOld ? changed.Before : changed.After) is not { Walks: null } figures) return changed;
-        WalkFigures played = PairedWalks.Play((walk.Problem, walk.Policy), (walk.Problem, walk.Policy), walks, seed).Before;
-        return isOld ? changed with { Before = figures with { Walks = played } } : changed with { After = figures with { Walks = played } };
+        WalkFigures played =
+            PairedWalks.Play((walk.Problem, walk.Policy), (walk.Problem, walk.Policy), walks, seed).Before;
+        return isOld
+            ? changed with { Before = figures with { Walks = played } }
+            : changed with { After = figures with { Walks = played } };
     }
 
     private static ImmutableArray<ChangedWalk> Walks(SymptomWalk? old, SymptomWalk? fresh)

@@ -26,7 +26,8 @@ internal static class LikeliestWalk
                     break;
                 case PlannedStep.DoRepair step:
                     steps.Add(step.Repair.ToString());
-                    if (problem.Repairs.First(repair => repair.Id == step.Repair).Fixes.Contains(fault)) return steps.ToImmutable();
+                    if (problem.Repairs.First(repair => repair.Id == step.Repair).Fixes.Contains(fault))
+                        return steps.ToImmutable();
                     here = here.Failed(step.Repair, step.Access);
                     break;
                 default:

@@ -16,7 +16,8 @@ internal static class ProblemText
         foreach (Fault fault in problem.Faults) Line(text, fault.Id, Number(fault.Weight));
         foreach (Check check in problem.Checks.Where(check => check.Separates(faults)))
         {
-            Line(text, check.Id, Number(check.Minutes), string.Join(',', check.Access), string.Join(',', check.Outcomes));
+            Line(text, check.Id, Number(check.Minutes), string.Join(',', check.Access),
+                string.Join(',', check.Outcomes));
             foreach (FaultId fault in faults) Line(text, [.. check.Row(fault).Select(Number)]);
         }
 

@@ -14,16 +14,20 @@ internal static class RuleText
     public static string Of(Library library, SequencingProblem problem, SymptomId symptom)
     {
         var text = new StringBuilder();
-        Line(text, "first", library.Symptoms[symptom].FirstIn.Select(state => state.Value).Order(StringComparer.Ordinal));
-        foreach (Fault fault in problem.Faults) Line(text, fault.Id.Value, Open(problem, library.Faults[fault.Id].Demanded));
+        Line(text, "first", library.Symptoms[symptom].FirstIn.Select(state => state.Value)
+            .Order(StringComparer.Ordinal));
+        foreach (Fault fault in problem.Faults)
+            Line(text, fault.Id.Value, Open(problem, library.Faults[fault.Id].Demanded));
         foreach (Check check in problem.Checks)
         {
             CheckPage page = library.Checks[check.Id];
-            Line(text, check.Id.Value, Open(problem, page.After).Append(page.Calculation is null ? "looks" : "measures"));
+            Line(text, check.Id.Value, Open(problem, page.After)
+                .Append(page.Calculation is null ? "looks" : "measures"));
         }
 
         foreach (Repair repair in problem.Repairs)
-            Line(text, repair.Id.Value, [library.Repairs.TryGetValue(repair.Id, out RepairPage? page) && !page.Parts.IsEmpty ? "part" : "none"]);
+            Line(text, repair.Id.Value, [library.Repairs.TryGetValue(repair.Id, out RepairPage? page)
+                && !page.Parts.IsEmpty ? "part" : "none"]);
         return text.Append(Settings(library)).ToString();
     }
 
@@ -31,7 +35,8 @@ internal static class RuleText
     {
         WalkSettings set = library.Settings;
         var text = new StringBuilder();
-        Line(text, "settings", new[] { set.NoneLeads, set.InEarnest, set.Foregone, library.HandOverMinutes }.Select(Number));
+        Line(text, "settings",
+            new[] { set.NoneLeads, set.InEarnest, set.Foregone, library.HandOverMinutes }.Select(Number));
         foreach (LaidRule rule in Enum.GetValues<LaidRule>())
             Line(text, rule.ToString(), [Number(set.LimitOf(rule).Minutes), Number(set.LimitOf(rule).Share)]);
         return text.ToString();
@@ -41,7 +46,8 @@ internal static class RuleText
     private static IEnumerable<string> Open(SequencingProblem problem, IEnumerable<CheckId> checks) =>
         checks.Where(id => problem.Checks.Any(check => check.Id == id)).Select(id => id.Value);
 
-    private static void Line(StringBuilder text, string name, IEnumerable<string> parts) => text.Append(name).Append(' ').AppendJoin(' ', parts).Append('\n');
+    private static void Line(StringBuilder text, string name, IEnumerable<string> parts) =>
+        text.Append(name).Append(' ').AppendJoin(' ', parts).Append('\n');
 
     private static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 }

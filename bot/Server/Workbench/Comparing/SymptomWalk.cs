@@ -36,7 +36,8 @@ internal sealed class SymptomWalk
     /// <returns>Null when there is no such series, or none of its faults shows the symptom.</returns>
     /// <param name="work">The planner's work for a step.</param>
     public static SymptomWalk? Of(Library library, string series, SymptomId symptom, int work) =>
-        library.Series.TryGetValue(series, out SeriesPage? page) && PlanProblem.Of(library, page, symptom) is { } problem
+        library.Series.TryGetValue(series, out SeriesPage? page)
+            && PlanProblem.Of(library, page, symptom) is { } problem
             ? new SymptomWalk(library, page, symptom, problem, work)
             : null;
 
@@ -47,7 +48,8 @@ internal sealed class SymptomWalk
     public SymptomFigures? Assess()
     {
         FaultGraph all = library.Graph;
-        FaultGraph one = FaultGraph.Build(all.Faults, all.Symptoms.Where(each => each.Id == symptom), all.Checks, all.Repairs, all.Access);
+        FaultGraph one = FaultGraph.Build(all.Faults, all.Symptoms.Where(each => each.Id == symptom), all.Checks,
+            all.Repairs, all.Access);
         var assessment = new Assessment(one, situation, policy) { MostPositions = MostExact };
         return assessment.Assess(0, 0, PlanProblem.FaultsOf(library, series)).Symptoms.FirstOrDefault();
     }

@@ -15,12 +15,18 @@ internal sealed class DagreLayout : ILayeredLayout
     private static readonly Lazy<Prepared<Acornima.Ast.Script>[]> Scripts =
         new(() => [.. new[] { "place.js", "dagre.min.js" }.Select(name => Engine.PrepareScript(Read(name), name))]);
 
-    public IReadOnlyDictionary<string, (double X, double Y)> Place(IReadOnlyList<LayoutBox> boxes, IReadOnlyList<LayoutLine> lines)
+    public IReadOnlyDictionary<string, (double X, double Y)> Place(IReadOnlyList<LayoutBox> boxes,
+        IReadOnlyList<LayoutLine> lines)
     {
         var asked = new JsonObject
         {
-            ["boxes"] = new JsonArray([.. boxes.Select(box => (JsonNode)new JsonObject { ["id"] = box.Id, ["width"] = box.Width, ["height"] = box.Height })]),
-            ["lines"] = new JsonArray([.. lines.Select(line => (JsonNode)new JsonObject { ["from"] = line.From, ["to"] = line.To })]),
+            ["boxes"] = new JsonArray(
+                [.. boxes.Select(box => (JsonNode)new JsonObject
+                {
+                    ["id"] = box.Id, ["width"] = box.Width, ["height"] = box.Height,
+                })]),
+            ["lines"] = new JsonArray(
+                [.. lines.Select(line => (JsonNode)new JsonObject { ["from"] = line.From, ["to"] = line.To })]),
         };
         using var engine = new Engine();
         foreach (Prepared<Acornima.Ast.Script> script in Scripts.Value) engine.Execute(script);

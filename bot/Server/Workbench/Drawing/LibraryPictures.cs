@@ -28,9 +28,14 @@ internal static class LibraryPictures
     {
         Library library = In(main, asked.Language);
         var words = new PageWords(library);
-        if (asked.Checks is < 0 or > MostChecks) throw new ArgumentException($"a walk can be limited to 0 to {MostChecks} checks, not {asked.Checks}");
-        if (asked.Kind == Coverage) return CoverageMap.Draw(library, string.IsNullOrEmpty(asked.Series) ? null : SeriesOf(library, asked.Series), words);
-        if (asked.Kind is not (Walk or Symptom)) throw new ArgumentException($"there is no picture {asked.Kind}: name walk, symptom or coverage");
+        if (asked.Checks is < 0 or > MostChecks)
+            throw new ArgumentException($"a walk can be limited to 0 to {MostChecks} checks, not {asked.Checks}");
+        if (asked.Kind == Coverage)
+            return CoverageMap.Draw(library, string.IsNullOrEmpty(asked.Series)
+                ? null
+                : SeriesOf(library, asked.Series), words);
+        if (asked.Kind is not (Walk or Symptom))
+            throw new ArgumentException($"there is no picture {asked.Kind}: name walk, symptom or coverage");
         SeriesPage series = SeriesOf(library, asked.Series);
         SymptomPage symptom = SymptomOf(library, asked.Symptom);
         Planned? drawn = asked.Kind == Walk
@@ -39,14 +44,18 @@ internal static class LibraryPictures
         return drawn ?? throw new ArgumentException($"no fault of {asked.Series} shows {asked.Symptom}");
     }
 
-    private static Library In(Library main, string? language) => string.IsNullOrEmpty(language) || language == main.Language?.Id ? main
+    private static Library In(Library main, string? language) =>
+        string.IsNullOrEmpty(language) || language == main.Language?.Id ? main
         : main.Translations.TryGetValue(language, out Library? library) ? library
-        : throw new ArgumentException($"the pages are not in the language {language}: {string.Join(", ", main.Translations.Keys)}");
+        : throw new ArgumentException(
+            $"the pages are not in the language {language}: {string.Join(", ", main.Translations.Keys)}");
 
-    private static SeriesPage SeriesOf(Library library, string? id) => library.Series.TryGetValue(id ?? "", out SeriesPage? series) ? series
+    private static SeriesPage SeriesOf(Library library, string? id) =>
+        library.Series.TryGetValue(id ?? "", out SeriesPage? series) ? series
         : throw new ArgumentException($"there is no series {id}: name one of {string.Join(", ", library.Series.Keys)}");
 
     private static SymptomPage SymptomOf(Library library, string? id) =>
         !string.IsNullOrEmpty(id) && library.Symptoms.TryGetValue(new SymptomId(id), out SymptomPage? symptom) ? symptom
-        : throw new ArgumentException($"there is no symptom {id}: name one of {string.Join(", ", library.Symptoms.Keys)}");
+        : throw new ArgumentException(
+            $"there is no symptom {id}: name one of {string.Join(", ", library.Symptoms.Keys)}");
 }

@@ -16,7 +16,8 @@ internal sealed class PageWords(Library library) : IPictureWords
         string[] said = Parts(phrase);
         if (said.Length == 1) return said[0];
         var text = new StringBuilder();
-        for (int part = 0; part < said.Length; part++) text.Append(part % 2 == 0 ? said[part] : Filled(said[part], slots));
+        for (int part = 0; part < said.Length; part++)
+            text.Append(part % 2 == 0 ? said[part] : Filled(said[part], slots));
         return text.ToString();
     }
 
@@ -24,7 +25,8 @@ internal sealed class PageWords(Library library) : IPictureWords
     private string[] Parts(string phrase)
     {
         if (parts.TryGetValue(phrase, out string[]? known)) return known;
-        if (!library.Phrases.Missing([phrase]).IsEmpty) throw new ArgumentException($"the phrase file has no {phrase}: write it as a heading with its text below");
+        if (!library.Phrases.Missing([phrase]).IsEmpty)
+            throw new ArgumentException($"the phrase file has no {phrase}: write it as a heading with its text below");
         return parts[phrase] = library.Phrases.Template(phrase).Split('{', '}');
     }
 

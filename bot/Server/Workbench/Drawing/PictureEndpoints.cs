@@ -14,15 +14,19 @@ internal sealed class PictureEndpoints(Func<Library?> library)
 {
     public void Map(IEndpointRouteBuilder routes)
     {
-        routes.MapGet("/api/preview/picture", (string kind, string? series, string? symptom, int? checks, string? language) =>
+        routes.MapGet("/api/preview/picture",
+            (string kind, string? series, string? symptom, int? checks, string? language) =>
             Answer(new PictureAsked(kind, series, symptom, checks, language), Shown));
-        routes.MapGet("/api/preview/picture.svg", (string kind, string? series, string? symptom, int? checks, string? language) =>
+        routes.MapGet("/api/preview/picture.svg",
+            (string kind, string? series, string? symptom, int? checks, string? language) =>
             Answer(new PictureAsked(kind, series, symptom, checks, language), Kept));
     }
 
     private IResult Answer(PictureAsked asked, Func<PictureAsked, Planned, IResult> form)
     {
-        if (library() is not { } now) return Refusal.Because(StatusCodes.Status409Conflict, "Nothing can be drawn before the pages are free of errors.");
+        if (library() is not { } now)
+            return Refusal.Because(StatusCodes.Status409Conflict,
+                "Nothing can be drawn before the pages are free of errors.");
         try
         {
             return form(asked, LibraryPictures.Of(now, asked));
@@ -37,7 +41,8 @@ internal sealed class PictureEndpoints(Func<Library?> library)
     {
         ["svg"] = drawn.Svg,
         ["page"] = drawn.IsPage,
-        ["lines"] = new JsonArray([.. drawn.Lines.Select(line => (JsonNode)new JsonObject { ["depth"] = line.Depth, ["text"] = line.Text })]),
+        ["lines"] = new JsonArray(
+            [.. drawn.Lines.Select(line => (JsonNode)new JsonObject { ["depth"] = line.Depth, ["text"] = line.Text })]),
     }.ToJsonString(JsonLines.Plain), "application/json; charset=utf-8");
 
     private static IResult Kept(PictureAsked asked, Planned drawn) => Results.File(

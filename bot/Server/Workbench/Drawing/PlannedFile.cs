@@ -17,15 +17,18 @@ internal static class PlannedFile
     public static string NameOf(PictureAsked asked) => string.Join('-', new[]
     {
         asked.Kind, asked.Series, asked.Kind == LibraryPictures.Coverage ? null : asked.Symptom,
-        asked is { Kind: LibraryPictures.Walk, Checks: { } checks } ? FormattableString.Invariant($"{checks}-checks") : null, asked.Language,
+        asked is { Kind: LibraryPictures.Walk, Checks: { } checks }
+            ? FormattableString.Invariant($"{checks}-checks")
+            : null, asked.Language,
     }.Where(part => !string.IsNullOrEmpty(part))) + ".svg";
 
-    // The sheet of 190 mm by 277 mm with margins of 10 mm around it, so that it prints at its size; on other paper, or where a
-    // printer adds margins, as large as fits on one page.
+    // The sheet of 190 mm by 277 mm with margins of 10 mm around it, so that it prints at its size; on other paper, or
+    // where a printer adds margins, as large as fits on one page.
     private static string OnA4(string svg)
     {
         string sheet = svg.Replace(
-            "viewBox=\"0 0 760 1108\"", "width=\"210mm\" height=\"297mm\" viewBox=\"-40 -40 840 1188\"", StringComparison.Ordinal);
+            "viewBox=\"0 0 760 1108\"", "width=\"210mm\" height=\"297mm\" viewBox=\"-40 -40 840 1188\"",
+            StringComparison.Ordinal);
         return sheet.Insert(sheet.IndexOf('>', StringComparison.Ordinal) + 1,
             "<style>@page{margin:0}@media print{:root{width:100vw;height:100vh}}</style>");
     }

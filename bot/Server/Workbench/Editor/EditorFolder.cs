@@ -30,7 +30,8 @@ internal sealed class EditorFolder(string root)
     {
         if (!Uri.TryCreate(address, UriKind.Absolute, out Uri? uri) || !uri.IsFile) return null;
         string path = Path.GetRelativePath(root, uri.LocalPath).Replace('\\', '/');
-        return path.StartsWith("..", StringComparison.Ordinal) || Path.IsPathRooted(path) || Path.GetExtension(path) is not (".md" or ".svg") ? null : path;
+        return path.StartsWith("..", StringComparison.Ordinal) || Path.IsPathRooted(path)
+            || Path.GetExtension(path) is not (".md" or ".svg") ? null : path;
     }
 
     public string AddressOf(string path) => new Uri(Path.Combine(root, path)).AbsoluteUri;

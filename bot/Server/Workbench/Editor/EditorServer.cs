@@ -58,7 +58,10 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
         catch (NotSupportedException)
         {
             answer.Remove("result");
-            answer["error"] = new JsonObject { ["code"] = NoSuchMethod, ["message"] = $"{method} is not answered here" };
+            answer["error"] = new JsonObject
+            {
+                ["code"] = NoSuchMethod, ["message"] = $"{method} is not answered here",
+            };
         }
         catch (Exception error) when (error is InvalidOperationException or FormatException)
         {
@@ -97,7 +100,8 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
         Publish();
     }
 
-    private EditorFolder Folder => opened ?? throw new InvalidOperationException("there is no folder of pages: content serve-editor FOLDER");
+    private EditorFolder Folder =>
+        opened ?? throw new InvalidOperationException("there is no folder of pages: content serve-editor FOLDER");
 
     // Whatever was named may lie where the editor is and not where it started the program.
     private JsonObject Welcome(JsonNode? said)
@@ -124,7 +128,8 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
 
     private void Publish()
     {
-        ILookup<string, Diagnostic> found = Folder.Pages.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
+        ILookup<string, Diagnostic> found =
+            Folder.Pages.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
         foreach (string path in marked.Union(found.Select(page => page.Key)).Order(StringComparer.Ordinal))
         {
             frames.Write(new JsonObject
@@ -133,7 +138,8 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
                 ["method"] = "textDocument/publishDiagnostics",
                 ["params"] = new JsonObject
                 {
-                    ["uri"] = Folder.AddressOf(path), ["diagnostics"] = new JsonArray([.. found[path].Select(Diagnostic)]),
+                    ["uri"] = Folder.AddressOf(path),
+                    ["diagnostics"] = new JsonArray([.. found[path].Select(Diagnostic)]),
                 },
             });
         }
@@ -166,8 +172,9 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
     private JsonObject? Rename(JsonNode? asked)
     {
         if (PathOf(asked) is not { } path) return null;
-        EditorRename? rename = Folder.Pages.Rename(path, Line(asked, "position"), Number(asked?["position"]?["character"]),
-            Text(asked?["newName"]), out string? problem);
+        EditorRename? rename =
+            Folder.Pages.Rename(path, Line(asked, "position"), Number(asked?["position"]?["character"]),
+                Text(asked?["newName"]), out string? problem);
         if (rename is null) throw new InvalidOperationException(problem);
         JsonNode[] edits = [.. rename.Edits.GroupBy(edit => edit.Place.Path).Select(page => new JsonObject
         {
@@ -206,20 +213,26 @@ internal sealed class EditorServer(MessageFrames frames, string? named)
     }
 
     private T? At<T>(JsonNode? asked, Func<string, int, int, T?> find) where T : class =>
-        PathOf(asked) is { } path ? find(path, Line(asked, "position"), Number(asked?["position"]?["character"])) : null;
+        PathOf(asked) is { } path
+            ? find(path, Line(asked, "position"), Number(asked?["position"]?["character"]))
+            : null;
 
-    private string? PathOf(JsonNode? asked) => (string?)asked?["textDocument"]?["uri"] is { } address ? Folder.PathOf(address) : null;
+    private string? PathOf(JsonNode? asked) =>
+        (string?)asked?["textDocument"]?["uri"] is { } address ? Folder.PathOf(address) : null;
 
     private EditorRange RangeOf(SourceSpan at) => EditorRange.Of(Folder.Pages.Text(at.Path) ?? "", at);
 
-    private JsonObject Location(EditorPlace place) => new() { ["uri"] = Folder.AddressOf(place.Path), ["range"] = Range(place.Range) };
+    private JsonObject Location(EditorPlace place) =>
+        new() { ["uri"] = Folder.AddressOf(place.Path), ["range"] = Range(place.Range) };
 
     private static JsonObject Hover(EditorText said) => new()
     {
-        ["contents"] = new JsonObject { ["kind"] = "markdown", ["value"] = said.Markdown }, ["range"] = Range(said.Range),
+        ["contents"] = new JsonObject { ["kind"] = "markdown", ["value"] = said.Markdown },
+        ["range"] = Range(said.Range),
     };
 
-    private static JsonObject Edit(EditorRange range, string text) => new() { ["range"] = Range(range), ["newText"] = text };
+    private static JsonObject Edit(EditorRange range, string text) =>
+        new() { ["range"] = Range(range), ["newText"] = text };
 
     private static JsonObject Range(EditorRange range) => new()
     {

@@ -24,7 +24,9 @@ internal sealed class MessageFrames(Stream input, Stream output)
         while (ReadLine() is { } line)
         {
             if (line.StartsWith(LengthHead, StringComparison.OrdinalIgnoreCase)
-                && int.TryParse(line[LengthHead.Length..], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture, out int number)) length = number;
+                && int.TryParse(line[LengthHead.Length..], NumberStyles.AllowLeadingWhite, CultureInfo.InvariantCulture,
+                    out int number))
+                length = number;
             if (line.Length > 0) continue;
             if (length is < 0 or > LongestMessage) throw new InvalidDataException("a message has no length");
             return Parse(length);
@@ -36,7 +38,9 @@ internal sealed class MessageFrames(Stream input, Stream output)
     public void Write(JsonObject message)
     {
         byte[] text = Encoding.UTF8.GetBytes(message.ToJsonString(JsonLines.Plain));
-        output.Write(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{LengthHead} {text.Length}\r\n\r\n")));
+        output.Write(
+            Encoding.ASCII.GetBytes(
+                string.Create(CultureInfo.InvariantCulture, $"{LengthHead} {text.Length}\r\n\r\n")));
         output.Write(text);
         output.Flush();
     }

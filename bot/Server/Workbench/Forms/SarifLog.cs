@@ -11,7 +11,8 @@ namespace DxAssistant.Server.Workbench.Forms;
 /// </remarks>
 internal sealed class SarifLog
 {
-    private const string Schema = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
+    private const string Schema =
+        "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json";
     private const string Base = "PAGES", Called = "CALLED";
 
     private readonly ContentFolder pages;
@@ -23,8 +24,10 @@ internal sealed class SarifLog
         for (int i = 0; i < RuleBook.All.Length; i++) places[RuleBook.All[i].Name] = i;
     }
 
-    /// <param name="root">The folder as it was named; paths of the log count from where the program was called, so that the log
-    /// says the same on every machine.</param>
+    /// <param name="root">
+    /// The folder as it was named; paths of the log count from where the program was called, so that the log
+    /// says the same on every machine.
+    /// </param>
     public static JsonObject Of(CompileResult result, ContentFolder pages, string root) =>
         new SarifLog(pages).Log(result, root);
 
@@ -52,11 +55,15 @@ internal sealed class SarifLog
     private static JsonObject Bases(string root)
     {
         string folder = Path.GetRelativePath(Environment.CurrentDirectory, root);
-        if (Path.IsPathRooted(folder)) return new JsonObject { [Base] = new JsonObject { ["uri"] = new System.Uri(folder + "/").AbsoluteUri } };
+        if (Path.IsPathRooted(folder))
+            return new JsonObject { [Base] = new JsonObject { ["uri"] = new System.Uri(folder + "/").AbsoluteUri } };
         return new JsonObject
         {
             [Called] = new JsonObject { ["description"] = Text("The folder in which the command was called.") },
-            [Base] = new JsonObject { ["uri"] = Uri(folder.Replace('\\', '/').TrimEnd('/') + "/"), ["uriBaseId"] = Called },
+            [Base] = new JsonObject
+            {
+                ["uri"] = Uri(folder.Replace('\\', '/').TrimEnd('/') + "/"), ["uriBaseId"] = Called,
+            },
         };
     }
 
@@ -112,7 +119,8 @@ internal sealed class SarifLog
 
     private static JsonObject Artifact(string path) => new() { ["uri"] = Uri(path), ["uriBaseId"] = Base };
 
-    // RFC 3986: what is neither unreserved nor a slash is percent-encoded, so that a colon or a space stays in its place.
+    // RFC 3986: what is neither unreserved nor a slash is percent-encoded, so that a colon or a space stays in its
+    // place.
     private static string Uri(string path) => string.Join('/', path.Split('/').Select(System.Uri.EscapeDataString));
 
     private static JsonObject Text(string text) => new() { ["text"] = text };

@@ -63,7 +63,8 @@ internal sealed class PreviewPages(string root)
         Compiled now = current;
         JsonObject all = DiagnosticsJson.Of(now.Result, now.Folder, "");
         all["number"] = now.Number;
-        ILookup<string, Diagnostic> found = now.Result.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
+        ILookup<string, Diagnostic> found =
+            now.Result.Diagnostics.ToLookup(each => each.At.Path, StringComparer.Ordinal);
         all["list"] = new JsonArray([.. now.Folder.Pages.Select(page => (JsonNode)new JsonObject
         {
             ["path"] = page.Path, ["title"] = PageTitle.Of(page), ["wrong"] = found[page.Path].Count(),
@@ -81,7 +82,8 @@ internal sealed class PreviewPages(string root)
         {
             ["path"] = path,
             ["html"] = PageHtml.Of(page.Text),
-            ["found"] = new JsonArray([.. now.Result.Diagnostics.Where(found => found.At.Path == path).Select(found => (JsonNode)DiagnosticsJson.Of(found, ""))]),
+            ["found"] = new JsonArray([.. now.Result.Diagnostics.Where(found => found.At.Path == path)
+                .Select(found => (JsonNode)DiagnosticsJson.Of(found, ""))]),
         };
     }
 

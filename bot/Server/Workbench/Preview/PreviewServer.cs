@@ -18,7 +18,8 @@ internal static class PreviewServer
     /// <param name="port">0 takes any free one.</param>
     public static WebApplication Build(PreviewPages pages, int port)
     {
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
+        var builder =
+            WebApplication.CreateSlimBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.Logging.SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.Extensions.Hosting.Internal.Host", LogLevel.None);
         builder.WebHost.ConfigureKestrel(kestrel =>
@@ -39,18 +40,21 @@ internal static class PreviewServer
         app.MapGet("/", () => Results.File(Path.Combine(Folder, "preview.html"), "text/html; charset=utf-8"));
         app.MapGet("/api/preview/pages", () => Json(pages.All()));
         app.MapGet("/api/preview/page", (string path) => pages.One(path) is { } page ? Json(page) : Results.NotFound());
-        app.MapGet("/pictures/{name}", (string name) => pages.Current.Folder.File($"pictures/{name}") is { IsPicture: true } picture
-            ? Results.Text(picture.Text, "image/svg+xml") : Results.NotFound());
+        app.MapGet("/pictures/{name}", (string name) =>
+            pages.Current.Folder.File($"pictures/{name}") is { IsPicture: true } picture
+                ? Results.Text(picture.Text, "image/svg+xml") : Results.NotFound());
         new Drawing.PictureEndpoints(() => pages.Current.LastGood).Map(app);
         app.MapPost("/api/preview/walk", (WalkAsked asked) => Walk(pages, asked));
-        app.MapGet("/api/preview/changes", (CancellationToken cancel) => TypedResults.ServerSentEvents(Changes(pages, cancel)));
+        app.MapGet("/api/preview/changes", (CancellationToken cancel) =>
+            TypedResults.ServerSentEvents(Changes(pages, cancel)));
         return app;
     }
 
     private static IResult Walk(PreviewPages pages, WalkAsked asked)
     {
         if (pages.Current.LastGood is not { } library)
-            return Refusal.Because(StatusCodes.Status409Conflict, "Nothing can be walked before the pages are free of errors.");
+            return Refusal.Because(StatusCodes.Status409Conflict,
+                "Nothing can be walked before the pages are free of errors.");
         try
         {
             return Json(WalkPreview.Of(library, asked));
@@ -61,7 +65,8 @@ internal static class PreviewServer
         }
     }
 
-    private static async IAsyncEnumerable<SseItem<int>> Changes(PreviewPages pages, [EnumeratorCancellation] CancellationToken cancel)
+    private static async IAsyncEnumerable<SseItem<int>> Changes(PreviewPages pages,
+        [EnumeratorCancellation] CancellationToken cancel)
     {
         while (true)
         {
@@ -72,5 +77,6 @@ internal static class PreviewServer
         }
     }
 
-    private static IResult Json(System.Text.Json.Nodes.JsonNode node) => Results.Text(node.ToJsonString(JsonLines.Plain), "application/json; charset=utf-8");
+    private static IResult Json(System.Text.Json.Nodes.JsonNode node) =>
+        Results.Text(node.ToJsonString(JsonLines.Plain), "application/json; charset=utf-8");
 }

@@ -16,7 +16,11 @@ internal static class WalkChoices
         {
             ["id"] = page.Id, ["title"] = page.Title.Text, ["symptoms"] = Shown(library, page),
         })]),
-        ["symptoms"] = new JsonArray([.. library.Symptoms.Values.Select(page => (JsonNode)new JsonObject { ["id"] = page.Id.Value, ["title"] = page.Title.Text })]),
+        ["symptoms"] = new JsonArray(
+            [.. library.Symptoms.Values.Select(page => (JsonNode)new JsonObject
+            {
+                ["id"] = page.Id.Value, ["title"] = page.Title.Text,
+            })]),
     };
 
     private static JsonArray Shown(Library library, SeriesPage series)

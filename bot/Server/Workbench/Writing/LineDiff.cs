@@ -3,7 +3,9 @@ using System.Collections.Immutable;
 namespace DxAssistant.Server.Workbench.Writing;
 
 /// <summary>Which lines of a page go, come and stay: as few as possible, up to a limit of work.</summary>
-/// <remarks>Source: Myers, "An O(ND) difference algorithm and its variations", Algorithmica 1 (1986), greedy form.</remarks>
+/// <remarks>
+/// Source: Myers, "An O(ND) difference algorithm and its variations", Algorithmica 1 (1986), greedy form.
+/// </remarks>
 internal static class LineDiff
 {
     // The trace takes the square of it in memory; beyond it the stretch that differs is replaced as a whole.
@@ -17,7 +19,8 @@ internal static class LineDiff
         while (head < old.Length && head < now.Length && old[head] == now[head]) head++;
         int tail = 0;
         while (tail < old.Length - head && tail < now.Length - head && old[^(tail + 1)] == now[^(tail + 1)]) tail++;
-        return [.. old[..head].Select(Kept), .. Middle(old[head..^tail], now[head..^tail]), .. old[^tail..].Select(Kept)];
+        return [.. old[..head].Select(Kept), .. Middle(old[head..^tail], now[head..^tail]),
+            .. old[^tail..].Select(Kept)];
     }
 
     private static ChangedLine Kept(string text) => new(LineMark.Kept, text);
@@ -25,7 +28,8 @@ internal static class LineDiff
     private static List<ChangedLine> Middle(string[] old, string[] now) =>
         (old.Length == 0 || now.Length == 0 ? null : Trace(old, now)) is { } trace
             ? Back(old, now, trace)
-            : [.. old.Select(text => new ChangedLine(LineMark.Out, text)), .. now.Select(text => new ChangedLine(LineMark.In, text))];
+            : [.. old.Select(text => new ChangedLine(LineMark.Out, text)),
+                .. now.Select(text => new ChangedLine(LineMark.In, text))];
 
     // For each number of edits, how far down the old text each diagonal reaches; null when there are too many edits.
     private static List<int[]>? Trace(string[] old, string[] now)
@@ -37,7 +41,9 @@ internal static class LineDiff
         {
             for (int diagonal = -edits; diagonal <= edits; diagonal += 2)
             {
-                int x = ComesDown(reach, most + 1, diagonal, edits) ? reach[most + 2 + diagonal] : reach[most + diagonal] + 1;
+                int x = ComesDown(reach, most + 1, diagonal, edits)
+                    ? reach[most + 2 + diagonal]
+                    : reach[most + diagonal] + 1;
                 for (int y = x - diagonal; x < old.Length && y < now.Length && old[x] == now[y]; y++) x++;
                 reach[most + 1 + diagonal] = x;
                 if (x < old.Length || x - diagonal < now.Length) continue;

@@ -6,7 +6,9 @@ using DxAssistant.Server.Content;
 
 namespace DxAssistant.Server.Workbench.Writing;
 
-/// <summary>The folder of the pages as it stands, and what it would be with pages that are being written. Only reads it.</summary>
+/// <summary>
+/// The folder of the pages as it stands, and what it would be with pages that are being written. Only reads it.
+/// </summary>
 /// <param name="root">The folder; null where there is none.</param>
 internal sealed class PageDesk(string? root) : IDisposable
 {
@@ -37,7 +39,8 @@ internal sealed class PageDesk(string? root) : IDisposable
     {
         try
         {
-            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(File.ReadAllBytes(Path.Combine(root!, path)));
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(
+                File.ReadAllBytes(Path.Combine(root!, path)));
         }
         catch (Exception error) when (error is IOException or UnauthorizedAccessException or ArgumentException)
         {
@@ -71,7 +74,8 @@ internal sealed class PageDesk(string? root) : IDisposable
     private static ContentFolder With(ContentFolder folder, IReadOnlyCollection<PageInHand> pages)
     {
         HashSet<string> written = [.. pages.Select(page => page.Path)];
-        return ContentFolder.Of([.. folder.Files.Where(file => !written.Contains(file.Path)), .. pages.Where(page => page.Text is not null).Select(page => new ContentFile(page.Path, page.Text!))]);
+        return ContentFolder.Of([.. folder.Files.Where(file => !written.Contains(file.Path)),
+            .. pages.Where(page => page.Text is not null).Select(page => new ContentFile(page.Path, page.Text!))]);
     }
 
     /// <param name="Folder">The pages.</param>

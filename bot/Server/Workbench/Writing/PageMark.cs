@@ -7,5 +7,6 @@ namespace DxAssistant.Server.Workbench.Writing;
 internal static class PageMark
 {
     /// <returns>Empty when there is no page.</returns>
-    public static string Of(string? text) => text is null ? "" : Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    public static string Of(string? text) =>
+        text is null ? "" : Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 }

@@ -8,4 +8,5 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <param name="Walk">A point of a walk with these pages.</param>
 /// <param name="Note">What a proposal is for.</param>
 /// <param name="Id">Another id for the page to show.</param>
-internal sealed record PagesRequest(PageInHand?[]? Pages, string? Show = null, WalkAsked? Walk = null, string? Note = null, string? Id = null);
+internal sealed record PagesRequest(PageInHand?[]? Pages, string? Show = null, WalkAsked? Walk = null,
+    string? Note = null, string? Id = null);

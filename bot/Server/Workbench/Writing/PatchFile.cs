@@ -12,17 +12,21 @@ internal static class PatchFile
     public static string Write(Proposal proposal, string place, Func<string, string?> raw)
     {
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"# Proposal {proposal.Number}\n# By: {OneLine(proposal.By)}\n# At: {proposal.At.UtcDateTime:yyyy-MM-dd'T'HH:mm:ss'Z'}\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"# Proposal {proposal.Number}\n# By: {OneLine(proposal.By)}\n# At: {proposal.At.UtcDateTime:yyyy-MM-dd'T'HH:mm:ss'Z'}\n");
         // Behind the mark nothing that is said can be read as part of a patch.
         foreach (string line in proposal.Note.Split('\n')) text.Append($"# {OneLine(line)}\n");
         foreach (ProposedPage page in proposal.Pages)
             text.Append(page.Before is null
                 ? UnifiedText.Write(place + page.Path, null, page.After)
-                : UnifiedText.Write(place + page.Path, raw(page.Path)!, page.After is { } after ? AsIn(raw(page.Path)!, after) : null));
+                : UnifiedText.Write(place + page.Path, raw(page.Path)!,
+                    page.After is { } after ? AsIn(raw(page.Path)!, after) : null));
         return text.ToString();
     }
 
-    /// <summary>The folder of the pages as seen from the top of its repository; by its own name where there is none.</summary>
+    /// <summary>
+    /// The folder of the pages as seen from the top of its repository; by its own name where there is none.
+    /// </summary>
     public static string PlaceOf(string root)
     {
         var folder = new DirectoryInfo(Path.GetFullPath(root).TrimEnd(Path.DirectorySeparatorChar));
@@ -40,9 +44,11 @@ internal static class PatchFile
     /// <summary>The text with line ends and byte order mark of a file.</summary>
     private static string AsIn(string file, string text)
     {
-        if (file.Contains("\r\n", StringComparison.Ordinal)) text = text.Replace("\n", "\r\n", StringComparison.Ordinal);
+        if (file.Contains("\r\n", StringComparison.Ordinal))
+            text = text.Replace("\n", "\r\n", StringComparison.Ordinal);
         return file.StartsWith('\uFEFF') ? '\uFEFF' + text : text;
     }
 
-    private static string OneLine(string words) => string.Concat(words.Select(c => char.IsControl(c) || c is '\u2028' or '\u2029' ? ' ' : c));
+    private static string OneLine(string words) =>
+        string.Concat(words.Select(c => char.IsControl(c) || c is '\u2028' or '\u2029' ? ' ' : c));
 }

@@ -5,7 +5,9 @@ using System.Text.Json;
 
 namespace DxAssistant.Server.Workbench.Writing;
 
-/// <summary>Keeps proposals in a folder: a patch for whoever reviews them, and below <c>kept</c> what the patch was made of.</summary>
+/// <summary>
+/// Keeps proposals in a folder: a patch for whoever reviews them, and below <c>kept</c> what the patch was made of.
+/// </summary>
 /// <param name="folder">Null keeps them while the program runs.</param>
 internal sealed class ProposalStore(string? folder)
 {
@@ -37,7 +39,8 @@ internal sealed class ProposalStore(string? folder)
             Refresh();
             if (known.Values.FirstOrDefault(each => each.Proposal.Mark == mark).Proposal is { } earlier) return earlier;
             (Proposal proposal, string patch) = make(NextNumber());
-            // The patch first: one that was cut short before its record was never acknowledged, and its number is not used again.
+            // The patch first: one that was cut short before its record was never acknowledged, and its number is not
+            // used again.
             if (folder is not null) Write(PathOf(proposal.Number) + Patch, patch);
             Keep(proposal);
             return proposal;
@@ -57,7 +60,8 @@ internal sealed class ProposalStore(string? folder)
     private void Keep(Proposal proposal)
     {
         if (folder is not null) Write(RecordOf(proposal.Number), JsonSerializer.Serialize(proposal));
-        known[proposal.Number] = (folder is null ? default : File.GetLastWriteTimeUtc(RecordOf(proposal.Number)), proposal);
+        known[proposal.Number] =
+            (folder is null ? default : File.GetLastWriteTimeUtc(RecordOf(proposal.Number)), proposal);
     }
 
     private void Refresh()
@@ -78,7 +82,8 @@ internal sealed class ProposalStore(string? folder)
     {
         try
         {
-            return JsonSerializer.Deserialize<Proposal>(File.ReadAllText(path)) is { Pages.IsDefaultOrEmpty: false, By: not null, Note: not null } proposal ? proposal : null;
+            return JsonSerializer.Deserialize<Proposal>(File.ReadAllText(path)) is { Pages.IsDefaultOrEmpty: false,
+                By: not null, Note: not null } proposal ? proposal : null;
         }
         catch (JsonException)
         {
@@ -87,17 +92,20 @@ internal sealed class ProposalStore(string? folder)
     }
 
     private int NextNumber() => 1 + known.Keys
-        .Concat(folder is null || !Directory.Exists(folder) ? [] : Directory.EnumerateFiles(folder).Concat(Directory.Exists(Kept) ? Directory.EnumerateFiles(Kept) : []).Select(NumberOf))
+        .Concat(folder is null || !Directory.Exists(folder) ? [] : Directory.EnumerateFiles(folder)
+            .Concat(Directory.Exists(Kept) ? Directory.EnumerateFiles(Kept) : []).Select(NumberOf))
         .DefaultIfEmpty().Max();
 
     private static int NumberOf(string file) =>
-        int.TryParse(Path.GetFileName(file).Split('.')[0], NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
+        int.TryParse(Path.GetFileName(file).Split('.')[0], NumberStyles.None, CultureInfo.InvariantCulture,
+            out int number) ? number : 0;
 
     private string Kept => Path.Combine(folder!, "kept");
 
     private string PathOf(int number) => Path.Combine(folder!, number.ToString("0000", CultureInfo.InvariantCulture));
 
-    private string RecordOf(int number) => Path.Combine(Kept, number.ToString("0000", CultureInfo.InvariantCulture) + ".json");
+    private string RecordOf(int number) =>
+        Path.Combine(Kept, number.ToString("0000", CultureInfo.InvariantCulture) + ".json");
 
     // Whole or not at all, and through to the disk.
     private static void Write(string path, string text)

@@ -3,11 +3,14 @@ namespace DxAssistant.Server.Workbench.Writing;
 /// <summary>Brings what two people changed on one page together, line by line.</summary>
 internal static class ThreeTexts
 {
-    /// <returns>Null when both changed the same lines, or lines beside each other, unless they changed them alike.</returns>
+    /// <returns>
+    /// Null when both changed the same lines, or lines beside each other, unless they changed them alike.
+    /// </returns>
     public static string? Merge(string before, string mine, string theirs)
     {
         string[] lines = PageLines.Of(before);
-        List<Change> changes = [.. Changes(before, mine).Concat(Changes(before, theirs)).Distinct().OrderBy(each => each.Start).ThenBy(each => each.End)];
+        List<Change> changes = [.. Changes(before, mine).Concat(Changes(before, theirs)).Distinct()
+            .OrderBy(each => each.Start).ThenBy(each => each.End)];
         for (int at = 1; at < changes.Count; at++)
             if (changes[at].Start <= changes[at - 1].End) return null;
         var merged = new System.Text.StringBuilder();

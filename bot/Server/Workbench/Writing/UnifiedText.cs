@@ -3,8 +3,12 @@ using System.Text;
 
 namespace DxAssistant.Server.Workbench.Writing;
 
-/// <summary>Changes of a page in the unified form, three lines around each, as <c>git apply</c> and <c>patch -p1</c> read it.</summary>
-/// <remarks>Source: POSIX.1-2017, <c>diff</c>, unified output; the line "\ No newline at end of file" is common practice.</remarks>
+/// <summary>
+/// Changes of a page in the unified form, three lines around each, as <c>git apply</c> and <c>patch -p1</c> read it.
+/// </summary>
+/// <remarks>
+/// Source: POSIX.1-2017, <c>diff</c>, unified output; the line "\ No newline at end of file" is common practice.
+/// </remarks>
 internal static class UnifiedText
 {
     private const int Around = 3;
@@ -17,7 +21,8 @@ internal static class UnifiedText
         ChangedLine[] lines = [.. LineDiff.Of(before ?? "", after ?? "")];
         // A name with a space ends at the tab behind it.
         string end = path.Contains(' ') ? "\t\n" : "\n";
-        var text = new StringBuilder().Append(before is null ? "--- /dev/null\n" : $"--- a/{path}{end}").Append(after is null ? "+++ /dev/null\n" : $"+++ b/{path}{end}");
+        var text = new StringBuilder().Append(before is null ? "--- /dev/null\n" : $"--- a/{path}{end}")
+            .Append(after is null ? "+++ /dev/null\n" : $"+++ b/{path}{end}");
         int at = 0, old = 0, now = 0;
         foreach (Range hunk in Hunks(lines))
         {
@@ -57,7 +62,8 @@ internal static class UnifiedText
     {
         int oldMany = 0, nowMany = 0;
         foreach (ChangedLine line in shown) Count(line, ref oldMany, ref nowMany);
-        text.Append(CultureInfo.InvariantCulture, $"@@ -{First(old, oldMany)},{oldMany} +{First(now, nowMany)},{nowMany} @@\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"@@ -{First(old, oldMany)},{oldMany} +{First(now, nowMany)},{nowMany} @@\n");
         foreach (ChangedLine line in shown)
         {
             text.Append(line.Mark switch { LineMark.Out => '-', LineMark.In => '+', _ => ' ' }).Append(line.Text);

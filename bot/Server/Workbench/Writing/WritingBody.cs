@@ -15,7 +15,8 @@ internal static class WritingBody
     public static async Task<T?> ReadAsync<T>(HttpRequest request, CancellationToken cancel) where T : class
     {
         if (request.ContentLength > MostBytes) throw TooLarge();
-        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size) size.MaxRequestBodySize = MostBytes;
+        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = MostBytes;
         try
         {
             return await JsonSerializer.DeserializeAsync<T>(request.Body, ChatJson.Options, cancel);

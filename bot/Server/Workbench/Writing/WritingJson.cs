@@ -18,7 +18,10 @@ internal static class WritingJson
             ["severity"] = found.Severity == Severity.Error ? "error" : "warning",
             ["rule"] = found.Name, ["message"] = found.Message, ["help"] = found.Help,
             ["mend"] = found.Mend is { } mend && Place(text, mend.At) is var at
-                ? new JsonObject { ["path"] = mend.At.Path, ["start"] = at.Start, ["end"] = at.End, ["text"] = mend.Text } : null,
+                ? new JsonObject
+                {
+                    ["path"] = mend.At.Path, ["start"] = at.Start, ["end"] = at.End, ["text"] = mend.Text,
+                } : null,
         };
     }
 
@@ -41,7 +44,10 @@ internal static class WritingJson
             if (skipped > 0) all.Add(new JsonObject { ["mark"] = "left-out", ["lines"] = skipped });
             skipped = 0;
             string mark = lines[at].Mark switch { LineMark.Out => "out", LineMark.In => "in", _ => "kept" };
-            all.Add(new JsonObject { ["mark"] = mark, ["line"] = mark == "out" ? old : now, ["text"] = lines[at].Text.TrimEnd('\n') });
+            all.Add(new JsonObject
+            {
+                ["mark"] = mark, ["line"] = mark == "out" ? old : now, ["text"] = lines[at].Text.TrimEnd('\n'),
+            });
         }
 
         if (skipped > 0) all.Add(new JsonObject { ["mark"] = "left-out", ["lines"] = skipped });
@@ -59,7 +65,8 @@ internal static class WritingJson
         ["paths"] = new JsonArray([.. proposal.Pages.Select(page => (JsonNode)page.Path)]),
         ["stands"] = ProposalDesk.Stands(proposal, folder) switch
         {
-            Standing.Fits => "fits", Standing.Overtaken => "overtaken", Standing.InPlace => "in-place", _ => "taken-back",
+            Standing.Fits =>
+                "fits", Standing.Overtaken => "overtaken", Standing.InPlace => "in-place", _ => "taken-back",
         },
         ["mine"] = proposal.By == person.Name,
         ["mayTakeBack"] = proposal.TakenBackAt is null && ProposalDesk.MayTakeBack(person, proposal),
@@ -71,7 +78,8 @@ internal static class WritingJson
     public static JsonObject Whole(Proposal proposal, ContentFolder folder, Person person)
     {
         JsonObject whole = Of(proposal, folder, person);
-        whole["pages"] = new JsonArray([.. proposal.Pages.Select(page => (JsonNode)Of(page, folder.File(page.Path)?.Text))]);
+        whole["pages"] =
+            new JsonArray([.. proposal.Pages.Select(page => (JsonNode)Of(page, folder.File(page.Path)?.Text))]);
         return whole;
     }
 

@@ -11,7 +11,8 @@ internal static class WritingServices
     {
         services.AddSingleton(_ => new PageDesk(pages));
         services.AddSingleton(parts => new ProposalDesk(
-            parts.GetRequiredService<PageDesk>(), new ProposalStore(proposals), parts.GetRequiredService<AccountBook>(), TimeProvider.System, pages));
+            parts.GetRequiredService<PageDesk>(), new ProposalStore(proposals), parts.GetRequiredService<AccountBook>(),
+            TimeProvider.System, pages));
         services.AddSingleton<PageEndpoints>().AddSingleton<ProposalEndpoints>();
     }
 

@@ -9,7 +9,8 @@ internal sealed class InputsDoNotFit : IContentRule
 {
     public string Name => "inputs-do-not-fit";
 
-    public string Meaning => "Inputs that are each right and do not fit together, such as a low limit above the high one.";
+    public string Meaning =>
+        "Inputs that are each right and do not fit together, such as a low limit above the high one.";
 
     public RuleExample Bad { get; } = new("checks/board-supply.md", """
         ## ⟦Expected⟧
@@ -42,5 +43,7 @@ internal sealed class InputsDoNotFit : IContentRule
         let inputs = check.InputsFor(series, pages)
         let problem = inputs is null ? null : check.Judge.ProblemWith(inputs)
         where problem is not null
-        select check.Inputs.Any(row => SeriesValue.Rating(row.Value.Text) is not null) ? $"{problem} in the series `{series.Id}`" : problem;
+        select check.Inputs.Any(row => SeriesValue.Rating(row.Value.Text) is not null)
+            ? $"{problem} in the series `{series.Id}`"
+            : problem;
 }

@@ -10,7 +10,8 @@ internal sealed class VerdictWithoutOutcome : IContentRule
 {
     public string Name => "verdict-without-outcome";
 
-    public string Meaning => "A verdict of the calculation that no outcome takes, so that a reading would lead nowhere.";
+    public string Meaning =>
+        "A verdict of the calculation that no outcome takes, so that a reading would lead nowhere.";
 
     public bool NeedsFrame => true;
 

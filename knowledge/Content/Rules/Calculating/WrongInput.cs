@@ -64,7 +64,8 @@ internal sealed class WrongInput : IContentRule
         }
     }
 
-    private static Remedy HelpFor(CalculatedCheck check, InputNeed need, string text) => need.Form == InputForm.Refrigerant
+    private static Remedy HelpFor(CalculatedCheck check, InputNeed need, string text) =>
+        need.Form == InputForm.Refrigerant
         ? NearestWord.HintOrList(text, Refrigerant.All.Where(each => each.Dew is not null).Select(each => each.Name))
         : need.Form == InputForm.Number && (need.Kind ?? check.KindOfReadings) is { } kind
             && NumberForm.Instead(text, kind, UnitFor(check, need, kind)) is { } written ? written

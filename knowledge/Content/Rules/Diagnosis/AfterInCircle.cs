@@ -45,8 +45,10 @@ internal sealed class AfterInCircle : IContentRule
                from value in Named(page)
                let reached = Reached(value.Text, after)
                where reached.Contains(page.Id)
-                   && !reached.Any(other => string.CompareOrdinal(other, page.Id) < 0 && Reached(other, after).Contains(page.Id))
-               select page.Error(Name, value.Span, $"`{page.Id}` comes after `{value.Text}`, and that after `{page.Id}`",
+                   && !reached.Any(other => string.CompareOrdinal(other, page.Id) < 0
+                       && Reached(other, after).Contains(page.Id))
+               select page.Error(Name, value.Span,
+                   $"`{page.Id}` comes after `{value.Text}`, and that after `{page.Id}`",
                    "leave out the one that by custom comes first");
     }
 
@@ -54,7 +56,8 @@ internal sealed class AfterInCircle : IContentRule
         [.. page.Front?.Field("after")?.Values ?? []];
 
     // The check itself and all that come before it.
-    private static HashSet<string> Reached(string from, ImmutableSortedDictionary<string, ImmutableArray<FrontMatterValue>> after)
+    private static HashSet<string> Reached(string from,
+        ImmutableSortedDictionary<string, ImmutableArray<FrontMatterValue>> after)
     {
         HashSet<string> reached = [];
         Stack<string> open = new([from]);

@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>Two access states without minutes from one to the other, directly or through others.</summary>
-/// <example>Bad: <c>no row from closed-running</c>. Good: <c>| [Closed and running](closed-running.md) | 8 |</c>.</example>
+/// <example>Bad: <c>no row from closed-running</c>. Good: <c>| [Closed and running](closed-running.md) | 8
+/// |</c>.</example>
 internal sealed class NoWayBetweenStates : IContentRule
 {
     public string Name => "no-way-between-states";

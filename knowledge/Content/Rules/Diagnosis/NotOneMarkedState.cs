@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
-/// <summary>None, or more than one, of the access states is where a job begins, or where a repair is verified.</summary>
+/// <summary>
+/// None, or more than one, of the access states is where a job begins, or where a repair is verified.
+/// </summary>
 /// <example>Bad: <c>start: true in two access states</c>. Good: <c>start: true in one</c>.</example>
 internal sealed class NotOneMarkedState : IContentRule
 {

@@ -2,9 +2,14 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
-/// <summary>A symptom that a check names both in <c>only-at</c> and in <c>not-at</c>: it is never asked there.</summary>
-/// <example>Bad: <c>only-at: [no-cooling]</c> beside <c>not-at: [no-cooling]</c>. Good: <c>only-at: [no-cooling]</c>.</example>
-/// <remarks>Both fields beside each other are right where a second symptom bars the check, such as a sign of danger.</remarks>
+/// <summary>
+/// A symptom that a check names both in <c>only-at</c> and in <c>not-at</c>: it is never asked there.
+/// </summary>
+/// <example>Bad: <c>only-at: [no-cooling]</c> beside <c>not-at: [no-cooling]</c>. Good: <c>only-at:
+/// [no-cooling]</c>.</example>
+/// <remarks>
+/// Both fields beside each other are right where a second symptom bars the check, such as a sign of danger.
+/// </remarks>
 internal sealed class OnlyAtAndNotAt : IContentRule
 {
     public string Name => "only-at-and-not-at";

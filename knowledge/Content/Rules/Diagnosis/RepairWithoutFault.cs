@@ -40,17 +40,23 @@ internal sealed class RepairWithoutFault : IGatheringRule
 
     public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
-        IsUnclear = page.Kind == PageKind.Fault ? !IsClear(page, pages) : page.Kind is null && PageShapes.Of(PageKind.Fault).Holds(page.Path),
+        IsUnclear = page.Kind == PageKind.Fault
+            ? !IsClear(page, pages)
+            : page.Kind is null && PageShapes.Of(PageKind.Fault).Holds(page.Path),
         Paths = page.Kind != PageKind.Fault ? []
-            : [.. (page.Section("Repair")?.Items ?? []).Select(item => item.Link?.PathFrom(page.Path)).OfType<string>()],
+            : [.. (page.Section("Repair")?.Items ?? []).Select(item => item.Link?.PathFrom(page.Path))
+                .OfType<string>()],
         IfNowhere = page.Kind != PageKind.Repair ? null
-            : page.Error(Name, page.IdSpan, $"the repair `{page.Id}` cures no fault", "link to it under `## Repair` of the faults it cures"),
+            : page.Error(Name, page.IdSpan, $"the repair `{page.Id}` cures no fault",
+                "link to it under `## Repair` of the faults it cures"),
     };
 
     // What a link to no repair was meant for is not known, unless it is near; WrongLink or BrokenLink reports it.
-    private static bool IsClear(Page fault, Pages pages) => fault.Section("Repair") is { Items: { IsEmpty: false } items }
+    private static bool IsClear(Page fault, Pages pages) =>
+        fault.Section("Repair") is { Items: { IsEmpty: false } items }
         && items.All(item => item.Link is { } link && (pages.Target(fault, link, PageKind.Repair) is not null
             || (pages.Target(fault, link) is null && pages.Meant(fault, link) is not null)));
 
-    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered) => Mention.Nowhere(gathered.Cast<Mention>());
+    public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered) =>
+        Mention.Nowhere(gathered.Cast<Mention>());
 }

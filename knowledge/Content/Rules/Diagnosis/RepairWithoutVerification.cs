@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>A repair that does not say how to see that it worked.</summary>
-/// <example>Bad: <c>## Verify without a question</c>. Good: <c>Does the fan hold its speed for ten minutes?</c>.</example>
+/// <example>Bad: <c>## Verify without a question</c>. Good: <c>Does the fan hold its speed for ten
+/// minutes?</c>.</example>
 internal sealed class RepairWithoutVerification : IContentRule
 {
     public string Name => "repair-without-verification";

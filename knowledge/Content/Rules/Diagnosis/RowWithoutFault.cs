@@ -5,7 +5,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>A row of likelihoods that is not of a fault.</summary>
-/// <example>Bad: <c>| Fan room sensor | always | never |</c>. Good: <c>| [Motor](../faults/fan-motor-failed.md) | 0.97 | 0.03 |</c>.</example>
+/// <example>Bad: <c>| Fan room sensor | always | never |</c>. Good: <c>| [Motor](../faults/fan-motor-failed.md) | 0.97
+/// | 0.03 |</c>.</example>
 internal sealed class RowWithoutFault : IContentRule
 {
     public string Name => "row-without-fault";

@@ -10,7 +10,8 @@ internal sealed class ShorterThanItsWay : IContentRule
 {
     public string Name => "shorter-than-its-way";
 
-    public string Meaning => "A check with fewer minutes than the way takes to the access state in which it leaves the unit.";
+    public string Meaning =>
+        "A check with fewer minutes than the way takes to the access state in which it leaves the unit.";
 
     public bool NeedsFrame => true;
 
@@ -26,8 +27,10 @@ internal sealed class ShorterThanItsWay : IContentRule
         return
             from check in pages.OfKind(PageKind.Check)
             let minutes = check.Front!.Field("minutes")
-            where check.Front!.Field("leaves") is { Values.Length: 1 } && Constructs.Number.Read(minutes?.Text ?? "") is { } own && LongestWay(check, moves) > own
-            select check.Error(Name, minutes!.Values[0].Span, $"the way to `{check.Front!.Field("leaves")!.Text}` alone takes longer",
+            where check.Front!.Field("leaves") is { Values.Length: 1 }
+                && Constructs.Number.Read(minutes?.Text ?? "") is { } own && LongestWay(check, moves) > own
+            select check.Error(Name, minutes!.Values[0].Span,
+                $"the way to `{check.Front!.Field("leaves")!.Text}` alone takes longer",
                 "write the minutes of the check with those of the way");
     }
 
@@ -38,7 +41,8 @@ internal sealed class ShorterThanItsWay : IContentRule
         AccessId[] states = [.. moves.SelectMany(move => new[] { move.From, move.To }).Distinct()];
         if (!states.Contains(left) || !done.Any(states.Contains)) return 0;
         AccessStates access = new(states.Select(state => new AccessState(state, Role.Anyone)), moves, states[0]);
-        return done.Where(states.Contains).Select(state => access.Minutes(state, left)).Where(double.IsFinite).DefaultIfEmpty(0).Max();
+        return done.Where(states.Contains).Select(state => access.Minutes(state, left)).Where(double.IsFinite)
+            .DefaultIfEmpty(0).Max();
     }
 
     private static IEnumerable<AccessMove> Moves(Pages pages) =>

@@ -13,7 +13,8 @@ internal sealed record Sight(Mention Mention)
     /// <summary>True when a check with these series can be done on one of them.</summary>
     public bool Includes(string series) => Series.IsEmpty || Series.Contains(series);
 
-    public bool Equals(Sight? other) => other is not null && Mention == other.Mention && Series.SequenceEqual(other.Series);
+    public bool Equals(Sight? other) =>
+        other is not null && Mention == other.Mention && Series.SequenceEqual(other.Series);
 
     public override int GetHashCode() => Mention.GetHashCode();
 }

@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>A symptom that leaves no room for a cause that the pages do not know.</summary>
-/// <example>Bad: <c>no row of none-of-these</c>. Good: <c>| [None of these](../faults/none-of-these.md) | seldom |</c>.</example>
+/// <example>Bad: <c>no row of none-of-these</c>. Good: <c>| [None of these](../faults/none-of-these.md) | seldom
+/// |</c>.</example>
 internal sealed class SymptomWithoutNoneOfThese : IContentRule
 {
     public string Name => "symptom-without-none-of-these";

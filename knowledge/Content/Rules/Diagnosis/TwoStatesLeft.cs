@@ -2,13 +2,16 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
-/// <summary>A check whose <c>leaves</c> names more than one access state: the unit stands in one once it is done.</summary>
+/// <summary>
+/// A check whose <c>leaves</c> names more than one access state: the unit stands in one once it is done.
+/// </summary>
 /// <example>Bad: <c>leaves: [on-trial, closed-running]</c>. Good: <c>leaves: closed-running</c>.</example>
 internal sealed class TwoStatesLeft : IContentRule
 {
     public string Name => "two-states-left";
 
-    public string Meaning => "A check whose `leaves` names more than one access state: the unit stands in one once it is done.";
+    public string Meaning =>
+        "A check whose `leaves` names more than one access state: the unit stands in one once it is done.";
 
     public bool NeedsFrame => true;
 

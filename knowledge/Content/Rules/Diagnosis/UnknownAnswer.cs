@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>A clarifying question says that a symptom tells an answer which it does not have.</summary>
-/// <example>Bad: <c>| [Noise](../symptoms/noise.md) | indoors |</c> where the answers are inside and outside. Good: <c>| … | inside |</c>.</example>
+/// <example>Bad: <c>| [Noise](../symptoms/noise.md) | indoors |</c> where the answers are inside and outside. Good:
+/// <c>| … | inside |</c>.</example>
 internal sealed class UnknownAnswer : IContentRule
 {
     public string Name => "unknown-answer";
@@ -35,5 +36,6 @@ internal sealed class UnknownAnswer : IContentRule
         from row in told.Rows
         let cell = row.Cell(1)
         where cell is not null && !known.Contains(cell.Text)
-        select page.Error(Name, cell.Span, $"`{cell.Text}` is not an answer of this question", NearestWord.HintOrList(cell.Text, known));
+        select page.Error(Name, cell.Span, $"`{cell.Text}` is not an answer of this question",
+            NearestWord.HintOrList(cell.Text, known));
 }

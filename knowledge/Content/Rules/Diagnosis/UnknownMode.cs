@@ -39,5 +39,6 @@ internal sealed class UnknownMode : IContentRule
         from check in pages.OfKind(PageKind.Check)
         from mode in check.Front!.Field("modes")?.Values ?? []
         where !UnitModes.All.Contains(mode.Text)
-        select check.Error(Name, mode.Span, $"`{mode.Text}` is not a mode", NearestWord.HintOrList(mode.Text, UnitModes.All));
+        select check.Error(Name, mode.Span, $"`{mode.Text}` is not a mode",
+            NearestWord.HintOrList(mode.Text, UnitModes.All));
 }

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
-/// <summary>An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without likelihoods.</summary>
+/// <summary>
+/// An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without likelihoods.
+/// </summary>
 /// <example>Bad: <c>| Fault | home | lose |</c>. Good: <c>| Fault | home | loose |</c>.</example>
 internal sealed class UnknownOutcome : IContentRule
 {
@@ -12,7 +14,9 @@ internal sealed class UnknownOutcome : IContentRule
 
     public string Name => "unknown-outcome";
 
-    public string Meaning => "An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without likelihoods.";
+    public string Meaning =>
+        "An outcome that the check does not have, in its likelihoods or as a sign of danger, or one without "
+            + "likelihoods.";
 
     public bool NeedsFrame => true;
 

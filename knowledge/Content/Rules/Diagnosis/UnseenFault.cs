@@ -7,7 +7,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Diagnosis;
 
 /// <summary>A fault that no check can see, so that nobody could prove it.</summary>
-/// <example>Bad: <c>a fault in no table of likelihoods</c>. Good: <c>| [Room sensor failed](…) | seldom | … |</c>.</example>
+/// <example>Bad: <c>a fault in no table of likelihoods</c>. Good: <c>| [Room sensor failed](…) | seldom | …
+/// |</c>.</example>
 internal sealed class UnseenFault : IGatheringRule
 {
     public string Name => "unseen-fault";
@@ -32,7 +33,9 @@ internal sealed class UnseenFault : IGatheringRule
 
     public object? Gather(Page page, Pages pages) => new Sight(Mention.Of(page, pages) with
     {
-        IsUnclear = page.Kind == PageKind.Check ? page.Section("Likelihoods")?.Table is null : page.Kind is null && PageShapes.Of(PageKind.Check).Holds(page.Path),
+        IsUnclear = page.Kind == PageKind.Check
+            ? page.Section("Likelihoods")?.Table is null
+            : page.Kind is null && PageShapes.Of(PageKind.Check).Holds(page.Path),
         Paths = page.Kind == PageKind.Check ? [.. SeenBy(page, pages).Select(fault => fault.Path)] : [],
         IfNowhere = page.Kind == PageKind.Fault && page.Id != MissingPage.NoneOfThese
             ? page.Error(Name, page.IdSpan, $"no check can see the fault `{page.Id}`",
@@ -52,7 +55,8 @@ internal sealed class UnseenFault : IGatheringRule
         ILookup<string, Sight> seen = all.SelectMany(check => check.Mention.Paths.Select(fault => (fault, check)))
             .ToLookup(pair => pair.fault, pair => pair.check, StringComparer.Ordinal);
         ILookup<(PageKind?, string), Mention> same = all.Select(page => page.Mention).ToLookup(page => page.Is);
-        return all.Where(fault => fault.Mention.IfNowhere is not null && fault.Mention.IsTheOneOf([.. same[fault.Mention.Is]]) && !meant.Contains(fault.Mention.Path))
+        return all.Where(fault => fault.Mention.IfNowhere is not null
+            && fault.Mention.IsTheOneOf([.. same[fault.Mention.Is]]) && !meant.Contains(fault.Mention.Path))
             .Select(fault => Blind(fault, [.. seen[fault.Mention.Path]])).OfType<Diagnostic>();
     }
 
@@ -60,7 +64,8 @@ internal sealed class UnseenFault : IGatheringRule
     {
         Diagnostic nowhere = fault.Mention.IfNowhere!;
         if (checks.Length == 0) return nowhere;
-        string[] blind = [.. fault.Series.Where(series => !checks.Any(check => check.Includes(series))).Select(series => $"`{series}`")];
+        string[] blind = [.. fault.Series.Where(series => !checks.Any(check => check.Includes(series)))
+            .Select(series => $"`{series}`")];
         return blind.Length == 0 ? null : nowhere with { Message = $"{nowhere.Message} in {string.Join(", ", blind)}" };
     }
 

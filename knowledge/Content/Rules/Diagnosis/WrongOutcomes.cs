@@ -70,7 +70,8 @@ internal sealed class WrongOutcomes : IContentRule
         {
             if (!Id.IsId(row.Id.Text))
             {
-                yield return page.Error(Name, row.Id.Span, $"`{row.Id.Text}` is not an id", OddCharacter.Said(Id.Help, row.Id.Text));
+                yield return page.Error(Name, row.Id.Span, $"`{row.Id.Text}` is not an id",
+                    OddCharacter.Said(Id.Help, row.Id.Text));
             }
 
             foreach (RichText cell in new[] { row.Answer, row.Verdicts }.OfType<RichText>().Where(cell => cell.IsEmpty))

@@ -4,8 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Drawings;
 
 /// <summary>A picture where nothing shows it: under another heading than How, or in the middle of a text.</summary>
-/// <example>Bad: <c>1. Pull the plug. ![The plug](../pictures/room-sensor.svg)</c>. Good: <c>the picture in a paragraph of
-/// its own below the steps</c>.</example>
+/// <example>Bad: <c>1. Pull the plug. ![The plug](../pictures/room-sensor.svg)</c>. Good: <c>the picture in a paragraph
+/// of its own below the steps</c>.</example>
 internal sealed class MisplacedPicture : IContentRule
 {
     public string Name => "misplaced-picture";

@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Drawings;
 
 /// <summary>A picture whose file does not exist.</summary>
-/// <example>Bad: <c>![The plug](../pictures/room-senser.svg)</c>. Good: <c>![The plug](../pictures/room-sensor.svg)</c>.</example>
+/// <example>Bad: <c>![The plug](../pictures/room-senser.svg)</c>. Good: <c>![The
+/// plug](../pictures/room-sensor.svg)</c>.</example>
 internal sealed class MissingPicture : IContentRule
 {
     public string Name => "missing-picture";

@@ -4,7 +4,8 @@ namespace DxAssistant.Knowledge.Content.Rules.Drawings;
 
 /// <summary>A picture that says nothing to people who cannot see it: no words on the page, or no title in its
 /// file.</summary>
-/// <example>Bad: <c>![](../pictures/room-sensor.svg)</c>. Good: <c>![The plug](../pictures/room-sensor.svg)</c>.</example>
+/// <example>Bad: <c>![](../pictures/room-sensor.svg)</c>. Good: <c>![The
+/// plug](../pictures/room-sensor.svg)</c>.</example>
 internal sealed class PictureWithoutWords : IContentRule
 {
     public string Name => "picture-without-words";

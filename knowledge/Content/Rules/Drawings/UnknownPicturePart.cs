@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Drawings;
 
-/// <summary>An element or attribute that no picture may have: styles, animations, pixels, an editor's own marks.</summary>
+/// <summary>
+/// An element or attribute that no picture may have: styles, animations, pixels, an editor's own marks.
+/// </summary>
 /// <example>Bad: <c>&lt;circle style="…" r="4"/&gt;</c>. Good: <c>&lt;circle class="live" r="4"/&gt;</c>.</example>
 internal sealed class UnknownPicturePart : IContentRule
 {

@@ -37,7 +37,8 @@ internal sealed class BadFrontMatter : IContentRule
             if (page.Front is null)
             {
                 yield return page.Source.Text.StartsWith("---\n", StringComparison.Ordinal)
-                    ? page.Error(Name, new TextSpan(0, 3), "the front matter has no end", "put a line `---` below its last field")
+                    ? page.Error(Name, new TextSpan(0, 3), "the front matter has no end",
+                        "put a line `---` below its last field")
                     : page.Error(Name, default, "the page has no front matter",
                     "start the page with a line `---`, then `kind: …` and `id: …`, then a line `---`");
             }

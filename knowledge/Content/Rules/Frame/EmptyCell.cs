@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Frame;
 
 /// <summary>An empty table cell where something must stand.</summary>
-/// <example>Bad: <c>| [Closed and running](closed-running.md) | |</c>. Good: <c>| [Closed and running](closed-running.md) | 8 |</c>.</example>
+/// <example>Bad: <c>| [Closed and running](closed-running.md) | |</c>. Good: <c>| [Closed and
+/// running](closed-running.md) | 8 |</c>.</example>
 internal sealed class EmptyCell : IContentRule
 {
     public string Name => "empty-cell";

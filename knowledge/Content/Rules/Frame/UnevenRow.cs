@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Frame;
 
 /// <summary>A table row with more or fewer cells than the head.</summary>
-/// <example>Bad: <c>| [Closed and running](closed-running.md) |</c>. Good: <c>| [Closed and running](closed-running.md) | 8 |</c>.</example>
+/// <example>Bad: <c>| [Closed and running](closed-running.md) |</c>. Good: <c>| [Closed and running](closed-running.md)
+/// | 8 |</c>.</example>
 internal sealed class UnevenRow : IContentRule
 {
     public string Name => "uneven-row";

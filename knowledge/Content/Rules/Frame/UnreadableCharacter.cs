@@ -24,10 +24,13 @@ internal sealed class UnreadableCharacter : IContentRule
         if (at < 0) yield break;
         (string which, string remedy) = page.Source.Text[at] switch
         {
-            _ when page.Source.IsNoText => ("the page is not saved as UTF-8 text, but as UTF-16 or as no text at all", "save it as UTF-8"),
+            _ when page.Source.IsNoText =>
+                ("the page is not saved as UTF-8 text, but as UTF-16 or as no text at all", "save it as UTF-8"),
             '\uFFFD' => ("here stand bytes that are no UTF-8 text, or the sign for a character that was lost before",
                 "save the page as UTF-8 and write the character anew; only the first place is shown"),
-            char sign => ($"the control character U+{(int)sign:X4} stands in the page", "take it out; only the first place is shown"),
+            char sign =>
+                ($"the control character U+{(int)sign:X4} stands in the page",
+                    "take it out; only the first place is shown"),
         };
         yield return page.Error(Name, new TextSpan(at, 1), which, remedy);
     }

@@ -30,7 +30,8 @@ internal sealed class WrongContent : IContentRule
             PageShape kind = PageShapes.Of(page.Kind!.Value);
             foreach (Section section in page.Sections.Where(section => section.Level == 2))
             {
-                if (kind.Section(section.Name) is { } shape && Missing(shape, section) is { } missing && !HoldsHtml(page, section))
+                if (kind.Section(section.Name) is { } shape && Missing(shape, section) is { } missing
+                    && !HoldsHtml(page, section))
                 {
                     yield return page.Error(Name, section.Heading.Span, $"`## {section.Name}` has no {missing}",
                         Help(shape));

@@ -42,7 +42,8 @@ internal sealed class WrongPlace : IContentRule
             string name = PageShapes.Of(kind).PathOf(page.FileId);
             if (!Constructs.Id.IsId(id))
             {
-                yield return page.Error(Name, field.Span, $"`{id}` is not an id", OddCharacter.Said(Constructs.Id.Help, id));
+                yield return page.Error(Name, field.Span, $"`{id}` is not an id",
+                    OddCharacter.Said(Constructs.Id.Help, id));
             }
             else if (id != page.FileId)
             {

@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Frame;
 
 /// <summary>A table whose heads are not those of its section.</summary>
-/// <example>Bad: <c>| Display | Look | Meaning | Symptom |</c>. Good: <c>| Display | Look | Symptom | Means |</c>.</example>
+/// <example>Bad: <c>| Display | Look | Meaning | Symptom |</c>. Good: <c>| Display | Look | Symptom | Means
+/// |</c>.</example>
 internal sealed class WrongTableHeads : IContentRule
 {
     public string Name => "wrong-table-heads";

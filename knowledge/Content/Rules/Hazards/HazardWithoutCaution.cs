@@ -5,8 +5,10 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Hazards;
 
 /// <summary>A check, repair or access state with a hazard whose caution it does not link.</summary>
-/// <remarks>The pages of cautions say what tells of their hazard: words of a step, and access states in which it is always
-/// there. A caution that stands in for another on its page answers for it.</remarks>
+/// <remarks>
+/// The pages of cautions say what tells of their hazard: words of a step, and access states in which it is always
+/// there. A caution that stands in for another on its page answers for it.
+/// </remarks>
 /// <example>Bad: <c>Open the terminal box.</c> on a page without <c>## Cautions</c>. Good: the same with
 /// <c>- [Live mains](../cautions/live-mains.md)</c>.</example>
 internal sealed class HazardWithoutCaution : IContentRule
@@ -62,7 +64,8 @@ internal sealed class HazardWithoutCaution : IContentRule
 
     private static ImmutableArray<Page> CautionsOf(Page page, Pages pages) =>
     [
-        .. (page.Section("Cautions")?.Items ?? []).Select(item => pages.Target(page, item.Link, PageKind.Caution)).OfType<Page>(),
+        .. (page.Section("Cautions")?.Items ?? []).Select(item => pages.Target(page, item.Link, PageKind.Caution))
+            .OfType<Page>(),
     ];
 
     private static Sign? WordIn(Page page, Page caution) => (

@@ -6,7 +6,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Linking;
 
 /// <summary>A link to a page or a heading that does not exist.</summary>
-/// <example>Bad: <c>[Live mains](../cautions/live-main.md)</c>. Good: <c>[Live mains](../cautions/live-mains.md)</c>.</example>
+/// <example>Bad: <c>[Live mains](../cautions/live-main.md)</c>. Good: <c>[Live
+/// mains](../cautions/live-mains.md)</c>.</example>
 internal sealed class BrokenLink : IContentRule
 {
     public string Name => "broken-link";
@@ -66,7 +67,10 @@ internal sealed class BrokenLink : IContentRule
     private static Remedy HelpForAnchor(PageLink link, Page target)
     {
         Remedy help = NearestWord.HintOrList(link.Anchor!, Pages.Anchors(target));
-        return help with { Wrong = link.Target, Instead = help.Instead is { } anchor ? $"{link.Target.Split('#')[0]}#{anchor}" : null };
+        return help
+            with { Wrong = link.Target, Instead = help.Instead is { } anchor
+                ? $"{link.Target.Split('#')[0]}#{anchor}"
+                : null };
     }
 
     private static Remedy? HelpFor(Pages pages, Page page, PageLink link)

@@ -3,11 +3,14 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Linking;
 
-/// <summary>Links that are right and lead nowhere because a page does not stand in its place, which WrongPlace reports.</summary>
+/// <summary>
+/// Links that are right and lead nowhere because a page does not stand in its place, which WrongPlace reports.
+/// </summary>
 internal static class Strayed
 {
     public static bool Explains(Pages pages, Page page, PageLink link) => IsRightElsewhere(pages, page, link)
-        || (link.PathFrom(page.Path) is { } path && (IsElsewhere(pages, path) || IsSpeltOddly(pages, page, link, path)));
+        || (link.PathFrom(page.Path) is { } path
+            && (IsElsewhere(pages, path) || IsSpeltOddly(pages, page, link, path)));
 
     // The page that links would stand elsewhere, and from there the link would lead to a page.
     private static bool IsRightElsewhere(Pages pages, Page page, PageLink link) =>
@@ -16,7 +19,8 @@ internal static class Strayed
 
     // The link leads to where the page should stand; one that is misspelt leads nowhere wherever the page stands.
     private static bool IsElsewhere(Pages pages, string path) => PageShapes.KindIn(path) is { } kind
-        && Path.GetFileNameWithoutExtension(path) is var id && PageShapes.Of(kind).PathOf(id) == path && pages.WithId(kind, id) is not null;
+        && Path.GetFileNameWithoutExtension(path) is var id && PageShapes.Of(kind).PathOf(id) == path
+        && pages.WithId(kind, id) is not null;
 
     private static bool IsSpeltOddly(Pages pages, Page page, PageLink link, string path) =>
         pages.Meant(page, link) is { } meant && OddCharacter.IsIn(meant.Path) && OddCharacter.Plain(meant.Path) == path;

@@ -4,13 +4,16 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Linking;
 
-/// <summary>A front matter that names a role, access state, series, fault, check or symptom that does not exist.</summary>
+/// <summary>
+/// A front matter that names a role, access state, series, fault, check or symptom that does not exist.
+/// </summary>
 /// <example>Bad: <c>access: [isolated-opne]</c>. Good: <c>access: [isolated-open]</c>.</example>
 internal sealed class UnknownId : IContentRule
 {
     public string Name => "unknown-id";
 
-    public string Meaning => "A front matter that names a role, access state, series, fault, check or symptom that does not exist.";
+    public string Meaning =>
+        "A front matter that names a role, access state, series, fault, check or symptom that does not exist.";
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ---

@@ -31,20 +31,24 @@ internal sealed class UnreachablePage : IGatheringRule
         - [Live mains](../cautions/live-mains.md)
         """);
 
-    // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at. The links
-    // of an unparsed or empty page are not known.
+    // A fault or repair hangs on its symptoms or faults, which FaultWithoutSymptom and RepairWithoutFault look at. The
+    // links of an unparsed or empty page are not known.
     public object? Gather(Page page, Pages pages) => Mention.Of(page, pages) with
     {
         IsUnclear = page.Unparsed is not null || page.Source.IsNoText || (page.Front is null && page.Title is null),
         Paths = [.. page.LinkedPaths.OfType<string>()],
         IfNowhere = page.Kind is null or PageKind.Fault or PageKind.Repair ? null
-            : page.Error(Name, page.IdSpan, "no link leads from `index.md` to this page", "link to it from `index.md` or from a page that is linked there"),
+            : page.Error(Name, page.IdSpan, "no link leads from `index.md` to this page",
+                "link to it from `index.md` or from a page that is linked there"),
     };
 
     public IEnumerable<Diagnostic> Conclude(IReadOnlyCollection<object> gathered)
     {
-        Dictionary<string, Mention> pages = gathered.Cast<Mention>().ToDictionary(page => page.Path, StringComparer.Ordinal);
-        if (pages.Values.FirstOrDefault(page => page.Is.Kind == PageKind.Index) is not { } index || pages.Values.Any(page => page.IsUnclear)) return [];
+        Dictionary<string, Mention> pages = gathered.Cast<Mention>()
+            .ToDictionary(page => page.Path, StringComparer.Ordinal);
+        if (pages.Values.FirstOrDefault(page => page.Is.Kind == PageKind.Index) is not { } index
+            || pages.Values.Any(page => page.IsUnclear))
+            return [];
         HashSet<string> reached = [index.Path, .. pages.Values.SelectMany(page => page.Meant)];
         var ahead = new Queue<string>(reached);
         while (ahead.TryDequeue(out string? path))

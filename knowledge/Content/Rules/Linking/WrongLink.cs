@@ -74,7 +74,8 @@ internal sealed class WrongLink : IContentRule
 
         if (text.Link.LeadsOutside)
         {
-            return page.Error(Name, text.Link.TargetSpan, $"`{text.Link.Target}` leads out of the pages, not to a {word} page");
+            return page.Error(Name, text.Link.TargetSpan,
+                $"`{text.Link.Target}` leads out of the pages, not to a {word} page");
         }
 
         // A link to nowhere is BrokenLink's, a page of unknown kind UnknownKind's.

@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Numbers;
 
 /// <summary>A number without a source.</summary>
-/// <example>Bad: <c>| supply | 230 V | |</c>. Good: <c>| supply | 230 V | [Common practice](../sources.md#common-practice) |</c>.</example>
+/// <example>Bad: <c>| supply | 230 V | |</c>. Good: <c>| supply | 230 V | [Common
+/// practice](../sources.md#common-practice) |</c>.</example>
 internal sealed class MissingSource : IContentRule
 {
     public string Name => "missing-source";

@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Numbers;
 
 /// <summary>A page whose numbers (minutes, likelihoods, a curve, safe limits) have no source.</summary>
-/// <example>Bad: <c>a curve without ## Sources</c>. Good: <c>- [Common practice](../sources.md#common-practice)</c>.</example>
+/// <example>Bad: <c>a curve without ## Sources</c>. Good: <c>- [Common
+/// practice](../sources.md#common-practice)</c>.</example>
 internal sealed class PageWithoutSource : IContentRule
 {
     public string Name => "page-without-source";

@@ -42,8 +42,10 @@ internal sealed class WrongNumber : IContentRule
         [
             new("Likelihoods", "Value", value => value is > 0 and < 1, "a number above 0 and below 1"),
             new("Frequencies", "Value", value => value is > 0 and <= 1000, "a number above 0, to 1000"),
-            new(EarlierTable.Heading, EarlierTable.Within, value => value is >= 1 and <= 3650 && value % 1 == 0, "a whole number of days, 1 to 3650"),
-            new(EarlierTable.Heading, EarlierTable.Same, IsOdds, Odds), new(EarlierTable.Heading, EarlierTable.Left, IsOdds, Odds),
+            new(EarlierTable.Heading, EarlierTable.Within, value => value is >= 1 and <= 3650
+                && value % 1 == 0, "a whole number of days, 1 to 3650"),
+            new(EarlierTable.Heading, EarlierTable.Same, IsOdds, Odds),
+            new(EarlierTable.Heading, EarlierTable.Left, IsOdds, Odds),
             new("Prices", "Value", value => value is >= 0 and <= 1440, "a number of minutes, 0 to 1440"),
         ],
         PageKind.Roles => [new("Roles", "Rank", value => value is >= 0 and <= 9 && value % 1 == 0,

@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Translating;
 
-/// <summary>A row in another language whose id or sign is not that of the row on the page itself, or a head that is none.</summary>
+/// <summary>
+/// A row in another language whose id or sign is not that of the row on the page itself, or a head that is none.
+/// </summary>
 /// <example>Bad: <c>| at-home | Sí |</c> for the outcome <c>home</c>. Good: <c>| home | Sí |</c>.</example>
 internal sealed class AnswersDoNotFit : IContentRule
 {
@@ -56,7 +58,8 @@ internal sealed class AnswersDoNotFit : IContentRule
     private IEnumerable<Diagnostic> Heads(TranslatedPair pair, TranslatedPart part, PipeTable said) =>
         from head in said.Head.Cells
         where !part.Keys.Contains(head.Text) && !part.Texts.Contains(head.Text)
-        select pair.Said.Error(Name, head.Span, $"`{head.Text}` is not a head of `## {part.Heading}` in another language",
+        select pair.Said.Error(Name, head.Span,
+            $"`{head.Text}` is not a head of `## {part.Heading}` in another language",
             "the heads are: " + string.Join(", ", part.Keys.Concat(part.Texts)));
 
     private IEnumerable<Diagnostic> Rows(TranslatedPair pair, TranslatedPart part, PipeTable main, PipeTable said)

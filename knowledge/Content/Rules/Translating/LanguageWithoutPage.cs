@@ -3,7 +3,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Translating;
 
 /// <summary>A page in a language that has no page in <c>languages/</c>.</summary>
-/// <example>Bad: <c>seat-plug.xx.md</c> without <c>languages/xx.md</c>. Good: the page <c>languages/xx.md</c>.</example>
+/// <example>Bad: <c>seat-plug.xx.md</c> without <c>languages/xx.md</c>. Good: the page
+/// <c>languages/xx.md</c>.</example>
 internal sealed class LanguageWithoutPage : IContentRule
 {
     public string Name => "language-without-page";

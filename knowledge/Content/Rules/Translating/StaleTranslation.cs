@@ -3,7 +3,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Translating;
 
-/// <summary>A page in another language that says an older wording of the page. A warning: the words may still be right.</summary>
+/// <summary>
+/// A page in another language that says an older wording of the page. A warning: the words may still be right.
+/// </summary>
 /// <example>Bad: <c>says: 00000000</c>. Good: the mark of the page as it is.</example>
 internal sealed class StaleTranslation : IContentRule
 {
@@ -39,6 +41,8 @@ internal sealed class StaleTranslation : IContentRule
         let stamp = Stamp.Of(pair.Main)
         where field?.Text != stamp
         select new Diagnostic(Name, Severity.Warning, pair.Said.Source.At(field?.Span ?? pair.Said.IdSpan),
-            field is null ? $"the page does not say which wording of `{pair.Main.Path}` it is" : $"`{pair.Main.Path}` was worded anew since this was written",
+            field is null
+                ? $"the page does not say which wording of `{pair.Main.Path}` it is"
+                : $"`{pair.Main.Path}` was worded anew since this was written",
             $"read both, then write `{Stamp.Field}: {stamp}`");
 }

@@ -38,7 +38,9 @@ internal sealed class TranslationWithoutPage : IContentRule
             if (pages.AtPath(path) is not { } main)
             {
                 yield return said.Error(Name, said.IdSpan, $"there is no page `{path}` to be said in another language",
-                    NearestWord.Find(path, pages.All.Select(page => page.Path)) is { } near ? $"did you mean `{near}`?" : null);
+                    NearestWord.Find(path, pages.All.Select(page => page.Path)) is { } near
+                        ? $"did you mean `{near}`?"
+                        : null);
             }
             else if (said.Title is null)
             {

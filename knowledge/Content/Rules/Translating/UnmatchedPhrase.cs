@@ -10,7 +10,8 @@ internal sealed class UnmatchedPhrase : IContentRule
 {
     public string Name => "unmatched-phrase";
 
-    public string Meaning => "A phrase that a language with its own phrase file lacks, has too many, or has with other slots.";
+    public string Meaning =>
+        "A phrase that a language with its own phrase file lacks, has too many, or has with other slots.";
 
     public bool LooksAtAll => true;
 
@@ -92,8 +93,11 @@ internal sealed class UnmatchedPhrase : IContentRule
         where main is { Paragraphs.IsEmpty: false } && !said.Paragraphs.IsEmpty
         let slots = Slots(main.Paragraphs[0].Text)
         where !Slots(said.Paragraphs[0].Text).SequenceEqual(slots, StringComparer.Ordinal)
-        select pair.Said.Error(Name, said.Paragraphs[0].Span, $"the slots of `{said.Name}` are not those of `{pair.Main.Path}`",
-            slots.Length == 0 ? "it has none there" : "they are: " + string.Join(", ", slots.Select(slot => $"{{{slot}}}")));
+        select pair.Said.Error(Name, said.Paragraphs[0].Span,
+            $"the slots of `{said.Name}` are not those of `{pair.Main.Path}`",
+            slots.Length == 0
+                ? "it has none there"
+                : "they are: " + string.Join(", ", slots.Select(slot => $"{{{slot}}}")));
 
     private IEnumerable<Diagnostic> WithoutFile(Pages pages) =>
         from language in pages.OfKind(PageKind.Language)
@@ -104,6 +108,7 @@ internal sealed class UnmatchedPhrase : IContentRule
     private static string[] Slots(string text) =>
     [
         .. text.Split('{').Skip(1).Where(part => part.Contains('}', StringComparison.Ordinal))
-            .Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]).Distinct().Order(StringComparer.Ordinal),
+            .Select(part => part[..part.IndexOf('}', StringComparison.Ordinal)]).Distinct()
+            .Order(StringComparer.Ordinal),
     ];
 }

@@ -4,7 +4,9 @@ using DxAssistant.Knowledge.Content.Syntax;
 
 namespace DxAssistant.Knowledge.Content.Rules.Translating;
 
-/// <summary>A section in another language that the page itself lacks or never says there, or with other numbers of items.</summary>
+/// <summary>
+/// A section in another language that the page itself lacks or never says there, or with other numbers of items.
+/// </summary>
 /// <example>Bad: <c>two steps for one</c>. Good: <c>one step for one</c>.</example>
 internal sealed class UnmatchedSection : IContentRule
 {
@@ -89,7 +91,8 @@ internal sealed class UnmatchedSection : IContentRule
             where pair.Main.Section(section.Name) is null || parts.All(part => part.Heading != section.Name)
             select pair.Said.Error(Name, section.Heading.Span,
                 $"`## {section.Name}` is not said in other languages, or `{pair.Main.Path}` has no such section",
-                "headings stay as they are; this page can have: " + string.Join(", ", parts.Select(part => part.Heading)));
+                "headings stay as they are; this page can have: "
+                    + string.Join(", ", parts.Select(part => part.Heading)));
     }
 
     private static int Count(Section section) => section.Table?.Rows.Length ?? section.Items.Length;

@@ -39,7 +39,8 @@ internal sealed class DuplicateCode : IContentRule
             .GroupBy(row => (Shown(row.Cells[0].Text), Look(row.Cells[1].Text)))
         from row in same.Skip(1)
         select page.Error(Name, row.Cells[0].Span,
-            row.Cells[0].Text == same.First().Cells[0].Text ? $"`{row.Cells[0].Text}` ({row.Cells[1].Text}) stands twice in this series"
+            row.Cells[0].Text == same.First().Cells[0].Text
+                ? $"`{row.Cells[0].Text}` ({row.Cells[1].Text}) stands twice in this series"
                 : $"`{row.Cells[0].Text}` looks on a display like `{same.First().Cells[0].Text}`, which stands in this series already",
             "give the code one meaning, or the symptom all its causes");
 
@@ -52,8 +53,10 @@ internal sealed class DuplicateCode : IContentRule
         """);
 
     // A 5 and an S are one shape, and letters of other alphabets are none.
-    private static string Shown(string code) => CanonicalForm.Of(OddCharacter.Plain(code)) is { Length: > 0 } shown ? shown : code;
+    private static string Shown(string code) =>
+        CanonicalForm.Of(OddCharacter.Plain(code)) is { Length: > 0 } shown ? shown : code;
 
     // Which lamp is named first makes no other code.
-    private static string Look(string text) => LampPattern.TryRead(text, out LampPattern? lamps) ? lamps.ToString() : text;
+    private static string Look(string text) =>
+        LampPattern.TryRead(text, out LampPattern? lamps) ? lamps.ToString() : text;
 }

@@ -10,7 +10,8 @@ internal sealed class SerialDoesNotFit : IContentRule
 {
     public string Name => "serial-does-not-fit";
 
-    public string Meaning => "A pattern of serial numbers without an example, or an example that does not fit the pattern.";
+    public string Meaning =>
+        "A pattern of serial numbers without an example, or an example that does not fit the pattern.";
 
     public RuleExample Bad { get; } = new("series/alder-one.md", """
         ---
@@ -41,13 +42,16 @@ internal sealed class SerialDoesNotFit : IContentRule
         where found is not null
         select found;
 
-    private Diagnostic? Check(Page page, FrontMatterField? pattern, FrontMatterField? example) => (pattern, example) switch
+    private Diagnostic? Check(Page page, FrontMatterField? pattern, FrontMatterField? example) =>
+        (pattern, example) switch
     {
         ({ Text: { } } alone, null) => page.Error(
             Name, alone.Span, "a pattern without an example", "add `serial-example:` with a serial number that fits"),
         (null, { } alone) => page.Error(
-            Name, alone.Span, "an example without a pattern", "add `serial:` with a regular expression for the whole number"),
-        ({ Text: { } form }, { Text: { } shown } field) when SerialPattern.TryMake(form, shown) is { } made && made.Read(shown) != shown =>
+            Name, alone.Span, "an example without a pattern",
+            "add `serial:` with a regular expression for the whole number"),
+        ({ Text: { } form }, { Text: { } shown } field) when SerialPattern.TryMake(form, shown) is { } made
+            && made.Read(shown) != shown =>
             page.Error(Name, field.Span, $"`{shown}` does not fit the pattern `{form}`"),
         _ => null,
     };

@@ -4,7 +4,8 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Units;
 
 /// <summary>A series whose coverage terms nobody can look up.</summary>
-/// <example>Bad: <c>## Coverage without a link</c>. Good: <c>- [Coverage of Alder One](../coverage/alder-one.md)</c>.</example>
+/// <example>Bad: <c>## Coverage without a link</c>. Good: <c>- [Coverage of Alder
+/// One](../coverage/alder-one.md)</c>.</example>
 internal sealed class SeriesWithoutCoverage : IContentRule
 {
     public string Name => "series-without-coverage";

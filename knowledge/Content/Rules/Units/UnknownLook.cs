@@ -9,7 +9,8 @@ internal sealed class UnknownLook : IContentRule
 {
     public string Name => "unknown-look";
 
-    public string Meaning => "A code that is neither steady, nor flashing, nor a number of blinks, nor one for each lamp.";
+    public string Meaning =>
+        "A code that is neither steady, nor flashing, nor a number of blinks, nor one for each lamp.";
 
     public RuleExample Bad { get; } = new("series/alder-one.md", """
         ## Codes

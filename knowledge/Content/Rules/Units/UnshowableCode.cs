@@ -28,8 +28,10 @@ internal sealed class UnshowableCode : IContentRule
         | F1 | steady | [Fan](../symptoms/fan-not-turning.md) | Fan speed not seen |
         """);
 
-    public ImmutableArray<ExamplePair> More { get; } = [.. new[] { "W1", "F@", "\u04151", "lamp" }.Select(wrong => new ExamplePair(
-        Row($"| ⟦{wrong}⟧ | steady"), Row("| E1 | steady"))), new(Row("| F1 | ⟦3 blinks⟧"), Row("| F1 | flashing"))];
+    public ImmutableArray<ExamplePair> More { get; } =
+        [.. new[] { "W1", "F@", "\u04151", "lamp" }.Select(wrong => new ExamplePair(
+            Row($"| ⟦{wrong}⟧ | steady"), Row("| E1 | steady"))),
+            new(Row("| F1 | ⟦3 blinks⟧"), Row("| F1 | flashing"))];
 
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from page in pages.OfKind(PageKind.Series)
@@ -42,18 +44,24 @@ internal sealed class UnshowableCode : IContentRule
     private IEnumerable<Diagnostic> Check(Page page, string? display, RichText code, RichText look)
     {
         if (display == "lamps" && code.Text is not ("lamp" or "lamps"))
-            yield return page.Error(Name, code.Span, $"lamps cannot show `{code.Text}`", "write `lamp` or `lamps`, and behind it how they blink");
+            yield return page.Error(Name, code.Span, $"lamps cannot show `{code.Text}`",
+                "write `lamp` or `lamps`, and behind it how they blink");
         // Many a unit with digits indoors has a lamp outdoors.
-        if (display != "two digits" || (code.Text is "lamp" or "lamps" && LampPattern.TryRead(look.Text, out _))) yield break;
+        if (display != "two digits" || (code.Text is "lamp" or "lamps" && LampPattern.TryRead(look.Text, out _)))
+            yield break;
         if (WhyNot(code.Text) is { } why)
-            yield return page.Error(Name, code.Span, $"two digits cannot show `{code.Text}`", OddCharacter.Said(why, code.Text));
+            yield return page.Error(Name, code.Span, $"two digits cannot show `{code.Text}`",
+                OddCharacter.Said(why, code.Text));
         else if (LampPattern.TryRead(look.Text, out _))
-            yield return page.Error(Name, look.Span, $"`{look.Text}` is how lamps look, not digits", "write `steady` or `flashing`, or `lamp` for the code");
+            yield return page.Error(Name, look.Span, $"`{look.Text}` is how lamps look, not digits",
+                "write `steady` or `flashing`, or `lamp` for the code");
     }
 
     private static string? WhyNot(string code) =>
         code.Length > Digits ? "write one or two characters"
-        : code.FirstOrDefault(c => !SegmentTable.TryGet(c, out _)) is var odd and not '\0' ? $"no digit of seven segments shows `{odd}`" : null;
+        : code.FirstOrDefault(c => !SegmentTable.TryGet(c, out _)) is var odd and not '\0'
+        ? $"no digit of seven segments shows `{odd}`"
+        : null;
 
     private static RuleExample Row(string start) => new("series/alder-one.md", $"""
         ## Codes

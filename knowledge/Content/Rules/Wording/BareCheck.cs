@@ -5,8 +5,8 @@ using DxAssistant.Knowledge.Content.Constructs;
 namespace DxAssistant.Knowledge.Content.Rules.Wording;
 
 /// <summary>A step or question that says to check a thing, and not what is seen or measured there.</summary>
-/// <example>Bad: <c>Check the board.</c>, <c>Is the board good?</c>. Good: <c>Measure between 12V and GND on the board.</c>,
-/// <c>Is the lamp on the board lit?</c>.</example>
+/// <example>Bad: <c>Check the board.</c>, <c>Is the board good?</c>. Good: <c>Measure between 12V and GND on the
+/// board.</c>, <c>Is the lamp on the board lit?</c>.</example>
 internal sealed partial class BareCheck : IContentRule
 {
     public string Name => "bare-check";
@@ -41,8 +41,11 @@ internal sealed partial class BareCheck : IContentRule
     public IEnumerable<Diagnostic> Check(Pages pages) =>
         from page in pages.All
         from spoken in SpokenText.On(page)
-        where spoken.IsQuestion ? Judgement().IsMatch(spoken.Text.Text) : spoken.Sentences.Any(sentence => Order().IsMatch(sentence.TrimEnd('.', '!', ';')))
-        select new Diagnostic(Name, Severity.Warning, page.Source.At(spoken.Text.Span), "this does not say what is seen or measured",
+        where spoken.IsQuestion
+            ? Judgement().IsMatch(spoken.Text.Text)
+            : spoken.Sentences.Any(sentence => Order().IsMatch(sentence.TrimEnd('.', '!', ';')))
+        select new Diagnostic(Name, Severity.Warning, page.Source.At(spoken.Text.Span),
+            "this does not say what is seen or measured",
             "say where to look or to put the leads, and what shows that it is right");
 
     // A verb and the thing, and nothing behind it: "check that", "check for" and figures say more.

@@ -5,13 +5,14 @@ using DxAssistant.Knowledge.Content.Syntax;
 namespace DxAssistant.Knowledge.Content.Rules.Wording;
 
 /// <summary>A check that asks two things at once, so that nobody knows to which of them the answer belongs.</summary>
-/// <example>Bad: <c>Is the plug home and are the pins bright?</c>. Good: <c>Is the plug home?</c>, and a check of its own for
-/// the pins.</example>
+/// <example>Bad: <c>Is the plug home and are the pins bright?</c>. Good: <c>Is the plug home?</c>, and a check of its
+/// own for the pins.</example>
 internal sealed partial class DoubleQuestion : IContentRule
 {
     public string Name => "double-question";
 
-    public string Meaning => "A check that asks two things at once, so that nobody knows to which of them the answer belongs.";
+    public string Meaning =>
+        "A check that asks two things at once, so that nobody knows to which of them the answer belongs.";
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## Ask

@@ -5,7 +5,9 @@ namespace DxAssistant.Knowledge.Content.Rules.Wording;
 
 /// <summary>A place that a new page left for its author to write.</summary>
 /// <example>Bad: <c>To do: say where the leads go.</c>. Good: <c>Across the terminals, one lead off</c>.</example>
-/// <remarks>A warning, so that a walk can be tried before every page is written. An input still to be written is WrongInput's.</remarks>
+/// <remarks>
+/// A warning, so that a walk can be tried before every page is written. An input still to be written is WrongInput's.
+/// </remarks>
 internal sealed class LeftToDo : IContentRule
 {
     public string Name => RuleBook.LeftToDo;

@@ -2,7 +2,10 @@ using DxAssistant.Knowledge.Content.Constructs;
 
 namespace DxAssistant.Knowledge.Content.Rules.Wording;
 
-/// <summary>A sentence too long to be read on a roof or said over the telephone: above 25 words in a step or caution, above 20 in a question.</summary>
+/// <summary>
+/// A sentence too long to be read on a roof or said over the telephone: above 25 words in a step or caution, above 20
+/// in a question.
+/// </summary>
 /// <remarks>The limits are common practice, no source.</remarks>
 internal sealed class LongSentence : IContentRule
 {
@@ -11,7 +14,9 @@ internal sealed class LongSentence : IContentRule
 
     public string Name => "long-sentence";
 
-    public string Meaning => "A sentence too long to be read on a roof or said over the telephone: above 25 words in a step or caution, above 20 in a question.";
+    public string Meaning =>
+        "A sentence too long to be read on a roof or said over the telephone: above 25 words in a step or caution, "
+            + "above 20 in a question.";
 
     public RuleExample Bad { get; } = new("checks/fan-plug.md", """
         ## How
@@ -30,6 +35,7 @@ internal sealed class LongSentence : IContentRule
         let most = spoken.IsQuestion ? Question : Step
         let longest = spoken.Sentences.Select(sentence => sentence.Split(' ').Length).DefaultIfEmpty().Max()
         where longest > most
-        select new Diagnostic(Name, Severity.Warning, page.Source.At(spoken.Text.Span), $"a sentence of {longest} words",
+        select new Diagnostic(Name, Severity.Warning, page.Source.At(spoken.Text.Span),
+            $"a sentence of {longest} words",
             $"at most {most} {(spoken.IsQuestion ? "in a question" : "in a step or caution")}: one idea in each sentence");
 }

@@ -25,7 +25,8 @@ internal sealed class NotOneQuestion : IContentRule
         from page in pages.All
         where page.Kind is PageKind.Check or PageKind.Repair
         let asked = page.Section(page.Kind == PageKind.Check ? "Ask" : "Verify")
-        where asked is { Paragraphs.IsEmpty: false } && page.WrittenSections.Count(section => section.Name == asked.Name) == 1 && !IsQuestion(asked.Paragraphs)
+        where asked is { Paragraphs.IsEmpty: false }
+            && page.WrittenSections.Count(section => section.Name == asked.Name) == 1 && !IsQuestion(asked.Paragraphs)
         select page.Error(Name, asked.Paragraphs[0].Span, $"`## {asked.Name}` is not one question",
             "write one paragraph that ends in its only question mark");
 

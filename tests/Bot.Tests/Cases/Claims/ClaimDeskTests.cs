@@ -38,8 +38,11 @@ public sealed class ClaimDeskTests
         var left = Assert.NotNull(claim.Sheet!.LeftPossible);
         Assert.Equal(claim.Sheet.Fault, left[0].Fault);
         Assert.True(left.Length > 1);
-        Assert.All(left, fault => Assert.InRange(fault.Belief, ShippedContent.Library.Settings.Suspected, ShippedContent.Library.Settings.Found));
-        Assert.Contains(ClaimRules.Wanting(claim.Sheet), wanting => wanting.StartsWith("no fault was proven", StringComparison.Ordinal));
+        Assert.All(left,
+            fault => Assert.InRange(fault.Belief, ShippedContent.Library.Settings.Suspected,
+                ShippedContent.Library.Settings.Found));
+        Assert.Contains(ClaimRules.Wanting(claim.Sheet),
+            wanting => wanting.StartsWith("no fault was proven", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -71,10 +74,12 @@ public sealed class ClaimDeskTests
         var ready = await made.ReadyAsync();
         Assert.Equal(ClaimState.Ready, ready.State);
         await made.Desk.ActAsync(ready.Id, new ClaimAct.Submit(), ClaimedCase.Plain, 3);
-        var approved = ClaimedCase.Saved(await made.Desk.ActAsync(ready.Id, new ClaimAct.Approve(null), ClaimedCase.Entitled, 4));
+        var approved =
+            ClaimedCase.Saved(await made.Desk.ActAsync(ready.Id, new ClaimAct.Approve(null), ClaimedCase.Entitled, 4));
 
         Assert.Equal(ClaimState.Approved, approved.State);
-        Assert.Equal(["Desk Anna", "Desk Anna", "Technician Bo", "Technician Bo", "Desk Anna"], approved.Log.Select(entry => entry.By));
+        Assert.Equal(["Desk Anna", "Desk Anna", "Technician Bo", "Technician Bo", "Desk Anna"],
+            approved.Log.Select(entry => entry.By));
         Assert.Equal(made.Clock.Time, approved.Log[^1].At);
         Assert.Equal("covered", approved.Sheet!.Coverage.Part);
     }
@@ -85,7 +90,8 @@ public sealed class ClaimDeskTests
         await using var made = await ClaimedCase.WalkedAsync();
         var claim = await made.BegunAsync();
 
-        var refused = Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Entitled, 1));
+        var refused = Assert.IsType<ClaimDone.Refused>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Entitled, 1));
 
         Assert.Contains("serial number", Assert.Single(refused.Missing), StringComparison.Ordinal);
     }
@@ -95,14 +101,19 @@ public sealed class ClaimDeskTests
     {
         await using var made = await ClaimedCase.WalkedAsync(left: "room-sensor-resistance");
         var claim = await made.BegunAsync();
-        claim = ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id, new ClaimAct.TellUnit(ClaimedCase.Unit), ClaimedCase.Entitled, 1));
+        claim = ClaimedCase.Saved(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.TellUnit(ClaimedCase.Unit), ClaimedCase.Entitled, 1));
         if (claim.Sheet!.Fault != "sensor-room-air") Assert.Fail($"the walk proved {claim.Sheet.Fault}");
 
-        var plainly = Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Entitled, 2));
-        var unentitled = Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady("customer waits"), ClaimedCase.Plain, 2));
-        var entitled = ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady("meter broke, part is here"), ClaimedCase.Entitled, 2));
+        var plainly = Assert.IsType<ClaimDone.Refused>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Entitled, 2));
+        var unentitled = Assert.IsType<ClaimDone.Refused>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady("customer waits"), ClaimedCase.Plain, 2));
+        var entitled = ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id,
+            new ClaimAct.MakeReady("meter broke, part is here"), ClaimedCase.Entitled, 2));
 
-        Assert.Contains(plainly.Missing, line => line.Contains('“') && line.Contains("demands", StringComparison.Ordinal));
+        Assert.Contains(plainly.Missing, line => line.Contains('“')
+            && line.Contains("demands", StringComparison.Ordinal));
         Assert.Contains("may not", unentitled.Missing[0], StringComparison.Ordinal);
         Assert.Equal("meter broke, part is here", entitled.Override);
     }
@@ -114,10 +125,14 @@ public sealed class ClaimDeskTests
         var claim = await made.ReadyAsync();
         await made.Desk.ActAsync(claim.Id, new ClaimAct.Submit(), ClaimedCase.Plain, 3);
 
-        Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, new ClaimAct.Return(" "), ClaimedCase.Entitled, 4));
-        Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, new ClaimAct.Return("photo"), ClaimedCase.Plain, 4));
-        var back = ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id, new ClaimAct.Return("photo of the nameplate"), ClaimedCase.Entitled, 4));
-        var again = ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Plain, 5));
+        Assert.IsType<ClaimDone.Refused>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.Return(" "), ClaimedCase.Entitled, 4));
+        Assert.IsType<ClaimDone.Refused>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.Return("photo"), ClaimedCase.Plain, 4));
+        var back = ClaimedCase.Saved(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.Return("photo of the nameplate"), ClaimedCase.Entitled, 4));
+        var again =
+            ClaimedCase.Saved(await made.Desk.ActAsync(claim.Id, new ClaimAct.MakeReady(null), ClaimedCase.Plain, 5));
 
         Assert.Equal(ClaimState.Returned, back.State);
         Assert.Equal(ClaimState.Ready, again.State);
@@ -132,7 +147,9 @@ public sealed class ClaimDeskTests
         var claim = await made.BegunAsync();
         ClaimAct wish = act == "submit" ? new ClaimAct.Submit() : new ClaimAct.Approve(null);
 
-        Assert.Contains("draft", Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, wish, ClaimedCase.Entitled, 1)).Missing[0], StringComparison.Ordinal);
+        Assert.Contains("draft",
+            Assert.IsType<ClaimDone.Refused>(await made.Desk.ActAsync(claim.Id, wish, ClaimedCase.Entitled,
+                1)).Missing[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -141,7 +158,8 @@ public sealed class ClaimDeskTests
         await using var made = await ClaimedCase.WalkedAsync();
         var claim = await made.ReadyAsync();
 
-        Assert.IsType<ClaimDone.Overtaken>(await made.Desk.ActAsync(claim.Id, new ClaimAct.Submit(), ClaimedCase.Plain, 2));
+        Assert.IsType<ClaimDone.Overtaken>(
+            await made.Desk.ActAsync(claim.Id, new ClaimAct.Submit(), ClaimedCase.Plain, 2));
         Assert.Equal(ClaimState.Ready, (await made.Desk.ShowAsync(claim.Id))!.State);
     }
 
@@ -163,7 +181,8 @@ public sealed class ClaimDeskTests
     {
         using var folder = new TemporaryFolder();
         string file = folder.File("cases.db"), id;
-        await using (var made = await ClaimedCase.WalkedAsync(claims: SqlClaimStore.Open(file))) id = (await made.ReadyAsync()).Id;
+        await using (var made = await ClaimedCase.WalkedAsync(claims: SqlClaimStore.Open(file))) id =
+            (await made.ReadyAsync()).Id;
 
         await using var again = SqlClaimStore.Open(file);
         Assert.Equal(3, (await again.ReadAsync(id)).Length);

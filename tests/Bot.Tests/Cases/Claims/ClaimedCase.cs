@@ -16,7 +16,8 @@ internal sealed class ClaimedCase : IAsyncDisposable
     public const string Id = "case-one";
 
     // A walk takes seconds to plan and is the same each time.
-    private static readonly ConcurrentDictionary<string, Lazy<ImmutableArray<CaseEvent>>> Walks = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Lazy<ImmutableArray<CaseEvent>>> Walks =
+        new(StringComparer.Ordinal);
 
     public static readonly Clerk Entitled = new("Desk Anna", MayOverride: true, MayDecide: true);
     public static readonly Clerk Plain = new("Technician Bo", MayOverride: false, MayDecide: false);
@@ -38,19 +39,23 @@ internal sealed class ClaimedCase : IAsyncDisposable
     public ClaimDesk Desk { get; }
 
     /// <param name="left">A check that is left out; null for none.</param>
-    public static async Task<ClaimedCase> WalkedAsync(string? left = null, ICaseStore? cases = null, IClaimStore? claims = null)
+    public static async Task<ClaimedCase> WalkedAsync(string? left = null, ICaseStore? cases = null,
+        IClaimStore? claims = null)
     {
         var made = new ClaimedCase(
             cases ?? new MemoryCaseStore(new SetClock(new DateTimeOffset(2030, 5, 5, 9, 0, 0, TimeSpan.Zero))),
             claims ?? SqlClaimStore.InMemory());
-        await StoreAsync(made.Cases, Walks.GetOrAdd(left ?? "", _ => new Lazy<ImmutableArray<CaseEvent>>(() => Walked(left))).Value);
+        await StoreAsync(made.Cases,
+            Walks.GetOrAdd(left ?? "", _ => new Lazy<ImmutableArray<CaseEvent>>(() => Walked(left))).Value);
         return made;
     }
 
     /// <summary>A case that is left to others before any check has a result.</summary>
     public static async Task<ClaimedCase> UnprovenAsync()
     {
-        var made = new ClaimedCase(new MemoryCaseStore(new SetClock(new DateTimeOffset(2030, 5, 5, 9, 0, 0, TimeSpan.Zero))), SqlClaimStore.InMemory());
+        var made = new ClaimedCase(
+            new MemoryCaseStore(new SetClock(new DateTimeOffset(2030, 5, 5, 9, 0, 0, TimeSpan.Zero))),
+            SqlClaimStore.InMemory());
         var walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
         walker.Order(CommandWord.StopHere);
         await StoreAsync(made.Cases, walker.Log);
@@ -76,11 +81,14 @@ internal sealed class ClaimedCase : IAsyncDisposable
 
     private static ImmutableArray<CaseEvent> Walked(string? left)
     {
-        var walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code").MakeSafe();
+        var walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "room-sensor-code")
+            .MakeSafe();
         var unit = HiddenFault.Typical("sensor-room-air");
         for (int turn = 0; turn < 250 && walker.State.ClosedHow is null; turn++)
-            if (left is not null && walker.Question is { Kind: QuestionKind.Check } && walker.Question.Subject == left) walker.Order(CommandWord.Cannot);
-            else if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" }) ReadHigh(walker);
+            if (left is not null && walker.Question is { Kind: QuestionKind.Check } && walker.Question.Subject == left)
+                walker.Order(CommandWord.Cannot);
+            else if (walker.Question is { Kind: QuestionKind.Check, Subject: "room-sensor-resistance" })
+                ReadHigh(walker);
             else unit.Answer(walker);
         return walker.Log;
     }

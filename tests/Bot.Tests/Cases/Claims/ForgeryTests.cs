@@ -28,7 +28,8 @@ public sealed class ForgeryTests
         int log = typed.IndexOf("LOG", StringComparison.Ordinal);
 
         Assert.Empty(await made.Desk.VerifyAsync(
-            VerifyLine.Find(typed[..log] + typed[log..].Replace("-", "", StringComparison.Ordinal).ToUpperInvariant())!));
+            VerifyLine.Find(typed[..log] + typed[log..].Replace("-", "", StringComparison.Ordinal)
+                .ToUpperInvariant())!));
     }
 
     [Fact]
@@ -36,9 +37,12 @@ public sealed class ForgeryTests
     {
         await using var made = await ClaimedCase.WalkedAsync();
         var claim = await made.ReadyAsync();
-        var forged = claim.Sheet! with { Evidence = [.. claim.Sheet!.Evidence.Select(shown => shown with { Answer = "open" })] };
+        var forged =
+            claim.Sheet! with { Evidence = [.. claim.Sheet!.Evidence.Select(shown => shown with { Answer = "open" })] };
 
-        Assert.Contains("does not fit", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!, forged)), StringComparison.Ordinal);
+        Assert.Contains("does not fit",
+            Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!, forged)),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -51,11 +55,13 @@ public sealed class ForgeryTests
 
         foreach (var forged in new[]
         {
-            claim with { Unit = claim.Unit with { Serial = "BW12-999999" } }, claim with { State = ClaimState.Approved },
+            claim with { Unit = claim.Unit with { Serial = "BW12-999999" } }, claim
+                with { State = ClaimState.Approved },
             claim with { Override = "allowed" }, claim with { Log = claim.Log[..1] },
             claim with { Log = [.. claim.Log.Select(entry => entry with { By = "Somebody" })] },
         })
-            Assert.Contains("was changed", Assert.Single(await made.Desk.VerifyAsync(line, forged)), StringComparison.Ordinal);
+            Assert.Contains("was changed", Assert.Single(await made.Desk.VerifyAsync(line, forged)),
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -65,7 +71,9 @@ public sealed class ForgeryTests
         var claim = await made.ReadyAsync();
         var forged = claim.Sheet! with { Unit = ClaimedCase.Unit with { Serial = "BW12-999999" } };
 
-        Assert.Contains("not from here", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Of(claim.Id, forged), forged)), StringComparison.Ordinal);
+        Assert.Contains("not from here",
+            Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Of(claim.Id, forged), forged)),
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -81,7 +89,8 @@ public sealed class ForgeryTests
         var claim = await made.ReadyAsync();
         await RunAsync(file, alteration);
 
-        Assert.Contains("was altered", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!)), StringComparison.Ordinal);
+        Assert.Contains("was altered", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!)),
+            StringComparison.Ordinal);
         await Assert.ThrowsAsync<CaseFileException>(() => made.Desk.ShowAsync(claim.Id));
     }
 
@@ -96,7 +105,8 @@ public sealed class ForgeryTests
         var claim = await made.ReadyAsync();
         await RunAsync(file, alteration);
 
-        Assert.Contains("was altered", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!)), StringComparison.Ordinal);
+        Assert.Contains("was altered", Assert.Single(await made.Desk.VerifyAsync(VerifyLine.Find(claim.Line!)!)),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -120,8 +130,10 @@ public sealed class ForgeryTests
         var claimLog = await made.Claims.ReadAsync(claim.Id);
 
         Assert.Empty(verifier.Verify(line, null, claimLog, log));
-        Assert.Contains("replayed log", Assert.Single(verifier.Verify(line, null, claimLog, Altered(log))), StringComparison.Ordinal);
-        Assert.Contains("cut", Assert.Single(verifier.Verify(line, null, claimLog, log[..^1])), StringComparison.Ordinal);
+        Assert.Contains("replayed log", Assert.Single(verifier.Verify(line, null, claimLog, Altered(log))),
+            StringComparison.Ordinal);
+        Assert.Contains("cut", Assert.Single(verifier.Verify(line, null, claimLog, log[..^1])),
+            StringComparison.Ordinal);
     }
 
     // Somebody who alters all logs and reckons every hash anew cannot alter the paper.
@@ -135,14 +147,16 @@ public sealed class ForgeryTests
         var altered = Altered(log);
         var sheet = Assert.IsType<SheetAnswer.Built>(builder.Build(ClaimedCase.Id, altered, ClaimedCase.Unit)).Sheet;
         ImmutableArray<ClaimEntry> anew = [];
-        foreach (ClaimEvent happened in new ClaimEvent[] { new ClaimEvent.Begun(ClaimedCase.Id), new ClaimEvent.UnitTold(ClaimedCase.Unit), new ClaimEvent.Readied(sheet, null) })
+        foreach (ClaimEvent happened in new ClaimEvent[] { new ClaimEvent.Begun(ClaimedCase.Id),
+            new ClaimEvent.UnitTold(ClaimedCase.Unit), new ClaimEvent.Readied(sheet, null) })
             anew = anew.Add(ClaimChain.Seal(paper.Claim, anew, made.Clock.Time, "Desk Anna", happened));
 
         Assert.NotEmpty(new SheetVerifier(builder).Verify(paper, null, anew, altered));
     }
 
     private static ImmutableArray<StoredEvent> Altered(ImmutableArray<StoredEvent> log) =>
-        [.. log.Select(stored => stored.Event is OutcomeSeen seen ? stored with { Event = seen with { Words = "9 kΩ" } } : stored)];
+        [.. log.Select(stored => stored.Event is OutcomeSeen seen ? stored
+            with { Event = seen with { Words = "9 kΩ" } } : stored)];
 
     private static async Task RunAsync(string file, string sql)
     {

@@ -18,7 +18,8 @@ public abstract class CodeBookTests
         await using var second = other;
         Assert.True(await one.SetAsync("a", "amber canoe", Noon.AddMinutes(10)));
 
-        var taken = await Task.WhenAll(Enumerable.Range(0, 20).Select(i => (i % 2 == 0 ? one : other).TakeAsync("amber canoe", Noon)));
+        var taken = await Task.WhenAll(Enumerable.Range(0, 20)
+            .Select(i => (i % 2 == 0 ? one : other).TakeAsync("amber canoe", Noon)));
 
         Assert.Equal("a", Assert.Single(taken, found => found is not null));
     }

@@ -73,14 +73,17 @@ public sealed class CaseDocumentTests : IAsyncLifetime
         var added = whole with { Photos = [.. whole.Photos, new KeptPhoto(Photo.HashOf(page), page)] };
 
         foreach (var bad in new[] { swapped, added })
-            await Assert.ThrowsAsync<CaseFileException>(() => CaseExchange.TakeInAsync(new MemoryCaseStore(TimeProvider.System), bad));
+            await Assert.ThrowsAsync<CaseFileException>(
+                () => CaseExchange.TakeInAsync(new MemoryCaseStore(TimeProvider.System), bad));
     }
 
     private static async Task<CaseDocument> WithPhotoAsync(MemoryCaseStore store)
     {
         string hash = Photo.HashOf(SmallPictures.Png);
-        await store.AppendAsync("p", 0, "t1", [new UnitNoted("tom", 1, "tarn-duo", null, "TD-2309-41725", new(2029, 1, 2), "5 Mill Lane"),
-            new PhotoTaken("tom", hash, "image/png", SmallPictures.Png.Length, "nameplate", 1), new VisitBegun("tom", 2)]);
+        await store.AppendAsync("p", 0, "t1",
+            [new UnitNoted("tom", 1, "tarn-duo", null, "TD-2309-41725", new(2029, 1, 2), "5 Mill Lane"),
+            new PhotoTaken("tom", hash, "image/png", SmallPictures.Png.Length, "nameplate", 1),
+            new VisitBegun("tom", 2)]);
         await store.KeepPhotoAsync("p", hash, SmallPictures.Png);
         return (await CaseExchange.TakeOutAsync(store, "p"))!;
     }
@@ -107,7 +110,8 @@ public sealed class CaseDocumentTests : IAsyncLifetime
 
         var read = CaseDocument.Read(text.Replace(was, altered, StringComparison.Ordinal));
 
-        Assert.Contains("was altered", Assert.Throws<CaseFileException>(() => read.Open()).Message, StringComparison.Ordinal);
+        Assert.Contains("was altered", Assert.Throws<CaseFileException>(() => read.Open()).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -15,10 +15,14 @@ public sealed class FigureTablesTests
     private static readonly ImmutableArray<FigureTable> Tables = FigureTables.Of(
     [
         Case(0, new SeriesChosen("wall"), new RepairVerified("seat", "plug", true), new Closed("repaired")),
-        Case(0, new SeriesChosen("wall"), new CheckPassedOver("gauges", CommandWord.Cannot), new RepairVerified("a", "board", false), new RepairVerified("b", "fan", true), new Closed("repaired")),
-        Case(40, new CheckPassedOver("gauges", CommandWord.Skip), new CheckPassedOver("fuse", CommandWord.Skip), new Closed("watch")),
+        Case(0, new SeriesChosen("wall"), new CheckPassedOver("gauges", CommandWord.Cannot),
+            new RepairVerified("a", "board", false), new RepairVerified("b", "fan", true), new Closed("repaired")),
+        Case(40, new CheckPassedOver("gauges", CommandWord.Skip), new CheckPassedOver("fuse", CommandWord.Skip),
+            new Closed("watch")),
         Case(0, new SeriesChosen("wall")),
-    ], [new ClaimFacts("fan", true), new ClaimFacts("board", false), new ClaimFacts("fan", false), new ClaimFacts("board", false)]);
+    ],
+    [new ClaimFacts("fan", true), new ClaimFacts("board", false), new ClaimFacts("fan", false),
+        new ClaimFacts("board", false)]);
 
     [Theory]
     [InlineData("series-by-month", "2030-05,wall,3|2030-06,,1")]
@@ -27,7 +31,8 @@ public sealed class FigureTablesTests
     [InlineData("claimed-parts", "board,2,2|fan,2,1")]
     [InlineData("skipped-checks", "gauges,2|fuse,1")]
     public void Of_ThreeCases_CountsAsByHand(string table, string rows) =>
-        Assert.Equal(rows, string.Join('|', Tables.Single(found => found.Name == table).Rows.Select(row => string.Join(',', row))));
+        Assert.Equal(rows,
+            string.Join('|', Tables.Single(found => found.Name == table).Rows.Select(row => string.Join(',', row))));
 
     [Fact]
     public void Draw_Table_IsWellFormedAndShowsEachCount()
@@ -44,21 +49,28 @@ public sealed class FigureTablesTests
     [InlineData("watch", false, null)]
     public void IsFirstVisit_CuredAndNobodyCameAgain(string ended, bool first, string? again)
     {
-        CaseEvent[] more = again switch { "visit" => [new VisitBegun("tom", 2)], "reopened" => [new Reopened()], _ => [] };
-        Assert.Equal(first, Case(0, [new SeriesChosen("wall"), .. more, new RepairVerified("seat", "plug", true), new Closed(ended)]).IsFirstVisit);
+        CaseEvent[] more =
+            again switch { "visit" => [new VisitBegun("tom", 2)], "reopened" => [new Reopened()], _ => [] };
+        Assert.Equal(first,
+            Case(0,
+                [new SeriesChosen("wall"), .. more, new RepairVerified("seat", "plug", true),
+                    new Closed(ended)]).IsFirstVisit);
     }
 
     [Fact]
     public void ToDraw_Ends_DrawsCountsAndNoMedian()
     {
         var drawn = FigureTables.ToDraw(Tables.Single(table => table.Name == "ends-by-month"))!;
-        Assert.Equal("2030-05,ended,2|2030-05,no fault found,0|2030-05,first visit,2", string.Join('|', drawn.Rows.Take(3).Select(row => string.Join(',', row))));
+        Assert.Equal("2030-05,ended,2|2030-05,no fault found,0|2030-05,first visit,2",
+            string.Join('|', drawn.Rows.Take(3).Select(row => string.Join(',', row))));
         Assert.Null(FigureTables.ToDraw(Tables.Single(table => table.Name == "claimed-parts")));
     }
 
     private static CaseFacts Case(int days, params CaseEvent[] events) => CaseFacts.Of(
-        [.. events.Select((happened, i) => new StoredEvent(i + 1, "t", Noon.AddDays(days).AddMinutes(Minutes(events, i)), happened))]);
+        [.. events.Select((happened, i) => new StoredEvent(i + 1, "t", Noon.AddDays(days)
+            .AddMinutes(Minutes(events, i)), happened))]);
 
     // The first cure of the first case comes after one minute, that of the second after two.
-    private static int Minutes(CaseEvent[] events, int at) => events[at] is RepairVerified { Works: true } ? events.Length - 2 - (events.Length > 4 ? 1 : 0) : 0;
+    private static int Minutes(CaseEvent[] events, int at) =>
+        events[at] is RepairVerified { Works: true } ? events.Length - 2 - (events.Length > 4 ? 1 : 0) : 0;
 }

@@ -12,7 +12,9 @@ using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Cases.Jobs;
 
-/// <summary>What was done on a unit before is found by its serial number, said, and counted by what the pages state.</summary>
+/// <summary>
+/// What was done on a unit before is found by its serial number, said, and counted by what the pages state.
+/// </summary>
 public sealed class EarlierWorkTests : IAsyncDisposable
 {
     private const string Serial = "BW24071532";
@@ -50,8 +52,10 @@ public sealed class EarlierWorkTests : IAsyncDisposable
 
         var state = await StateAsync("new");
         Assert.Equal<EarlierWork>([new EarlierWork("old", new(2030, 3, 6), 60, Repair, Fault)], state.Earlier);
-        Assert.Contains(state.LastReply!.Segments, segment => segment.Text.Contains("2030-03-06", StringComparison.Ordinal)
-            && segment.Text.Contains(ShippedContent.Library.Repairs[new RepairId(Repair)].Title.Text, StringComparison.Ordinal));
+        Assert.Contains(state.LastReply!.Segments,
+            segment => segment.Text.Contains("2030-03-06", StringComparison.Ordinal)
+            && segment.Text.Contains(ShippedContent.Library.Repairs[new RepairId(Repair)].Title.Text,
+                StringComparison.Ordinal));
         var odds = ShippedContent.Library.EarlierOdds.First(row => row.Within >= 60);
         var after = Belief(state);
         Assert.Equal(odds.SamePart / odds.LeftByWork, Ratio(after) / Ratio(before), 1e-9);
@@ -68,9 +72,11 @@ public sealed class EarlierWorkTests : IAsyncDisposable
 
         var reply = await SayAsync("new", "why");
 
-        var line = Assert.Single(reply.Reply.Segments, segment => segment.Text.Contains("0.3 times", StringComparison.Ordinal));
+        var line = Assert.Single(reply.Reply.Segments,
+            segment => segment.Text.Contains("0.3 times", StringComparison.Ordinal));
         Assert.Contains("60 days ago", line.Text, StringComparison.Ordinal);
-        Assert.Contains(line.From, from => from is DxAssistant.Conversation.Replies.Provenance.Page { Path: "words.md" });
+        Assert.Contains(line.From,
+            from => from is DxAssistant.Conversation.Replies.Provenance.Page { Path: "words.md" });
     }
 
     [Fact]
@@ -86,10 +92,14 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         Assert.Equal(Serial, told);
         var state = await StateAsync("new");
         Assert.Equal<EarlierWork>([new EarlierWork("", new(2030, 3, 1), 55, Repair, Fault)], state.Earlier);
-        Assert.Contains(state.LastReply!.Segments, segment => segment.Text.Contains("2030-03", StringComparison.Ordinal));
-        Assert.DoesNotContain(state.LastReply!.Segments, segment => segment.Text.Contains("2030-03-", StringComparison.Ordinal));
-        Assert.DoesNotContain("\"old\"", string.Join(' ', (await store.ReadRowsAsync("new")).Rows.Select(row => row.Body + row.Aside)));
-        Assert.Contains((await SayAsync("new", "why")).Reply.Segments, segment => segment.Text.Contains("about 60 days ago", StringComparison.Ordinal));
+        Assert.Contains(state.LastReply!.Segments,
+            segment => segment.Text.Contains("2030-03", StringComparison.Ordinal));
+        Assert.DoesNotContain(state.LastReply!.Segments,
+            segment => segment.Text.Contains("2030-03-", StringComparison.Ordinal));
+        Assert.DoesNotContain("\"old\"",
+            string.Join(' ', (await store.ReadRowsAsync("new")).Rows.Select(row => row.Body + row.Aside)));
+        Assert.Contains((await SayAsync("new", "why")).Reply.Segments,
+            segment => segment.Text.Contains("about 60 days ago", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -99,7 +109,8 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         await OpenAsync("new", "E5", "Brenholt WS", "steady", "technician");
         await desk.DoAsync("new", "unit", new JobAct.NoteUnit(null, null, null, Serial, null, null), "tom");
 
-        Assert.Null(await earlier.TellAsync("new", "unit", "tom", visit: false, new EarlierSight(id => id != "old", MayLookUp: false)));
+        Assert.Null(await earlier.TellAsync("new", "unit", "tom", visit: false,
+            new EarlierSight(id => id != "old", MayLookUp: false)));
         Assert.Empty((await StateAsync("new")).Earlier);
     }
 
@@ -169,7 +180,8 @@ public sealed class EarlierWorkTests : IAsyncDisposable
     {
         await OpenAsync("new", "E5");
         var log = await store.ReadAsync("new");
-        var forged = new Message("t9", new MessageBody.Earlier([new EarlierWork("x", new(2030, 3, 1), 5, Repair, Fault)], false), "tom");
+        var forged = new Message("t9",
+            new MessageBody.Earlier([new EarlierWork("x", new(2030, 3, 1), 5, Repair, Fault)], false), "tom");
         var turn = Shipped.InUse.Responder.Respond([.. log.Select(stored => stored.Event)], forged);
         var brought = new BroughtDesk(store, _ => Shipped.InUse.Responder);
 
@@ -183,11 +195,15 @@ public sealed class EarlierWorkTests : IAsyncDisposable
     {
         CaseEvent[] walked =
         [
-            new Opened("v1"), new SymptomReported("shock-from-casing", 1, "it tingles"), new RepairDone("restore-earth"),
-            new FaultBeside("restore-earth", "earth-open", "unit-insulation"), new RepairDone(Repair), Verified(), new Closed("repaired"),
+            new Opened("v1"), new SymptomReported("shock-from-casing", 1, "it tingles"),
+            new RepairDone("restore-earth"),
+            new FaultBeside("restore-earth", "earth-open", "unit-insulation"), new RepairDone(Repair), Verified(),
+            new Closed("repaired"),
         ];
-        ImmutableArray<StoredEvent> log = [.. walked.Select((happened, place) => new StoredEvent(place + 1, "t", Spring, happened))];
-        EarlierWork earth = new("old", new(2030, 3, 6), 0, "restore-earth", "earth-open"), motor = new("old", new(2030, 3, 6), 0, Repair, Fault);
+        ImmutableArray<StoredEvent> log =
+            [.. walked.Select((happened, place) => new StoredEvent(place + 1, "t", Spring, happened))];
+        EarlierWork earth = new("old", new(2030, 3, 6), 0, "restore-earth", "earth-open"), motor =
+            new("old", new(2030, 3, 6), 0, Repair, Fault);
         Assert.Equal<EarlierWork>([motor, earth], EarlierCases.In("old", log, null, new(2030, 3, 6)));
         Assert.Empty(EarlierCases.In("old", log[..4], null, new(2030, 3, 6)));
     }
@@ -198,18 +214,22 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         await OpenAsync(id, "E5", "Brenholt WS", "steady", "technician");
         var log = await store.ReadAsync(id);
         await store.AppendAsync(id, log.Length, "repaired",
-            [new Said("repaired", "tom", new MessageBody.Words("works")), new RepairDone(Repair), Verified(), new Closed("repaired"), Reply(log)]);
-        if (serial is not null) await desk.DoAsync(id, "unit", new JobAct.NoteUnit(null, "brenholt-ws", null, serial, null, null), "tom");
+            [new Said("repaired", "tom", new MessageBody.Words("works")), new RepairDone(Repair), Verified(),
+                new Closed("repaired"), Reply(log)]);
+        if (serial is not null)
+            await desk.DoAsync(id, "unit", new JobAct.NoteUnit(null, "brenholt-ws", null, serial, null, null), "tom");
     }
 
     private static RepairVerified Verified() => new(Repair, Fault, true);
 
-    private static Replied Reply(ImmutableArray<StoredEvent> log) => log.Select(stored => stored.Event).OfType<Replied>().Last();
+    private static Replied Reply(ImmutableArray<StoredEvent> log) =>
+        log.Select(stored => stored.Event).OfType<Replied>().Last();
 
     private async Task NoteUnitAsync(string id, string serial, int? unit = null)
     {
         string turn = $"u{++turns}";
-        Assert.IsType<JobAnswer.Saved>(await desk.DoAsync(id, turn, new JobAct.NoteUnit(unit, "brenholt-ws", null, serial, null, null), "tom"));
+        Assert.IsType<JobAnswer.Saved>(
+            await desk.DoAsync(id, turn, new JobAct.NoteUnit(unit, "brenholt-ws", null, serial, null, null), "tom"));
         await earlier.TellAsync(id, turn, "tom", visit: false, EarlierSight.Whole);
     }
 
@@ -226,7 +246,8 @@ public sealed class EarlierWorkTests : IAsyncDisposable
         Fold.Apply(CaseState.New, (await store.ReadAsync(id)).Select(stored => stored.Event));
 
     private static (double Motor, double Plug) Belief(CaseState state) => (
-        Standing.BeliefIn(ShippedContent.Library, state, new FaultId(Fault)), Standing.BeliefIn(ShippedContent.Library, state, new FaultId(Loose)));
+        Standing.BeliefIn(ShippedContent.Library, state, new FaultId(Fault)),
+        Standing.BeliefIn(ShippedContent.Library, state, new FaultId(Loose)));
 
     private static double Ratio((double Motor, double Plug) belief) => belief.Motor / belief.Plug;
 }

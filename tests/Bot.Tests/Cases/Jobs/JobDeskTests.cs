@@ -28,10 +28,12 @@ public sealed class JobDeskTests : IAsyncDisposable
     [Fact]
     public async Task Do_Unit_IsKeptAsThePlateWritesIt()
     {
-        var job = await SavedAsync(new JobAct.NoteUnit(null, "ostvik-duct", "OH 24", "oh23k104412", new(2028, 3, 1), "5 Mill Lane"));
+        var job = await SavedAsync(
+            new JobAct.NoteUnit(null, "ostvik-duct", "OH 24", "oh23k104412", new(2028, 3, 1), "5 Mill Lane"));
 
         Assert.Equal(
-            new JobUnit(1, "ostvik-duct", "OH 24", "OH23-K104412", new(2028, 3, 1), "5 Mill Lane", Morning, "tom"), job.Unit);
+            new JobUnit(1, "ostvik-duct", "OH 24", "OH23-K104412", new(2028, 3, 1), "5 Mill Lane", Morning, "tom"),
+            job.Unit);
     }
 
     [Fact]
@@ -45,7 +47,8 @@ public sealed class JobDeskTests : IAsyncDisposable
     [InlineData("brenholt-ws", "TD-2309-41725", "TD-2309-41725 is a serial number of the Tarn Duo", null)]
     [InlineData("brenholt-ws", "--", "letters or digits", null)]
     [InlineData("nobody-knows", "BW24071532", "no such series", null)]
-    public async Task Do_SerialThatDoesNotFit_SaysWhatIsWrongAndWritesNothing(string series, string serial, string why, string? meant)
+    public async Task Do_SerialThatDoesNotFit_SaysWhatIsWrongAndWritesNothing(string series, string serial, string why,
+        string? meant)
     {
         var refused = Assert.IsType<JobAnswer.Refused>(await DoAsync(Unit(series, serial)));
 
@@ -94,14 +97,17 @@ public sealed class JobDeskTests : IAsyncDisposable
         await OpenAsync();
         JobAct[] acts =
         [
-            Unit("brenholt-ws", "BW24071532"), Unit("tarn-duo", "TD-2309-41725"), new JobAct.TurnToUnit(2), new JobAct.NoteUnit(1, "brenholt-ws", "WS 9", null, null, null),
-            new JobAct.NotePerson(null, "owner", "Ann Ottery", null), new JobAct.NotePerson(1, "owner", "Ann Otter", "555 01 42"),
+            Unit("brenholt-ws", "BW24071532"), Unit("tarn-duo", "TD-2309-41725"), new JobAct.TurnToUnit(2),
+            new JobAct.NoteUnit(1, "brenholt-ws", "WS 9", null, null, null),
+            new JobAct.NotePerson(null, "owner", "Ann Ottery", null),
+            new JobAct.NotePerson(1, "owner", "Ann Otter", "555 01 42"),
             new JobAct.WriteNote("Dog in the yard."), new JobAct.EndVisit(), new JobAct.BeginVisit(),
         ];
         var before = new Stack<string>([Told((await desk.ReadAsync("a"))!)]);
         foreach (var act in acts) before.Push(Told(await SavedAsync(act)));
 
-        foreach (string what in new[] { "begun", "ended", "note", "person", "person", "unit", "turned", "unit", "unit" })
+        foreach (string what in new[] { "begun", "ended", "note", "person", "person", "unit", "turned", "unit",
+            "unit" })
         {
             Assert.Equal(before.Pop(), Told((await desk.ReadAsync("a"))!));
             var last = (await desk.ReadAsync("a"))!.Change!;
@@ -127,7 +133,8 @@ public sealed class JobDeskTests : IAsyncDisposable
 
     [Fact]
     public async Task Do_InstalledTomorrowWeek_IsRefused() => Assert.IsType<JobAnswer.Refused>(
-        await DoAsync(new JobAct.NoteUnit(null, null, null, null, DateOnly.FromDateTime(Morning.UtcDateTime).AddDays(7), null)));
+        await DoAsync(
+            new JobAct.NoteUnit(null, null, null, null, DateOnly.FromDateTime(Morning.UtcDateTime).AddDays(7), null)));
 
     [Theory]
     [InlineData("customer", "", null)]
@@ -139,8 +146,10 @@ public sealed class JobDeskTests : IAsyncDisposable
     [Fact]
     public async Task Do_TextTooLong_IsRefused()
     {
-        Assert.IsType<JobAnswer.Refused>(await DoAsync(new JobAct.WriteNote(new string('x', JobRules.LongestNote + 1))));
-        Assert.IsType<JobAnswer.Refused>(await DoAsync(new JobAct.NotePerson(null, "owner", new string('x', JobRules.LongestField + 1), null)));
+        Assert.IsType<JobAnswer.Refused>(
+            await DoAsync(new JobAct.WriteNote(new string('x', JobRules.LongestNote + 1))));
+        Assert.IsType<JobAnswer.Refused>(
+            await DoAsync(new JobAct.NotePerson(null, "owner", new string('x', JobRules.LongestField + 1), null)));
     }
 
     [Fact]
@@ -148,7 +157,8 @@ public sealed class JobDeskTests : IAsyncDisposable
     {
         await OpenAsync();
         await desk.DoAsync("a", "t1", new JobAct.WriteNote("Dog in the yard."), "tom");
-        var again = Assert.IsType<JobAnswer.Saved>(await desk.DoAsync("a", "t1", new JobAct.WriteNote("Dog in the yard."), "tom"));
+        var again = Assert.IsType<JobAnswer.Saved>(
+            await desk.DoAsync("a", "t1", new JobAct.WriteNote("Dog in the yard."), "tom"));
 
         Assert.Equal(new JobNote("Dog in the yard.", Morning, "tom"), Assert.Single(again.Job.Notes));
     }

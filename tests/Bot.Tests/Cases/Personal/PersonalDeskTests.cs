@@ -49,7 +49,8 @@ public sealed class PersonalDeskTests : IAsyncDisposable
 
         string all = (await Desk.GiveOutAsync("ottery")).ToJsonString();
 
-        foreach (string kept in new[] { "Mrs Ottery says", "Ann Ottery", "5 Mill Lane", "555 77 31", "saw case" }) Assert.Contains(kept, all, StringComparison.Ordinal);
+        foreach (string kept in new[] { "Mrs Ottery says", "Ann Ottery", "5 Mill Lane", "555 77 31", "saw case" })
+            Assert.Contains(kept, all, StringComparison.Ordinal);
         Assert.DoesNotContain("secret hash", all, StringComparison.Ordinal);
     }
 
@@ -62,7 +63,8 @@ public sealed class PersonalDeskTests : IAsyncDisposable
 
         Assert.Empty(await Desk.FindAsync("Ottery"));
         string all = (await Desk.GiveOutAsync("TD-2309-41725")).ToJsonString();
-        foreach (string gone in new[] { "Ottery", "Mill Lane", "555 77 31", "ladder" }) Assert.DoesNotContain(gone, all, StringComparison.Ordinal);
+        foreach (string gone in new[] { "Ottery", "Mill Lane", "555 77 31", "ladder" })
+            Assert.DoesNotContain(gone, all, StringComparison.Ordinal);
         Assert.Contains("TD-2309-41725", all, StringComparison.Ordinal);
         Assert.Null(await Desk.BlankAsync("nobody"));
     }
@@ -72,7 +74,8 @@ public sealed class PersonalDeskTests : IAsyncDisposable
     {
         await using var made = await ClaimedCase.WalkedAsync();
         var claim = await made.ReadyAsync();
-        await made.Cases.AppendAsync(ClaimedCase.Id, await made.Cases.LastAsync(ClaimedCase.Id), "unit", [new UnitNoted("tom", 1, null, null, "BW12-004711", null, null)]);
+        await made.Cases.AppendAsync(ClaimedCase.Id, await made.Cases.LastAsync(ClaimedCase.Id), "unit",
+            [new UnitNoted("tom", 1, null, null, "BW12-004711", null, null)]);
         var desk = new PersonalDesk(made.Cases, books with { Claims = made.Claims }, accounts, made.Clock);
 
         var all = await desk.GiveOutAsync("BW12-004711");
@@ -89,10 +92,12 @@ public sealed class PersonalDeskTests : IAsyncDisposable
 
     private async Task FillAsync()
     {
-        await cases.AppendAsync("said", 0, "t1", [new Said("t1", "tom", new MessageBody.Words("Mrs Ottery says the fan stands"))]);
+        await cases.AppendAsync("said", 0, "t1",
+            [new Said("t1", "tom", new MessageBody.Words("Mrs Ottery says the fan stands"))]);
         await cases.AppendAsync("job", 0, "t1",
         [
-            new Said("t1", "tom", new MessageBody.Words("code b4")), new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, "5 Mill Lane"),
+            new Said("t1", "tom", new MessageBody.Words("code b4")),
+            new UnitNoted("tom", 1, null, null, "TD-2309-41725", null, "5 Mill Lane"),
             new PersonNoted("tom", 1, "owner", "Ann Ottery", "555 77 31"),
         ]);
         await cases.AppendAsync("called", 0, "t1", [new Said("t1", "tom", new MessageBody.Words("water drips"))]);

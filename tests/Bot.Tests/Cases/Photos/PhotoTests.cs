@@ -42,7 +42,8 @@ public sealed class PhotoTests
         for (int length = 0; length < whole.Length; length++) Assert.Null(Photo.Take(whole[..length]));
     }
 
-    // Whatever single byte is another one: no picture that is kept carries anything but what a second cleaning keeps too.
+    // Whatever single byte is another one: no picture that is kept carries anything but what a second cleaning keeps
+    // too.
     [Theory]
     [MemberData(nameof(Types))]
     public void Take_AnyByteChanged_IsRefusedOrStaysClean(string type)
@@ -60,7 +61,8 @@ public sealed class PhotoTests
     public void Take_JpegLyingOnItsSide_KeepsOnlyThat()
     {
         // Source: Exif 2.3 (CIPA DC-008), 4.6.4: tag 0x0112, type SHORT, 6 is a quarter turn to the right.
-        byte[] exif = [.. "Exif\0\0II*\0"u8, 8, 0, 0, 0, 1, 0, 0x12, 0x01, 3, 0, 1, 0, 0, 0, 6, 0, 0, 0, 0, 0, 0, 0, .. Encoding.ASCII.GetBytes(Secret)];
+        byte[] exif = [.. "Exif\0\0II*\0"u8, 8, 0, 0, 0, 1, 0, 0x12, 0x01, 3, 0, 1, 0, 0, 0, 6, 0, 0, 0, 0, 0, 0, 0,
+            .. Encoding.ASCII.GetBytes(Secret)];
         byte[] photo = Photo.Take(WithSegment(SmallPictures.Jpeg, 0xE1, exif))!.Bytes;
 
         Assert.Equal(SmallPictures.Jpeg.Length + 36, photo.Length);
@@ -102,8 +104,12 @@ public sealed class PhotoTests
         byte[] page = [.. "<script>"u8, .. secret];
         return type switch
         {
-            "image/jpeg" => [.. WithSegment(WithSegment(WithSegment(SmallPictures.Jpeg, 0xE1, [.. "Exif\0\0"u8, .. secret]), 0xFE, secret), 0xE2, [.. "ICC_PROFILE\0"u8, .. secret]), .. page],
-            "image/png" => [.. SmallPictures.Png[..33], .. Chunk("tEXt", secret), .. Chunk("eXIf", secret), .. SmallPictures.Png[33..], .. page],
+            "image/jpeg" =>
+                [.. WithSegment(WithSegment(WithSegment(SmallPictures.Jpeg, 0xE1, [.. "Exif\0\0"u8, .. secret]), 0xFE,
+                    secret), 0xE2, [.. "ICC_PROFILE\0"u8, .. secret]), .. page],
+            "image/png" =>
+                [.. SmallPictures.Png[..33], .. Chunk("tEXt", secret), .. Chunk("eXIf", secret),
+                    .. SmallPictures.Png[33..], .. page],
             _ => [.. WithChunk(SmallPictures.Webp, "EXIF", secret), .. page],
         };
     }

@@ -7,7 +7,10 @@ using DxAssistant.Conversation.Messages;
 
 namespace DxAssistant.Bot.Tests.Cases.Postgres;
 
-/// <summary>Three servers on one database whose clocks are far apart: what was said stands in the order it was taken, whatever the clocks say.</summary>
+/// <summary>
+/// Three servers on one database whose clocks are far apart: what was said stands in the order it was taken, whatever
+/// the clocks say.
+/// </summary>
 [NeedsPostgres]
 [Collection(PostgresGroup.Name)]
 public sealed class ClocksApartTests(PostgresServer server) : IAsyncLifetime
@@ -16,7 +19,8 @@ public sealed class ClocksApartTests(PostgresServer server) : IAsyncLifetime
     private const string Case = "a";
 
     private static readonly DateTimeOffset Noon = new(2026, 11, 26, 12, 0, 0, TimeSpan.Zero);
-    private static readonly ImmutableArray<TimeSpan> Apart = [TimeSpan.Zero, TimeSpan.FromDays(-400), TimeSpan.FromDays(400)];
+    private static readonly ImmutableArray<TimeSpan> Apart =
+        [TimeSpan.Zero, TimeSpan.FromDays(-400), TimeSpan.FromDays(400)];
 
     private ImmutableArray<PostgresCaseStore> stores = [];
     private ImmutableArray<CaseDesk> desks = [];
@@ -25,7 +29,8 @@ public sealed class ClocksApartTests(PostgresServer server) : IAsyncLifetime
     {
         if (!PostgresServer.IsThere) return;
         string place = server.NewPlace();
-        foreach (TimeSpan apart in Apart) stores = stores.Add(await PostgresCaseStore.OpenAsync(place, new SetClock(Noon + apart)));
+        foreach (TimeSpan apart in Apart)
+            stores = stores.Add(await PostgresCaseStore.OpenAsync(place, new SetClock(Noon + apart)));
         desks = [.. stores.Select(store => new CaseDesk(store, () => new EchoResponder()))];
         await desks[0].OpenAsync(Case, "technician");
     }
@@ -41,7 +46,8 @@ public sealed class ClocksApartTests(PostgresServer server) : IAsyncLifetime
         for (int turn = 0; turn < Turns; turn++) await TakeAsync(turn, turn);
 
         Assert.Equal(Enumerable.Range(0, Turns).Select(Name), (await SaidAsync()).Skip(1));
-        Assert.Contains((await stores[0].ReadAsync(Case)).Zip((await stores[0].ReadAsync(Case)).Skip(1)), pair => pair.Second.At < pair.First.At);
+        Assert.Contains((await stores[0].ReadAsync(Case)).Zip((await stores[0].ReadAsync(Case)).Skip(1)),
+            pair => pair.Second.At < pair.First.At);
         await AreSoundAsync();
     }
 
@@ -69,11 +75,13 @@ public sealed class ClocksApartTests(PostgresServer server) : IAsyncLifetime
     }
 
     private async Task<DeskAnswer.Answered> TakeAsync(int place, int turn) => Assert.IsType<DeskAnswer.Answered>(
-        await desks[place % desks.Length].TakeAsync(Case, new Message(Name(turn), new MessageBody.Words($"words {turn}"))));
+        await desks[place % desks.Length].TakeAsync(Case,
+            new Message(Name(turn), new MessageBody.Words($"words {turn}"))));
 
     private static string Name(int turn) => FormattableString.Invariant($"t{turn}");
 
-    private async Task<IEnumerable<string>> SaidAsync() => (await stores[0].ReadAsync(Case)).Select(stored => stored.Event).OfType<Said>().Select(said => said.TurnId);
+    private async Task<IEnumerable<string>> SaidAsync() =>
+        (await stores[0].ReadAsync(Case)).Select(stored => stored.Event).OfType<Said>().Select(said => said.TurnId);
 
     // Every server reads the same log, and its hashes fit.
     private async Task AreSoundAsync()

@@ -17,7 +17,8 @@ public sealed class PostgresCommandTests(PostgresServer server)
     {
         string place = server.NewPlace();
 
-        var talk = await Run.OfAsync("""{"text":"b4"}""" + "\n", "talk", "--json", "--store", place, "--content", Shipped.Folder);
+        var talk = await Run.OfAsync("""{"text":"b4"}"""
+            + "\n", "talk", "--json", "--store", place, "--content", Shipped.Folder);
         var verify = await Run.OfAsync("", "cases", "verify", "--store", place);
 
         Assert.Equal(0, talk.Code);
@@ -34,13 +35,15 @@ public sealed class PostgresCommandTests(PostgresServer server)
         await using (var store = await PostgresCaseStore.OpenAsync(place, TimeProvider.System))
         {
             await store.AppendAsync("one", 0, "t1", [
-                new Opened("v"), new Said("t1", "technician", new MessageBody.Words("b4")), new RepairDone("replace-room-air-sensor"),
+                new Opened("v"), new Said("t1", "technician", new MessageBody.Words("b4")),
+                new RepairDone("replace-room-air-sensor"),
                 new RepairVerified("replace-room-air-sensor", "sensor-room-air", true), new Closed("repaired"),
             ]);
         }
 
         var frequencies = await Run.OfAsync("", "content", "frequencies", Shipped.Folder, "--store", place);
-        var compare = await Run.OfAsync("", "content", "compare", Shipped.Folder, Shipped.Folder, "--cases-store", place);
+        var compare =
+            await Run.OfAsync("", "content", "compare", Shipped.Folder, Shipped.Folder, "--cases-store", place);
 
         Assert.Equal(0, frequencies.Code);
         Assert.StartsWith("1 proven faults in closed cases", frequencies.Output, StringComparison.Ordinal);

@@ -72,7 +72,8 @@ public sealed class PostgresServer : IAsyncLifetime
         folder = Directory.CreateTempSubdirectory("dxassistant-pg-").FullName;
         if (Environment.IsPrivilegedProcess) Wait(Process.Start("chown", ["postgres:", folder]));
         int port = FreePort.Find();
-        Run("initdb", "-D", $"{folder}/data", "-U", "dx", "--auth=trust", "--no-sync", "-E", "UTF8", "--locale=C.UTF-8");
+        Run("initdb", "-D", $"{folder}/data", "-U", "dx", "--auth=trust", "--no-sync", "-E", "UTF8",
+            "--locale=C.UTF-8");
         Run("pg_ctl", "-D", $"{folder}/data", "-l", $"{folder}/log", "-w",
             "-o", $"-c listen_addresses=127.0.0.1 -c fsync=off -p {port} -k {folder}", "start");
         connection = $"Host=127.0.0.1;Port={port};Username=dx;Database=postgres";
@@ -85,7 +86,10 @@ public sealed class PostgresServer : IAsyncLifetime
         string[] line = Environment.IsPrivilegedProcess
             ? ["setpriv", "--reuid=postgres", "--regid=postgres", "--clear-groups", "--", path, .. arguments]
             : [path, .. arguments];
-        var start = new ProcessStartInfo(line[0], line[1..]) { WorkingDirectory = folder, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo(line[0], line[1..])
+        {
+            WorkingDirectory = folder, RedirectStandardOutput = true,
+        };
         using var process = Process.Start(start)!;
 
         // A started server holds on to the pipe: what it says is read, but its end is not waited for.
@@ -103,6 +107,7 @@ public sealed class PostgresServer : IAsyncLifetime
 
     private static string? FindPrograms() => Directory.Exists("/usr/lib/postgresql")
         ? Directory.EnumerateDirectories("/usr/lib/postgresql").Order(StringComparer.Ordinal)
-            .Select(version => Path.Combine(version, "bin")).LastOrDefault(bin => File.Exists(Path.Combine(bin, "initdb")))
+            .Select(version => Path.Combine(version, "bin"))
+            .LastOrDefault(bin => File.Exists(Path.Combine(bin, "initdb")))
         : null;
 }

@@ -18,7 +18,8 @@ public sealed class PostgresWorkListTests(PostgresServer server) : LastingWorkLi
     {
         await using var connection = new NpgsqlConnection(place);
         await connection.OpenAsync();
-        await using var command = new NpgsqlCommand("SELECT count(*) FROM work_text WHERE words @@ CAST($1 AS tsquery)", connection) { Parameters = { new() { Value = word } } };
+        await using var command = new NpgsqlCommand("SELECT count(*) FROM work_text WHERE words @@ CAST($1 AS tsquery)",
+            connection) { Parameters = { new() { Value = word } } };
         return (long)(await command.ExecuteScalarAsync())!;
     }
 
@@ -31,7 +32,8 @@ public sealed class PostgresWorkListTests(PostgresServer server) : LastingWorkLi
         {
             await connection.OpenAsync();
             await using var command = new NpgsqlCommand(
-                "DROP TABLE work_text, blanked; DROP INDEX job_by_last_at; ALTER TABLE job DROP COLUMN series, DROP COLUMN fault, DROP COLUMN ended; UPDATE schema_version SET version = 3;",
+                "DROP TABLE work_text, blanked; DROP INDEX job_by_last_at; ALTER TABLE job DROP COLUMN series, DROP "
+                    + "COLUMN fault, DROP COLUMN ended; UPDATE schema_version SET version = 3;",
                 connection);
             await command.ExecuteNonQueryAsync();
         }

@@ -16,7 +16,8 @@ public abstract class RequestBookTests
 
         Assert.Equal(new KeyedRequest("a", true, true), await book.TakeAsync("tom", "k", "open", "a", Noon));
         Assert.Equal(new KeyedRequest("a", false, true), await book.TakeAsync("tom", "k", "open", "b", Noon));
-        Assert.Equal(new KeyedRequest("a", false, false), await book.TakeAsync("tom", "k", "something else", "c", Noon));
+        Assert.Equal(new KeyedRequest("a", false, false),
+            await book.TakeAsync("tom", "k", "something else", "c", Noon));
         Assert.Equal(new KeyedRequest("d", true, true), await book.TakeAsync("tilda", "k", "open", "d", Noon));
     }
 
@@ -25,7 +26,8 @@ public abstract class RequestBookTests
     {
         await using var book = Make();
 
-        var taken = await Task.WhenAll(Enumerable.Range(0, 20).Select(i => book.TakeAsync("tom", "k", "open", $"made {i}", Noon)));
+        var taken = await Task.WhenAll(Enumerable.Range(0, 20)
+            .Select(i => book.TakeAsync("tom", "k", "open", $"made {i}", Noon)));
 
         string made = Assert.Single(taken, one => one.IsFirst).Made;
         Assert.All(taken, one => Assert.Equal(made, one.Made));

@@ -32,7 +32,8 @@ public sealed class LanguageChoiceTests
         var walker = new Walker(ShippedContent.Assistant);
         walker.Say(words);
         walker.Say("sí");
-        IEnumerable<string> told = walker.State.Unconfirmed.Select(item => item.Thing).OfType<DxAssistant.Conversation.Told.ToldThing.Symptom>().Select(told => told.Id);
+        IEnumerable<string> told = walker.State.Unconfirmed.Select(item => item.Thing)
+            .OfType<DxAssistant.Conversation.Told.ToldThing.Symptom>().Select(told => told.Id);
         Assert.Contains(first, told);
         Assert.Contains(second, told);
     }
@@ -120,10 +121,12 @@ public sealed class LanguageChoiceTests
         string subject = walker.Question.Subject;
         walker.Say("Español");
         Assert.Equal(subject, walker.Question.Subject);
-        Assert.EndsWith(".es.md", walker.Question.From.OfType<Provenance.Page>().Single().Path, StringComparison.Ordinal);
+        Assert.EndsWith(".es.md", walker.Question.From.OfType<Provenance.Page>()
+            .Single().Path, StringComparison.Ordinal);
         walker.Say("english");
         Assert.Equal(subject, walker.Question.Subject);
-        Assert.DoesNotContain(".es.md", walker.Question.From.OfType<Provenance.Page>().Single().Path, StringComparison.Ordinal);
+        Assert.DoesNotContain(".es.md", walker.Question.From.OfType<Provenance.Page>()
+            .Single().Path, StringComparison.Ordinal);
     }
 
     [Fact]

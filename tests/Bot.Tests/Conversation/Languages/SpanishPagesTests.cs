@@ -23,9 +23,11 @@ public sealed class SpanishPagesTests
         string[] untold =
         [
             .. faults.Where(fault => Spanish.Faults[fault].Proof.Place.Language is null).Select(fault => fault.Value),
-            .. Spanish.Repairs.Keys.Where(id => ShippedContent.Library.Graph.Find(id)!.Fixes.Any(fault => faults.Contains(fault))
-                && Spanish.Repairs[id].Verify.Place.Language is null).Select(id => id.Value),
-            .. Spanish.Checks.Values.Where(page => Tells(page.Id, faults) && page.Ask.Place.Language is null).Select(page => page.Id.Value),
+            .. Spanish.Repairs.Keys.Where(id =>
+                ShippedContent.Library.Graph.Find(id)!.Fixes.Any(fault => faults.Contains(fault))
+                    && Spanish.Repairs[id].Verify.Place.Language is null).Select(id => id.Value),
+            .. Spanish.Checks.Values.Where(page => Tells(page.Id, faults) && page.Ask.Place.Language is null)
+                .Select(page => page.Id.Value),
         ];
         Assert.Empty(untold);
     }

@@ -56,8 +56,10 @@ public sealed class SpanishWalkTests
     public void Page_OfAnotherSeries_FallsBackAndSaysInWhichLanguage()
     {
         Walker walker = Begin("poor-cooling", "technician");
-        Passage untold = Spanish.Refusals.Values.SelectMany(page => page.Answer).First(answer => answer.Place.Language is null);
-        Segment quoted = new DxAssistant.Conversation.Speaking.Speaker(Spanish.Phrases, Spanish.Language, ShippedContent.Library.Language)
+        Passage untold = Spanish.Refusals.Values.SelectMany(page => page.Answer)
+            .First(answer => answer.Place.Language is null);
+        Segment quoted = new DxAssistant.Conversation.Speaking.Speaker(Spanish.Phrases, Spanish.Language,
+            ShippedContent.Library.Language)
             .Quote(SegmentKind.Advice, untold);
         Assert.Equal("en", quoted.Language);
         Assert.Equal("es", walker.State.Language);
@@ -66,7 +68,8 @@ public sealed class SpanishWalkTests
     private static IEnumerable<FaultId> FaultsOf(string symptom) =>
         ShippedContent.Library.Graph.Find(new SymptomId(symptom))!.Causes
             .OrderByDescending(cause => cause.Value).ThenBy(cause => cause.Key).Select(cause => cause.Key)
-            .Where(fault => ShippedContent.Library.Faults[fault].Series is var series && (series.IsEmpty || series.Contains(Series)));
+            .Where(fault => ShippedContent.Library.Faults[fault].Series is var series
+                && (series.IsEmpty || series.Contains(Series)));
 
     private static Walker Begin(string symptom, string role)
     {
@@ -84,7 +87,8 @@ public sealed class SpanishWalkTests
         foreach (Segment segment in reply.Segments)
         {
             Assert.True(segment.Language is null, $"{fault}: {segment.Text}");
-            Assert.All(segment.From.OfType<Provenance.Page>(), page => Assert.True(page.Path.EndsWith(".es.md", StringComparison.Ordinal),
+            Assert.All(segment.From.OfType<Provenance.Page>(),
+                page => Assert.True(page.Path.EndsWith(".es.md", StringComparison.Ordinal),
                 $"{fault}: {page.Path}: {segment.Text}"));
         }
 
@@ -99,8 +103,10 @@ public sealed class SpanishWalkTests
     private static readonly HashSet<string> English =
     [
         .. ShippedContent.Library.Checks.SelectMany(page => Differ(
-            [page.Value.Title, page.Value.Ask, .. page.Value.Outcomes.Select(outcome => outcome.Answer), .. page.Value.Readings.Select(field => field.Where)],
-            [Spanish.Checks[page.Key].Title, Spanish.Checks[page.Key].Ask, .. Spanish.Checks[page.Key].Outcomes.Select(outcome => outcome.Answer),
+            [page.Value.Title, page.Value.Ask, .. page.Value.Outcomes.Select(outcome => outcome.Answer),
+                .. page.Value.Readings.Select(field => field.Where)],
+            [Spanish.Checks[page.Key].Title, Spanish.Checks[page.Key].Ask,
+                .. Spanish.Checks[page.Key].Outcomes.Select(outcome => outcome.Answer),
                 .. Spanish.Checks[page.Key].Readings.Select(field => field.Where)])),
         .. ShippedContent.Library.Faults.Values.Select(page => page.Title.Text),
         .. ShippedContent.Library.Repairs.Values.Select(page => page.Title.Text),

@@ -10,7 +10,8 @@ public sealed class NearTiesTests
     private static readonly AccessId Closed = new("closed-running"), Isolated = new("isolated-open");
     private static readonly PlannedStep Far = new PlannedStep.DoCheck(new CheckId("fan-plug"), Isolated);
     private static readonly PlannedStep Near = new PlannedStep.DoCheck(new CheckId("fan-sound"), Closed);
-    private static readonly PlannedStep Repair = new PlannedStep.DoRepair(new RepairId("replace-indoor-fan-motor"), Isolated);
+    private static readonly PlannedStep Repair =
+        new PlannedStep.DoRepair(new RepairId("replace-indoor-fan-motor"), Isolated);
 
     // A minute, or one in a hundred when that is more.
     [Theory]
@@ -30,7 +31,8 @@ public sealed class NearTiesTests
     public void Best_PlanRepairs_NoCheckTakesItsPlace() => Assert.Equal(Repair, Best((Repair, 50), (Near, 50.1)));
 
     [Fact]
-    public void Best_RepairWithinTheMargin_DoesNotTakeThePlaceOfACheck() => Assert.Equal(Far, Best((Far, 50), (Repair, 50.1)));
+    public void Best_RepairWithinTheMargin_DoesNotTakeThePlaceOfACheck() =>
+        Assert.Equal(Far, Best((Far, 50), (Repair, 50.1)));
 
     [Fact]
     public void Best_SameWay_LooksBeforeMeasuring()
@@ -53,13 +55,15 @@ public sealed class NearTiesTests
         Walker walker = new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
         walker.Tap("clean");
         walker.MakeSafe().Tap("stuck");
-        PlannedStep fuse = new PlannedStep.DoCheck(new CheckId("board-fuse"), Isolated), free = new PlannedStep.DoRepair(new RepairId("free-indoor-fan"), Isolated);
+        PlannedStep fuse = new PlannedStep.DoCheck(new CheckId("board-fuse"), Isolated), free =
+            new PlannedStep.DoRepair(new RepairId("free-indoor-fan"), Isolated);
         Assert.Equal(free, Best(walker, (fuse, 70), (free, 72)));
         Assert.Equal(fuse, Best(walker, (fuse, 70), (free, 74)));
         Assert.Equal(fuse, Best(walker, (fuse, 70), (Repair, 72)));
     }
 
-    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options) => Best(Scenes.FanCode(), options);
+    private static PlannedStep Best(params (PlannedStep Step, double Minutes)[] options) =>
+        Best(Scenes.FanCode(), options);
 
     private static PlannedStep Best(Walker walker, params (PlannedStep Step, double Minutes)[] options)
     {

@@ -30,7 +30,8 @@ internal static class RandomWalk
     // null at the end of the walk.
     private static Position? After(Position here, PlannedStep step, Random random)
     {
-        if (step is PlannedStep.DoRepair repair) return here.CanFail(repair.Repair) ? here.Failed(repair.Repair, repair.Access) : null;
+        if (step is PlannedStep.DoRepair repair)
+            return here.CanFail(repair.Repair) ? here.Failed(repair.Repair, repair.Access) : null;
         if (step is not PlannedStep.DoCheck check) return null;
         double left = random.NextDouble();
         ImmutableArray<ForeseenOutcome> seen = here.Foresee(check.Check, check.Access);

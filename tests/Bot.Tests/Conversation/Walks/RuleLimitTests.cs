@@ -38,7 +38,8 @@ public sealed class RuleLimitTests
 
     [Fact]
     public void Proof_DearestParts_AreNeverChangedWithout() =>
-        Assert.All((string[])["replace-compressor", "replace-inverter-board", "replace-outdoor-board", "replace-indoor-board"],
+        Assert.All(
+            (string[])["replace-compressor", "replace-inverter-board", "replace-outdoor-board", "replace-indoor-board"],
             repair => Assert.True(Shipped.Repairs[new RepairId(repair)].ProofAlways));
 
     [Theory]
@@ -48,7 +49,8 @@ public sealed class RuleLimitTests
     {
         PlannedStep windings = new PlannedStep.DoCheck(new CheckId("fan-windings"), Isolated);
         WalkScene scene = Scenes.Of(Scenes.FanCode().State, Scenes.Plan((windings, 100)));
-        LaidStep laid = new WalkChooser(With("custom of the trade", new RuleLimit(minutes, 0))).Laid(scene, windings, []);
+        LaidStep laid =
+            new WalkChooser(With("custom of the trade", new RuleLimit(minutes, 0))).Laid(scene, windings, []);
         Assert.Equal(isAsked, laid.By(LaidRule.Custom) is not null);
     }
 
@@ -63,7 +65,8 @@ public sealed class RuleLimitTests
             ImmutableArray<LaidStep> walk = RandomWalk.Of(Shipped, symptom, random, work: 20_000, steps: 6);
             foreach (LaidStep step in walk)
                 foreach (LaidMove move in step.Moves)
-                    Assert.True(move.Minutes <= Shipped.Settings.LimitOf(move.Rule).Of(step.Plan.Minutes), $"{symptom}: {move} (seed {seed})");
+                    Assert.True(move.Minutes <= Shipped.Settings.LimitOf(move.Rule)
+                        .Of(step.Plan.Minutes), $"{symptom}: {move} (seed {seed})");
         }
     }
 

@@ -13,14 +13,19 @@ internal static class Scenes
     {
         CaseView view = new(ShippedContent.Library, state);
         SequencingProblem problem = CaseProblem.From(
-            ShippedContent.Library.Graph, view.Belief, new Situation(view.Role, view.Access) { HandOverMinutes = ShippedContent.Library.HandOverMinutes }).Problem!;
+            ShippedContent.Library.Graph, view.Belief, new Situation(view.Role, view.Access)
+            {
+                HandOverMinutes = ShippedContent.Library.HandOverMinutes,
+            }).Problem!;
         return new WalkScene(problem, plan ?? new LivePlanner().Plan(problem, problem.Begin()), view.Role);
     }
 
     /// <summary>A plan that weighs these steps, best first.</summary>
     public static Plan Plan(params (PlannedStep Step, double Minutes)[] options) => new(
-        options[0].Step, options[0].Minutes, 0, false, [.. options.Select(option => new PlanOption(option.Step, 1, option.Minutes, 0))], 1);
+        options[0].Step, options[0].Minutes, 0, false,
+        [.. options.Select(option => new PlanOption(option.Step, 1, option.Minutes, 0))], 1);
 
     /// <summary>A technician at a fan that the unit itself reports.</summary>
-    public static Walker FanCode() => new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
+    public static Walker FanCode() =>
+        new Walker(ShippedContent.Assistant).Begin("brenholt-ws", "technician", "indoor-fan-fault");
 }

@@ -10,11 +10,13 @@ public sealed class AccountDeskTests
     private readonly AccountBook book = SqliteAccounts.InMemory(TimeProvider.System);
     private readonly AccountDesk desk;
 
-    public AccountDeskTests() => desk = new AccountDesk(book, new SignIn(book, TimeProvider.System), TimeProvider.System);
+    public AccountDeskTests() =>
+        desk = new AccountDesk(book, new SignIn(book, TimeProvider.System), TimeProvider.System);
 
     [Fact]
     public void Add_FirstWhoIsNoAdministrator_IsRefused() =>
-        Assert.Contains("administrator", desk.Add("x", "tom", ["technician"], Company.Password), StringComparison.Ordinal);
+        Assert.Contains("administrator", desk.Add("x", "tom", ["technician"], Company.Password),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("two words", "administrator", Company.Password, "is not a name")]

@@ -31,7 +31,8 @@ internal sealed class Company : IAsyncDisposable
     public static Task<Company> StartAsync() => StartAsync(RunningServer.StartAsync);
 
     /// <summary>With a folder of pages for authors.</summary>
-    public static Task<Company> StartAsync(string pages, string proposals) => StartAsync(book => RunningServer.StartAsync(pages, proposals, book));
+    public static Task<Company> StartAsync(string pages, string proposals) =>
+        StartAsync(book => RunningServer.StartAsync(pages, proposals, book));
 
     private static async Task<Company> StartAsync(Func<AccountBook, Task<RunningServer>> start)
     {

@@ -10,11 +10,17 @@ using DxAssistant.Server.Accounts;
 
 namespace DxAssistant.Bot.Tests.Server.Accounts;
 
-/// <summary>People come in by their company's word and by nobody else's, and only into accounts that are the company's.</summary>
+/// <summary>
+/// People come in by their company's word and by nobody else's, and only into accounts that are the company's.
+/// </summary>
 public sealed class CompanySignInTests
 {
-    private static readonly ImmutableDictionary<string, AccountRoles> Groups = ImmutableDictionary.CreateRange(StringComparer.Ordinal,
-        new Dictionary<string, AccountRoles> { ["hvac-vans"] = AccountRoles.Technician, ["hvac-desk"] = AccountRoles.Desk });
+    private static readonly ImmutableDictionary<string, AccountRoles> Groups =
+        ImmutableDictionary.CreateRange(StringComparer.Ordinal,
+            new Dictionary<string, AccountRoles>
+            {
+                ["hvac-vans"] = AccountRoles.Technician, ["hvac-desk"] = AccountRoles.Desk,
+            });
 
     [Fact]
     public async Task SignIn_AtTheCompany_IsTheAccountOfThatName()
@@ -89,7 +95,8 @@ public sealed class CompanySignInTests
         await using var issuer = await Issuer.StartAsync();
         (issuer.Person, issuer.Groups) = ("nina", ["everybody", "hvac-vans"]);
         var book = Book();
-        await using var server = await RunningServer.StartAsync(book, Settings(issuer) with { RolesClaim = "groups", Roles = Groups });
+        await using var server =
+            await RunningServer.StartAsync(book, Settings(issuer) with { RolesClaim = "groups", Roles = Groups });
         using var browser = Browser(server);
 
         await ComeAsync(browser);
@@ -141,10 +148,13 @@ public sealed class CompanySignInTests
         await Run.OfAsync(Company.Password + "\n", ["accounts", "add", "ada", "--role", "administrator", .. file]);
 
         var run = await Run.OfAsync(
-            "", ["--company", issuer.Address.ToString(), "--company-client", "dx", "--data", folder.File("cases.db"), "--content", Shipped.Folder, .. file]);
+            "",
+            ["--company", issuer.Address.ToString(), "--company-client", "dx", "--data", folder.File("cases.db"),
+                "--content", Shipped.Folder, .. file]);
 
         Assert.Equal(2, run.Code);
-        Assert.Contains("calls itself https://elsewhere.example: give that as --company", run.Error, StringComparison.Ordinal);
+        Assert.Contains("calls itself https://elsewhere.example: give that as --company", run.Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -173,7 +183,10 @@ public sealed class CompanySignInTests
     private static CompanySettings Settings(Issuer issuer) => new(issuer.Address, Issuer.Client, Issuer.Secret);
 
     private static HttpClient Browser(RunningServer server) =>
-        new(new HttpClientHandler { CookieContainer = new CookieContainer() }) { BaseAddress = server.Http.BaseAddress };
+        new(new HttpClientHandler { CookieContainer = new CookieContainer() })
+        {
+            BaseAddress = server.Http.BaseAddress,
+        };
 
     /// <summary>Goes to the company and back; where that ends.</summary>
     private static async Task<string> ComeAsync(HttpClient browser)

@@ -52,8 +52,10 @@ public sealed class DoorTests
         request.Headers.TryAddWithoutValidation("Accept", accepted);
         using var answer = await (await company.BrowserOfAsync("tom")).SendAsync(request);
 
-        Assert.Equal((HttpStatusCode.Forbidden, form), (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
-        Assert.Contains("Ask whoever keeps the accounts.", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Equal((HttpStatusCode.Forbidden, form),
+            (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.Contains("Ask whoever keeps the accounts.", await answer.Content.ReadAsStringAsync(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -80,7 +82,8 @@ public sealed class DoorTests
 
         Assert.Contains("\"by\":\"tom\"", await turn.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         Assert.Contains(id, await tom.GetStringAsync("/api/cases"), StringComparison.Ordinal);
-        Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(await company.BrowserOfAsync("dora"), $"/api/cases/{id}"));
+        Assert.Equal(HttpStatusCode.OK,
+            await Company.StatusAsync(await company.BrowserOfAsync("dora"), $"/api/cases/{id}"));
         Assert.Contains(company.Book.Audit(10), line => line is { Who: "dora", Did: "saw case" } && line.To == id);
     }
 

@@ -70,7 +70,8 @@ internal sealed class Issuer : IAsyncDisposable
     {
         app.MapGet("/.well-known/openid-configuration", () => Results.Json(new Dictionary<string, object>
         {
-            ["issuer"] = CalledOtherwise ?? Name, ["authorization_endpoint"] = $"{Name}/ask", ["token_endpoint"] = $"{Name}/token", ["jwks_uri"] = $"{Name}/keys",
+            ["issuer"] = CalledOtherwise ?? Name, ["authorization_endpoint"] = $"{Name}/ask",
+            ["token_endpoint"] = $"{Name}/token", ["jwks_uri"] = $"{Name}/keys",
             ["response_types_supported"] = Flows, ["subject_types_supported"] = Subjects,
             ["id_token_signing_alg_values_supported"] = Algorithms,
         }));
@@ -82,38 +83,49 @@ internal sealed class Issuer : IAsyncDisposable
     // Nobody comes without PKCE.
     private IResult Ask(HttpRequest request)
     {
-        if (request.Query["code_challenge_method"] != "S256" || request.Query["response_type"] != "code") return Results.BadRequest();
+        if (request.Query["code_challenge_method"] != "S256" || request.Query["response_type"] != "code")
+            return Results.BadRequest();
         string code = Guid.NewGuid().ToString("N");
         codes[code] = (request.Query["nonce"].ToString(), request.Query["code_challenge"].ToString());
-        return Results.Redirect($"{request.Query["redirect_uri"]}?code={code}&state={Uri.EscapeDataString(request.Query["state"].ToString())}");
+        return Results.Redirect(
+            $"{request.Query["redirect_uri"]}?code={code}&state={Uri.EscapeDataString(request.Query["state"].ToString())}");
     }
 
     private async Task<IResult> TokenAsync(HttpRequest request)
     {
         var form = await request.ReadFormAsync();
         bool fits = codes.TryRemove(form["code"].ToString(), out var asked) && form["client_secret"] == Secret
-            && Base64UrlEncoder.Encode(SHA256.HashData(Encoding.ASCII.GetBytes(form["code_verifier"].ToString()))) == asked.Challenge;
+            && Base64UrlEncoder.Encode(
+                SHA256.HashData(Encoding.ASCII.GetBytes(form["code_verifier"].ToString()))) == asked.Challenge;
         return fits && Twist != Twist.Code
-            ? Results.Json(new { access_token = "none", token_type = "Bearer", expires_in = 60, id_token = Token(asked.Nonce) })
+            ? Results.Json(
+                new { access_token = "none", token_type = "Bearer", expires_in = 60, id_token = Token(asked.Nonce) })
             : Results.Json(new { error = "invalid_grant" }, statusCode: StatusCodes.Status400BadRequest);
     }
 
-    private string Token(string nonce) => new JsonWebTokenHandler { SetDefaultTimesOnTokenCreation = false }.CreateToken(new SecurityTokenDescriptor
-    {
-        Issuer = Twist == Twist.Issuer ? "https://elsewhere.example" : Name,
-        Audience = Twist == Twist.Audience ? "another program" : Client,
-        IssuedAt = DateTime.UtcNow.AddHours(-1), Expires = DateTime.UtcNow.AddMinutes(Twist == Twist.Time ? -30 : 1),
-        SigningCredentials = Twist == Twist.NoSignature ? null
-            : new SigningCredentials(new RsaSecurityKey(Twist == Twist.Signature ? another : rsa) { KeyId = "k1" }, SecurityAlgorithms.RsaSha256),
-        Claims = new Dictionary<string, object>
+    private string Token(string nonce) =>
+        new JsonWebTokenHandler { SetDefaultTimesOnTokenCreation = false }.CreateToken(new SecurityTokenDescriptor
         {
-            ["sub"] = Subject, ["preferred_username"] = Person, ["groups"] = Groups, ["nonce"] = Twist == Twist.Nonce ? "another" : nonce,
-        },
-    });
+            Issuer = Twist == Twist.Issuer ? "https://elsewhere.example" : Name,
+            Audience = Twist == Twist.Audience ? "another program" : Client,
+            IssuedAt = DateTime.UtcNow.AddHours(-1),
+            Expires = DateTime.UtcNow.AddMinutes(Twist == Twist.Time ? -30 : 1),
+            SigningCredentials = Twist == Twist.NoSignature ? null
+                : new SigningCredentials(new RsaSecurityKey(Twist == Twist.Signature ? another : rsa)
+                {
+                    KeyId = "k1",
+                }, SecurityAlgorithms.RsaSha256),
+            Claims = new Dictionary<string, object>
+            {
+                ["sub"] = Subject, ["preferred_username"] = Person, ["groups"] = Groups,
+                ["nonce"] = Twist == Twist.Nonce ? "another" : nonce,
+            },
+        });
 
     private object Public()
     {
         var key = rsa.ExportParameters(false);
-        return new { kty = "RSA", use = "sig", kid = "k1", alg = "RS256", n = Base64UrlEncoder.Encode(key.Modulus), e = Base64UrlEncoder.Encode(key.Exponent) };
+        return new { kty = "RSA", use = "sig", kid = "k1", alg = "RS256", n = Base64UrlEncoder.Encode(key.Modulus),
+            e = Base64UrlEncoder.Encode(key.Exponent) };
     }
 }

@@ -15,8 +15,10 @@ public sealed class ListenTests
     public void Reachable_WithoutAccounts_IsRefused()
     {
         Assert.Contains("no accounts", Everywhere.RefuseWithout(false), StringComparison.Ordinal);
-        Assert.Contains("no accounts", (Here with { BehindProxy = true }).RefuseWithout(false), StringComparison.Ordinal);
-        Assert.Contains("no accounts", (Here with { Hosts = ["dx.example"] }).RefuseWithout(false), StringComparison.Ordinal);
+        Assert.Contains("no accounts", (Here with { BehindProxy = true }).RefuseWithout(false),
+            StringComparison.Ordinal);
+        Assert.Contains("no accounts", (Here with { Hosts = ["dx.example"] }).RefuseWithout(false),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -49,7 +51,8 @@ public sealed class ListenTests
         using var folder = new TemporaryFolder();
         string[] file = ["--accounts", folder.File("accounts.db")];
 
-        var added = await Run.OfAsync(Company.Password + "\n", ["accounts", "add", "ada", "--role", "administrator", .. file]);
+        var added =
+            await Run.OfAsync(Company.Password + "\n", ["accounts", "add", "ada", "--role", "administrator", .. file]);
         var weak = await Run.OfAsync("short\n", ["accounts", "add", "bo", "--role", "desk", .. file]);
         var list = await Run.OfAsync("", ["accounts", "list", .. file]);
 

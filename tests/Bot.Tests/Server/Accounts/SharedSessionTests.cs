@@ -9,7 +9,10 @@ namespace DxAssistant.Bot.Tests.Server.Accounts;
 /// <summary>Several servers on one book of accounts: whoever signed in at one is signed in at all.</summary>
 public abstract class SharedSessionTests
 {
-    /// <summary>A place for a book, with nothing in it; each call of what is given opens the same book anew, as another server would.</summary>
+    /// <summary>
+    /// A place for a book, with nothing in it; each call of what is given opens the same book anew, as another server
+    /// would.
+    /// </summary>
     protected abstract Func<AccountBook> NewBook();
 
     [StoreFact]
@@ -58,7 +61,8 @@ public abstract class SharedSessionTests
     public async Task Session_OfAnotherBook_IsWorthNothing()
     {
         var (open, elsewhere) = (NewBook(), NewBook());
-        foreach (var book in new[] { open(), elsewhere() }) book.Add(SignIn.Make("tom", AccountRoles.Technician, Company.Password));
+        foreach (var book in new[] { open(), elsewhere() })
+            book.Add(SignIn.Make("tom", AccountRoles.Technician, Company.Password));
         await using var one = await RunningServer.StartAsync(open());
         await using var other = await RunningServer.StartAsync(elsewhere());
 

@@ -24,7 +24,8 @@ public sealed class SignInTests
         using var answer = await Company.SignInAsync(company.Browser(), name, password);
 
         Assert.Equal(HttpStatusCode.Unauthorized, answer.StatusCode);
-        Assert.Contains("The name or the password is not right", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("The name or the password is not right", await answer.Content.ReadAsStringAsync(),
+            StringComparison.Ordinal);
         Assert.False(answer.Headers.Contains("Set-Cookie"));
     }
 
@@ -34,7 +35,8 @@ public sealed class SignInTests
         await using var company = await Company.StartAsync();
         var browser = company.Browser();
 
-        var wrong = await Task.WhenAll(Enumerable.Range(0, 5).Select(_ => Company.SignInAsync(browser, "tom", "guess")));
+        var wrong =
+            await Task.WhenAll(Enumerable.Range(0, 5).Select(_ => Company.SignInAsync(browser, "tom", "guess")));
         using var right = await Company.SignInAsync(browser, "tom", Company.Password);
         using var another = await Company.SignInAsync(browser, "tilda", Company.Password);
 
@@ -134,7 +136,8 @@ public sealed class SignInTests
         using var weak = await ChangeAsync(desk, Company.Password, "short");
         using var done = await ChangeAsync(desk, Company.Password, "another long password");
 
-        Assert.Equal((HttpStatusCode.Unauthorized, HttpStatusCode.UnprocessableEntity, HttpStatusCode.OK), (wrong.StatusCode, weak.StatusCode, done.StatusCode));
+        Assert.Equal((HttpStatusCode.Unauthorized, HttpStatusCode.UnprocessableEntity, HttpStatusCode.OK),
+            (wrong.StatusCode, weak.StatusCode, done.StatusCode));
         Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(desk, "/api/cases"));
         Assert.Equal(HttpStatusCode.Unauthorized, await Company.StatusAsync(phone, "/api/cases"));
         using var anew = await Company.SignInAsync(company.Browser(), "tom", "another long password");
@@ -149,7 +152,8 @@ public sealed class SignInTests
         company.Book.Add(SignIn.Make("kay", AccountRoles.Technician, null));
         for (int tried = 0; tried < 5; tried++) company.Book.CountFailure("tilda", 5, DateTimeOffset.MaxValue);
         var told = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (name, password) in new[] { ("tom", "guess"), ("nobody", "guess"), ("kay", "guess"), ("tilda", Company.Password) })
+        foreach (var (name, password) in new[] { ("tom", "guess"), ("nobody", "guess"), ("kay", "guess"),
+            ("tilda", Company.Password) })
         {
             using var answer = await Company.SignInAsync(company.Browser(), name, password);
             told.Add($"{answer.StatusCode} {await answer.Content.ReadAsStringAsync()}");
@@ -218,9 +222,13 @@ public sealed class SignInTests
     private static Task<HttpResponseMessage> ChangeAsync(HttpClient browser, string password, string fresh) =>
         browser.PostAsJsonAsync("/api/session/password", new { name = "tom", password, fresh });
 
-    private static async Task<HttpStatusCode> StatusWithAsync(Company company, string method, string path, string cookie)
+    private static async Task<HttpStatusCode> StatusWithAsync(Company company, string method, string path,
+        string cookie)
     {
-        using var client = new HttpClient(new HttpClientHandler { UseCookies = false }) { BaseAddress = company.Server.Http.BaseAddress };
+        using var client = new HttpClient(new HttpClientHandler { UseCookies = false })
+        {
+            BaseAddress = company.Server.Http.BaseAddress,
+        };
         using var request = new HttpRequestMessage(new HttpMethod(method), path) { Headers = { { "Cookie", cookie } } };
         using var answer = await client.SendAsync(request);
         return answer.StatusCode;

@@ -55,7 +55,9 @@ public sealed class TokenTests
         string list = await (await company.BrowserOfAsync("ada")).GetStringAsync("/api/tokens");
 
         Assert.DoesNotContain(secret, list, StringComparison.Ordinal);
-        Assert.Null(JsonDocument.Parse(list).RootElement[0].TryGetProperty("secret", out var shown) ? shown.GetString() : null);
+        Assert.Null(JsonDocument.Parse(list).RootElement[0].TryGetProperty("secret", out var shown)
+            ? shown.GetString()
+            : null);
     }
 
     [Theory]
@@ -69,7 +71,8 @@ public sealed class TokenTests
         using var answer = await channel.PostAsJsonAsync("/api/messages", new
         {
             type = "message", id = "m1", text = "x", channelId = "test", serviceUrl = "http://localhost:1/",
-            deliveryMode = "expectReplies", conversation = new { id = "c" }, from = new { id = "p" }, recipient = new { id = "bot" },
+            deliveryMode = "expectReplies", conversation = new { id = "c" }, from = new { id = "p" },
+            recipient = new { id = "bot" },
         });
 
         Assert.Equal(expected, answer.StatusCode);
@@ -77,7 +80,8 @@ public sealed class TokenTests
 
     [Theory]
     [InlineData("/api/tokens", """{"label":"van stock","scopes":["read-cases",null]}""")]
-    [InlineData("/api/accounts", """{"name":"eve","password":"a long one that nobody guesses","roles":["desk",null]}""")]
+    [InlineData("/api/accounts",
+        """{"name":"eve","password":"a long one that nobody guesses","roles":["desk",null]}""")]
     public async Task Post_ListHoldsNull_IsNotTaken(string address, string body)
     {
         await using var company = await Company.StartAsync();
@@ -92,7 +96,8 @@ public sealed class TokenTests
     private static async Task<(HttpClient Program, string Id)> ProgramAsync(Company company, string scope)
     {
         var ada = await company.BrowserOfAsync("ada");
-        using var made = await ada.PostAsJsonAsync("/api/tokens", new { label = "van stock", scopes = new[] { scope } });
+        using var made =
+            await ada.PostAsJsonAsync("/api/tokens", new { label = "van stock", scopes = new[] { scope } });
         Assert.Equal(HttpStatusCode.Created, made.StatusCode);
         var token = await made.Content.ReadFromJsonAsync<JsonElement>();
         var program = company.Browser();

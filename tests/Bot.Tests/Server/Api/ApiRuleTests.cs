@@ -8,7 +8,9 @@ using DxAssistant.Cases.Accounts;
 
 namespace DxAssistant.Bot.Tests.Server.Api;
 
-/// <summary>What holds for the whole API: nothing is made twice, nothing is overwritten unseen, lists come in pages.</summary>
+/// <summary>
+/// What holds for the whole API: nothing is made twice, nothing is overwritten unseen, lists come in pages.
+/// </summary>
 public sealed class ApiRuleTests
 {
     private static readonly string[] ReadCases = ["read-cases"];
@@ -20,7 +22,8 @@ public sealed class ApiRuleTests
     [InlineData("""{"text":"fan dead"}""", HttpStatusCode.BadRequest)]
     [InlineData("[]", HttpStatusCode.BadRequest)]
     [InlineData("b4", HttpStatusCode.BadRequest)]
-    public async Task PostCases_BodyItDoesNotUnderstand_IsRefusedAndNothingIsOpened(string body, HttpStatusCode expected)
+    public async Task PostCases_BodyItDoesNotUnderstand_IsRefusedAndNothingIsOpened(string body,
+        HttpStatusCode expected)
     {
         await using var server = await RunningServer.StartAsync();
 
@@ -90,13 +93,15 @@ public sealed class ApiRuleTests
         var second = await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases });
         var other = await KeyedAsync(ada, "/api/tokens", "k1", new { label = "billing", scopes = ReadCases });
 
-        Assert.Equal((HttpStatusCode.Created, HttpStatusCode.Created, HttpStatusCode.UnprocessableEntity), (first.Status, second.Status, other.Status));
+        Assert.Equal((HttpStatusCode.Created, HttpStatusCode.Created, HttpStatusCode.UnprocessableEntity),
+            (first.Status, second.Status, other.Status));
         Assert.Equal(first.Json.GetProperty("id").GetString(), Assert.Single(company.Book.Tokens()).Id);
         Assert.Null(company.Book.FindToken(TokenText.HashOf(first.Json.GetProperty("secret").GetString()!)));
         Assert.NotNull(company.Book.FindToken(TokenText.HashOf(second.Json.GetProperty("secret").GetString()!)));
 
         company.Book.Revoke(first.Json.GetProperty("id").GetString()!);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases })).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await KeyedAsync(ada, "/api/tokens", "k1", new { label = "dispatch", scopes = ReadCases })).Status);
     }
 
     [Fact]
@@ -109,7 +114,8 @@ public sealed class ApiRuleTests
         Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", nina)).Status);
         Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", nina)).Status);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k2", nina)).Status);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k1", nina with { name = "Nino" })).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await KeyedAsync(ada, "/api/accounts", "k1", nina with { name = "Nino" })).Status);
     }
 
     // What was refused once may be put right under the same key.
@@ -119,8 +125,12 @@ public sealed class ApiRuleTests
         await using var company = await Company.StartAsync();
         var ada = await company.BrowserOfAsync("ada");
 
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, (await KeyedAsync(ada, "/api/accounts", "k1", new { name = "nina", password = "short", roles = Desk })).Status);
-        Assert.Equal(HttpStatusCode.NoContent, (await KeyedAsync(ada, "/api/accounts", "k1", new { name = "nina", password = Company.Password, roles = Desk })).Status);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity,
+            (await KeyedAsync(ada, "/api/accounts", "k1",
+                new { name = "nina", password = "short", roles = Desk })).Status);
+        Assert.Equal(HttpStatusCode.NoContent,
+            (await KeyedAsync(ada, "/api/accounts", "k1",
+                new { name = "nina", password = Company.Password, roles = Desk })).Status);
         Assert.NotNull(company.Book.Find("nina"));
     }
 
@@ -136,7 +146,8 @@ public sealed class ApiRuleTests
 
         foreach (string order in new[] { "newest", "oldest", "series", "fault" })
         {
-            var seen = await FollowAsync(server.Http, $"/api/work?text=water&order={order}&limit=3", line => line.GetProperty("case"));
+            var seen = await FollowAsync(server.Http, $"/api/work?text=water&order={order}&limit=3",
+                line => line.GetProperty("case"));
             Assert.Equal((7, 7), (seen.Length, seen.Distinct(StringComparer.Ordinal).Count()));
         }
 
@@ -166,7 +177,8 @@ public sealed class ApiRuleTests
         Assert.Equal(HttpStatusCode.OK, await TurnAsync(server.Http, id, "t1", tag));
         Assert.Equal(HttpStatusCode.OK, await TurnAsync(server.Http, id, "t1", tag));
         Assert.Equal(HttpStatusCode.PreconditionFailed, await TurnAsync(server.Http, id, "t2", tag));
-        Assert.Equal(HttpStatusCode.PreconditionFailed, await TurnAsync(server.Http, id, "t2", "W/" + await TagAsync(server.Http, $"/api/cases/{id}")));
+        Assert.Equal(HttpStatusCode.PreconditionFailed,
+            await TurnAsync(server.Http, id, "t2", "W/" + await TagAsync(server.Http, $"/api/cases/{id}")));
         Assert.Equal(HttpStatusCode.BadRequest, await TurnAsync(server.Http, id, "t2", tag.Trim('"')));
         Assert.Equal(HttpStatusCode.OK, await TurnAsync(server.Http, id, "t2", "*"));
         Assert.Equal(3, (await server.GetAsync($"/api/cases/{id}/turns")).Json.GetArrayLength());
@@ -210,14 +222,16 @@ public sealed class ApiRuleTests
         {
             var browser = made % 2 == 0 ? tilda : tom;
             string id = await Company.OpenCaseAsync(browser);
-            using var turn = await browser.PostAsJsonAsync($"/api/cases/{id}/turns", new { turnId = "t1", text = "b4" });
+            using var turn =
+                await browser.PostAsJsonAsync($"/api/cases/{id}/turns", new { turnId = "t1", text = "b4" });
             if (browser == tom) own.Insert(0, id);
         }
 
         Assert.Equal(own, await FollowAsync(tom, "/api/cases?limit=3"));
     }
 
-    private static async Task<ImmutableArray<string>> FollowAsync(HttpClient http, string? path, Func<JsonElement, JsonElement>? inside = null)
+    private static async Task<ImmutableArray<string>> FollowAsync(HttpClient http, string? path,
+        Func<JsonElement, JsonElement>? inside = null)
     {
         var all = ImmutableArray.CreateBuilder<string>();
         for (int pages = 0; path is not null; pages++)
@@ -225,7 +239,8 @@ public sealed class ApiRuleTests
             Assert.True(pages < 10, "the pages do not end");
             using var answer = await http.GetAsync(path);
             var page = await answer.Content.ReadFromJsonAsync<JsonElement>();
-            all.AddRange(page.EnumerateArray().Select(line => (inside?.Invoke(line) ?? line).GetProperty("id").GetString()!));
+            all.AddRange(page.EnumerateArray()
+                .Select(line => (inside?.Invoke(line) ?? line).GetProperty("id").GetString()!));
             path = answer.Headers.TryGetValues("Link", out var links) ? links.Single().Split('<', '>')[1] : null;
         }
 
@@ -241,7 +256,8 @@ public sealed class ApiRuleTests
         return (answer.StatusCode, view.TryGetProperty("id", out var id) ? id.GetString() : null);
     }
 
-    private static async Task<(HttpStatusCode Status, JsonElement Json)> KeyedAsync(HttpClient http, string path, string key, object body)
+    private static async Task<(HttpStatusCode Status, JsonElement Json)> KeyedAsync(HttpClient http, string path,
+        string key, object body)
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = JsonContent.Create(body) };
         request.Headers.Add("Idempotency-Key", key);
@@ -252,7 +268,10 @@ public sealed class ApiRuleTests
 
     private static async Task<HttpStatusCode> NoteAsync(HttpClient http, string id, string key, string text)
     {
-        using var request = new HttpRequestMessage(HttpMethod.Post, $"/api/cases/{id}/call/notes") { Content = JsonContent.Create(new { text }) };
+        using var request = new HttpRequestMessage(HttpMethod.Post, $"/api/cases/{id}/call/notes")
+        {
+            Content = JsonContent.Create(new { text }),
+        };
         request.Headers.Add("Idempotency-Key", key);
         using var answer = await http.SendAsync(request);
         return answer.StatusCode;
@@ -288,7 +307,8 @@ public sealed class ApiRuleTests
     {
         using var request = new HttpRequestMessage(HttpMethod.Post, $"/api/cases/{id}/turns")
         {
-            Content = new StringContent(JsonSerializer.Serialize(new { turnId, text = "b4" }), Encoding.UTF8, "application/json"),
+            Content = new StringContent(JsonSerializer.Serialize(new { turnId, text = "b4" }), Encoding.UTF8,
+                "application/json"),
         };
         request.Headers.TryAddWithoutValidation("If-Match", tag);
         using var answer = await http.SendAsync(request);

@@ -4,8 +4,10 @@ using Microsoft.OpenApi;
 
 namespace DxAssistant.Bot.Tests.Server.Api;
 
-/// <summary>Holds real answers to the description of the API. Stricter than its schemas: what is said but not described is
-/// wrong too.</summary>
+/// <summary>
+/// Holds real answers to the description of the API. Stricter than its schemas: what is said but not described is
+/// wrong too.
+/// </summary>
 internal sealed class DescribedAnswer(OpenApiDocument document)
 {
     /// <exception cref="InvalidDataException">The answer is not as described; the message says where.</exception>
@@ -23,10 +25,12 @@ internal sealed class DescribedAnswer(OpenApiDocument document)
         var choices = (schema.AnyOf ?? []).Concat(schema.OneOf ?? []).ToList();
         if (choices.Count > 0) { CheckChoice(choices, value, at); return; }
         CheckType(schema, value, at);
-        if (schema.Enum is { Count: > 0 } named && value.ValueKind != JsonValueKind.Null && !named.Any(one => one?.ToString() == value.ToString()))
+        if (schema.Enum is { Count: > 0 } named && value.ValueKind != JsonValueKind.Null
+            && !named.Any(one => one?.ToString() == value.ToString()))
             throw new InvalidDataException($"{at}: {value} is none of {string.Join(", ", named)}");
         if (value.ValueKind == JsonValueKind.Array && schema.Items is { } items)
-            foreach (var (one, place) in value.EnumerateArray().Select((one, place) => (one, place))) Check(items, one, $"{at}[{place}]");
+            foreach (var (one, place) in value.EnumerateArray()
+                .Select((one, place) => (one, place))) Check(items, one, $"{at}[{place}]");
         if (value.ValueKind == JsonValueKind.Object) CheckMembers(schema, value, at);
     }
 
@@ -46,7 +50,8 @@ internal sealed class DescribedAnswer(OpenApiDocument document)
             }
         }
 
-        throw new InvalidDataException($"{at}: {value} fits none of the forms described: {string.Join("; ", problems)}");
+        throw new InvalidDataException(
+            $"{at}: {value} fits none of the forms described: {string.Join("; ", problems)}");
     }
 
     private static void CheckType(IOpenApiSchema schema, JsonElement value, string at)
@@ -56,7 +61,8 @@ internal sealed class DescribedAnswer(OpenApiDocument document)
         {
             JsonValueKind.Object => JsonSchemaType.Object, JsonValueKind.Array => JsonSchemaType.Array,
             JsonValueKind.String => JsonSchemaType.String, JsonValueKind.Null => JsonSchemaType.Null,
-            JsonValueKind.Number => value.TryGetInt64(out _) ? JsonSchemaType.Integer | JsonSchemaType.Number : JsonSchemaType.Number,
+            JsonValueKind.Number =>
+                value.TryGetInt64(out _) ? JsonSchemaType.Integer | JsonSchemaType.Number : JsonSchemaType.Number,
             _ => JsonSchemaType.Boolean,
         };
         if ((type & seen) == 0) throw new InvalidDataException($"{at}: {value} is no {type}");
@@ -68,7 +74,8 @@ internal sealed class DescribedAnswer(OpenApiDocument document)
             if (!value.TryGetProperty(needed, out _)) throw new InvalidDataException($"{at}: {needed} is not there");
         foreach (var member in value.EnumerateObject())
         {
-            if (schema.Properties?.TryGetValue(member.Name, out var described) == true) Check(described, member.Value, $"{at}.{member.Name}");
+            if (schema.Properties?.TryGetValue(member.Name, out var described) == true)
+                Check(described, member.Value, $"{at}.{member.Name}");
             else if (schema.AdditionalProperties is { } any) Check(any, member.Value, $"{at}.{member.Name}");
             else if (schema.Type is not null) throw new InvalidDataException($"{at}: {member.Name} is not described");
         }

@@ -4,8 +4,10 @@ using System.Text.RegularExpressions;
 
 namespace DxAssistant.Bot.Tests.Server.Api;
 
-/// <summary>One example of the API's page: a request, and what is answered. Braces take up and give back parts of answers; an
-/// ellipsis stands for anything.</summary>
+/// <summary>
+/// One example of the API's page: a request, and what is answered. Braces take up and give back parts of answers; an
+/// ellipsis stands for anything.
+/// </summary>
 internal sealed partial record DocumentedExample(
     string Method, string Path, ImmutableArray<(string Name, string Value)> Headers, string Body,
     int Status, ImmutableArray<(string Name, string Value)> AnswerHeaders, string AnswerBody)
@@ -22,10 +24,12 @@ internal sealed partial record DocumentedExample(
     public static void Compare(string shown, string answered, Dictionary<string, string> known)
     {
         string filled = Fill(shown, known);
-        string pattern = "^" + Braces().Replace(Regex.Escape(filled).Replace("…", ".*", StringComparison.Ordinal), "(?<$1>.+?)") + "$";
+        string pattern = "^" + Braces()
+            .Replace(Regex.Escape(filled).Replace("…", ".*", StringComparison.Ordinal), "(?<$1>.+?)") + "$";
         var match = Regex.Match(answered, pattern);
         Assert.True(match.Success, $"{answered} is not {filled}");
-        foreach (string name in match.Groups.Keys.Where(key => !char.IsAsciiDigit(key[0]))) known[name] = match.Groups[name].Value;
+        foreach (string name in match.Groups.Keys.Where(key => !char.IsAsciiDigit(key[0])))
+            known[name] = match.Groups[name].Value;
     }
 
     /// <summary>Whether an answer says all that the page shows of it; it may say more.</summary>
@@ -33,9 +37,11 @@ internal sealed partial record DocumentedExample(
     {
         if (shown.ValueKind == JsonValueKind.String) Compare(shown.GetString()!, answered.ToString(), known);
         else if (shown.ValueKind == JsonValueKind.Object)
-            foreach (var member in shown.EnumerateObject()) Compare(member.Value, answered.GetProperty(member.Name), known);
+            foreach (var member in shown.EnumerateObject())
+                Compare(member.Value, answered.GetProperty(member.Name), known);
         else if (shown.ValueKind == JsonValueKind.Array && shown.GetArrayLength() > 0)
-            foreach (var (one, at) in shown.EnumerateArray().Select((one, at) => (one, at))) Compare(one, answered[at], known);
+            foreach (var (one, at) in shown.EnumerateArray()
+                .Select((one, at) => (one, at))) Compare(one, answered[at], known);
         else Assert.Equal(shown.ToString(), answered.ToString());
     }
 
@@ -45,13 +51,15 @@ internal sealed partial record DocumentedExample(
         string[] first = lines[0].Split(' ', 2);
         var (headers, body) = Parts(lines[1..middle]);
         var (answerHeaders, answerBody) = Parts(lines[(middle + 1)..]);
-        return new DocumentedExample(first[0], first[1], headers, body, int.Parse(lines[middle], System.Globalization.CultureInfo.InvariantCulture), answerHeaders, answerBody);
+        return new DocumentedExample(first[0], first[1], headers, body,
+            int.Parse(lines[middle], System.Globalization.CultureInfo.InvariantCulture), answerHeaders, answerBody);
     }
 
     private static (ImmutableArray<(string, string)> Headers, string Body) Parts(string[] lines)
     {
         var headers = lines.TakeWhile(line => HeaderLine().IsMatch(line)).ToList();
-        return ([.. headers.Select(line => (line[..line.IndexOf(':', StringComparison.Ordinal)], line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()))],
+        return ([.. headers.Select(line => (line[..line.IndexOf(':', StringComparison.Ordinal)],
+            line[(line.IndexOf(':', StringComparison.Ordinal) + 1)..].Trim()))],
             string.Join('\n', lines.Skip(headers.Count)).Trim());
     }
 

@@ -20,7 +20,9 @@ public sealed class ScriptingTests
 
     public static TheoryData<string> Texts => Of(Scripts.All);
 
-    /// <summary>One of each three: what differs here is the fields, and each of them takes every sort of quote and bracket.</summary>
+    /// <summary>
+    /// One of each three: what differs here is the fields, and each of them takes every sort of quote and bracket.
+    /// </summary>
     public static TheoryData<string> Some => Of(Scripts.All.Where((_, at) => at % 3 == 0));
 
     [Theory]
@@ -47,7 +49,9 @@ public sealed class ScriptingTests
     [MemberData(nameof(Texts))]
     public void Page_OfAnAuthor_ShowsThemAsWords(string text)
     {
-        PageRead.IsTame(PageHtml.Of($"---\nid: {text}\n---\n# {text}\n\n{text}\n\n> {text}\n\n| a | {text} |\n|---|---|\n| {text} | b |\n\n[{text}]({text} \"{text}\")\n\n```{text}\n{text}\n```\n"));
+        PageRead.IsTame(
+            PageHtml.Of(
+                $"---\nid: {text}\n---\n# {text}\n\n{text}\n\n> {text}\n\n| a | {text} |\n|---|---|\n| {text} | b |\n\n[{text}]({text} \"{text}\")\n\n```{text}\n{text}\n```\n"));
         PageRead.IsTame(PageHtml.Of(text));
     }
 
@@ -85,7 +89,8 @@ public sealed class ScriptingTests
 
         Assert.Equal(HttpStatusCode.Unauthorized, refused.StatusCode);
         Assert.Contains(company.Book.Audit(10), line => line is { Who: "?", Did: "was not let in" });
-        Assert.DoesNotContain(company.Book.Audit(10), line => (line.Who + line.Did + line.To).Contains(Scripts.Mark, StringComparison.Ordinal));
+        Assert.DoesNotContain(company.Book.Audit(10),
+            line => (line.Who + line.Did + line.To).Contains(Scripts.Mark, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -98,14 +103,18 @@ public sealed class ScriptingTests
         string id = await server.OpenCaseAsync();
         using var bytes = new ByteArrayContent(SmallPictures.Png);
         bytes.Headers.ContentType = new MediaTypeHeaderValue("image/png");
-        bytes.Headers.TryAddWithoutValidation("Content-Disposition", $"attachment; filename=\"{named.Replace("\r\n", "", StringComparison.Ordinal)}\"");
-        using var sent = await server.Http.PostAsync($"/api/cases/{id}/photos?turnId=p&shows=part&name={Uri.EscapeDataString(named)}", bytes);
+        bytes.Headers.TryAddWithoutValidation("Content-Disposition",
+            $"attachment; filename=\"{named.Replace("\r\n", "", StringComparison.Ordinal)}\"");
+        using var sent = await server.Http.PostAsync(
+            $"/api/cases/{id}/photos?turnId=p&shows=part&name={Uri.EscapeDataString(named)}", bytes);
         Assert.Equal(HttpStatusCode.Created, sent.StatusCode);
 
-        using var shown = await server.Http.GetAsync($"/api/cases/{id}/photos/{DxAssistant.Cases.Photos.Photo.HashOf(SmallPictures.Png)}");
+        using var shown = await server.Http.GetAsync(
+            $"/api/cases/{id}/photos/{DxAssistant.Cases.Photos.Photo.HashOf(SmallPictures.Png)}");
 
         await HoldsAsync(shown);
-        Assert.Matches("^attachment; filename=\"?[0-9a-f]{12}\\.png\"?$", shown.Content.Headers.ContentDisposition!.ToString());
+        Assert.Matches("^attachment; filename=\"?[0-9a-f]{12}\\.png\"?$",
+            shown.Content.Headers.ContentDisposition!.ToString());
     }
 
     // Source: RFC 6797, 6.1 and 7.2: only over a safe connection, and then always.
@@ -125,7 +134,8 @@ public sealed class ScriptingTests
 
         using var answer = await http.SendAsync(request);
 
-        Assert.Equal(told ? ["max-age=31536000; includeSubDomains"] : [], answer.Headers.TryGetValues("Strict-Transport-Security", out var kept) ? kept : []);
+        Assert.Equal(told ? ["max-age=31536000; includeSubDomains"] : [],
+            answer.Headers.TryGetValues("Strict-Transport-Security", out var kept) ? kept : []);
     }
 
     [Theory]
@@ -156,7 +166,8 @@ public sealed class ScriptingTests
     [
         ($"/api/cases/{id}/turns", new { turnId = "t1", text, question = text }),
         ($"/api/cases/{id}/turns", new { turnId = text, answer = new { choice = text, question = text } }),
-        ($"/api/cases/{id}/turns", new { turnId = "t3", answer = new { readings = new Dictionary<string, string> { [text] = text } } }),
+        ($"/api/cases/{id}/turns",
+            new { turnId = "t3", answer = new { readings = new Dictionary<string, string> { [text] = text } } }),
         ($"/api/cases/{id}/turns", new { turnId = "t4", answer = new { command = text } }),
         ($"/api/cases/{id}/job", new { turnId = "j1", unit = new { model = text, serial = text, site = text } }),
         ($"/api/cases/{id}/job", new { turnId = "j2", unit = new { series = text } }),
@@ -168,24 +179,31 @@ public sealed class ScriptingTests
         ("/api/tokens", new { label = "x", scopes = new[] { text } }),
         ("/api/join", new { code = text }),
         ("/api/pages/proof", new { pages = new[] { new { path = text, text } }, show = text }),
-        ("/api/pages/proof", new { pages = new[] { new { path = "index.md", text = $"# {text}" } }, show = "index.md" }),
+        ("/api/pages/proof",
+            new { pages = new[] { new { path = "index.md", text = $"# {text}" } }, show = "index.md" }),
         ("/api/messages", new
         {
-            type = "message", id = text, text, channelId = text, serviceUrl = "http://localhost:1", deliveryMode = "expectReplies",
+            type = "message", id = text, text, channelId = text, serviceUrl = "http://localhost:1",
+            deliveryMode = "expectReplies",
             conversation = new { id = text }, from = new { id = text, name = text }, recipient = new { id = "bot" },
         }),
     ];
 
     private static IEnumerable<string> Addresses(string id, string text) => new[]
     {
-        "/", "/cases", $"/case/{id}", $"/case/{id}/sheet", $"/case/{id}/job", $"/case/{id}/call", "/claims", "/work", "/join", "/device", "/pages", "/proposals", "/sign-in", "/accounts",
-        "/api/cases", $"/api/cases/{id}", $"/api/cases/{id}/job", $"/api/cases/{id}/summary", $"/api/cases/{id}/picture", $"/api/cases/{id}/log", $"/api/cases/{id}/call",
-        "/api/claims", "/api/claims.csv", "/api/claims.json", "/api/claims/verify", "/api/calls", "/api/tokens", "/api/audit", "/api/pages", "/api/pages/text", "/api/proposals",
-    }.Select(path => $"{path}?text={text}&q={text}&name={text}&path={text}&line={text}&then={text}&typed={text}&state={text}");
+        "/", "/cases", $"/case/{id}", $"/case/{id}/sheet", $"/case/{id}/job", $"/case/{id}/call", "/claims", "/work",
+        "/join", "/device", "/pages", "/proposals", "/sign-in", "/accounts",
+        "/api/cases", $"/api/cases/{id}", $"/api/cases/{id}/job", $"/api/cases/{id}/summary",
+        $"/api/cases/{id}/picture", $"/api/cases/{id}/log", $"/api/cases/{id}/call",
+        "/api/claims", "/api/claims.csv", "/api/claims.json", "/api/claims/verify", "/api/calls", "/api/tokens",
+        "/api/audit", "/api/pages", "/api/pages/text", "/api/proposals",
+    }.Select(path =>
+        $"{path}?text={text}&q={text}&name={text}&path={text}&line={text}&then={text}&typed={text}&state={text}");
 
     private static async Task HoldsAsync(HttpResponseMessage answer)
     {
-        string from = $"{answer.RequestMessage!.Method} {answer.RequestMessage.RequestUri!.PathAndQuery}: {(int)answer.StatusCode}";
+        string from =
+            $"{answer.RequestMessage!.Method} {answer.RequestMessage.RequestUri!.PathAndQuery}: {(int)answer.StatusCode}";
         Assert.True((int)answer.StatusCode is < 500 or 501 or 503, from);
         string policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
         Assert.Contains("default-src 'none'", policy, StringComparison.Ordinal);

@@ -12,13 +12,15 @@ public sealed class CalcEdgeTests
     private static readonly string[] Values =
     [
         "0", "-0.0", "-1", "1", "1e-300", "1e300", "1e400", "-1e400", "-300", "12345678901234567890", "0.1e-5",
-        "\"NaN\"", "\"12\"", "\"\"", "\"  \"", "\"R-999\"", "\"\\u0000\"", "null", "true", "[]", "[1]", "[1,2,3,4,5,6,7]",
+        "\"NaN\"", "\"12\"", "\"\"", "\"  \"", "\"R-999\"", "\"\\u0000\"", "null", "true", "[]", "[1]",
+        "[1,2,3,4,5,6,7]",
         "[1,null]", "[1,\"a\"]", "[\"a\",\"b\"]", "[0,0,0]", "[-1,-2]", "[1e400]", "{}", "[[1]]",
     ];
 
     // Each takes the place of the unit.
     private static readonly string[] UnitTexts =
-        ["\"\"", "\"furlong\"", "\"K\"", "\"ohm\"", "\"degF\"", "\"psig\"", "\"%\"", "null", "5", "[]", "\"OHM\"", "\"\\u00b0\""];
+        ["\"\"", "\"furlong\"", "\"K\"", "\"ohm\"", "\"degF\"", "\"psig\"", "\"%\"", "null", "5", "[]", "\"OHM\"",
+            "\"\\u00b0\""];
 
     public static TheoryData<string> Kinds() => [.. Cases.Value.Keys];
 

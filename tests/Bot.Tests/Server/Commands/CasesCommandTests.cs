@@ -68,7 +68,8 @@ public sealed class CasesCommandTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task Restore_NoFileOfCases_IsRefusedAndLeavesNothing()
     {
-        await File.WriteAllTextAsync(folder.File("letter.txt"), string.Concat(Enumerable.Repeat("Dear customer, ", 200)));
+        await File.WriteAllTextAsync(folder.File("letter.txt"),
+            string.Concat(Enumerable.Repeat("Dear customer, ", 200)));
 
         Assert.Equal(2, (await RunAsync(folder.File("new.db"), "restore", folder.File("letter.txt"))).Code);
         Assert.False(File.Exists(folder.File("new.db")));
@@ -148,8 +149,10 @@ public sealed class CasesCommandTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task VerifyAndImport_FileOfCases_SayWhatToUseAndMakeNothing()
     {
-        Assert.Contains("cases verify --data", (await RunAsync(folder.File("new.db"), "verify", CasesFile)).Error, StringComparison.Ordinal);
-        Assert.Contains("cases restore", (await RunAsync(folder.File("new.db"), "import", CasesFile)).Error, StringComparison.Ordinal);
+        Assert.Contains("cases verify --data", (await RunAsync(folder.File("new.db"), "verify", CasesFile)).Error,
+            StringComparison.Ordinal);
+        Assert.Contains("cases restore", (await RunAsync(folder.File("new.db"), "import", CasesFile)).Error,
+            StringComparison.Ordinal);
         Assert.False(File.Exists(folder.File("new.db")));
     }
 
@@ -158,14 +161,16 @@ public sealed class CasesCommandTests : IAsyncLifetime, IDisposable
     {
         await RunAsync(CasesFile, "export", "a", folder.File("a.json"));
 
-        Assert.Contains("cases import", (await RunAsync(folder.File("new.db"), "restore", folder.File("a.json"))).Error, StringComparison.Ordinal);
+        Assert.Contains("cases import", (await RunAsync(folder.File("new.db"), "restore", folder.File("a.json"))).Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task Import_AlteredFile_MakesNoFileOfCases()
     {
         await RunAsync(CasesFile, "export", "a", folder.File("a.json"));
-        await File.WriteAllTextAsync(folder.File("a.json"), (await File.ReadAllTextAsync(folder.File("a.json"))).Replace("\"case\": \"a\"", "\"case\": \"c\""));
+        await File.WriteAllTextAsync(folder.File("a.json"),
+            (await File.ReadAllTextAsync(folder.File("a.json"))).Replace("\"case\": \"a\"", "\"case\": \"c\""));
 
         Assert.Equal(2, (await RunAsync(folder.File("new.db"), "import", folder.File("a.json"))).Code);
         Assert.False(File.Exists(folder.File("new.db")));

@@ -18,8 +18,10 @@ public sealed class CommandLineTests
     [InlineData("--company", "https://company.example/")]
     [InlineData("--company-client", "dx")]
     [InlineData("--company", "https://company.example/", "--company-client", "dx", "--company-groups", "groups")]
-    [InlineData("--company", "https://company.example/", "--company-client", "dx", "--company-groups", "groups", "--company-role", "desk")]
-    [InlineData("--company", "https://company.example/", "--company-client", "dx", "--company-groups", "groups", "--company-role", "all=king")]
+    [InlineData("--company", "https://company.example/", "--company-client", "dx", "--company-groups", "groups",
+        "--company-role", "desk")]
+    [InlineData("--company", "https://company.example/", "--company-client", "dx", "--company-groups", "groups",
+        "--company-role", "all=king")]
     [InlineData("--keep-personal", "0")]
     [InlineData("--keep-personal", "soon")]
     [InlineData("cases", "person", "Al", "out.json")]

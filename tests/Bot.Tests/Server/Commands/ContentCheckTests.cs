@@ -46,7 +46,8 @@ public sealed class ContentCheckTests : IDisposable
         var utf16 = new UnicodeEncoding(bigEndian: false, byteOrderMark: isMarked);
         File.WriteAllBytes(Path.Combine(folder, "words.md"),
             [.. utf16.GetPreamble(), .. utf16.GetBytes("---\nkind: words\nid: words\n---\n# Words\n")]);
-        string[] found = [.. Run(folder).Output.Split('\n').Where(line => line.Contains("/words.md:", StringComparison.Ordinal))];
+        string[] found =
+            [.. Run(folder).Output.Split('\n').Where(line => line.Contains("/words.md:", StringComparison.Ordinal))];
         Assert.Matches("/words.md:1:[12]: error\\[unreadable-character\\]: ", Assert.Single(found));
         Assert.Contains("as UTF-16 or as no text at all", Run(folder).Output, StringComparison.Ordinal);
     }

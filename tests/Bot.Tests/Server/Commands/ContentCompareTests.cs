@@ -18,7 +18,8 @@ public sealed class ContentCompareTests : IDisposable
     [Fact]
     public async Task Compare_SamePages_PlaysNothing()
     {
-        Run run = await Run.OfAsync("", "content", "compare", pages.Folder, pages.Other(), "--longer", "0", "--isolated", "0");
+        Run run = await Run.OfAsync("", "content", "compare", pages.Folder, pages.Other(), "--longer", "0",
+            "--isolated", "0");
         Assert.Equal((0, "No walk can have changed.\n"), (run.Code, run.Output));
     }
 
@@ -27,7 +28,8 @@ public sealed class ContentCompareTests : IDisposable
     {
         string other = pages.Other();
         pages.Change("checks/fan-plug.md", text => text.Replace("1. ", "1. Look: "));
-        Assert.Equal("No walk can have changed.\n", (await Run.OfAsync("", "content", "compare", other, pages.Folder)).Output);
+        Assert.Equal("No walk can have changed.\n",
+            (await Run.OfAsync("", "content", "compare", other, pages.Folder)).Output);
     }
 
     // A careless edit: the check that tells the plug from the motor is said to show the same for both, near enough.
@@ -36,7 +38,8 @@ public sealed class ContentCompareTests : IDisposable
     {
         string other = pages.Other();
         Blind();
-        Run run = await Run.OfAsync("", "content", "compare", other, pages.Folder, "--isolated", "10", "--in-vain", "0.1", "--longer", "1000");
+        Run run = await Run.OfAsync("", "content", "compare", other, pages.Folder, "--isolated", "10", "--in-vain",
+            "0.1", "--longer", "1000");
         Assert.Equal(1, run.Code);
         Assert.StartsWith("## Floors broken\n\n- alder-one, fan-not-turning: ", run.Output, StringComparison.Ordinal);
         Assert.Contains("more repairs in vain a walk", run.Output, StringComparison.Ordinal);
@@ -51,13 +54,17 @@ public sealed class ContentCompareTests : IDisposable
     public async Task Compare_EditOfTheManual_SaysWhatTheManualShows()
     {
         const string call = "```text\n$ content compare old new --in-vain 0.1 --isolated 10\n";
-        string manual = Repository.PathOf("knowledge", "Content", "MANUAL.md"), text = (await File.ReadAllTextAsync(manual)).ReplaceLineEndings("\n");
-        int start = text.IndexOf(call, StringComparison.Ordinal) + call.Length, end = text.IndexOf("```", start, StringComparison.Ordinal);
+        string manual = Repository.PathOf("knowledge", "Content", "MANUAL.md"), text =
+            (await File.ReadAllTextAsync(manual)).ReplaceLineEndings("\n");
+        int start = text.IndexOf(call, StringComparison.Ordinal) + call.Length, end =
+            text.IndexOf("```", start, StringComparison.Ordinal);
         string other = pages.Other();
         Blind();
-        Run run = await Run.OfAsync("", "content", "compare", other, pages.Folder, "--in-vain", "0.1", "--isolated", "10");
+        Run run =
+            await Run.OfAsync("", "content", "compare", other, pages.Folder, "--in-vain", "0.1", "--isolated", "10");
         Assert.Equal(1, run.Code);
-        if (Environment.GetEnvironmentVariable("DX_UPDATE") == "1") await File.WriteAllTextAsync(manual, text[..start] + run.Output + text[end..]);
+        if (Environment.GetEnvironmentVariable("DX_UPDATE") == "1")
+            await File.WriteAllTextAsync(manual, text[..start] + run.Output + text[end..]);
         else Assert.Equal(text[start..end], run.Output);
     }
 
@@ -77,19 +84,23 @@ public sealed class ContentCompareTests : IDisposable
     {
         string other = pages.Other();
         Blind();
-        Assert.Equal(0, (await Run.OfAsync("", "content", "compare", pages.Folder, other, "--isolated", "0", "--in-vain", "0")).Code);
+        Assert.Equal(0,
+            (await Run.OfAsync("", "content", "compare", pages.Folder, other, "--isolated", "0", "--in-vain",
+                "0")).Code);
     }
 
     [Fact]
-    public async Task Compare_Commits_AreReadFromGit() => Assert.Equal("No walk can have changed.\n", (await Run.OfAsync(
-        "", "content", "compare", "HEAD", "HEAD", "--inside", "tests/Knowledge.Tests/Content/Tiny")).Output);
+    public async Task Compare_Commits_AreReadFromGit() =>
+        Assert.Equal("No walk can have changed.\n", (await Run.OfAsync(
+            "", "content", "compare", "HEAD", "HEAD", "--inside", "tests/Knowledge.Tests/Content/Tiny")).Output);
 
     [Fact]
     public async Task Compare_NeitherFolderNorCommit_IsAWrongCall()
     {
         Run run = await Run.OfAsync("", "content", "compare", "no-such-commit", pages.Folder);
         Assert.Equal(2, run.Code);
-        Assert.Contains("no-such-commit is neither a folder nor a commit with a folder content", run.Error, StringComparison.Ordinal);
+        Assert.Contains("no-such-commit is neither a folder nor a commit with a folder content", run.Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -111,7 +122,8 @@ public sealed class ContentCompareTests : IDisposable
     }
 
     private void Blind() => pages.Change("checks/fan-plug.md", text => text
-        .Replace("| [Fan plug loose](../faults/fan-plug-loose.md) | never | always |", "| [Fan plug loose](../faults/fan-plug-loose.md) | 0.96 | 0.04 |"));
+        .Replace("| [Fan plug loose](../faults/fan-plug-loose.md) | never | always |",
+            "| [Fan plug loose](../faults/fan-plug-loose.md) | 0.96 | 0.04 |"));
 
     // The rows of two codes with the symptoms of each other.
     private static string Swapped(string page) => page

@@ -40,14 +40,15 @@ public sealed class ContentExchangeTests
             File.ReadAllText(Path.Combine(pages, "checks", "lamp-test.md")), StringComparison.Ordinal);
     }
 
-    // As a spreadsheet saves it where the comma is the decimal mark: byte order mark, semicolons, a line break and doubled
-    // quotes in fields, blanks around names, empty cells and an empty row at the end.
+    // As a spreadsheet saves it where the comma is the decimal mark: byte order mark, semicolons, a line break and
+    // doubled quotes in fields, blanks around names, empty cells and an empty row at the end.
     [Fact]
     public async Task Import_SymptomsAgainstFaultsFromASpreadsheet_MakesTheSymptomsWithTheirCauses()
     {
         using var folder = new TemporaryFolder();
         string table = folder.File("table.csv"), pages = folder.File("pages");
-        File.WriteAllText(table, "\uFEFF;\"Motor,\r\nburnt\";Plug loose \r\n\"Fan \"\"head\"\" stands\";0,9;often\r\nHums;;70 %\r\n;;\r\n");
+        File.WriteAllText(table,
+            "\uFEFF;\"Motor,\r\nburnt\";Plug loose \r\n\"Fan \"\"head\"\" stands\";0,9;often\r\nHums;;70 %\r\n;;\r\n");
 
         var import = await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
         var check = await Run.OfAsync("", "content", "check", pages);
@@ -57,7 +58,8 @@ public sealed class ContentExchangeTests
         string stands = File.ReadAllText(Path.Combine(pages, "symptoms", "fan-head-stands.md"));
         Assert.Contains("(../faults/motor-burnt.md) | 0.9 |", stands, StringComparison.Ordinal);
         Assert.Contains("(../faults/plug-loose.md) | 0.7 |", stands, StringComparison.Ordinal);
-        Assert.DoesNotContain("motor-burnt", File.ReadAllText(Path.Combine(pages, "symptoms", "hums.md")), StringComparison.Ordinal);
+        Assert.DoesNotContain("motor-burnt", File.ReadAllText(Path.Combine(pages, "symptoms", "hums.md")),
+            StringComparison.Ordinal);
         Assert.All(check.Output.Split('\n').Where(line => line.Contains(": error[", StringComparison.Ordinal)),
             line => Assert.Contains(": error[unseen-fault]: ", line, StringComparison.Ordinal));
     }
@@ -69,9 +71,12 @@ public sealed class ContentExchangeTests
     [InlineData("s,a,\nx,1,\n", "a fault has no name")]
     [InlineData("s,a,b\nx,1,\n", "fault b has no symptom")]
     [InlineData("s,a\nx,1\ny,\n", "row 3: symptom y has no fault")]
-    [InlineData("s,a\nx,offen\n", "row 2, column a: offen is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
-    [InlineData("s,a\nx,170 %\n", "row 2, column a: 170 % is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
-    [InlineData("s,a\nx,\"0,9\"\n", "row 2, column a: 0,9 is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s,a\nx,offen\n",
+        "row 2, column a: offen is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s,a\nx,170 %\n",
+        "row 2, column a: 170 % is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
+    [InlineData("s,a\nx,\"0,9\"\n",
+        "row 2, column a: 0,9 is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually")]
     [InlineData("s;a\nx;\uFFFD\n", "not all of it is UTF-8: save it as CSV in UTF-8")]
     public async Task Import_SymptomsThatAreNoTable_SaysWhereAndWhatAndWritesNothing(string text, string message)
     {
@@ -79,7 +84,8 @@ public sealed class ContentExchangeTests
         string table = folder.File("table.csv");
         File.WriteAllText(table, text);
 
-        var run = await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
+        var run =
+            await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
 
         Assert.Equal((2, $"{table}: {message}\n"), (run.Code, run.Error));
         Assert.False(Directory.Exists(folder.File("pages")));
@@ -92,7 +98,8 @@ public sealed class ContentExchangeTests
         string table = folder.File("table.csv");
         File.WriteAllText(table, "s,a,A,b\nx,offen,1,\ny,2,1,\nz,,,\n");
 
-        var run = await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
+        var run =
+            await Run.OfAsync("", "content", "import", table, "--to", folder.File("pages"), "--table", "symptoms");
 
         const string words = "is not a number from 0 to 1, nor always, never, often, seldom, sometimes, usually";
         Assert.Equal((2, $"""
@@ -111,7 +118,8 @@ public sealed class ContentExchangeTests
     {
         using var folder = new TemporaryFolder();
         string table = folder.File("table.csv"), pages = folder.File("pages");
-        File.WriteAllText(table, "s,\"Fühler (NTC) < 1 kΩ, 50/60 Hz\",Fuse [F1] | blown\n* Pump hums_loudly *,0.5,0.5\n");
+        File.WriteAllText(table,
+            "s,\"Fühler (NTC) < 1 kΩ, 50/60 Hz\",Fuse [F1] | blown\n* Pump hums_loudly *,0.5,0.5\n");
 
         await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
         var check = await Run.OfAsync("", "content", "check", pages, "--form", "json");
@@ -120,7 +128,8 @@ public sealed class ContentExchangeTests
         Assert.Contains("# Fühler (NTC) \\< 1 kΩ, 50/60 Hz\n", sensor, StringComparison.Ordinal);
         Assert.Contains("part: \"To do: name the part that failed", sensor, StringComparison.Ordinal);
         Assert.DoesNotContain("\nsite:", sensor, StringComparison.Ordinal);
-        string[] rules = [.. System.Text.Json.Nodes.JsonNode.Parse(check.Output)!["found"]!.AsArray().Select(found => (string)found!["rule"]!).Distinct()];
+        string[] rules = [.. System.Text.Json.Nodes.JsonNode.Parse(check.Output)!["found"]!.AsArray()
+            .Select(found => (string)found!["rule"]!).Distinct()];
         Assert.Equal(["left-to-do", "unseen-fault"], rules.Order(StringComparer.Ordinal));
     }
 
@@ -138,16 +147,22 @@ public sealed class ContentExchangeTests
             File.Copy(file, copy);
         }
 
-        string[] before = [.. Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText)];
+        string[] before = [.. Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal).Select(File.ReadAllText)];
         var import = await Run.OfAsync("", "content", "import", table, "--to", pages, "--table", "symptoms");
 
         Assert.Equal(0, import.Code);
-        Assert.Contains("Put on symptoms/fan-not-turning.md, under ## Causes:\n  | [Belt torn](../faults/belt-torn.md) | 0.8 |\n", import.Output, StringComparison.Ordinal);
-        Assert.Contains("Put on index.md:\n  - [Squeals](symptoms/squeals.md)\n", import.Output, StringComparison.Ordinal);
-        Assert.Contains("frequency: rare\n", File.ReadAllText(Path.Combine(pages, "faults", "belt-torn.md")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Put on symptoms/fan-not-turning.md, under ## Causes:\n  | [Belt torn](../faults/belt-torn.md) | 0.8 |\n",
+            import.Output, StringComparison.Ordinal);
+        Assert.Contains("Put on index.md:\n  - [Squeals](symptoms/squeals.md)\n", import.Output,
+            StringComparison.Ordinal);
+        Assert.Contains("frequency: rare\n", File.ReadAllText(Path.Combine(pages, "faults", "belt-torn.md")),
+            StringComparison.Ordinal);
         string[] made = ["faults/belt-torn.md", "repairs/mend-belt-torn.md", "symptoms/squeals.md"];
         foreach (string page in made) File.Delete(Path.Combine(pages, page));
-        Assert.Equal(before, Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Select(File.ReadAllText));
+        Assert.Equal(before, Directory.EnumerateFiles(pages, "*", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal).Select(File.ReadAllText));
     }
 
     // A quote inside a field stands for itself; CR alone ends a row; tabs part fields.
@@ -182,7 +197,8 @@ public sealed class ContentExchangeTests
     [InlineData("fault,a,a\nx,1,1\n", "column a is there twice")]
     [InlineData("fault,a\nx,1,1\n", "row 2 has 3 fields, the heads are 2")]
     [InlineData("fault,\"a\nx,1\n", "a quote is not closed")]
-    [InlineData("fault,check a outcome p,check a outcome q\nx,0.5,0.4\n", "row 2: the outcomes of check a do not sum to 1")]
+    [InlineData("fault,check a outcome p,check a outcome q\nx,0.5,0.4\n",
+        "row 2: the outcomes of check a do not sum to 1")]
     public async Task Import_TableThatIsNone_SaysWhereAndWhat(string text, string message)
     {
         using var folder = new TemporaryFolder();
@@ -199,7 +215,8 @@ public sealed class ContentExchangeTests
     public async Task Export_GraphMl_HasEveryFaultAndOnlyKnownEnds()
     {
         XNamespace ml = "http://graphml.graphdrawing.org/xmlns";
-        var graph = XDocument.Parse((await Run.OfAsync("", "content", "export", "graphml", Tiny)).Output).Root!.Element(ml + "graph")!;
+        var graph = XDocument.Parse((await Run.OfAsync("", "content", "export", "graphml", Tiny)).Output).Root!.Element(
+            ml + "graph")!;
 
         HashSet<string> nodes = [.. graph.Elements(ml + "node").Select(node => node.Attribute("id")!.Value)];
         Assert.Contains("fault.fan-motor-failed", nodes);
@@ -224,7 +241,8 @@ public sealed class ContentExchangeTests
             Assert.All(root.Descendants(kind).Select(Name), used => Assert.Contains(used, defined));
         }
 
-        Assert.Equal(1, root.Descendants("define-basic-event").Where(e => Name(e).StartsWith("fault-", StringComparison.Ordinal))
+        Assert.Equal(1, root.Descendants("define-basic-event")
+            .Where(e => Name(e).StartsWith("fault-", StringComparison.Ordinal))
             .Sum(e => (double)e.Element("float")!.Attribute("value")!), 6);
     }
 
@@ -234,7 +252,8 @@ public sealed class ContentExchangeTests
         string text = (await Run.OfAsync("", "content", "export", "dot", Tiny)).Output;
 
         Assert.StartsWith("digraph walk {\n", text, StringComparison.Ordinal);
-        Assert.Contains("\"fault fan-motor-failed\" -> \"symptom fan-not-turning\" [label=\"causes 0.98\"];", text, StringComparison.Ordinal);
+        Assert.Contains("\"fault fan-motor-failed\" -> \"symptom fan-not-turning\" [label=\"causes 0.98\"];", text,
+            StringComparison.Ordinal);
         Assert.EndsWith("}\n", text, StringComparison.Ordinal);
     }
 

@@ -28,7 +28,8 @@ public sealed class ContentNewTests : IDisposable
     public async Task New_RepairFaultAndCheckWithACalculation_CompileOnceTheToDosAreDone()
     {
         await Run.OfAsync("", "content", "start", Folder);
-        await New("repair", "replace-fan-capacitor", "Replace the fan capacitor", "20", "", "", "", "fan capacitor", "");
+        await New("repair", "replace-fan-capacitor", "Replace the fan capacitor", "20", "", "", "", "fan capacitor",
+            "");
         await New("fault", "fan-capacitor-weak", "Fan capacitor weak", "The capacitor has lost most of its value.",
             "regular", "fan capacitor", "does-not-work", "often", "replace-fan-capacitor");
         await New("check", "fan-capacitor-value", "Value of the fan capacitor", "What does the fan capacitor read?",
@@ -40,10 +41,12 @@ public sealed class ContentNewTests : IDisposable
             .Replace("| reading | V | 0 V to 100 V |", "| capacitance | µF | 0 µF to 100 µF |")
             .Replace("| low | To do: lower end, included |", "| low | 1.9 µF |")
             .Replace("| high | To do: upper end, included |", "| high | 2.1 µF |")
-            .Replace("| meter | To do: ", "| meter | 1 % + 1 × 0.01 µF | [Common practice](../sources.md#common-practice) |\n| meter | To do: ")
+            .Replace("| meter | To do: ",
+                "| meter | 1 % + 1 × 0.01 µF | [Common practice](../sources.md#common-practice) |\n| meter | To do: ")
             .Replace("| seldom |  |  |", "| seldom | often | |"));
         Change("checks/fan-capacitor-value.md", text => string.Concat(text.Split('\n')
-            .Where(line => !line.StartsWith("| meter | To do: ", StringComparison.Ordinal)).Select(line => line + "\n")).TrimEnd('\n') + "\n");
+            .Where(line => !line.StartsWith("| meter | To do: ", StringComparison.Ordinal)).Select(line => line + "\n"))
+            .TrimEnd('\n') + "\n");
         Assert.Empty(Diagnostics());
     }
 
@@ -71,7 +74,8 @@ public sealed class ContentNewTests : IDisposable
     {
         await Run.OfAsync("", "content", "start", Folder);
         Run run = await Run.OfAsync("plug\nPlug\nIs it home?\n5\n\n\n?\n", "content", "new", "check", Folder);
-        foreach (string judge in DxAssistant.Knowledge.Judging.JudgeCatalogue.All.Keys) Assert.Contains(judge, run.Output, StringComparison.Ordinal);
+        foreach (string judge in DxAssistant.Knowledge.Judging.JudgeCatalogue.All.Keys)
+            Assert.Contains(judge, run.Output, StringComparison.Ordinal);
         Run fault = await Run.OfAsync("plug\nPlug\nA plug.\n", "content", "new", "fault", Folder);
         Assert.Contains("How often it is met (", fault.Output, StringComparison.Ordinal);
     }
@@ -88,10 +92,12 @@ public sealed class ContentNewTests : IDisposable
     public async Task New_NoQuestionAndNoMinutes_AreAskedForAgain()
     {
         await Run.OfAsync("", "content", "start", Folder);
-        Run run = await Run.OfAsync("plug\nPlug\nLook at the plug\nIs it home?\nfive\n5\n\n\n\n\n\n", "content", "new", "check", Folder);
+        Run run = await Run.OfAsync("plug\nPlug\nLook at the plug\nIs it home?\nfive\n5\n\n\n\n\n\n", "content", "new",
+            "check", Folder);
         Assert.Contains("end it with its question mark", run.Output, StringComparison.Ordinal);
         Assert.Contains("write minutes as a number", run.Output, StringComparison.Ordinal);
-        Assert.Contains("\nIs it home?\n", File.ReadAllText(Path.Combine(Folder, "checks", "plug.md")), StringComparison.Ordinal);
+        Assert.Contains("\nIs it home?\n", File.ReadAllText(Path.Combine(Folder, "checks", "plug.md")),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -100,13 +106,16 @@ public sealed class ContentNewTests : IDisposable
         await Run.OfAsync("", "content", "start", Folder);
         foreach (string judge in DxAssistant.Knowledge.Judging.JudgeCatalogue.All.Keys)
             await New("check", $"check-{judge}", $"Check {judge}", "What does it read?", "5", "", "", judge, "");
-        string[] allowed = ["check-separates-nothing", "missing-rating", "missing-source", "readings-do-not-fit", "unknown-unit", "unreachable-page", "wrong-input", "wrong-range", "inputs-do-not-fit", "missing-input", "wrong-link"];
+        string[] allowed = ["check-separates-nothing", "missing-rating", "missing-source", "readings-do-not-fit",
+            "unknown-unit", "unreachable-page", "wrong-input", "wrong-range", "inputs-do-not-fit", "missing-input",
+            "wrong-link"];
         Assert.Empty(Diagnostics().Where(found => !allowed.Contains(found.Name)).Select(found => found.ToString()));
     }
 
     // But for the places that a new page leaves to its author.
     private ImmutableArray<Diagnostic> Diagnostics() =>
-        [.. ContentCompiler.Compile(ContentFolderReader.Read(Folder)).Diagnostics.Where(found => found.Name != RuleBook.LeftToDo)];
+        [.. ContentCompiler.Compile(ContentFolderReader.Read(Folder)).Diagnostics.Where(
+            found => found.Name != RuleBook.LeftToDo)];
 
     private void Change(string page, Func<string, string> change)
     {

@@ -40,12 +40,14 @@ public sealed class ContentStatsTests
     {
         var run = await Run.OfAsync("", "content", "stats", Tiny, "--json", "--walks", "10");
 
-        Assert.Equal(run.Json[0].GetProperty("conversationWork").GetInt32(), run.Json[0].GetProperty("work").GetInt32());
+        Assert.Equal(run.Json[0].GetProperty("conversationWork").GetInt32(), run.Json[0].GetProperty("work")
+            .GetInt32());
         JsonElement symptom = run.Json[0].GetProperty("series")[0].GetProperty("symptoms")[0];
         JsonElement laid = symptom.GetProperty("laid");
         double Value(string name) => laid.GetProperty(name).GetProperty("value").GetDouble();
         Assert.Equal(Value("pricedMinutes") - Value("planAlone"), Value("cost"), 1e-9);
-        Assert.Contains(run.Json[0].GetProperty("ruleLimits").EnumerateArray(), limit => limit.GetProperty("rule").GetString() == "proof before part");
+        Assert.Contains(run.Json[0].GetProperty("ruleLimits").EnumerateArray(), limit => limit.GetProperty("rule")
+            .GetString() == "proof before part");
     }
 
     // What says most comes first; the pairs are named by the titles of their pages.
@@ -54,11 +56,13 @@ public sealed class ContentStatsTests
     {
         var run = await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2");
 
-        Assert.Contains("| symptom | faults | surely isolated to 1 / 2 / 3 repairs |", run.Output, StringComparison.Ordinal);
+        Assert.Contains("| symptom | faults | surely isolated to 1 / 2 / 3 repairs |", run.Output,
+            StringComparison.Ordinal);
         Assert.Matches(@"\n- sensor-code: None of these / Room sensor failed \d+ %\n", run.Output);
     }
 
-    // A share of all walks reaches to 100 % and no further, one of none begins at 0; what never happened may yet happen.
+    // A share of all walks reaches to 100 % and no further, one of none begins at 0; what never happened may yet
+    // happen.
     [Fact]
     public async Task Stats_DrawnWalks_NoIntervalLeavesWhatIsPossible()
     {
@@ -66,7 +70,8 @@ public sealed class ContentStatsTests
 
         JsonElement walks = run.Json[0].GetProperty("series")[0].GetProperty("overall").GetProperty("walks");
         JsonElement[] shares = [walks.GetProperty("handedOver"), .. walks.GetProperty("isolatedTo").EnumerateArray()];
-        Assert.All(shares, share => Assert.InRange(share.GetProperty("low").GetDouble(), 0, share.GetProperty("high").GetDouble()));
+        Assert.All(shares,
+            share => Assert.InRange(share.GetProperty("low").GetDouble(), 0, share.GetProperty("high").GetDouble()));
         Assert.All(shares, share => Assert.InRange(share.GetProperty("high").GetDouble(), 0.01, 1));
         Assert.InRange(walks.GetProperty("partsInVain").GetProperty("low").GetDouble(), 0, 1);
         Assert.InRange(walks.GetProperty("partsInVain").GetProperty("high").GetDouble(), 0.01, 10);
@@ -78,7 +83,8 @@ public sealed class ContentStatsTests
         var run = await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--trade", "--each");
 
         string table = run.Output[run.Output.IndexOf("### Of each symptom", StringComparison.Ordinal)..];
-        Assert.Equal(5, table.Split('\n').Count(line => line.StartsWith("| fan-not-turning |", StringComparison.Ordinal)));
+        Assert.Equal(5, table.Split('\n')
+            .Count(line => line.StartsWith("| fan-not-turning |", StringComparison.Ordinal)));
         Assert.Equal(5, table.Split('\n').Count(line => line.StartsWith("| sensor-code |", StringComparison.Ordinal)));
     }
 
@@ -88,11 +94,14 @@ public sealed class ContentStatsTests
 
     [Fact]
     public async Task Stats_LessWork_SaysSo() =>
-        Assert.Contains("so theirs may be other walks", (await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--work", "1000")).Output, StringComparison.Ordinal);
+        Assert.Contains("so theirs may be other walks",
+            (await Run.OfAsync("", "content", "stats", Tiny, "--walks", "2", "--work", "1000")).Output,
+            StringComparison.Ordinal);
 
     [Fact]
     public async Task Stats_SameSeed_SameText() => Assert.Equal(
-        (await Run.OfAsync("", "content", "stats", Tiny)).Output, (await Run.OfAsync("", "content", "stats", Tiny)).Output);
+        (await Run.OfAsync("", "content", "stats", Tiny)).Output,
+        (await Run.OfAsync("", "content", "stats", Tiny)).Output);
 
     [Theory]
     [InlineData("--series", "no-such-series")]

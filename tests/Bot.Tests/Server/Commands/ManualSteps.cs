@@ -3,7 +3,9 @@ using DxAssistant.Server.Commands;
 
 namespace DxAssistant.Bot.Tests.Server.Commands;
 
-/// <summary>The first fault of the manual for authors, typed and edited exactly as its text says, with a record of it.</summary>
+/// <summary>
+/// The first fault of the manual for authors, typed and edited exactly as its text says, with a record of it.
+/// </summary>
 /// <param name="manual">The text of the manual.</param>
 /// <param name="folder">Where the pages are made; called <c>pages</c> in manual and record.</param>
 internal sealed partial class ManualSteps(string manual, string folder)
@@ -15,12 +17,15 @@ internal sealed partial class ManualSteps(string manual, string folder)
 
     /// <summary>Takes the steps in their order.</summary>
     /// <param name="after">Called after each block of the manual.</param>
-    /// <exception cref="InvalidOperationException">A command ends otherwise than the manual says, or an edit finds nothing to change.</exception>
+    /// <exception cref="InvalidOperationException">
+    /// A command ends otherwise than the manual says, or an edit finds nothing to change.
+    /// </exception>
     public async Task TakeAsync(Func<Task>? after = null)
     {
         foreach (Match block in Blocks().Matches(Section()))
         {
-            string[] lines = [.. block.Groups["text"].Value.TrimEnd().Split('\n').Select(line => line.Length > 3 ? line[3..] : "")];
+            string[] lines =
+                [.. block.Groups["text"].Value.TrimEnd().Split('\n').Select(line => line.Length > 3 ? line[3..] : "")];
             if (block.Groups["kind"].Value == "diff") Edit(lines);
             else await TypeAsync(lines, block.Groups["code"].Value == "1" ? 1 : 0);
             if (after is not null) await after();
@@ -33,7 +38,8 @@ internal sealed partial class ManualSteps(string manual, string folder)
         {
             string command = lines[at++][2..];
             List<string> answers = [];
-            for (; at < lines.Length && !lines[at].StartsWith("$ ", StringComparison.Ordinal); at++) answers.Add(lines[at]);
+            for (; at < lines.Length && !lines[at].StartsWith("$ ", StringComparison.Ordinal); at++)
+                answers.Add(lines[at]);
             (int ended, string said) = await RunAsync(command.Split(' '), answers);
             record.Add($"$ {command}\n{said.TrimEnd()}\n");
             if (ended != code) throw new InvalidOperationException($"{command} ended with {ended}\n{said}");
@@ -44,7 +50,8 @@ internal sealed partial class ManualSteps(string manual, string folder)
     {
         using var said = new StringWriter { NewLine = "\n" };
         using var typed = new TypedAnswers(answers, said);
-        int code = await CommandLine.RunAsync([.. words.Select(word => word == "pages" ? folder : word)], new Streams(typed, said, said));
+        int code = await CommandLine.RunAsync([.. words.Select(word => word == "pages" ? folder : word)],
+            new Streams(typed, said, said));
         return (code, said.ToString().Replace(folder, "pages", StringComparison.Ordinal));
     }
 
@@ -52,7 +59,8 @@ internal sealed partial class ManualSteps(string manual, string folder)
     {
         string page = Path.Combine(folder, lines[0]), text = File.ReadAllText(page);
         string old = Side(lines, '-'), put = Side(lines, '+');
-        if (!text.Contains(old, StringComparison.Ordinal)) throw new InvalidOperationException($"{lines[0]} has no {old}");
+        if (!text.Contains(old, StringComparison.Ordinal))
+            throw new InvalidOperationException($"{lines[0]} has no {old}");
         File.WriteAllText(page, text.Replace(old, put, StringComparison.Ordinal));
         record.Add(string.Join('\n', lines) + "\n");
     }

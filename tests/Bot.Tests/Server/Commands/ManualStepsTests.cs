@@ -23,7 +23,8 @@ public sealed partial class ManualStepsTests : IDisposable
         CompileResult pages = ContentCompiler.Compile(ContentFolderReader.Read(Folder));
         Assert.All(pages.Diagnostics, left => Assert.Equal("left-to-do", left.Name));
         Assert.Equal("band", pages.Library!.Checks[new CheckId("fan-capacitor-value")].Calculation);
-        Assert.Equal(["fan-capacitor-value"], pages.Library.Graph.ChecksOf(new FaultId("fan-capacitor-weak")).Select(check => check.Id.Value));
+        Assert.Equal(["fan-capacitor-value"], pages.Library.Graph.ChecksOf(new FaultId("fan-capacitor-weak"))
+            .Select(check => check.Id.Value));
     }
 
     [Fact]
@@ -34,7 +35,8 @@ public sealed partial class ManualStepsTests : IDisposable
         if (Environment.GetEnvironmentVariable("DX_UPDATE") == "1")
         {
             int at = 0;
-            await File.WriteAllTextAsync(RecordPage, page = Blocks().Replace(page, block => $"```{block.Groups["kind"].Value}\n{record[at++]}```"));
+            await File.WriteAllTextAsync(RecordPage, page = Blocks()
+                .Replace(page, block => $"```{block.Groups["kind"].Value}\n{record[at++]}```"));
         }
 
         Assert.Equal(record, Blocks().Matches(page).Select(block => block.Groups["text"].Value));
@@ -42,11 +44,13 @@ public sealed partial class ManualStepsTests : IDisposable
 
     private async Task<IReadOnlyList<string>> TakeAsync()
     {
-        var steps = new ManualSteps(await File.ReadAllTextAsync(Repository.PathOf("knowledge", "Content", "MANUAL.md")), Folder);
+        var steps = new ManualSteps(await File.ReadAllTextAsync(Repository.PathOf("knowledge", "Content", "MANUAL.md")),
+            Folder);
         await steps.TakeAsync();
         return steps.Record;
     }
 
-    [GeneratedRegex(@"^```(?<kind>text|diff)\n(?<text>.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^```(?<kind>text|diff)\n(?<text>.*?)^```$",
+        RegexOptions.Multiline | RegexOptions.Singleline | RegexOptions.CultureInvariant)]
     private static partial Regex Blocks();
 }

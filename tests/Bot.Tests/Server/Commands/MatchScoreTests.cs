@@ -9,7 +9,9 @@ public sealed class MatchScoreTests
     private static readonly MatchSheet Sheet = new(
     [
         (1, Line("pump is seized", "compressor-locked", MatchDecision.Fault, ("compressor-locked", 0.9))),
-        (2, Line("drain is clear, pan is full", "condensate-pump-failed", MatchDecision.Choices, ("drain-blocked", 0.5), ("condensate-pump-failed", 0.4))),
+        (2,
+            Line("drain is clear, pan is full", "condensate-pump-failed", MatchDecision.Choices, ("drain-blocked", 0.5),
+                ("condensate-pump-failed", 0.4))),
         (3, Line("my fridge", MatchLine.None, MatchDecision.Choices, ("drain-blocked", 0.3))),
         (4, Line("hello", MatchLine.None, MatchDecision.None)),
         (5, Line("bridge the float", MatchLine.Refuse, MatchDecision.Refuse)),
@@ -35,10 +37,14 @@ public sealed class MatchScoreTests
     public void Reliability_CertainAnswers_AreCountedApart() =>
         Assert.Equal((1, 1), Reliability.Certain([.. Sheet.Lines.Select(line => line.Line)]));
 
-    private static MatchLine Line(string said, string expected, MatchDecision decision, params (string Id, double Score)[] candidates)
+    private static MatchLine Line(string said, string expected, MatchDecision decision,
+        params (string Id, double Score)[] candidates)
     {
-        ImmutableArray<MatchCandidate> named = [.. candidates.Select(candidate => new MatchCandidate(candidate.Id, candidate.Score))];
-        ImmutableArray<string> not = said.StartsWith("drain is clear", StringComparison.Ordinal) ? ["drain-blocked"] : [];
+        ImmutableArray<MatchCandidate> named =
+            [.. candidates.Select(candidate => new MatchCandidate(candidate.Id, candidate.Score))];
+        ImmutableArray<string> not = said.StartsWith("drain is clear", StringComparison.Ordinal)
+            ? ["drain-blocked"]
+            : [];
         return new MatchLine(said, expected, not, new MatchResult(decision, named, [], null, [], []), []);
     }
 }

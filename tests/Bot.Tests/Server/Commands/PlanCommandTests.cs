@@ -62,11 +62,14 @@ public sealed class PlanCommandTests
     [InlineData("\"prior\":0.5", "\"prior\":0.4", "the priors sum to 0.8, not to 1")]
     [InlineData("\"prior\":0.5", "\"prior\":-0.5", "the prior of fault f1 must be a number from 0 to 1, not -0.5")]
     [InlineData("\"prior\":0.5", "\"prior\":1e999", "the prior of fault f1 must be a number from 0 to 1, not 1e999")]
-    [InlineData("\"prior\":0.5", "\"prior\":\"NaN\"", "the prior of fault f1 must be a number from 0 to 1, not \"NaN\"")]
+    [InlineData("\"prior\":0.5", "\"prior\":\"NaN\"",
+        "the prior of fault f1 must be a number from 0 to 1, not \"NaN\"")]
     [InlineData("\"cost\":3", "\"cost\":-3", "the cost of check c1 must be a number from 0 to 1000000000, not -3")]
-    [InlineData("\"cost\":3", "\"cost\":1e308", "the cost of check c1 must be a number from 0 to 1000000000, not 1e308")]
+    [InlineData("\"cost\":3", "\"cost\":1e308",
+        "the cost of check c1 must be a number from 0 to 1000000000, not 1e308")]
     [InlineData("\"cost\":9", "\"cost\":null", "the cost of repair r1 must be a number from 0 to 1000000000, not null")]
-    [InlineData("[[0,5],[5,0]]", "[[0,5],[-5,0]]", "the transitionCost from b to a must be a number from 0 to 1000000000, not -5")]
+    [InlineData("[[0,5],[5,0]]", "[[0,5],[-5,0]]",
+        "the transitionCost from b to a must be a number from 0 to 1000000000, not -5")]
     [InlineData("[[0,5],[5,0]]", "[[1,5],[5,0]]", "the transitionCost from a to itself must be 0")]
     [InlineData("[[0,5],[5,0]]", "[[0,5]]", "\"transitionCost\" must be 2 rows of 2 numbers")]
     [InlineData("\"fail\":0.9", "\"fail\":0.8", "the likelihoods of check c1 given fault f1 do not sum to 1")]
@@ -74,8 +77,11 @@ public sealed class PlanCommandTests
     [InlineData("\"likelihood\":{\"f1\"", "\"likelihood\":{\"f9\"", "check c1: there is no fault f9")]
     [InlineData("\"fixes\":[\"f1\"]", "\"fixes\":[\"f9\"]", "repair r1: there is no fault f9")]
     [InlineData("\"fixes\":[\"f1\"]", "\"fixes\":[1]", "1 must be a string")]
-    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c1\",\"outcome\":\"pass\"},{\"check\":\"c1\",\"outcome\":\"pass\"}]", "\"seen\": check c1 is there twice")]
-    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c2\",\"outcome\":\"third\"}]", "check c2 cannot show third here")]
+    [InlineData("\"seen\":[]",
+        "\"seen\":[{\"check\":\"c1\",\"outcome\":\"pass\"},{\"check\":\"c1\",\"outcome\":\"pass\"}]",
+        "\"seen\": check c1 is there twice")]
+    [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c2\",\"outcome\":\"third\"}]",
+        "check c2 cannot show third here")]
     [InlineData("\"seen\":[]", "\"seen\":[{\"check\":\"c9\",\"outcome\":\"pass\"}]", "the problem has no check c9")]
     [InlineData("\"startState\":\"a\"", "\"startState\":\"z\"", "there is no access state z")]
     public async Task Plan_PartOutOfItsRange_IsSaidInOneLine(string right, string wrong, string message)
@@ -101,7 +107,8 @@ public sealed class PlanCommandTests
 
         var run = await Run.OfAsync(asked.ToJsonString(), "plan");
 
-        Assert.Contains("a detour must not pay", run.Json[0].GetProperty("error").GetString(), StringComparison.Ordinal);
+        Assert.Contains("a detour must not pay", run.Json[0].GetProperty("error")
+            .GetString(), StringComparison.Ordinal);
     }
 
     // 30 faults, 40 noisy checks: nobody can go through all that can happen, and the answer says so.
@@ -125,9 +132,11 @@ public sealed class PlanCommandTests
             var run = await Run.OfAsync("", "plan", "compare", file);
 
             Assert.Equal(0, run.Code);
-            Assert.Contains("| published | 6 | 1.0000 / 1.000 | 1.0000 / 1.000 |", run.Output, StringComparison.Ordinal);
+            Assert.Contains("| published | 6 | 1.0000 / 1.000 | 1.0000 / 1.000 |", run.Output,
+                StringComparison.Ordinal);
             Assert.Contains("| perfect | 2 |", run.Output, StringComparison.Ordinal);
-            Assert.Contains("| thm-cost-cluster-inside-information | 21.95 | 21.95 |", run.Output, StringComparison.Ordinal);
+            Assert.Contains("| thm-cost-cluster-inside-information | 21.95 | 21.95 |", run.Output,
+                StringComparison.Ordinal);
         }
         finally
         {

@@ -13,7 +13,8 @@ public sealed class ReadScoreTests
     [InlineData("""{"text":"OL","asked":"resistance","expect":"open-circuit"}""", nameof(Mark.Right))]
     [InlineData("""{"text":"OL","asked":"resistance","expect":"short"}""", nameof(Mark.Wrong))]
     [InlineData("""{"text":"46 ohms and 24 C","expect":[{"quantity":"resistance","value":46}]}""", nameof(Mark.Wrong))]
-    [InlineData("""{"text":"46 ohms","expect":"ask-back","accept":[[{"quantity":"resistance","value":46}]]}""", nameof(Mark.Right))]
+    [InlineData("""{"text":"46 ohms","expect":"ask-back","accept":[[{"quantity":"resistance","value":46}]]}""",
+        nameof(Mark.Right))]
     public void Score_OneLine_IsMarked(string line, string mark) =>
         Assert.Equal(mark, Assert.Single(ScoreFile.Score([line], ReadingMarker.Mark).Lines).Marked.Mark.ToString());
 

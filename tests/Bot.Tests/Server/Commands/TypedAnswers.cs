@@ -1,6 +1,8 @@
 namespace DxAssistant.Bot.Tests.Server.Commands;
 
-/// <summary>Answers as if typed: each stands in what is said, where it was asked for; <c>↵</c> is Enter alone.</summary>
+/// <summary>
+/// Answers as if typed: each stands in what is said, where it was asked for; <c>↵</c> is Enter alone.
+/// </summary>
 internal sealed class TypedAnswers(IReadOnlyList<string> answers, TextWriter said) : TextReader
 {
     private int given;

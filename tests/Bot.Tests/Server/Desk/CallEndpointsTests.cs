@@ -16,11 +16,13 @@ public sealed class CallEndpointsTests
         await desk.PutAsJsonAsync($"/api/cases/{id}/call", new { caller = "Ingrid Hale", phone = "+1 555 0142" });
         await desk.PostAsJsonAsync($"/api/cases/{id}/call/notes", new { text = "has no ladder" });
 
-        foreach (string text in new[] { "", "hale", "5550142", "(555) 01-42", "ladder" }) Assert.Equal(["Ingrid Hale"], await CallersAsync(desk, text));
+        foreach (string text in new[] { "", "hale", "5550142", "(555) 01-42", "ladder" })
+            Assert.Equal(["Ingrid Hale"], await CallersAsync(desk, text));
         Assert.Empty(await CallersAsync(desk, "5550143"));
         Assert.Empty(await CallersAsync(other, "hale"));
     }
 
     private static async Task<string[]> CallersAsync(HttpClient http, string text) =>
-        [.. (await http.GetFromJsonAsync<JsonElement>($"/api/calls?text={Uri.EscapeDataString(text)}")).EnumerateArray().Select(slip => slip.GetProperty("caller").GetString()!)];
+        [.. (await http.GetFromJsonAsync<JsonElement>($"/api/calls?text={Uri.EscapeDataString(text)}")).EnumerateArray()
+            .Select(slip => slip.GetProperty("caller").GetString()!)];
 }

@@ -14,7 +14,8 @@ public sealed class ClaimEndpointsTests
     public async Task Claim_BegunDescribedReadiedListedAndGivenOut()
     {
         await using var made = await ClaimedCase.WalkedAsync();
-        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: DeskBooks.InMemory() with { Claims = made.Claims });
+        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases,
+            () => Shipped.InUse, books: DeskBooks.InMemory() with { Claims = made.Claims });
         await app.StartAsync();
         using var http = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
 
@@ -23,13 +24,15 @@ public sealed class ClaimEndpointsTests
         using var hindered = await http.PostAsJsonAsync($"/api/claims/{id}/acts", new { act = "ready", after = 1 });
         Assert.Equal(HttpStatusCode.UnprocessableEntity, hindered.StatusCode);
         Assert.Contains("serial", await hindered.Content.ReadAsStringAsync(), StringComparison.Ordinal);
-        await SendAsync(http, $"/api/claims/{id}/acts", new { act = "unit", after = 1, unit = new { serial = "=BW12, \"4711\"", installed = "2029-06-01" } });
+        await SendAsync(http, $"/api/claims/{id}/acts",
+            new { act = "unit", after = 1, unit = new { serial = "=BW12, \"4711\"", installed = "2029-06-01" } });
         var ready = await SendAsync(http, $"/api/claims/{id}/acts", new { act = "ready", after = 2 });
         using var late = await http.PostAsJsonAsync($"/api/claims/{id}/acts", new { act = "submit", after = 2 });
 
         Assert.Equal("ready", ready.GetProperty("state").GetString());
         Assert.Equal(HttpStatusCode.Conflict, late.StatusCode);
-        var verified = await http.GetFromJsonAsync<JsonElement>($"/api/claims/verify?line={Uri.EscapeDataString(ready.GetProperty("line").GetString()!)}");
+        var verified = await http.GetFromJsonAsync<JsonElement>(
+            $"/api/claims/verify?line={Uri.EscapeDataString(ready.GetProperty("line").GetString()!)}");
         Assert.True(verified.GetProperty("genuine").GetBoolean());
         Assert.Equal(1, (await http.GetFromJsonAsync<JsonElement>("/api/claims?state=ready")).GetArrayLength());
         Assert.Equal(0, (await http.GetFromJsonAsync<JsonElement>("/api/claims?state=approved")).GetArrayLength());
@@ -43,8 +46,10 @@ public sealed class ClaimEndpointsTests
     {
         await using var made = await ClaimedCase.WalkedAsync();
         var books = DeskBooks.InMemory() with { Claims = made.Claims };
-        await using (var ended = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: books)) await ended.StartAsync();
-        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases, () => Shipped.InUse, books: books);
+        await using (var ended = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases,
+            () => Shipped.InUse, books: books)) await ended.StartAsync();
+        await using var app = ChatServer.Build(new ServerSettings(IPAddress.Loopback, 0, []), made.Cases,
+            () => Shipped.InUse, books: books);
         await app.StartAsync();
         using var http = new HttpClient { BaseAddress = new Uri(app.Urls.First()) };
 

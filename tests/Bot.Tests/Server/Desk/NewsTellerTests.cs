@@ -24,7 +24,8 @@ public sealed class NewsTellerTests
         bool away = true;
         await using var receiver = await ReceiverAsync(got, () => away);
         using var http = new HttpClient();
-        var teller = new NewsTeller(made.Claims, new NewsSettings(new Uri(receiver.Urls.First()), Secret), http, made.Clock);
+        var teller =
+            new NewsTeller(made.Claims, new NewsSettings(new Uri(receiver.Urls.First()), Secret), http, made.Clock);
 
         Assert.Equal(0, await teller.TellAsync(default));
         away = false;
@@ -33,9 +34,11 @@ public sealed class NewsTellerTests
         Assert.Equal(2, await teller.TellAsync(default));
         Assert.Equal(0, await teller.TellAsync(default));
 
-        Assert.Equal(["draft", "ready"], got.Select(news => JsonDocument.Parse(news.Body).RootElement.GetProperty("state").GetString()));
+        Assert.Equal(["draft", "ready"],
+            got.Select(news => JsonDocument.Parse(news.Body).RootElement.GetProperty("state").GetString()));
         Assert.All(got, news => Assert.Equal(
-            Convert.ToHexStringLower(HMACSHA256.HashData(Encoding.UTF8.GetBytes(Secret), Encoding.UTF8.GetBytes($"{news.Time}.{news.Body}"))),
+            Convert.ToHexStringLower(HMACSHA256.HashData(Encoding.UTF8.GetBytes(Secret),
+                Encoding.UTF8.GetBytes($"{news.Time}.{news.Body}"))),
             news.Signature));
         Assert.Equal(claim.Id, JsonDocument.Parse(got[0].Body).RootElement.GetProperty("claim").GetString());
     }
@@ -43,7 +46,8 @@ public sealed class NewsTellerTests
     [Fact]
     public void Wait_TriedOftenInVain_GrowsToAnHour()
     {
-        Assert.Equal([2, 4, 8, 16, 32], Enumerable.Range(0, 5).Select(tries => (int)NewsTeller.Wait(tries).TotalSeconds));
+        Assert.Equal([2, 4, 8, 16, 32], Enumerable.Range(0, 5)
+            .Select(tries => (int)NewsTeller.Wait(tries).TotalSeconds));
         Assert.All([11, 50, 1000], tries => Assert.Equal(TimeSpan.FromHours(1), NewsTeller.Wait(tries)));
     }
 
@@ -62,7 +66,8 @@ public sealed class NewsTellerTests
         {
             if (away()) return Results.StatusCode(503);
             using var reader = new StreamReader(http.Request.Body);
-            got.Add((http.Request.Headers[NewsSignature.TimeHeader]!, http.Request.Headers[NewsSignature.Header]!, await reader.ReadToEndAsync()));
+            got.Add((http.Request.Headers[NewsSignature.TimeHeader]!, http.Request.Headers[NewsSignature.Header]!,
+                await reader.ReadToEndAsync()));
             return Results.Ok();
         });
         await app.StartAsync();

@@ -21,7 +21,8 @@ public sealed class HandOverTests
         foreach (string one in CodeWords.All)
             foreach (string other in CodeWords.All)
                 Assert.True(
-                    one == other || (Distance(one, other) >= 3 && Distance(Sound(one), Sound(other)) >= 2), $"{one} and {other} are alike");
+                    one == other || (Distance(one, other) >= 3 && Distance(Sound(one), Sound(other)) >= 2),
+                    $"{one} and {other} are alike");
     }
 
     [Fact]
@@ -30,7 +31,8 @@ public sealed class HandOverTests
         using var book = new HandOverBook(CodeBook.InMemory(), new SetClock(Noon));
         string code = (await book.DrawAsync("a", default)).Code;
 
-        Assert.Equal(("a", false), await book.UseAsync($"  {code.ToUpperInvariant().Replace(' ', '-')} ", "tilda", default));
+        Assert.Equal(("a", false),
+            await book.UseAsync($"  {code.ToUpperInvariant().Replace(' ', '-')} ", "tilda", default));
         Assert.Equal((null, false), await book.UseAsync(code, "tilda", default));
     }
 
@@ -52,7 +54,8 @@ public sealed class HandOverTests
     {
         var clock = new SetClock(Noon);
         using var book = new HandOverBook(CodeBook.InMemory(), clock);
-        for (int tried = 0; tried < 5; tried++) Assert.False((await book.UseAsync("no such code", "tilda", default)).TooMany);
+        for (int tried = 0; tried < 5; tried++)
+            Assert.False((await book.UseAsync("no such code", "tilda", default)).TooMany);
         string code = (await book.DrawAsync("a", default)).Code;
 
         Assert.Equal((null, true), await book.UseAsync(code, "tilda", default));
@@ -71,7 +74,8 @@ public sealed class HandOverTests
         using var refused = await tilda.PostAsync($"/api/cases/{id}/hand-over", null);
         Assert.Equal(HttpStatusCode.NotFound, refused.StatusCode);
 
-        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code").GetString()!;
+        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code")
+            .GetString()!;
         var joined = await JsonAsync(await tilda.PostAsJsonAsync("/api/join", new { code }));
 
         Assert.Equal(id, joined.GetProperty("case").GetString());
@@ -89,7 +93,8 @@ public sealed class HandOverTests
         await using var company = await Company.StartAsync();
         var (tom, tilda) = (await company.BrowserOfAsync("tom"), await company.BrowserOfAsync("tilda"));
         string id = await Company.OpenCaseAsync(tom);
-        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code").GetString()!;
+        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code")
+            .GetString()!;
         await JsonAsync(await tilda.PostAsJsonAsync("/api/join", new { code }));
 
         Assert.Equal(HttpStatusCode.Forbidden, await SendAsync(tilda, HttpMethod.Post, $"/api/cases/{id}/hand-over"));
@@ -108,7 +113,8 @@ public sealed class HandOverTests
         await using var company = await Company.StartAsync();
         var (tom, tilda) = (await company.BrowserOfAsync("tom"), await company.BrowserOfAsync("tilda"));
         string id = await Company.OpenCaseAsync(tom);
-        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code").GetString()!;
+        string code = (await JsonAsync(await tom.PostAsync($"/api/cases/{id}/hand-over", null))).GetProperty("code")
+            .GetString()!;
 
         Assert.Equal(HttpStatusCode.NoContent, await SendAsync(tom, HttpMethod.Delete, $"/api/cases/{id}/hand-over"));
 
@@ -143,7 +149,8 @@ public sealed class HandOverTests
         await using var company = await Company.StartAsync();
         string id = await Company.OpenCaseAsync(await company.BrowserOfAsync("tom"));
 
-        Assert.Equal(HttpStatusCode.NotFound, await Company.StatusAsync(await company.BrowserOfAsync("tilda"), $"/api/cases/{id}/changes"));
+        Assert.Equal(HttpStatusCode.NotFound,
+            await Company.StatusAsync(await company.BrowserOfAsync("tilda"), $"/api/cases/{id}/changes"));
     }
 
     private static async Task<HttpStatusCode> SendAsync(HttpClient browser, HttpMethod method, string path)
@@ -167,7 +174,8 @@ public sealed class HandOverTests
 
     private static readonly (string Written, string Heard)[] SoundRules =
     [
-        ("ck", "k"), ("c", "k"), ("ph", "f"), ("qu", "kw"), ("y", "i"), ("(el|le|al|il|ol)$", "l"), ("(er|ar|or|re)$", "r"),
+        ("ck", "k"), ("c", "k"), ("ph", "f"), ("qu", "kw"), ("y", "i"), ("(el|le|al|il|ol)$", "l"),
+        ("(er|ar|or|re)$", "r"),
         ("(en|on|an|in|un)$", "n"), ("(et|it|ot|at|ut)$", "t"), (@"(.)\1", "$1"),
     ];
 
@@ -178,7 +186,8 @@ public sealed class HandOverTests
         for (int i = 0; i <= one.Length; i++)
             for (int j = 0; j <= other.Length; j++)
                 steps[i, j] = i == 0 || j == 0 ? i + j : Math.Min(
-                    Math.Min(steps[i - 1, j], steps[i, j - 1]) + 1, steps[i - 1, j - 1] + (one[i - 1] == other[j - 1] ? 0 : 1));
+                    Math.Min(steps[i - 1, j], steps[i, j - 1]) + 1, steps[i - 1, j - 1]
+                        + (one[i - 1] == other[j - 1] ? 0 : 1));
         return steps[one.Length, other.Length];
     }
 }

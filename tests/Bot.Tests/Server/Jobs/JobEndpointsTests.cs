@@ -17,7 +17,8 @@ public sealed class JobEndpointsTests
         {
             """{"turnId":"1","unit":{"series":null,"serial":"zz 1","installed":"2024-02-29","site":"Loft"}}""",
             """{"turnId":"2","person":{"part":"owner","name":"Ann Ottery","phone":"555 01 42"}}""",
-            """{"turnId":"3","note":"Ladder needed."}""", """{"turnId":"4","visit":"end"}""", """{"turnId":"5","turnTo":1}""",
+            """{"turnId":"3","note":"Ladder needed."}""", """{"turnId":"4","visit":"end"}""",
+            """{"turnId":"5","turnTo":1}""",
         })
             Assert.Equal(HttpStatusCode.OK, (await server.PostAsync($"/api/cases/{id}/job", body)).Status);
 
@@ -29,7 +30,8 @@ public sealed class JobEndpointsTests
         Assert.True(job.GetProperty("visits")[0].TryGetProperty("ended", out _));
 
         Assert.Equal("turned", job.GetProperty("change").GetProperty("what").GetString());
-        var back = (await server.PostAsync($"/api/cases/{id}/job", $$"""{"turnId":"6","takeBack":"{{job.GetProperty("change").GetProperty("turn").GetString()}}"}""")).Json;
+        var back = (await server.PostAsync($"/api/cases/{id}/job",
+            $$"""{"turnId":"6","takeBack":"{{job.GetProperty("change").GetProperty("turn").GetString()}}"}""")).Json;
         Assert.Equal("ended", back.GetProperty("job").GetProperty("change").GetProperty("what").GetString());
 
         var (status, turn) = await server.PostAsync($"/api/cases/{id}/turns", """{"turnId":"1","text":"hello"}""");
@@ -67,8 +69,10 @@ public sealed class JobEndpointsTests
         string id = await Company.OpenCaseAsync(await company.BrowserOfAsync("tom"));
         var (other, desk) = (await company.BrowserOfAsync("tilda"), await company.BrowserOfAsync("dora"));
 
-        using var written = await other.PostAsJsonAsync($"/api/cases/{id}/job", new { turnId = "1", note = "mine now" });
-        using var byDesk = await desk.PostAsJsonAsync($"/api/cases/{id}/job", new { turnId = "1", note = "Caller waits." });
+        using var written =
+            await other.PostAsJsonAsync($"/api/cases/{id}/job", new { turnId = "1", note = "mine now" });
+        using var byDesk =
+            await desk.PostAsJsonAsync($"/api/cases/{id}/job", new { turnId = "1", note = "Caller waits." });
 
         Assert.Equal(HttpStatusCode.NotFound, written.StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, await Company.StatusAsync(other, $"/api/cases/{id}/job"));

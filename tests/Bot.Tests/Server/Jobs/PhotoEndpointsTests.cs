@@ -18,14 +18,16 @@ public sealed class PhotoEndpointsTests
         string id = await server.OpenCaseAsync();
         using var sent = await SendAsync(server.Http, id, SmallPictures.Png, "text/html");
         Assert.Equal(HttpStatusCode.Created, sent.StatusCode);
-        string hash = JsonDocument.Parse(await sent.Content.ReadAsStringAsync()).RootElement[0].GetProperty("hash").GetString()!;
+        string hash = JsonDocument.Parse(await sent.Content.ReadAsStringAsync()).RootElement[0].GetProperty("hash")
+            .GetString()!;
 
         using var shown = await server.Http.GetAsync($"/api/cases/{id}/photos/{hash}");
 
         Assert.Equal(SmallPictures.Png, await shown.Content.ReadAsByteArrayAsync());
         Assert.Equal("image/png", shown.Content.Headers.ContentType!.MediaType);
         Assert.Equal("nosniff", Assert.Single(shown.Headers.GetValues("X-Content-Type-Options")));
-        Assert.Contains("sandbox", Assert.Single(shown.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.Contains("sandbox", Assert.Single(shown.Headers.GetValues("Content-Security-Policy")),
+            StringComparison.Ordinal);
         Assert.Equal("attachment", shown.Content.Headers.ContentDisposition!.DispositionType);
     }
 
@@ -44,7 +46,8 @@ public sealed class PhotoEndpointsTests
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, large.StatusCode);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, king.StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, elsewhere.StatusCode);
-        Assert.Equal(0, (await server.GetAsync($"/api/cases/{id}/job")).Json.GetProperty("job").GetProperty("photos").GetArrayLength());
+        Assert.Equal(0, (await server.GetAsync($"/api/cases/{id}/job")).Json.GetProperty("job").GetProperty("photos")
+            .GetArrayLength());
         Assert.Null(await server.Store.PhotoAsync(id, Photo.HashOf(SmallPictures.Png)));
     }
 
@@ -59,7 +62,8 @@ public sealed class PhotoEndpointsTests
 
         Assert.Equal(HttpStatusCode.NotFound, (await server.GetAsync($"/api/cases/{id}/photos/{hash}")).Status);
         Assert.Null(await server.Store.PhotoAsync(id, hash));
-        Assert.Contains((await server.Store.ReadRowsAsync(id)).Rows, row => row.Body.Contains(hash, StringComparison.Ordinal));
+        Assert.Contains((await server.Store.ReadRowsAsync(id)).Rows,
+            row => row.Body.Contains(hash, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -76,13 +80,15 @@ public sealed class PhotoEndpointsTests
 
         Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(tom, path));
         Assert.Equal(HttpStatusCode.NotFound, await Company.StatusAsync(tilda, path));
-        Assert.Equal(HttpStatusCode.NotFound, await Company.StatusAsync(tilda, path.Replace(id, hers, StringComparison.Ordinal)));
+        Assert.Equal(HttpStatusCode.NotFound,
+            await Company.StatusAsync(tilda, path.Replace(id, hers, StringComparison.Ordinal)));
         Assert.Equal(HttpStatusCode.NotFound, byTilda.StatusCode);
         Assert.Equal(HttpStatusCode.OK, await Company.StatusAsync(await company.BrowserOfAsync("dora"), path));
         Assert.Equal(HttpStatusCode.Unauthorized, await Company.StatusAsync(company.Browser(), path));
     }
 
-    private static Task<HttpResponseMessage> SendAsync(HttpClient http, string id, byte[] bytes, string type, string shows = "nameplate")
+    private static Task<HttpResponseMessage> SendAsync(HttpClient http, string id, byte[] bytes, string type,
+        string shows = "nameplate")
     {
         var content = new ByteArrayContent(bytes);
         content.Headers.ContentType = new MediaTypeHeaderValue(type);

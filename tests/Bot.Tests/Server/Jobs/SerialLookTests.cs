@@ -9,7 +9,9 @@ using DxAssistant.Server.Jobs;
 
 namespace DxAssistant.Bot.Tests.Server.Jobs;
 
-/// <summary>Whoever types a serial number learns of the cases of others what saves a part, and leaves a line behind.</summary>
+/// <summary>
+/// Whoever types a serial number learns of the cases of others what saves a part, and leaves a line behind.
+/// </summary>
 public sealed class SerialLookTests
 {
     private const string Serial = "BW24071532";
@@ -37,10 +39,12 @@ public sealed class SerialLookTests
 
         string id = await NoteAsync(tilda);
 
-        string log = string.Join(' ', (await company.Server.Store.ReadRowsAsync(id)).Rows.Select(row => row.Body + row.Aside));
+        string log =
+            string.Join(' ', (await company.Server.Store.ReadRowsAsync(id)).Rows.Select(row => row.Body + row.Aside));
         Assert.Contains("replace-fan", log, StringComparison.Ordinal);
         Assert.DoesNotContain("\"old\"", log, StringComparison.Ordinal);
-        Assert.Contains(company.Book.Audit(50), line => line is { Who: "tilda", Did: "was told earlier work of others on serial", To: Serial });
+        Assert.Contains(company.Book.Audit(50),
+            line => line is { Who: "tilda", Did: "was told earlier work of others on serial", To: Serial });
     }
 
     [Fact]
@@ -52,22 +56,28 @@ public sealed class SerialLookTests
 
         string id = await NoteAsync(dora);
 
-        Assert.Contains("\"old\"", string.Join(' ', (await company.Server.Store.ReadRowsAsync(id)).Rows.Select(row => row.Body)), StringComparison.Ordinal);
+        Assert.Contains("\"old\"",
+            string.Join(' ', (await company.Server.Store.ReadRowsAsync(id)).Rows.Select(row => row.Body)),
+            StringComparison.Ordinal);
         Assert.DoesNotContain(company.Book.Audit(50), line => line.Did.Contains("serial", StringComparison.Ordinal));
     }
 
     private static async Task<string> NoteAsync(HttpClient browser)
     {
         string id = await Company.OpenCaseAsync(browser);
-        using var noted = await browser.PostAsJsonAsync($"/api/cases/{id}/job", new { turnId = "u1", unit = new { serial = Serial } });
+        using var noted = await browser.PostAsJsonAsync($"/api/cases/{id}/job",
+            new { turnId = "u1", unit = new { serial = Serial } });
         Assert.Equal(HttpStatusCode.OK, noted.StatusCode);
         return id;
     }
 
-    private static async Task RepairedAsync(Company company, string id) => await company.Server.Store.AppendAsync(id, 0, "t1",
-    [
-        new Opened("test"), new Said("t1", "tom", new MessageBody.Words("works")), new UnitNoted("tom", 1, null, null, Serial, null, null),
-        new RepairDone("replace-fan"), new RepairVerified("replace-fan", "fan-failed", true), new Closed("repaired"),
-        new Replied(new Reply([], null, [], null)),
-    ]);
+    private static async Task RepairedAsync(Company company, string id) =>
+        await company.Server.Store.AppendAsync(id, 0, "t1",
+        [
+            new Opened("test"), new Said("t1", "tom", new MessageBody.Words("works")),
+            new UnitNoted("tom", 1, null, null, Serial, null, null),
+            new RepairDone("replace-fan"), new RepairVerified("replace-fan", "fan-failed", true),
+            new Closed("repaired"),
+            new Replied(new Reply([], null, [], null)),
+        ]);
 }

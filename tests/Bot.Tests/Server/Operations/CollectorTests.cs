@@ -8,7 +8,8 @@ public sealed class CollectorTests
 {
     private const string Secret = "my-secret-words";
 
-    // Before the length of a span's name: field 5 of a span, a text; from memory, as the protocol's own definition has it.
+    // Before the length of a span's name: field 5 of a span, a text; from memory, as the protocol's own definition has
+    // it.
     private const char SpanName = (char)0x2A;
 
     // The program sends what is left when it is told to end, so that nothing is waited for.
@@ -19,12 +20,14 @@ public sealed class CollectorTests
         using var collector = new ListeningCollector();
         string id;
         await using (var server = await ServerProcess.StartByAsync(
-            ["env", $"OTEL_EXPORTER_OTLP_ENDPOINT={collector.Address}", "OTEL_EXPORTER_OTLP_PROTOCOL=http/protobuf"], "--data", folder.File("cases.db")))
+            ["env", $"OTEL_EXPORTER_OTLP_ENDPOINT={collector.Address}", "OTEL_EXPORTER_OTLP_PROTOCOL=http/protobuf"],
+            "--data", folder.File("cases.db")))
         {
             using var client = new CaseClient(server.Address);
             using var plain = new HttpClient { BaseAddress = server.Address };
             id = await client.OpenAsync();
-            for (int i = 0; i < 2; i++) await client.PostAsync($"/api/cases/{id}/turns", $$"""{"turnId":"t1","text":"{{Secret}}"}""");
+            for (int i = 0; i < 2; i++)
+                await client.PostAsync($"/api/cases/{id}/turns", $$"""{"turnId":"t1","text":"{{Secret}}"}""");
             using var _ = await plain.GetAsync($"/api/cases/{Secret}?words={Secret}");
             Assert.Equal(0, await server.EndAsync());
         }
@@ -35,9 +38,11 @@ public sealed class CollectorTests
             Named(name, collector.Traces, runbook);
             Assert.Contains($"{SpanName}{(char)name.Length}{name}", collector.Traces, StringComparison.Ordinal);
         });
-        Assert.All(["dxassistant.turn.stage.duration", "dxassistant.turns", "Saved", "Repeated"], name => Named(name, collector.Figures, runbook));
+        Assert.All(["dxassistant.turn.stage.duration", "dxassistant.turns", "Saved", "Repeated"],
+            name => Named(name, collector.Figures, runbook));
         Assert.Contains("/api/cases/{id}/turns", collector.Traces, StringComparison.Ordinal);
-        Assert.All([collector.Traces, collector.Figures], sent => Assert.DoesNotContain(Secret, sent, StringComparison.Ordinal));
+        Assert.All([collector.Traces, collector.Figures],
+            sent => Assert.DoesNotContain(Secret, sent, StringComparison.Ordinal));
         Assert.DoesNotContain(id, collector.Traces, StringComparison.Ordinal);
     }
 

@@ -5,7 +5,10 @@ using System.Text;
 namespace DxAssistant.Bot.Tests.Server.Operations;
 
 /// <summary>Takes what is sent to a collector and keeps it, by the path it was sent to.</summary>
-/// <remarks>Source, from memory: OTLP over HTTP, <c>/v1/traces</c> and <c>/v1/metrics</c>, protocol buffers: texts stand in them as UTF-8.</remarks>
+/// <remarks>
+/// Source, from memory: OTLP over HTTP, <c>/v1/traces</c> and <c>/v1/metrics</c>, protocol buffers: texts stand in them
+/// as UTF-8.
+/// </remarks>
 internal sealed class ListeningCollector : IDisposable
 {
     private readonly HttpListener listener = new();

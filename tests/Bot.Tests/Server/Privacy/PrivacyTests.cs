@@ -4,7 +4,9 @@ using DxAssistant.Bot.Tests.Server.Accounts;
 
 namespace DxAssistant.Bot.Tests.Server.Privacy;
 
-/// <summary>Everybody is told what is kept; only the desk looks for it, and that is written down without the name.</summary>
+/// <summary>
+/// Everybody is told what is kept; only the desk looks for it, and that is written down without the name.
+/// </summary>
 public sealed class PrivacyTests
 {
     [Fact]
@@ -13,12 +15,14 @@ public sealed class PrivacyTests
         await using var company = await Company.StartAsync();
         var (tom, dora) = (await company.BrowserOfAsync("tom"), await company.BrowserOfAsync("dora"));
         string id = await Company.OpenCaseAsync(tom);
-        using (await tom.PostAsJsonAsync($"/api/cases/{id}/turns", new { turnId = "t1", text = "Mrs Ottery says the fan stands" })) { }
+        using (await tom.PostAsJsonAsync($"/api/cases/{id}/turns",
+            new { turnId = "t1", text = "Mrs Ottery says the fan stands" })) { }
 
         Assert.Equal(HttpStatusCode.Forbidden, await Company.StatusAsync(tom, "/api/personal?about=Ottery"));
         Assert.Equal(HttpStatusCode.BadRequest, await Company.StatusAsync(dora, "/api/personal?about=Ot"));
         Assert.Contains(id, await dora.GetStringAsync("/api/personal/cases?about=ottery"), StringComparison.Ordinal);
-        Assert.Contains("Mrs Ottery says", await dora.GetStringAsync("/api/personal?about=ottery"), StringComparison.Ordinal);
+        Assert.Contains("Mrs Ottery says", await dora.GetStringAsync("/api/personal?about=ottery"),
+            StringComparison.Ordinal);
         using var removed = await dora.DeleteAsync($"/api/personal/cases/{id}");
         Assert.Equal(HttpStatusCode.NoContent, removed.StatusCode);
         Assert.Equal("[]", await dora.GetStringAsync("/api/personal/cases?about=ottery"));
@@ -39,6 +43,7 @@ public sealed class PrivacyTests
 
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.Equal(7, page.GetProperty("kinds").GetArrayLength());
-        Assert.Equal("Kept until somebody removes it.", page.GetProperty("kinds")[0].GetProperty("howLong").GetString());
+        Assert.Equal("Kept until somebody removes it.", page.GetProperty("kinds")[0].GetProperty("howLong")
+            .GetString());
     }
 }

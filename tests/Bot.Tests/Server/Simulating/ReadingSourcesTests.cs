@@ -35,13 +35,16 @@ public sealed class ReadingSourcesTests(ITestOutputHelper output)
         CheckPage page = Library.Checks[new(id)];
         var draws = new Draws(Seed);
         int judged = 0, close = 0;
-        foreach (SeriesPage series in Library.Series.Values.Where(series => page.Series.IsEmpty || page.Series.Contains(series.Id)))
+        foreach (SeriesPage series in Library.Series.Values.Where(series => page.Series.IsEmpty
+            || page.Series.Contains(series.Id)))
             foreach (AnswerOption outcome in page.Outcomes)
                 foreach (VerdictKind condition in outcome.Verdicts)
                     for (int draw = 0; draw < DrawsEach; draw++)
                     {
-                        var setup = new ReadingSetup(page, Library.JudgeInputsFor(page, series), Surroundings.Drawn(draws), draws);
-                        ImmutableArray<TrueReading> readings = ReadingSources.All[page.Calculation!].Draw(condition, setup);
+                        var setup = new ReadingSetup(page, Library.JudgeInputsFor(page, series),
+                            Surroundings.Drawn(draws), draws);
+                        ImmutableArray<TrueReading> readings =
+                            ReadingSources.All[page.Calculation!].Draw(condition, setup);
                         if (readings.IsEmpty) continue;
                         judged++;
                         VerdictKind verdict = Judge(page, setup, readings).Verdict;

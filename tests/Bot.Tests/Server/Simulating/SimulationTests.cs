@@ -27,17 +27,20 @@ public sealed class SimulationTests(ITestOutputHelper output)
     [Fact]
     public void Play_WalksOfATechnician_ProveTheFault() => HoldsToTheBars(WalkTally.Of(Walks("technician")));
 
-    // So few walks cannot show that a bar is met; they can show that it is not: then the interval of the share lies beyond it.
+    // So few walks cannot show that a bar is met; they can show that it is not: then the interval of the share lies
+    // beyond it.
     private static void HoldsToTheBars(WalkTally tally)
     {
-        Assert.True(WalkTally.Wilson(tally.Proven, tally.Within).High >= ProvenBar, $"{tally.Proven} of {tally.Within} proven");
+        Assert.True(WalkTally.Wilson(tally.Proven, tally.Within).High >= ProvenBar,
+            $"{tally.Proven} of {tally.Within} proven");
         HoldsToTheBar(tally.WrongParts, tally.Walks);
         HoldsToTheBar(tally.WrongPartsWithin, tally.Within);
     }
 
     // A second part in one walk counts like one in another.
     private static void HoldsToTheBar(int wrongParts, int walks) => Assert.True(
-        WalkTally.Wilson(Math.Min(wrongParts, walks), walks).Low <= WrongPartBar, $"{wrongParts} parts for nothing in {walks} walks");
+        WalkTally.Wilson(Math.Min(wrongParts, walks), walks).Low <= WrongPartBar,
+        $"{wrongParts} parts for nothing in {walks} walks");
 
     [Fact]
     public void Play_WalksOfAnOwner_NeverEndInNothing()
@@ -82,8 +85,11 @@ public sealed class SimulationTests(ITestOutputHelper output)
         Assert.Contains(cases, one => one.Second is not null);
         Assert.Contains(cases, one => one.WrongSign is not null);
         Assert.All(
-            cases.Select(one => (one.Series, Symptom: one.Second?.Symptom ?? one.WrongSign)).Where(told => told.Symptom is not null),
-            told => Assert.True(SimulatedCases.CanShow(ShippedContent.Library, told.Series, new SymptomId(told.Symptom!)), told.ToString()));
+            cases.Select(one => (one.Series, Symptom: one.Second?.Symptom ?? one.WrongSign))
+                .Where(told => told.Symptom is not null),
+            told =>
+                Assert.True(SimulatedCases.CanShow(ShippedContent.Library, told.Series, new SymptomId(told.Symptom!)),
+                    told.ToString()));
         Assert.DoesNotContain(cases, one => one.Second?.Fault == FaultId.NoneOfThese.Value);
     }
 

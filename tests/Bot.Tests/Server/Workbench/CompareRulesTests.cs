@@ -5,7 +5,8 @@ namespace DxAssistant.Bot.Tests.Server.Workbench;
 /// <summary>What the rules over the plan read on a page changes walks, though the graph stays as it is.</summary>
 public sealed class CompareRulesTests : IDisposable
 {
-    private const string Symptom = "symptoms/fan-not-turning.md", Plug = "checks/fan-plug.md", Motor = "faults/fan-motor-failed.md";
+    private const string Symptom = "symptoms/fan-not-turning.md", Plug = "checks/fan-plug.md", Motor =
+        "faults/fan-motor-failed.md";
 
     private readonly TinyPages pages = new();
 
@@ -13,13 +14,18 @@ public sealed class CompareRulesTests : IDisposable
 
     [Fact]
     public Task FirstIn_Alone_ChangesTheWalk() =>
-        Changes("### alder-one, fan-not-turning: walk to fan-motor-failed\n\n| before | after |\n|---|---|\n| **fan-plug: home** | **hum: heard** |\n",
-            () => pages.Change(Symptom, text => text.Replace("id: fan-not-turning", "id: fan-not-turning\nfirst-in: [closed-running]")));
+        Changes(
+            "### alder-one, fan-not-turning: walk to fan-motor-failed\n\n| before | after |\n|---|---|\n| **fan-plug: "
+                + "home** | **hum: heard** |\n",
+            () =>
+                pages.Change(Symptom,
+                    text => text.Replace("id: fan-not-turning", "id: fan-not-turning\nfirst-in: [closed-running]")));
 
     [Fact]
     public Task After_Alone_ChangesTheWalk() =>
         Changes("| **fan-plug: home** | **board-supply: good** |\n",
-            () => pages.Change(Plug, text => text.Replace("who: technician", "who: technician\nafter: [board-supply]")));
+            () =>
+                pages.Change(Plug, text => text.Replace("who: technician", "who: technician\nafter: [board-supply]")));
 
     [Fact]
     public Task Proof_Alone_ChangesTheWalk() => Changes("| **replace-fan-motor** | **board-supply: good** |\n", Prove);
@@ -27,7 +33,9 @@ public sealed class CompareRulesTests : IDisposable
     [Fact]
     public Task NotAt_Alone_ChangesTheWalk() =>
         Changes("| fan-not-turning |",
-            () => pages.Change(Plug, text => text.Replace("who: technician", "who: technician\nnot-at: [fan-not-turning]")));
+            () =>
+                pages.Change(Plug,
+                    text => text.Replace("who: technician", "who: technician\nnot-at: [fan-not-turning]")));
 
     [Fact]
     public Task Rule_LimitAlone_ChangesTheWalk()
@@ -54,7 +62,8 @@ public sealed class CompareRulesTests : IDisposable
     }
 
     private void Prove() =>
-        pages.Change(Motor, text => text.Replace("It is proved.", "It is proved by [the supply](../checks/board-supply.md)."));
+        pages.Change(Motor,
+            text => text.Replace("It is proved.", "It is proved by [the supply](../checks/board-supply.md)."));
 
     private void Set(string section) => pages.Change("words.md", text => text + "\n" + section + "\n");
 
@@ -72,11 +81,15 @@ public sealed class CompareRulesTests : IDisposable
     private void Hear()
     {
         File.WriteAllText(pages.PathOf("checks/hum.md"), pages.Read(Plug)
-            .Replace("id: fan-plug", "id: hum").Replace("access: [isolated-open]", "access: [closed-running]").Replace("who: technician\nafter: [board-supply]", "who: technician")
-            .Replace("# Indoor fan plug", "# Hum of the fan").Replace("Is the fan motor plug fully home?", "Does the fan hum?")
-            .Replace("| home | It is home |", "| heard | It hums |").Replace("| loose | It was loose |", "| silent | It is silent |")
+            .Replace("id: fan-plug", "id: hum").Replace("access: [isolated-open]", "access: [closed-running]")
+            .Replace("who: technician\nafter: [board-supply]", "who: technician")
+            .Replace("# Indoor fan plug", "# Hum of the fan")
+            .Replace("Is the fan motor plug fully home?", "Does the fan hum?")
+            .Replace("| home | It is home |", "| heard | It hums |")
+            .Replace("| loose | It was loose |", "| silent | It is silent |")
             .Replace("| Fault | home | loose |", "| Fault | heard | silent |")
-            .Replace("never | always |", "0.4 | 0.6 |").Replace("always | never |", "0.5 | 0.5 |").Replace("0.97 | 0.03 |", "0.6 | 0.4 |"));
+            .Replace("never | always |", "0.4 | 0.6 |").Replace("always | never |", "0.5 | 0.5 |")
+            .Replace("0.97 | 0.03 |", "0.6 | 0.4 |"));
         pages.Change("index.md", text => text.Replace("- [Fan plug]", "- [Hum](checks/hum.md), [Fan plug]"));
     }
 }

@@ -25,9 +25,11 @@ public sealed class EditorServerTests : IDisposable
         Open(Plug, pages.Read(Plug).Replace("who: technician", "who: technican"));
         Say("textDocument/didChange", new JsonObject
         {
-            ["textDocument"] = Document(Plug), ["contentChanges"] = new JsonArray(new JsonObject { ["text"] = pages.Read(Plug) }),
+            ["textDocument"] = Document(Plug),
+            ["contentChanges"] = new JsonArray(new JsonObject { ["text"] = pages.Read(Plug) }),
         });
-        JsonObject[] told = [.. Play().Where(message => (string?)message["method"] == "textDocument/publishDiagnostics")];
+        JsonObject[] told =
+            [.. Play().Where(message => (string?)message["method"] == "textDocument/publishDiagnostics")];
         Assert.Equal(2, told.Length);
         Assert.All(told, message => Assert.Equal(Address(Plug), (string?)message["params"]!["uri"]));
         JsonNode found = Assert.Single(told[0]["params"]!["diagnostics"]!.AsArray())!;
@@ -88,9 +90,11 @@ public sealed class EditorServerTests : IDisposable
     }
 
     [Theory]
-    [InlineData("checks/board-supply.md", "| board supply | ", 20, "The assistant asks back about a reading outside of it.")]
+    [InlineData("checks/board-supply.md", "| board supply | ", 20,
+        "The assistant asks back about a reading outside of it.")]
     [InlineData("checks/board-supply.md", "calculation: ", 14, "Verdicts: within, low, high")]
-    [InlineData("access/isolated-open.md", "](closed-running.md) | ", 23, "Minutes to bring the unit from that state to this one.")]
+    [InlineData("access/isolated-open.md", "](closed-running.md) | ", 23,
+        "Minutes to bring the unit from that state to this one.")]
     [InlineData("faults/fan-plug-loose.md", "frequency: ", 12, "how often the fault is met against others")]
     public void Hover_OnOtherPages_SaysWhatItMeans(string page, string words, int right, string said)
     {
@@ -131,7 +135,9 @@ public sealed class EditorServerTests : IDisposable
         Do(Result(Ask("textDocument/rename", asked))!["documentChanges"]!.AsArray());
         Assert.Empty(ContentCompiler.Compile(ContentFolderReader.Read(pages.Folder)).Diagnostics);
         Assert.True(File.Exists(pages.PathOf("faults/plug-not-home.md")));
-        Assert.DoesNotContain("fan-plug-loose", string.Concat(Directory.EnumerateFiles(pages.Folder, "*.md", SearchOption.AllDirectories).Select(File.ReadAllText)));
+        Assert.DoesNotContain("fan-plug-loose",
+            string.Concat(Directory.EnumerateFiles(pages.Folder, "*.md", SearchOption.AllDirectories)
+                .Select(File.ReadAllText)));
     }
 
     [Fact]
@@ -141,7 +147,8 @@ public sealed class EditorServerTests : IDisposable
         JsonObject asked = Position("fan-plug-loose.md", 1);
         asked["newName"] = "fan-motor-failed";
         int id = Ask("textDocument/rename", asked);
-        Assert.Equal("fan-motor-failed is there already", (string?)Play().Single(message => (int?)message["id"] == id)["error"]!["message"]);
+        Assert.Equal("fan-motor-failed is there already", (string?)Play()
+            .Single(message => (int?)message["id"] == id)["error"]!["message"]);
     }
 
     [Fact]
@@ -160,9 +167,11 @@ public sealed class EditorServerTests : IDisposable
     [Fact]
     public void Initialize_SaysWhatIsAnswered_AndUnknownRequestsAreRefused()
     {
-        int first = Ask("initialize", new JsonObject()), second = Ask("textDocument/foldingRange", new JsonObject()), third = Ask("shutdown", null);
+        int first = Ask("initialize", new JsonObject()), second =
+            Ask("textDocument/foldingRange", new JsonObject()), third = Ask("shutdown", null);
         JsonObject[] told = [.. Play()];
-        Assert.True((bool)told.Single(message => (int?)message["id"] == first)["result"]!["capabilities"]!["renameProvider"]!);
+        Assert.True(
+            (bool)told.Single(message => (int?)message["id"] == first)["result"]!["capabilities"]!["renameProvider"]!);
         Assert.Equal(-32601, (int)told.Single(message => (int?)message["id"] == second)["error"]!["code"]!);
         Assert.True(told.Single(message => (int?)message["id"] == third).ContainsKey("result"));
     }
@@ -176,7 +185,12 @@ public sealed class EditorServerTests : IDisposable
     public void Initialize_FolderNotFoundFromWhereItWasStarted_IsThatOfTheEditor(string? named, string said)
     {
         var address = new Uri(Path.GetDirectoryName(pages.Folder)! + "/").AbsoluteUri;
-        Ask("initialize", new JsonObject { [said] = said == "rootUri" ? address : new JsonArray(new JsonObject { ["uri"] = address, ["name"] = "pages" }) });
+        Ask("initialize", new JsonObject
+        {
+            [said] = said == "rootUri"
+                ? address
+                : new JsonArray(new JsonObject { ["uri"] = address, ["name"] = "pages" }),
+        });
         Open(Plug, pages.Read(Plug).Replace("who: technician", "who: technican"));
         Assert.Equal(Address(Plug), (string?)Play(named).Last()["params"]!["uri"]);
     }
@@ -185,18 +199,21 @@ public sealed class EditorServerTests : IDisposable
     public void Initialize_NoPagesAnywhere_IsAnsweredWithTheRemedy()
     {
         int id = Ask("initialize", new JsonObject { ["rootUri"] = new Uri(Path.GetTempPath()).AbsoluteUri });
-        Assert.Contains("content serve-editor FOLDER", (string?)Play("no-such-folder").Single(message => (int?)message["id"] == id)["error"]!["message"], StringComparison.Ordinal);
+        Assert.Contains("content serve-editor FOLDER", (string?)Play("no-such-folder")
+            .Single(message => (int?)message["id"] == id)["error"]!["message"], StringComparison.Ordinal);
     }
 
     [Fact]
     public void Read_NoHead_IsRefused() => Assert.Equal(2, ContentServeEditor.Run(
-        pages.Folder, new Streams(TextReader.Null, TextWriter.Null, TextWriter.Null), () => new MemoryStream("hello\n\n"u8.ToArray()), () => new MemoryStream()));
+        pages.Folder, new Streams(TextReader.Null, TextWriter.Null, TextWriter.Null),
+        () => new MemoryStream("hello\n\n"u8.ToArray()), () => new MemoryStream()));
 
     private static void Do(JsonArray changes)
     {
         foreach (JsonNode change in changes.OfType<JsonNode>())
         {
-            if ((string?)change["kind"] == "rename") File.Move(new Uri((string)change["oldUri"]!).LocalPath, new Uri((string)change["newUri"]!).LocalPath);
+            if ((string?)change["kind"] == "rename")
+                File.Move(new Uri((string)change["oldUri"]!).LocalPath, new Uri((string)change["newUri"]!).LocalPath);
             else Edit(new Uri((string)change["textDocument"]!["uri"]!).LocalPath, change["edits"]!.AsArray());
         }
     }
@@ -205,11 +222,13 @@ public sealed class EditorServerTests : IDisposable
     private static void Edit(string file, JsonArray edits)
     {
         string[] lines = File.ReadAllText(file).Split('\n');
-        foreach (JsonNode edit in edits.OfType<JsonNode>().OrderByDescending(edit => (int)edit["range"]!["start"]!["line"]!)
+        foreach (JsonNode edit in edits.OfType<JsonNode>()
+            .OrderByDescending(edit => (int)edit["range"]!["start"]!["line"]!)
             .ThenByDescending(edit => (int)edit["range"]!["start"]!["character"]!))
         {
             int line = (int)edit["range"]!["start"]!["line"]!;
-            lines[line] = lines[line][..(int)edit["range"]!["start"]!["character"]!] + (string)edit["newText"]! + lines[line][(int)edit["range"]!["end"]!["character"]!..];
+            lines[line] = lines[line][..(int)edit["range"]!["start"]!["character"]!] + (string)edit["newText"]!
+                + lines[line][(int)edit["range"]!["end"]!["character"]!..];
         }
 
         File.WriteAllText(file, string.Join('\n', lines));
@@ -217,10 +236,14 @@ public sealed class EditorServerTests : IDisposable
 
     private void Open(string page, string text) => Say("textDocument/didOpen", new JsonObject
     {
-        ["textDocument"] = new JsonObject { ["uri"] = Address(page), ["languageId"] = "markdown", ["version"] = 1, ["text"] = text },
+        ["textDocument"] = new JsonObject
+        {
+            ["uri"] = Address(page), ["languageId"] = "markdown", ["version"] = 1, ["text"] = text,
+        },
     });
 
-    private void Say(string method, JsonNode? said) => script.Add(new JsonObject { ["jsonrpc"] = "2.0", ["method"] = method, ["params"] = said });
+    private void Say(string method, JsonNode? said) =>
+        script.Add(new JsonObject { ["jsonrpc"] = "2.0", ["method"] = method, ["params"] = said });
 
     private int Ask(string method, JsonNode? asked)
     {
@@ -258,7 +281,10 @@ public sealed class EditorServerTests : IDisposable
         int at = text.IndexOf(words, StringComparison.Ordinal) + right;
         Assert.True(at >= right, $"{words} is not on the page");
         int line = text[..at].Count(c => c == '\n');
-        return new JsonObject { ["textDocument"] = Document(page), ["position"] = Place(line, at - (text.LastIndexOf('\n', at - 1) + 1)) };
+        return new JsonObject
+        {
+            ["textDocument"] = Document(page), ["position"] = Place(line, at - (text.LastIndexOf('\n', at - 1) + 1)),
+        };
     }
 
     private static JsonObject Place(int line, int character) => new() { ["line"] = line, ["character"] = character };

@@ -23,7 +23,8 @@ public sealed class FloorsTests
     public void BrokenBy_MoreMinutesOfPlayedWalks_SaysWhetherItMayBeChance(double rise, double half, string expected) =>
         Assert.Equal(expected, Said(Changed(Walks(100, 0.9), Walks(100 + rise, 0.9)) with
         {
-            Played = new PairedWalks(Walks(100, 0.9), Walks(100 + rise, 0.9), new Estimate(rise, half), Estimate.Exactly(0), Estimate.Exactly(0)),
+            Played = new PairedWalks(Walks(100, 0.9), Walks(100 + rise, 0.9), new Estimate(rise, half),
+                Estimate.Exactly(0), Estimate.Exactly(0)),
         }));
 
     [Fact]
@@ -33,20 +34,25 @@ public sealed class FloorsTests
 
     [Fact]
     public void BrokenBy_NothingToWalkAnyMore_BreaksAnyFloor() =>
-        Assert.Equal(new BrokenFloor("one, dead: nothing can be walked any more"), Assert.Single(Asked.BrokenBy(Changed(Walks(100, 0.9), null))));
+        Assert.Equal(new BrokenFloor("one, dead: nothing can be walked any more"),
+            Assert.Single(Asked.BrokenBy(Changed(Walks(100, 0.9), null))));
 
     [Fact]
     public void BrokenBy_SymptomThatIsGone_BreaksAnyFloor() =>
-        Assert.Equal(new BrokenFloor("one, dead: gone"), Assert.Single(Asked.BrokenBy(new("one", "dead", Figures(Walks(100, 0.9)), null, []))));
+        Assert.Equal(new BrokenFloor("one, dead: gone"),
+            Assert.Single(Asked.BrokenBy(new("one", "dead", Figures(Walks(100, 0.9)), null, []))));
 
     private static string Said(ChangedSymptom changed) =>
         string.Concat(Asked.BrokenBy(changed).Select(floor => floor.MayBeChance ? "perhaps" : "broken"));
 
-    private static ChangedSymptom Changed(WalkFigures? before, WalkFigures? after) => new("one", "dead", Figures(before), Figures(after), []);
+    private static ChangedSymptom Changed(WalkFigures? before, WalkFigures? after) =>
+        new("one", "dead", Figures(before), Figures(after), []);
 
-    private static SymptomFigures Figures(WalkFigures? walks) => new(new SymptomId("dead"), 1, 2, 1, [], [], [], walks, null, null, null);
+    private static SymptomFigures Figures(WalkFigures? walks) =>
+        new(new SymptomId("dead"), 1, 2, 1, [], [], [], walks, null, null, null);
 
     private static WalkFigures Walks(double minutes, double first) => new(
-        IsExact: true, 100, Estimate.Exactly(1), Estimate.Exactly(minutes), Estimate.Exactly(0), Estimate.Exactly(0), Estimate.Exactly(0),
+        IsExact: true, 100, Estimate.Exactly(1), Estimate.Exactly(minutes), Estimate.Exactly(0), Estimate.Exactly(0),
+        Estimate.Exactly(0),
         [Estimate.Exactly(first), Estimate.Exactly(1), Estimate.Exactly(1)]);
 }

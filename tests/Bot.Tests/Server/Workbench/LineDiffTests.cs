@@ -13,8 +13,10 @@ public sealed class LineDiffTests
         {
             (string before, string after) = (Text(random), Text(random));
             ChangedLine[] lines = [.. LineDiff.Of(before, after)];
-            Assert.True(before == Join(lines, LineMark.In) && after == Join(lines, LineMark.Out), $"seed {seed}, round {round}");
-            Assert.True(Edits(lines) == LeastEdits(PageLines.Of(before), PageLines.Of(after)), $"seed {seed}, round {round}: too many edits");
+            Assert.True(before == Join(lines, LineMark.In)
+                && after == Join(lines, LineMark.Out), $"seed {seed}, round {round}");
+            Assert.True(Edits(lines) == LeastEdits(PageLines.Of(before), PageLines.Of(after)),
+                $"seed {seed}, round {round}: too many edits");
         }
     }
 
@@ -22,7 +24,8 @@ public sealed class LineDiffTests
     [Fact]
     public void Of_TwoLongTextsWithNothingInCommon_ReplacesTheWhole()
     {
-        string before = string.Concat(Enumerable.Range(0, 20_000).Select(n => $"a{n}\n")), after = before.Replace('a', 'b');
+        string before = string.Concat(Enumerable.Range(0, 20_000).Select(n => $"a{n}\n")), after =
+            before.Replace('a', 'b');
         ChangedLine[] lines = [.. LineDiff.Of(before, after)];
         Assert.Equal((before, after), (Join(lines, LineMark.In), Join(lines, LineMark.Out)));
     }
@@ -33,7 +36,8 @@ public sealed class LineDiffTests
         return random.Next(3) == 0 ? text.TrimEnd('\n') : text;
     }
 
-    private static string Join(ChangedLine[] lines, LineMark without) => string.Concat(lines.Where(line => line.Mark != without).Select(line => line.Text));
+    private static string Join(ChangedLine[] lines, LineMark without) =>
+        string.Concat(lines.Where(line => line.Mark != without).Select(line => line.Text));
 
     private static int Edits(ChangedLine[] lines) => lines.Count(line => line.Mark != LineMark.Kept);
 
@@ -43,7 +47,9 @@ public sealed class LineDiffTests
         int[,] least = new int[old.Length + 1, now.Length + 1];
         for (int x = 0; x <= old.Length; x++)
             for (int y = 0; y <= now.Length; y++)
-                least[x, y] = x == 0 || y == 0 ? x + y : old[x - 1] == now[y - 1] ? least[x - 1, y - 1] : 1 + Math.Min(least[x - 1, y], least[x, y - 1]);
+                least[x, y] = x == 0 || y == 0 ? x + y : old[x - 1] == now[y - 1]
+                    ? least[x - 1, y - 1]
+                    : 1 + Math.Min(least[x - 1, y], least[x, y - 1]);
         return least[old.Length, now.Length];
     }
 }

@@ -19,8 +19,11 @@ internal sealed record PictureRoom(string What, double Left, double Top, double 
         // A drawing ends each text with a space for those who copy it; it takes no room.
         string words = text.Value.Trim();
         double size = Number(text, "font-size"), x = Number(text, "x"), y = Number(text, "y");
-        double wide = text.Attribute("font-weight") is null ? TextSize.Width(words, (int)size) : TextSize.Bold(words, (int)size);
-        double left = (string?)text.Attribute("text-anchor") switch { "middle" => x - wide / 2, "end" => x - wide, _ => x };
+        double wide = text.Attribute("font-weight") is null
+            ? TextSize.Width(words, (int)size)
+            : TextSize.Bold(words, (int)size);
+        double left =
+            (string?)text.Attribute("text-anchor") switch { "middle" => x - wide / 2, "end" => x - wide, _ => x };
         return text.Attribute("transform") is not null
             ? new PictureRoom(words, x - 0.75 * size, y - wide, x + 0.2 * size, y)
             : new PictureRoom(words, left, y - 0.75 * size, left + wide, y + 0.2 * size);

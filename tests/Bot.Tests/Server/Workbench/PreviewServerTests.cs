@@ -36,7 +36,8 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     }
 
     [Fact]
-    public void Urls_OfThePreview_AreOfThisMachine() => Assert.All(app.Urls, url => Assert.True(IPAddress.IsLoopback(IPAddress.Parse(new Uri(url).Host))));
+    public void Urls_OfThePreview_AreOfThisMachine() =>
+        Assert.All(app.Urls, url => Assert.True(IPAddress.IsLoopback(IPAddress.Parse(new Uri(url).Host))));
 
     [Fact]
     public async Task Page_WithHtmlInIt_ShowsItAndObeysItNot()
@@ -77,7 +78,8 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
         Assert.True(Belief(before, "fan-plug-loose") > 10 * Belief(after, "fan-plug-loose"));
         Assert.Equal(1, after["belief"]!.AsArray().Sum(fault => (double)fault!["probability"]!), 9);
         Assert.DoesNotContain(after["options"]!.AsArray(), option => (string?)option!["check"] == "fan-plug");
-        Assert.Equal((double)after["minutes"]!, after["options"]!.AsArray().Min(option => (double)option!["minutes"]!), 9);
+        Assert.Equal((double)after["minutes"]!, after["options"]!.AsArray()
+            .Min(option => (double)option!["minutes"]!), 9);
     }
 
     [Theory]
@@ -85,19 +87,24 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     [InlineData("no-check", "home")]
     public async Task Walk_AnswerThatDoesNotFitAnyMore_IsToldAndPassedOver(string check, string outcome)
     {
-        (HttpStatusCode status, JsonNode walk) = await Walk(passOver: true, new AnswerGiven(check, outcome), new AnswerGiven("fan-plug", "home"));
+        (HttpStatusCode status, JsonNode walk) =
+            await Walk(passOver: true, new AnswerGiven(check, outcome), new AnswerGiven("fan-plug", "home"));
         Assert.Equal(HttpStatusCode.OK, status);
         Assert.NotNull(walk["steps"]![0]!["unfit"]);
-        Assert.Equal(Belief((await Walk(new AnswerGiven("fan-plug", "home"))).Json, "fan-plug-loose"), Belief(walk, "fan-plug-loose"), 12);
+        Assert.Equal(Belief((await Walk(new AnswerGiven("fan-plug", "home"))).Json, "fan-plug-loose"),
+            Belief(walk, "fan-plug-loose"), 12);
     }
 
     [Theory]
-    [InlineData("fan-plug", "lose", "Answer 2 does not fit. The check fan-plug has no answer lose: it has home, loose.")]
+    [InlineData("fan-plug", "lose",
+        "Answer 2 does not fit. The check fan-plug has no answer lose: it has home, loose.")]
     [InlineData("no-check", "home", "Answer 2 does not fit. The check no-check cannot be done here.")]
-    [InlineData(null, null, "Answer 2 does not fit. An answer names a check with its outcome, or a repair that did not help.")]
+    [InlineData(null, null,
+        "Answer 2 does not fit. An answer names a check with its outcome, or a repair that did not help.")]
     public async Task Walk_AnswerThatNoPageKnows_IsRefusedInASentence(string? check, string? outcome, string sentence)
     {
-        (HttpStatusCode status, JsonNode problem) = await Walk(new AnswerGiven("board-supply", "good"), new AnswerGiven(check, outcome));
+        (HttpStatusCode status, JsonNode problem) =
+            await Walk(new AnswerGiven("board-supply", "good"), new AnswerGiven(check, outcome));
         Assert.Equal((HttpStatusCode.BadRequest, sentence), (status, (string?)problem["detail"]));
     }
 
@@ -105,11 +112,13 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     [Fact]
     public async Task Walk_RuleOverThePlan_NamesTheStepAndTheRule()
     {
-        files.Change("faults/fan-motor-failed.md", text => text.Replace("It is proved.", "It is proved by [the supply](../checks/board-supply.md)."));
+        files.Change("faults/fan-motor-failed.md",
+            text => text.Replace("It is proved.", "It is proved by [the supply](../checks/board-supply.md)."));
         pages.Reload();
         (_, JsonNode walk) = await Walk(new AnswerGiven("fan-plug", "home"));
         Assert.Equal("board-supply", (string?)walk["next"]!["check"]);
-        Assert.Equal(("proof before part", "Replace the fan motor"), ((string?)walk["next"]!["rules"]![0]!["rule"], (string?)walk["next"]!["rules"]![0]!["instead"]));
+        Assert.Equal(("proof before part", "Replace the fan motor"),
+            ((string?)walk["next"]!["rules"]![0]!["rule"], (string?)walk["next"]!["rules"]![0]!["instead"]));
     }
 
     // The figures of a step are those of the walk that ends there.
@@ -139,7 +148,8 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
     [InlineData(null, null)]
     public async Task Walk_OfWhatIsNotThere_IsRefusedInOneLine(string? series, string? symptom)
     {
-        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked(series, symptom, null));
+        using HttpResponseMessage answer =
+            await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked(series, symptom, null));
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.NotEmpty((string)JsonNode.Parse(await answer.Content.ReadAsStringAsync())!["detail"]!);
     }
@@ -188,7 +198,8 @@ public sealed class PreviewServerTests : IAsyncLifetime, IDisposable
 
     private async Task<(HttpStatusCode Status, JsonNode Json)> Walk(bool passOver, params AnswerGiven[] seen)
     {
-        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk", new WalkAsked("alder-one", "fan-not-turning", seen, passOver));
+        using HttpResponseMessage answer = await http.PostAsJsonAsync("/api/preview/walk",
+            new WalkAsked("alder-one", "fan-not-turning", seen, passOver));
         return (answer.StatusCode, JsonNode.Parse(await answer.Content.ReadAsStringAsync())!);
     }
 

@@ -13,13 +13,16 @@ public sealed class SarifLogTests : IDisposable
 
     public void Dispose() => pages.Dispose();
 
-    // Source: OASIS, SARIF 2.1.0, the whole published JSON schema (revision rtm.5; tests/Reference/README.md says from where).
+    // Source: OASIS, SARIF 2.1.0, the whole published JSON schema (revision rtm.5; tests/Reference/README.md says from
+    // where).
     [Fact]
     public void Check_PagesWithFaultsAsSarif_IsAsThePublishedSchemaSays()
     {
         JsonNode log = Sarif();
-        using var schema = JsonDocument.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", "sarif-2.1.0-rtm.5.json")));
-        Assert.Empty(JsonSchema.Check(JsonSerializer.SerializeToElement(log), schema.RootElement, schema.RootElement, "log"));
+        using var schema =
+            JsonDocument.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", "sarif-2.1.0-rtm.5.json")));
+        Assert.Empty(
+            JsonSchema.Check(JsonSerializer.SerializeToElement(log), schema.RootElement, schema.RootElement, "log"));
     }
 
     [Fact]
@@ -29,14 +32,18 @@ public sealed class SarifLogTests : IDisposable
         log["runs"]![0]!["results"]![0]!["level"] = "bad";
         log["runs"]![0]!["tool"]!["driver"]!.AsObject().Remove("name");
         log["runs"]![0]!["columns"] = 1;
-        using var schema = JsonDocument.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", "sarif-2.1.0-rtm.5.json")));
-        Assert.Equal(3, JsonSchema.Check(JsonSerializer.SerializeToElement(log), schema.RootElement, schema.RootElement, "log").Count());
+        using var schema =
+            JsonDocument.Parse(File.ReadAllText(Repository.PathOf("tests", "Reference", "sarif-2.1.0-rtm.5.json")));
+        Assert.Equal(3,
+            JsonSchema.Check(JsonSerializer.SerializeToElement(log), schema.RootElement, schema.RootElement, "log")
+                .Count());
     }
 
     [Fact]
     public void Check_SlipBehindAnEmojiAsSarif_CountsCodeUnits()
     {
-        JsonNode result = Sarif()["runs"]![0]!["results"]!.AsArray().Single(found => found!["ruleId"]!.ToString() == "broken-link")!;
+        JsonNode result = Sarif()["runs"]![0]!["results"]!.AsArray()
+            .Single(found => found!["ruleId"]!.ToString() == "broken-link")!;
         JsonNode region = result["locations"]![0]!["physicalLocation"]!["region"]!;
         // "- " is two code units, the family of four eleven, " [dead](" eight: the target begins at the 22nd.
         Assert.Equal(22, (int)region["startColumn"]!);
@@ -45,14 +52,16 @@ public sealed class SarifLogTests : IDisposable
             (string?)result["fixes"]![0]!["artifactChanges"]![0]!["replacements"]![0]!["insertedContent"]!["text"]);
     }
 
-    // 3.14.14: the base of the pages counts from where the command was called, and no path of this machine is in the log.
+    // 3.14.14: the base of the pages counts from where the command was called, and no path of this machine is in the
+    // log.
     [Fact]
     public void Check_FolderGivenByItsWholePath_IsNamedFromWhereTheCommandWasCalled()
     {
         JsonNode log = Sarif(), bases = log["runs"]![0]!["originalUriBaseIds"]!, pagesBase = bases["PAGES"]!;
         Assert.False(Uri.TryCreate((string?)pagesBase["uri"], UriKind.Absolute, out _));
         Assert.Null(bases[(string)pagesBase["uriBaseId"]!]!["uri"]);
-        Assert.Equal(Path.GetFullPath(pages.Folder), Path.GetFullPath(Uri.UnescapeDataString((string)pagesBase["uri"]!)).TrimEnd('/'));
+        Assert.Equal(Path.GetFullPath(pages.Folder), Path.GetFullPath(Uri.UnescapeDataString((string)pagesBase["uri"]!))
+            .TrimEnd('/'));
         Assert.DoesNotContain($"\"{pages.Folder}", log.ToJsonString(), StringComparison.Ordinal);
     }
 

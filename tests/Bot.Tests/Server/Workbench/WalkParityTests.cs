@@ -24,13 +24,16 @@ public sealed class WalkParityTests
     public void Walk_FirstSteps_AreThoseOfTheConversation(string series)
     {
         SeriesPage page = Library.Series[series];
-        SymptomPage[] shown = [.. Library.Symptoms.Values.Where(symptom => PlanProblem.Of(Library, page, symptom.Id) is not null)];
+        SymptomPage[] shown =
+            [.. Library.Symptoms.Values.Where(symptom => PlanProblem.Of(Library, page, symptom.Id) is not null)];
         foreach (SymptomPage symptom in shown.Where((_, place) => place % EachOf == 0))
         {
             SequencingProblem problem = PlanProblem.Of(Library, page, symptom.Id)!;
-            var rules = new WalkRules(Library, problem, PlanProblem.SituationOf(Library, page, symptom.Id), symptom.Id, WalkPage.UsualWork);
+            var rules = new WalkRules(Library, problem, PlanProblem.SituationOf(Library, page, symptom.Id), symptom.Id,
+                WalkPage.UsualWork);
             WalkNode drawn = new WalkTree(problem, (here, _) => rules.Next(here)).Grow(2 * Steps);
-            Assert.Equal($"{symptom.Id}: {string.Join(", ", Drawn(drawn).Take(Steps))}", $"{symptom.Id}: {string.Join(", ", Said(page, symptom, drawn).Take(Steps))}");
+            Assert.Equal($"{symptom.Id}: {string.Join(", ", Drawn(drawn).Take(Steps))}",
+                $"{symptom.Id}: {string.Join(", ", Said(page, symptom, drawn).Take(Steps))}");
         }
     }
 
@@ -40,7 +43,8 @@ public sealed class WalkParityTests
             yield return Name(step);
     }
 
-    private static WalkBranch? Likeliest(WalkNode node) => node.Step is PlannedStep.DoCheck ? node.Branches.MaxBy(branch => Math.Round(branch.Probability, 9)) : null;
+    private static WalkBranch? Likeliest(WalkNode node) =>
+        node.Step is PlannedStep.DoCheck ? node.Branches.MaxBy(branch => Math.Round(branch.Probability, 9)) : null;
 
     private static string Name(PlannedStep step) => step switch
     {
@@ -54,7 +58,8 @@ public sealed class WalkParityTests
     {
         var walker = new Walker(ShippedContent.Assistant, Fold.Apply(CaseState.New,
         [
-            new Opened(Library.Version), new SeriesChosen(series.Id), new RoleStated(Library.Roles.MaxBy(page => page.Role.Rank)!.Role.Id),
+            new Opened(Library.Version), new SeriesChosen(series.Id),
+            new RoleStated(Library.Roles.MaxBy(page => page.Role.Rank)!.Role.Id),
             new SymptomReported(symptom.Id.Value, 1, symptom.Title.Text),
         ]));
         walker.Send(new MessageBody.Opening());

@@ -44,7 +44,8 @@ internal sealed class Draw(int seed)
 
     /// <param name="fails">P(fail | the fault at a place).</param>
     public static Check PassFail(
-        string id, double minutes, ImmutableArray<AccessId> access, ImmutableArray<Fault> faults, Func<int, double> fails) =>
+        string id, double minutes, ImmutableArray<AccessId> access, ImmutableArray<Fault> faults,
+        Func<int, double> fails) =>
         new(
             new CheckId(id), minutes, access, Role.Anyone, [new OutcomeId("pass"), new OutcomeId("fail")],
             faults.Select((fault, place) => (fault.Id, fails: fails(place))).ToImmutableSortedDictionary(
@@ -80,7 +81,8 @@ internal sealed class Draw(int seed)
 
     public ImmutableArray<AccessId> Some(AccessStates access)
     {
-        AccessId first = access.All[random.Next(access.All.Length)].Id, second = access.All[random.Next(access.All.Length)].Id;
+        AccessId first = access.All[random.Next(access.All.Length)].Id, second =
+            access.All[random.Next(access.All.Length)].Id;
         return first == second || Happens(0.5) ? [first] : [first, second];
     }
 

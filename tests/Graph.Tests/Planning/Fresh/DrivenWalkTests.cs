@@ -5,8 +5,8 @@ using DxAssistant.Graph.Planning;
 namespace DxAssistant.Graph.Tests.Planning.Fresh;
 
 /// <summary>
-/// A walk driven from outside, each step planned anew from what was seen, what is excluded and how the unit stands, costs
-/// what the policy is reckoned to cost.
+/// A walk driven from outside, each step planned anew from what was seen, what is excluded and how the unit stands,
+/// costs what the policy is reckoned to cost.
 /// </summary>
 public sealed class DrivenWalkTests
 {
@@ -40,8 +40,10 @@ public sealed class DrivenWalkTests
 
     private double Drive(SequencingProblem problem, Told told) => planner.Next(problem, At(problem, told)) switch
     {
-        PlannedStep.DoCheck step => problem.Access.Minutes(told.Standing, step.Access) + AfterCheck(problem, told, step),
-        PlannedStep.DoRepair step => problem.Access.Minutes(told.Standing, step.Access) + AfterRepair(problem, told, step),
+        PlannedStep.DoCheck step =>
+            problem.Access.Minutes(told.Standing, step.Access) + AfterCheck(problem, told, step),
+        PlannedStep.DoRepair step =>
+            problem.Access.Minutes(told.Standing, step.Access) + AfterRepair(problem, told, step),
         _ => throw new InvalidOperationException("the walk ends before the repair"),
     };
 
@@ -80,7 +82,8 @@ public sealed class DrivenWalkTests
     // Reckoned apart from the planner's own tables.
     private static double Mass(SequencingProblem problem, Told told) => problem.Faults
         .Where(fault => !told.Excluded.Contains(fault.Id))
-        .Sum(fault => told.Seen.Aggregate(fault.Weight, (weight, seen) => weight * Likelihood(problem, fault.Id, seen.Check, seen.Outcome)));
+        .Sum(fault => told.Seen.Aggregate(fault.Weight,
+            (weight, seen) => weight * Likelihood(problem, fault.Id, seen.Check, seen.Outcome)));
 
     private static double Likelihood(SequencingProblem problem, FaultId fault, CheckId id, OutcomeId outcome)
     {
@@ -89,5 +92,6 @@ public sealed class DrivenWalkTests
     }
 
     private sealed record Told(
-        ImmutableArray<(CheckId Check, OutcomeId Outcome)> Seen, ImmutableSortedSet<FaultId> Excluded, AccessId Standing);
+        ImmutableArray<(CheckId Check, OutcomeId Outcome)> Seen, ImmutableSortedSet<FaultId> Excluded,
+        AccessId Standing);
 }

@@ -11,7 +11,9 @@ namespace DxAssistant.Graph.Tests.Planning.Fresh;
 public sealed class FreshInstanceTests(ITestOutputHelper output)
 {
     private static readonly int Count =
-        int.TryParse(Environment.GetEnvironmentVariable("DX_FRESH"), CultureInfo.InvariantCulture, out int asked) ? asked : 8;
+        int.TryParse(Environment.GetEnvironmentVariable("DX_FRESH"), CultureInfo.InvariantCulture, out int asked)
+            ? asked
+            : 8;
 
     // Own bars: mean and worst ratio of the live policy's exact cost to the optimum.
     [Theory]
@@ -37,7 +39,8 @@ public sealed class FreshInstanceTests(ITestOutputHelper output)
             Plan exact = new ExactPlanner().Plan(problem, problem.Begin());
             Assert.True(exact.IsExact, $"{kind} seed {seed}: not exact");
             ratios.Add(new PolicyEvaluator(problem, new LivePlanner()).Minutes(problem.Begin()) / exact.Minutes);
-            if (ratios[^1] > 1.002) output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {seed} {ratios[^1]:0.00000}"));
+            if (ratios[^1] > 1.002)
+                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"seed {seed} {ratios[^1]:0.00000}"));
         }
 
         output.WriteLine(string.Create(CultureInfo.InvariantCulture,

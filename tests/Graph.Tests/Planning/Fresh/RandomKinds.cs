@@ -58,8 +58,10 @@ internal static class RandomKinds
         while (true)
         {
             ImmutableArray<Check> drawn = [.. Enumerable.Range(1, checks)
-                .Select(number => draw.Perfect($"c{number:00}", faults, AccessStates.OnlyOne.All.Select(state => state.Id).ToImmutableArray()))];
-            int patterns = faults.Select(fault => string.Concat(drawn.Select(check => check.Row(fault.Id)[1] > 0.5 ? '1' : '0')))
+                .Select(number => draw.Perfect($"c{number:00}", faults,
+                    AccessStates.OnlyOne.All.Select(state => state.Id).ToImmutableArray()))];
+            int patterns =
+                faults.Select(fault => string.Concat(drawn.Select(check => check.Row(fault.Id)[1] > 0.5 ? '1' : '0')))
                 .Distinct().Count();
             if (patterns == faults.Length)
                 return new SequencingProblem(Objective.Isolate, faults, drawn, [], AccessStates.OnlyOne);

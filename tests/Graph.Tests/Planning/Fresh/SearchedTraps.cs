@@ -19,7 +19,8 @@ internal static class SearchedTraps
 
     /// <summary>Two checks worth little alone and a lot together.</summary>
     public static SequencingProblem? Pair(int seed) => Search(seed, new InfoGainPerCost(), 1.15, draw =>
-        RandomKinds.Repairing(draw, draw.Faults(draw.Whole(4, 5)), AccessStates.OnlyOne, draw.Whole(3, 5), perfect: 0.5));
+        RandomKinds.Repairing(draw, draw.Faults(draw.Whole(4, 5)), AccessStates.OnlyOne, draw.Whole(3, 5),
+            perfect: 0.5));
 
     public static SequencingProblem? Eco(int seed) => Search(seed, new EcoMyopic(), 1.10, draw =>
     {

@@ -3,15 +3,20 @@ using DxAssistant.Graph.Planning;
 
 namespace DxAssistant.Graph.Tests.Planning.Trees;
 
-/// <summary>All trees with at most so many checks, gone through one by one: no memory, no tables, ids instead of numbers.</summary>
+/// <summary>
+/// All trees with at most so many checks, gone through one by one: no memory, no tables, ids instead of numbers.
+/// </summary>
 internal static class LimitedBruteForce
 {
-    public static double Minutes(SequencingProblem problem, int checks) => Minutes(problem, checks, null, double.PositiveInfinity);
+    public static double Minutes(SequencingProblem problem, int checks) =>
+        Minutes(problem, checks, null, double.PositiveInfinity);
 
     /// <param name="proof">The check that must be done before a repair.</param>
     /// <param name="leaving">Minutes that it costs to leave the tree.</param>
-    public static double Minutes(SequencingProblem problem, int checks, Func<RepairId, CheckId>? proof, double leaving) => Least(
-        problem, problem.Faults.ToDictionary(fault => fault.Id, fault => fault.Weight / problem.Faults.Sum(each => each.Weight)),
+    public static double Minutes(SequencingProblem problem, int checks, Func<RepairId, CheckId>? proof,
+        double leaving) => Least(
+        problem,
+        problem.Faults.ToDictionary(fault => fault.Id, fault => fault.Weight / problem.Faults.Sum(each => each.Weight)),
         [.. problem.Checks], problem.Access.Start, checks, proof, leaving);
 
     // Minutes times the sum of the weights.
@@ -26,17 +31,20 @@ internal static class LimitedBruteForce
             foreach (AccessId access in repair.Access)
             {
                 AccessId verify = problem.Access.Verify ?? access;
-                Dictionary<FaultId, double> left = weights.Where(fault => !repair.Fixes.Contains(fault.Key)).ToDictionary();
+                Dictionary<FaultId, double> left = weights.Where(fault => !repair.Fixes.Contains(fault.Key))
+                    .ToDictionary();
                 least = Math.Min(least, mass * (problem.Access.Minutes(here, access) + repair.Minutes
                     + problem.Access.Minutes(access, verify) + repair.VerifyMinutes)
-                    + left.Values.Sum() * repair.WrongMinutes + Least(problem, left, unused, verify, checks, proof, leaving));
+                    + left.Values.Sum() * repair.WrongMinutes
+                    + Least(problem, left, unused, verify, checks, proof, leaving));
             }
 
         if (checks == 0) return least;
         foreach (Check check in unused)
             foreach (AccessId access in check.Access)
                 least = Math.Min(least, mass * (problem.Access.Minutes(here, access) + check.Minutes)
-                    + Shared(problem, weights, check, 0, [.. unused.Where(other => other != check)], access, checks - 1, proof, leaving));
+                    + Shared(problem, weights, check, 0, [.. unused.Where(other => other != check)], access, checks - 1,
+                        proof, leaving));
         return least;
     }
 

@@ -16,7 +16,8 @@ public sealed class LimitedStrategyTests
             SequencingProblem problem = Small(seed);
             LimitedStrategy strategy = LimitedStrategy.Exact(problem, 3);
             for (int checks = 0; checks <= 3; checks++)
-                Assert.True(Math.Abs(LimitedBruteForce.Minutes(problem, checks) - strategy.Minutes(checks)) < Tolerance, $"seed {seed}, {checks} checks");
+                Assert.True(Math.Abs(LimitedBruteForce.Minutes(problem, checks) - strategy.Minutes(checks)) < Tolerance,
+                    $"seed {seed}, {checks} checks");
         }
     }
 
@@ -38,7 +39,8 @@ public sealed class LimitedStrategyTests
         {
             SequencingProblem problem = new RandomProblems(seed).Repairing(6, 5, 2, 0.5);
             LimitedStrategy strategy = new(problem, 8, width: 2, leastShare: 0.01);
-            for (int checks = 1; checks <= 8; checks++) Assert.True(strategy.Minutes(checks) <= strategy.Minutes(checks - 1));
+            for (int checks = 1; checks <= 8; checks++)
+                Assert.True(strategy.Minutes(checks) <= strategy.Minutes(checks - 1));
         }
     }
 
@@ -48,7 +50,8 @@ public sealed class LimitedStrategyTests
         for (int seed = 1; seed <= 15; seed++)
         {
             SequencingProblem problem = Small(seed);
-            double best = LimitedStrategy.Exact(problem, 2).Minutes(2), narrow = new LimitedStrategy(problem, 2, 1, 0).Minutes(2);
+            double best = LimitedStrategy.Exact(problem, 2)
+                .Minutes(2), narrow = new LimitedStrategy(problem, 2, 1, 0).Minutes(2);
             Assert.InRange(narrow, best - Tolerance, new LimitedStrategy(problem, 0, 1, 0).Minutes(0) + Tolerance);
         }
     }
@@ -72,9 +75,11 @@ public sealed class LimitedStrategyTests
         {
             SequencingProblem problem = Small(seed);
             CheckId Proof(RepairId repair) => problem.Checks[problem.PlaceOf(repair) % problem.Checks.Length].Id;
-            LimitedStrategy strategy = LimitedStrategy.Exact(problem, 3, new ProofRule((here, repair) => Open(problem, here, Proof(repair)), 200));
+            LimitedStrategy strategy = LimitedStrategy.Exact(problem, 3,
+                new ProofRule((here, repair) => Open(problem, here, Proof(repair)), 200));
             for (int checks = 0; checks <= 3; checks++)
-                Assert.Equal(LimitedBruteForce.Minutes(problem, checks, Proof, leaving: 200), strategy.Minutes(checks), Tolerance);
+                Assert.Equal(LimitedBruteForce.Minutes(problem, checks, Proof, leaving: 200), strategy.Minutes(checks),
+                    Tolerance);
         }
     }
 
@@ -84,7 +89,8 @@ public sealed class LimitedStrategyTests
         for (int seed = 1; seed <= 20; seed++)
         {
             SequencingProblem problem = new RandomProblems(seed).Repairing(6, 5, 2, 0.5);
-            ProofRule rule = new((here, repair) => Open(problem, here, problem.Checks[problem.PlaceOf(repair) % 5].Id), 300);
+            ProofRule rule =
+                new((here, repair) => Open(problem, here, problem.Checks[problem.PlaceOf(repair) % 5].Id), 300);
             LimitedStrategy strategy = new(problem, 12, 2, 0, rule: rule);
             TreeStep Watched(Position here, int checks)
             {

@@ -24,7 +24,8 @@ public sealed class WalkTreeTests
     {
         SequencingProblem problem = new RandomProblems(3).Repairing(6, 5, 2, 0.5);
         WalkNode large = Grow(problem, 40);
-        for (int steps = 0; steps <= 40; steps += 5) Assert.Equal(Text(Grow(problem, steps)), Text(large.Trimmed(steps)));
+        for (int steps = 0; steps <= 40; steps += 5)
+            Assert.Equal(Text(Grow(problem, steps)), Text(large.Trimmed(steps)));
     }
 
     [Fact]
@@ -40,14 +41,16 @@ public sealed class WalkTreeTests
     {
         WalkNode tree = Grow(new RandomProblems(5).Repairing(6, 5, 2, 0.5), 12);
         double leastWritten = Nodes(tree).Where(node => node.Step is not null).Min(node => node.Share);
-        Assert.All(Nodes(tree).Where(node => node.Step is null), node => Assert.True(node.Share <= leastWritten + 1e-9));
+        Assert.All(Nodes(tree).Where(node => node.Step is null),
+            node => Assert.True(node.Share <= leastWritten + 1e-9));
     }
 
     [Fact]
     public void Grow_AnySize_SharesOfBranchesAddUp()
     {
         foreach (WalkNode node in Nodes(Grow(new RandomProblems(7).Repairing(6, 5, 2, 0.3), 30)))
-            if (node.Step is PlannedStep.DoCheck) Assert.Equal(node.Share, node.Branches.Sum(branch => branch.Next.Share), 1e-9);
+            if (node.Step is PlannedStep.DoCheck)
+                Assert.Equal(node.Share, node.Branches.Sum(branch => branch.Next.Share), 1e-9);
     }
 
     private static WalkNode Grow(SequencingProblem problem, int steps) =>
@@ -62,7 +65,8 @@ public sealed class WalkTreeTests
     // Minutes of the steps written down, each as often as it is come to.
     private static double Minutes(SequencingProblem problem, WalkNode node) => node.Share * (node.Step switch
     {
-        PlannedStep.DoCheck step => problem.Access.Minutes(node.From, step.Access) + problem.Checks.First(check => check.Id == step.Check).Minutes,
+        PlannedStep.DoCheck step => problem.Access.Minutes(node.From, step.Access)
+            + problem.Checks.First(check => check.Id == step.Check).Minutes,
         PlannedStep.DoRepair step => Minutes(problem, node, step),
         _ => 0,
     }) + node.Branches.Sum(branch => Minutes(problem, branch.Next));

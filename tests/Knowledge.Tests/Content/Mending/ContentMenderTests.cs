@@ -38,7 +38,8 @@ public class ContentMenderTests
     public void Mend_TwoThingsMayBeMeant_LeavesThePageAlone()
     {
         // As near to `home` as to `hose`.
-        string text = TinyContent.Texts[Plug].Replace("| loose |", "| hose |").Replace("| Fault | home |", "| Fault | hobe |");
+        string text = TinyContent.Texts[Plug].Replace("| loose |", "| hose |")
+            .Replace("| Fault | home |", "| Fault | hobe |");
         ContentFolder bad = TinyContent.With(Plug, text);
         Assert.Contains(ContentCompiler.Compile(bad).Diagnostics, found => found.Name == "unknown-outcome");
         Assert.Equal(text, ContentMender.Mend(bad).File(Plug)!.Text);
@@ -52,10 +53,13 @@ public class ContentMenderTests
         ContentFolder renamed = TinyContent.Folder.Without(Motor)
             .With(new ContentFile("faults/f\u0430n-motor-failed.md", TinyContent.Texts[Motor]));
         Diagnostic found = Assert.Single(ContentCompiler.Compile(renamed).Diagnostics);
-        Assert.Equal(("wrong-place", "name the file anew: the 2nd letter is a Cyrillic \u0430"), (found.Name, found.Help));
+        Assert.Equal(("wrong-place", "name the file anew: the 2nd letter is a Cyrillic \u0430"),
+            (found.Name, found.Help));
         Assert.Same(renamed, ContentMender.Mend(renamed));
-        ContentFolder outcome = TinyContent.With(Plug, TinyContent.Texts[Plug].Replace("| home |  It", "| home | It").Replace("| home | It", "| h\u043Eme | It"));
-        Assert.Contains(ContentCompiler.Compile(outcome).Diagnostics, each => each.Help!.EndsWith("the 2nd letter is a Cyrillic \u043E", StringComparison.Ordinal));
+        ContentFolder outcome = TinyContent.With(Plug, TinyContent.Texts[Plug].Replace("| home |  It", "| home | It")
+            .Replace("| home | It", "| h\u043Eme | It"));
+        Assert.Contains(ContentCompiler.Compile(outcome).Diagnostics,
+            each => each.Help!.EndsWith("the 2nd letter is a Cyrillic \u043E", StringComparison.Ordinal));
         Assert.Same(outcome, ContentMender.Mend(outcome));
     }
 
@@ -69,7 +73,8 @@ public class ContentMenderTests
     [Fact]
     public void Mend_BehindEmoji_CutsWholeCharacters()
     {
-        string text = TinyContent.Texts["cautions/live-mains.md"] + "\n- 👨‍👩‍👧‍👦 [dead](../acess/isolated-open.md)\n";
+        string text = TinyContent.Texts["cautions/live-mains.md"]
+            + "\n- 👨‍👩‍👧‍👦 [dead](../acess/isolated-open.md)\n";
         Assert.Contains("👨‍👩‍👧‍👦 [dead](../access/isolated-open.md)",
             ContentMender.Mend(TinyContent.With("cautions/live-mains.md", text)).File("cautions/live-mains.md")!.Text,
             StringComparison.Ordinal);
@@ -91,8 +96,11 @@ public class ContentMenderTests
     [Fact]
     public void Write_ChangedLine_IsAUnifiedDiff()
     {
-        ContentFolder bad = TinyContent.With(Plug, TinyContent.Texts[Plug].Replace("who: technician", "who: technican"));
-        Assert.Equal("--- content/checks/fan-plug.md\n+++ content/checks/fan-plug.md\n@@ -6 +6 @@\n-who: technican\n+who: technician\n",
+        ContentFolder bad =
+            TinyContent.With(Plug, TinyContent.Texts[Plug].Replace("who: technician", "who: technican"));
+        Assert.Equal(
+            "--- content/checks/fan-plug.md\n+++ content/checks/fan-plug.md\n@@ -6 +6 @@\n-who: technican\n+who: "
+                + "technician\n",
             LineChanges.Write(bad, ContentMender.Mend(bad), "content/"));
     }
 }
