@@ -62,6 +62,18 @@ public sealed class SensorCurveTests
         Assert.Throws<ArgumentOutOfRangeException>(() => curve.SlopeAt(Temperature.FromCelsius(130)));
     }
 
+    // Source: tests/Reference/check-values.json, ntc-beta-t-01: 10 kΩ, B = 3435 K, 27.28 kΩ is 1.10992312 °C.
+    [Fact]
+    public void TryTemperature_BetaCurve_IsThatOfTheLaw()
+    {
+        var curve = SensorCurve.Beta(Resistance.FromOhms(10_000), TemperatureDelta.FromKelvins(3435),
+            Temperature.FromCelsius(-40), Temperature.FromCelsius(125));
+        Assert.True(curve.TryTemperature(Resistance.FromOhms(27_280), out var temperature));
+        Assert.Equal(1.10992312, temperature.Celsius, 1e-6);
+        Assert.False(curve.TryTemperature(Resistance.FromOhms(0), out _));
+        Assert.False(curve.TryTemperature(Resistance.FromOhms(1), out _));
+    }
+
     [Theory]
     [InlineData("0:10")]
     [InlineData("0:10 0:9")]
