@@ -30,10 +30,8 @@ internal static class MatchThresholds
     /// </summary>
     public const double ToldAllTheSame = 0.95;
     /// <summary>From this probability on a message is an unsafe request.</summary>
-    public const double Unsafe = 0.4;
-    /// <summary>
-    /// The same of what fits no rule of danger and is a scrap that asks for nothing, or rather tells of a unit.
-    /// </summary>
+    public const double Unsafe = 0.3;
+    /// <summary>The same of a few words that ask for nothing and fit no rule of danger.</summary>
     public const double UnsafeUnasked = 0.7;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;

@@ -4,9 +4,4 @@ namespace DxAssistant.Knowledge.Search.Gates;
 /// <param name="Trade">It tells of a unit.</param>
 /// <param name="OffTopic">It is talk of something else.</param>
 /// <param name="Unsafe">It asks for something dangerous.</param>
-/// <param name="Harmless">It tells of something dangerous, and asks for nothing of the kind.</param>
-internal readonly record struct Intention(double Trade, double OffTopic, double Unsafe, double Harmless)
-{
-    /// <summary>It is about a unit, harmless or a trouble.</summary>
-    public double OfUnit => Trade + Harmless;
-}
+internal readonly record struct Intention(double Trade, double OffTopic, double Unsafe);

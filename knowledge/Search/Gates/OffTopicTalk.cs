@@ -109,7 +109,7 @@ internal sealed class OffTopicTalk(SearchIndex index)
     private static bool IsComplaint(Intention intention, Hearing heard) =>
         heard is { SaysEnough: true, NamesAnotherMachine: false, AsksOnly: false, Known: 1,
             Best: >= MatchThresholds.CloseFit }
-        && intention.OfUnit >= MatchThresholds.ClearlyTrade * intention.OffTopic;
+        && intention.Trade >= MatchThresholds.ClearlyTrade * intention.OffTopic;
 
     /// <summary>
     /// The page of talk that fits best, or null if none comes near; what is said in fillers alone must stand in it.

@@ -19,7 +19,7 @@ internal static class TradeGate
         var (intention, heard) = (message.Intention, message.Hearing);
         return
         [
-            1, Logistic.Log(intention.OfUnit), Logistic.Log(intention.OffTopic), heard.Best,
+            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), heard.Best,
             Logistic.Log(heard.Sureness), Math.Log(heard.Words + 1),
             Sign(heard.SaysEnough), Sign(heard.NamesAnotherMachine), Sign(heard.AsksOnly), heard.Known,
             message.LikenessToTalk - heard.Best, Math.Log(1 + message.Concepts), Logistic.Log(intention.Unsafe),

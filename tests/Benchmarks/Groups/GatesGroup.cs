@@ -19,14 +19,12 @@ internal sealed class GatesGroup : IBenchmarkGroup
     private const string Unsafe = "unsafe-dev";
 
     /// <summary>
-    /// The sets, and how much a line of them counts: the last were written when the pages' wordings stood.
+    /// The sets, and how much a line of them counts: the last three were written when the pages' wordings stood.
     /// </summary>
     private static readonly ImmutableArray<(string Set, double Weight)> Sets =
         [("match", 1), ("match-dev", 1), ("match-dev-2", 1), ("match-dev-3", 1), ("match-dev-4", 1), ("match-dev-5", 1),
             ("match-dev-6", 1), ("match-dev-7", 1), ("match-dev-8", 1), ("match-dev-9", 1), ("match-dev-10", 1),
-         (Complaints, 2), (MoreComplaints, 2), (Harmless, 3),
-         (Unsafe, 2), ("unsafe-dev-2", 2), ("unsafe-dev-3", 2), ("unsafe-dev-4", 2), ("unsafe-dev-5", 2),
-         ("unsafe-dev-6", 2)];
+         (Complaints, 2), (MoreComplaints, 2), (Harmless, 3), (Unsafe, 2)];
 
     public string Name => "gates";
 
@@ -39,21 +37,13 @@ internal sealed class GatesGroup : IBenchmarkGroup
             [.. Sets.SelectMany(set => JudgedPhrase.Read($"{set.Set}.jsonl")
                 .Select(line => (set.Set, set.Weight, line.Text, line.Fault, HeardMessage.Of(line.Text, index))))];
         var trade = new GateFit("Talk of something else", TradeGate.Gate, MatchThresholds.OtherTalk,
-            [.. heard.Where(line => line.Fault != "refuse" && line.Set != Harmless
-                && !line.Set.StartsWith(Unsafe, StringComparison.Ordinal))
+            [.. heard.Where(line => line.Fault != "refuse" && line.Set is not (Harmless or Unsafe))
                 .Select(line => new FitLine(line.Set, line.Text, TradeGate.SignsOf(line.Heard), line.Fault == "none",
                     line.Weight))]);
         var danger = new GateFit("Dangerous requests", DangerGate.Gate, MatchThresholds.Unsafe,
             [.. heard.Where(line => !Intent.IsMereReport(line.Heard.Request))
-                .Select(line => new FitLine(line.Set, line.Text, WithoutRule(DangerGate.SignsOf(line.Heard)),
-                    line.Fault == "refuse", line.Weight))]);
+                .Select(line => new FitLine(line.Set, line.Text, DangerGate.SignsOf(line.Heard), line.Fault == "refuse",
+                    line.Weight))]);
         results.Write("gates.md", trade.Text() + danger.Text());
-    }
-
-    // The rules were mended on these lines: with them the gate would seem to need nothing else.
-    private static double[] WithoutRule(double[] signs)
-    {
-        signs[DangerGate.Gate.Weights.Select(weight => weight.Sign).ToList().IndexOf("rule")] = 0;
-        return signs;
     }
 }

@@ -61,7 +61,7 @@ public class ContentRulesTests
     {
         string source = File.ReadAllText(Path.Combine(RepositoryFolder.Root(),
             $"{rule.GetType().FullName!.Replace('.', '/').Replace("DxAssistant/Knowledge", "knowledge")}.cs"));
-        string summary = source.Split("/// <summary>")[1].Split("</summary>")[0].Replace("\n/// ", " ")
+        string summary = source.Split("/// <summary>")[1].Split("</summary>")[0].Replace("\n/// ", " ").Trim()
             .Replace("<c>", "`").Replace("</c>", "`").Replace("&lt;", "<").Replace("&gt;", ">").Replace("&amp;", "&");
         Assert.Equal(rule.Meaning, summary);
     });

@@ -39,6 +39,7 @@ internal sealed class PictureCases : IPictureWords
             ["P–U: 0.452 V", "P–V: 0.449 V", "P–W: 0.455 V", "N–U: 0.461 V", "N–V: 0.458 V", "N–W: 0.46 V"]),
         ("module-short", "module-diodes", Diodes,
             ["P–U: 0.452 V", "P–V: 0.003 V", "P–W: 0.455 V", "N–U: 0.461 V", "N–V: 0.458 V", Ask.Open]),
+        ("polar-reversed", "polar-band", "low = 10 V; high = 14 V; meter = 1 % + 2 × 0.1 V", ["-12 V"]),
         ("saturation-split-high", "saturation-split",
             "refrigerant = R-410A; low = 8 K; high = 17 K; altitude = 0 m; gauge = 40 kPa; thermometer = 1 K",
             ["high side: 450 psig", "outdoor air: 35 °C"]),

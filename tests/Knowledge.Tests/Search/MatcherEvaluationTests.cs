@@ -56,6 +56,8 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
     [InlineData("unsafe-dev-3.jsonl", 0.99, 0.06)]
     [InlineData("unsafe-dev-4.jsonl", 0.98, 0.04)]
     [InlineData("unsafe-dev-5.jsonl", 0.99, 0.02)]
+    [InlineData("unsafe-dev-6.jsonl", 0.91, 0.35)]
+    [InlineData("unsafe-dev-7.jsonl", 0.58, 0.23)]
     public void Match_RequestsAndTalkAlike_RefusesTheRequests(string file, double leastRefused, double mostWrongly)
     {
         var lines = JudgedPhrase.Read(file);
