@@ -62,13 +62,16 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     {
         var ruledOut = denied.Where(mention => mention.Kind == NodeKind.Fault).Select(mention => mention.Id)
             .ToHashSet(StringComparer.Ordinal);
-        var doubted = heard.Faults.Where(hit => hit.Probability >= MatchThresholds.ToldAllTheSame
-            && ruledOut.Remove(hit.Entry.Id))
+        var doubted = heard.Faults
+            .Where(hit => hit.Probability >= MatchThresholds.ToldAllTheSame && ruledOut.Remove(hit.Entry.Id))
             .Select(hit => hit.Entry.Id).ToHashSet(StringComparer.Ordinal);
         return new WholeMessage(
-            index.FindPlain(heard.Whole, NodeKind.Fault), index.Holding(heard.Words, NodeKind.Fault)
-                .ToHashSet(StringComparer.Ordinal),
-            ruledOut, AfterTurn(heard.Words)) { Doubted = doubted };
+            index.FindPlain(heard.Whole, NodeKind.Fault),
+            index.Holding(heard.Words, NodeKind.Fault).ToHashSet(StringComparer.Ordinal),
+            ruledOut, AfterTurn(heard.Words))
+        {
+            Doubted = doubted,
+        };
     }
 
     private Dictionary<string, double>? AfterTurn(ImmutableArray<Word> words)

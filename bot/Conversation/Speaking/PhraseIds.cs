@@ -534,6 +534,7 @@ public static class PhraseIds
         "words-plain-no",
         "words-plain-yes",
         "words-polite",
+        "words-pressure",
         "words-reading",
         "words-redo",
         "words-repaired",

@@ -123,7 +123,7 @@ internal sealed class Listener(
         WholeMessage told = whole.Read(turn, text);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
-        if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) TakeRole(turn, role);
+        if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) ToldBeside.Role(turn, role);
         else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
@@ -148,25 +148,8 @@ internal sealed class Listener(
     // Who says to be the owner beside it is answered as one.
     private void Refuse(TurnDraft turn, string text, MatchResult match)
     {
-        TakeOwner(turn, text);
+        if (turn.State.Role is null) ToldBeside.Owner(turn, whole.Read(turn, text));
         Refusals.Say(turn, match);
-    }
-
-    // An owner may say so beside what is refused; a technician is taken at their word only where nothing unsafe is
-    // asked for.
-    private void TakeOwner(TurnDraft turn, string text)
-    {
-        if (turn.State.Role is null && whole.Read(turn, text).Items.Select(item => item.Thing)
-            .OfType<ToldThing.AtUnit>().FirstOrDefault() is { } person
-            && turn.Library.Roles.First(page => page.Role.Id == person.Role) is { Role.Rank: 0 } owner)
-            RoleAnswer.Take(turn, owner);
-    }
-
-    // Who it is, said where something else is asked: taken, and the question asked again.
-    private static void TakeRole(TurnDraft turn, string role)
-    {
-        RoleAnswer.Take(turn, turn.Library.Roles.First(page => page.Role.Id == role));
-        if (turn.State.Question is { Kind: not QuestionKind.Complaint } open) turn.AskAgain(open);
     }
 
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty
@@ -267,8 +250,8 @@ internal sealed class Listener(
         if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text))
             && !pieces.Hear(turn, text, match))
             Complain(turn, text, match);
-        TellMode(turn, told);
-        TellPerson(turn, told);
+        ToldBeside.Mode(turn, told);
+        ToldBeside.Person(turn, told);
         // What is the whole message was heard as a complaint already.
         if (!told.Unclear.IsEmpty && !(told.Unclear is [var only] && only.Length == text.Trim().Length))
             Telling.NoteUnclear(turn, told);
@@ -292,31 +275,6 @@ internal sealed class Listener(
     private static bool IsDenial(TurnDraft turn, string text) =>
         PlainWords.Of(text) is { IsEmpty: false } said
             && said.All(word => OptionMatcher.Denies(word, turn.Library.Language));
-
-    // The mode a trouble shows in, said beside it.
-    private static void TellMode(TurnDraft turn, WholeMessage told)
-    {
-        if (told.Items.FirstOrDefault(item => item.Thing is ToldThing.Mode)?.Thing is not ToldThing.Mode mode
-            || mode.Running == turn.State.Mode
-            || ToldSpeech.Of(turn, turn.View.Series, mode) is not { } said || !TellsTrouble(turn)) return;
-        turn.Happen(new ModeStated(mode.Running));
-        turn.Note("understood-mode", ToldSpeech.List("mode", [said]));
-    }
-
-    // Who is at the unit, said beside a trouble.
-    private static void TellPerson(TurnDraft turn, WholeMessage told)
-    {
-        if (turn.State.Role is not null || told.Items.Select(item => item.Thing).OfType<ToldThing.AtUnit>()
-            .FirstOrDefault() is not { } person || !TellsTrouble(turn))
-            return;
-        RolePage page = turn.Library.Roles.First(known => known.Role.Id == person.Role);
-        turn.Happen(new RoleStated(page.Role.Id));
-        turn.Note("understood-role", Slot.Of("role", page.Name));
-    }
-
-    private static bool TellsTrouble(TurnDraft turn) =>
-        turn.Happened<SymptomReported>() || turn.Happened<CodeReported>() || turn.Happened<WholeTold>()
-        || turn.Question is { Kind: QuestionKind.Symptom or QuestionKind.Code };
 
     // Anger is answered, and what it is about is heard all the same; "what do i do" behind a complaint asks for nothing
     // else.

@@ -11,7 +11,7 @@ internal static class DefeatRules
 
     private static readonly WordPattern Protections = new("""
         switch, switches, =switch, cutout, cut out, overload, =overload, safety, safeties, protection, protections,
-        protector, fuse, breaker, =breaker, interlock, limit, limits, guard, alarm, float, contactor, klixon, lockout,
+        protector, fuse, breaker, =breaker, interlock, limit, limits, guard, alarm, float, contactor, overload button, dome button, lockout,
         lock out, detector, thermal, thermostat, trip, hps, lps, pressurestat, gfci, rcd, relay, sensor, =sensor,
         control, controls, stat, hp, lp, high pressure, low pressure, wires, fault, error, code
         """);

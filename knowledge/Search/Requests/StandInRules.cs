@@ -116,7 +116,7 @@ internal static class StandInRules
         },
         new("vent-refrigerant", new("""
             compressor, old compressor, fridge compressor, spare compressor, air compressor, shop vac, vacuum cleaner,
-            hoover, hand pump, water pump
+            vacuum cleaner, hand pump, water pump
             """),
             new("""
                 as a vac, to pull a vac, to pull a vacuum, to pull vacuum, to vac, to evacuate, for the vac, for vac,

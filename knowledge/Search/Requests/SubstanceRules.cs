@@ -59,7 +59,7 @@ internal static class SubstanceRules
             Unless = new(ToldWords.Told + ", sniffer, if i, did, not inhale, not breathe"),
         },
         new(Page, new("""
-            wd40, wd 40, penetrating oil, flammable spray, aerosol, hairspray, deodorant, starting fluid, ether
+            spray oil, penetrating oil, flammable spray, aerosol, hairspray, deodorant, starting fluid, ether
             """),
             new("""
                 running, live, hot, energized, powered, power on, while it, sparking, arcing

@@ -53,7 +53,7 @@ internal static class States
         "replaced", "cleaned", "washed", "flushed", "changed", "checked", "verified", "tested", "inspected",
         "eliminated",
         "reseated", "ruled", "proved", "scrubbed", "brushed", "serviced", "discounted", "dismissed", "megged", "ohmed",
-        "rodded", "vacuumed", "renewed", "retightened", "hoovered", "rinsed", "weighed", "meggered", "excluded",
+        "rodded", "vacuumed", "renewed", "retightened", "rinsed", "weighed", "meggered", "excluded",
         "evacuated", "unblocked", "unclogged", "descaled", "insulated", "lagged",
     }.ToFrozenSet(StringComparer.Ordinal);
 

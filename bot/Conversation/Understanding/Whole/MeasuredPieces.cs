@@ -11,9 +11,6 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 /// </summary>
 internal static class MeasuredPieces
 {
-    private static readonly ImmutableHashSet<string> PressureUnits =
-        ["bar", "bars", "psi", "psig", "kpa", "mpa", "pound", "lb"];
-
     private static readonly char[] Digits = [.. "0123456789"];
 
     /// <summary>Takes the readings that begin with a piece.</summary>
@@ -23,7 +20,7 @@ internal static class MeasuredPieces
         TurnDraft turn, Wordings wordings, WordLists lists, SeriesPage? series, ImmutableArray<string> pieces, int at,
         HashSet<int> used, Findings found)
     {
-        ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), wordings);
+        ImmutableArray<CheckId> named = Named(lists.Read(pieces[at]), lists, wordings);
         if (named.IsEmpty || !HasFigure(turn, pieces[at])) return 0;
         int count = 1;
         while (at + count < pieces.Length && IsFigures(turn, pieces[at + count], named, lists, wordings)) count++;
@@ -59,7 +56,7 @@ internal static class MeasuredPieces
         string text, ImmutableArray<string> pieces, int first, WordLists lists, Wordings wordings) =>
     [
         .. (from place in Enumerable.Range(first, pieces.Length - first)
-           where HasFigure(turn, pieces[place]) && Named(lists.Read(pieces[place]), wordings).IsEmpty
+           where HasFigure(turn, pieces[place]) && Named(lists.Read(pieces[place]), lists, wordings).IsEmpty
            from measured in Complete(turn, named, series, $"{text}, {pieces[place]}", lists, wordings)
            select (place, measured)),
     ];
@@ -71,7 +68,7 @@ internal static class MeasuredPieces
         if (figure <= 0) return text;
         ImmutableArray<string> name = lists.Read(text[..figure]);
         bool isName = wordings.FindMeasured(name.AsSpan()).Contains(page.Id)
-            || wordings.FindMeasured(name.Add("pressure").AsSpan()).Contains(page.Id);
+            || wordings.FindMeasured(name.Add(lists.Pressure).AsSpan()).Contains(page.Id);
         return isName ? text[figure..] : text;
     }
 
@@ -85,14 +82,14 @@ internal static class MeasuredPieces
             : null;
 
     // By its words; "head 42 bar" by those of a head pressure.
-    private static ImmutableArray<CheckId> Named(ImmutableArray<string> words, Wordings wordings) =>
-        Longest(words, wordings) is { IsEmpty: false } named ? named : Longest(WithPressure(words), wordings);
+    private static ImmutableArray<CheckId> Named(ImmutableArray<string> words, WordLists lists, Wordings wordings) =>
+        Longest(words, wordings) is { IsEmpty: false } named ? named : Longest(WithPressure(words, lists), wordings);
 
     // Figures left out, and a unit of pressure read as the word it stands for.
-    private static ImmutableArray<string> WithPressure(ImmutableArray<string> words) =>
+    private static ImmutableArray<string> WithPressure(ImmutableArray<string> words, WordLists lists) =>
     [
         .. words.Select(word => word.TrimStart(Digits)).Where(word => word.Length > 0)
-            .Select(word => PressureUnits.Contains(word) ? "pressure" : word),
+            .Select(word => SaidUnits.IsOfPressure(word) ? lists.Pressure : word),
     ];
 
     // The longest name in the words; none when two different things are named.
@@ -119,7 +116,7 @@ internal static class MeasuredPieces
     private static bool IsFigures(TurnDraft turn, string piece, ImmutableArray<CheckId> named, WordLists lists,
         Wordings wordings) =>
         HasFigure(turn, piece)
-        && Named(lists.Read(piece), wordings)
+        && Named(lists.Read(piece), lists, wordings)
             .All(check => named.Contains(check) && turn.Library.Checks[check].Readings.Length > 1)
         && !PlainWords.Of(piece).Any(word => word.Length > 4 && word.All(char.IsLetter) && !IsOfForm(turn, named, word))
         && Clause.Read(piece, lists, wordings).Tiles.IsEmpty

@@ -41,6 +41,9 @@ internal sealed class WordLists(PhraseBook phrases)
     /// <summary>The phrases that are such lists.</summary>
     public static ImmutableArray<string> Ids { get; } = [.. Marks.Select(mark => mark.Phrase)];
 
+    /// <summary>The word for what a unit of pressure measures.</summary>
+    public string Pressure { get; } = PlainWords.Joined(phrases.Template("words-pressure"));
+
     /// <summary>The words of a clause, those of a list replaced by its mark, those that say nothing left out.</summary>
     public ImmutableArray<string> Read(string text) => [.. Marked(text).Where(word => word is not (Beside or Code))];
 
