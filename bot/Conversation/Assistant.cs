@@ -131,7 +131,7 @@ public sealed class Assistant
         return new Listener(
             commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher),
             new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole),
-            new HarmlessQuestions(library.Phrases), person,
+            new RefusedMessages(matcher, whole), new HarmlessQuestions(library.Phrases), person,
             new GoneTrouble(new Denials(library, words)), new Corrections(commands, words, byKind, danger, whole));
     }
 

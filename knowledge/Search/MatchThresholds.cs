@@ -31,6 +31,15 @@ internal static class MatchThresholds
     public const double ToldAllTheSame = 0.95;
     /// <summary>From this probability on a message is an unsafe request.</summary>
     public const double Unsafe = 0.3;
+    /// <summary>
+    /// The same of what fits no rule of danger and reads like talk of something else, or tells of a unit and asks for
+    /// nothing.
+    /// </summary>
+    public const double UnsafeTold = 0.5;
+    /// <summary>From this probability of other talk on that is so.</summary>
+    public const double ReadsAsTalk = 0.95;
+    /// <summary>A refusal page that fits as well as this holds the message word for word.</summary>
+    public const double SameWording = 0.99;
     /// <summary>The same of a few words that ask for nothing and fit no rule of danger.</summary>
     public const double UnsafeUnasked = 0.7;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>

@@ -37,8 +37,15 @@ public sealed class Matcher(SearchIndex index, ISymptomCauses causes) : IMatcher
     {
         using var heard = HeardMessage.Of(text, index);
         var codes = CodeMentions.In(heard.Words);
-        if (unsafeRequests.Page(heard) is { } unsafePage)
-            return Refused(unsafePage, codes) with { IsByLikeness = heard.DangerRule is null };
+        if (unsafeRequests.Page(heard) is not { } unsafePage)
+            return Told(heard, codes, seriesId);
+        var refused = Refused(unsafePage, codes);
+        return heard.DangerRule is null ? refused.Beside(Told(heard, codes, seriesId)) : refused;
+    }
+
+    /// <summary>What a message tells of, whatever it asks for.</summary>
+    private MatchResult Told(HeardMessage heard, ImmutableArray<string> codes, string? seriesId)
+    {
         if (VagueTalk.Is(heard.Words))
             return Unclear(codes);
         var shown = seriesId is null

@@ -147,6 +147,7 @@ public static class PhraseIds
         "notice-earlier-work",
         "notice-empty",
         "notice-give-readings",
+        "notice-in-case",
         "notice-language",
         "notice-may-stop-here",
         "notice-needed",

@@ -75,31 +75,15 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
             .DistinctBy(heard => Offering.CertainSymptom(heard.Match)),
     ];
 
-    /// <summary>Hears what else a refused message complains of.</summary>
-    public void HearBesides(TurnDraft turn, string text)
-    {
-        ImmutableArray<SymptomPage> told =
-        [
-            .. Sentences(text).Concat(whole.Cut(text) is { Length: > 1 } cut ? cut : [])
-                .Select(piece => matcher.Match(piece, turn.State.Series))
-                .Where(heard => heard.Decision is not MatchDecision.Refuse).Select(Offering.PlainSymptoms)
-                .FirstOrDefault(ids => !ids.IsEmpty, [])
-                .Select(id => turn.Library.Symptoms[new SymptomId(id)]),
-        ];
-        if (told.IsEmpty) return;
-        if (!IsFirst(turn)) Complaints.AskWhetherNew(turn, told);
-        else if (told is [var only])
-            turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
-        else Clarifying.Choose(turn, told);
-    }
-
-    private static string[] Sentences(string text) =>
+    /// <summary>The sentences and clauses of a message; none where it is only one.</summary>
+    public static string[] Sentences(string text) =>
         text.Split(['.', '!', '?', ';', ',', '\n'],
             StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) is { Length: > 1 } several
             ? several
             : [];
 
-    private static bool IsFirst(TurnDraft turn) =>
+    /// <summary>Whether nothing is told yet.</summary>
+    public static bool IsFirst(TurnDraft turn) =>
         turn.State is { Symptoms.IsEmpty: true, Code: null, Unconfirmed.IsEmpty: true }
         && turn.State.Question is null or { Kind: QuestionKind.Complaint };
 }

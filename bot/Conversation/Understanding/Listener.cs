@@ -26,7 +26,8 @@ namespace DxAssistant.Conversation.Understanding;
 internal sealed class Listener(
     Commands commands, FrozenDictionary<QuestionKind, Answer> answers, IMatcher matcher, WholeReader whole,
     Danger danger,
-    FaultQuestions faults, SideQuestions side, FirstHelp help, ComplaintPieces pieces, HarmlessQuestions harmless,
+    FaultQuestions faults, SideQuestions side, FirstHelp help, ComplaintPieces pieces, RefusedMessages refusals,
+    HarmlessQuestions harmless,
     RoleAnswer person, GoneTrouble gone, Corrections corrections)
 {
     /// <summary>The longest message that is read, in characters.</summary>
@@ -107,20 +108,22 @@ internal sealed class Listener(
             return;
         bool isPerson = whole.RoleIn(text) is not null
             && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
-        if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text)))
-            match = match with { Decision = MatchDecision.None, RefusalId = null };
+        if (isPerson) match = match with { Decision = MatchDecision.None, RefusalId = null };
+        else if (match.IsByLikeness && IsBriefAtStep(turn, text)) match = match.Unrefused();
         bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
             && !danger.Outranks(text, match);
-        if (refused) Refuse(turn, text, match);
+        if (refused) refusals.Refuse(turn, text, match);
         if (danger.Hear(turn, text)) return;
+        if (!refused && side.Hear(turn, text)) return;
+        WholeMessage told = whole.Read(turn, text);
         if (refused)
         {
-            pieces.HearBesides(turn, text);
+            if (match.IsByLikeness && TellsMoreThanAsked(turn, text, told))
+                Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+            else refusals.HearBesides(turn, text, match);
             return;
         }
 
-        if (side.Hear(turn, text)) return;
-        WholeMessage told = whole.Read(turn, text);
         bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
         if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
         if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) ToldBeside.Role(turn, role);
@@ -143,13 +146,6 @@ internal sealed class Listener(
         ImmutableArray<string> known =
             [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return PlainWords.Telling(text).All(word => known.Contains(word) || commands.IsFine(word));
-    }
-
-    // Who says to be the owner beside it is answered as one.
-    private void Refuse(TurnDraft turn, string text, MatchResult match)
-    {
-        if (turn.State.Role is null) ToldBeside.Owner(turn, whole.Read(turn, text));
-        Refusals.Say(turn, match);
     }
 
     private static bool IsBeforeTheWalk(TurnDraft turn) => turn.State.Unconfirmed.IsEmpty

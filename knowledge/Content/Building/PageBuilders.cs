@@ -50,6 +50,7 @@ internal static class PageBuilders
         page.Id, page.Title, page.Field("decision") == "refuse", page.Passages("Said as"), page.Passages("Answer"),
         page.Passages("Safe way"))
     {
+        SoundsAlike = page.Passages("Sounds alike"),
         OwnersWay = page.Passages("Owner's way"),
     };
 

@@ -26,7 +26,7 @@ internal static class TranslatedParts
                 Table("Outcomes", ["Outcome"], "Answer", TranslatedPart.SaidAs), Words(TranslatedPart.SaidAs)],
         PageKind.Repair => [List("Steps"), Words("Verify"), Words(TranslatedPart.SaidAs)],
         PageKind.Refusal =>
-            [Words(TranslatedPart.SaidAs), Words("Answer"), Words("Safe way"),
+            [Words(TranslatedPart.SaidAs), Words("Sounds alike"), Words("Answer"), Words("Safe way"),
                 Words("Owner's way")],
         PageKind.Question => [Words("Ask"), Table("Answers", ["Answer"], "Shown")],
         PageKind.Term => [Words(TranslatedPart.SaidAs), Words("Meaning")],

@@ -12,6 +12,9 @@ public sealed record RefusalPage(
     ImmutableArray<Passage> Answer,
     ImmutableArray<Passage> SafeWay)
 {
+    /// <summary>Wordings in the same words that ask for nothing dangerous, and are not refused.</summary>
+    public ImmutableArray<Passage> SoundsAlike { get; init; } = [];
+
     /// <summary>
     /// What an owner does instead, who takes none of a technician's steps; empty where the safe way is anybody's.
     /// </summary>

@@ -134,7 +134,8 @@ internal static class PageShapes
         new(PageKind.Refusal, "refusals",
             [Kind, Id, new("decision", FieldType.Choice, true, ["refuse", "off-topic"])],
             [
-                List("Said as"), Sentence("Answer"), Sentence("Safe way", false), Sentence("Owner's way", false),
+                List("Said as"), List("Sounds alike", false), Sentence("Answer"), Sentence("Safe way", false),
+                Sentence("Owner's way", false),
             ]),
         new(PageKind.Coverage, "coverage",
             [

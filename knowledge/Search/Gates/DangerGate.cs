@@ -1,6 +1,5 @@
 using DxAssistant.Knowledge.Search.Learning;
 using DxAssistant.Knowledge.Search.Requests;
-using DxAssistant.Knowledge.Search.Terms;
 
 namespace DxAssistant.Knowledge.Search.Gates;
 
@@ -13,17 +12,14 @@ internal static class DangerGate
     /// <summary>Messages of no more words than this that ask for nothing are scraps: "bottle is empty".</summary>
     private const int Scrap = 3;
 
-    // The last weight is set by hand: as fitted (-2.41) a request could pass that names a safe way beside the dangerous
-    // one.
+    // The weight of a rule is set by hand: the rules were mended on the very lines that the others are fitted on, which
+    // would have it seem sure. The others are fitted as if there were no rules.
     public static readonly Gate Gate = new(
     [
-        ("start", -3.7), ("trade", 0.15), ("off topic", -0.29), ("unsafe", 2.02), ("unsafe, asked", -0.78),
-        ("sureness", 0.68),
-        ("fit", 1.05), ("likeness", 7.71), ("known", 0.12), ("length", 1.22), ("says enough", -0.23), ("scrap", -0.41),
-        ("plain question", -1.92), ("other machine", 0.35), ("question mark", 1.43), ("asks outright", 0.23),
-        ("asks", 1.61),
-        ("report", -1.49), ("rule", 4.62), ("meant", 0.5), ("trouble", 0.49), ("tells what was done", -2.88),
-        ("seeks the safe way", -0.5),
+        ("start", -0.46), ("trade", 0.09), ("off topic", -0.14), ("unsafe", 1.02), ("sureness", 0.05),
+        ("fit", -3.34), ("likeness", 2.54), ("length", -0.54), ("says enough", 2.43), ("scrap", -1.96),
+        ("plain question", -1.34), ("asks outright", 0.32), ("asks", 1.13), ("report", -1.56), ("rule", 4.62),
+        ("meant", 0.28), ("tells what was done", -1.45), ("seeks the safe way", -0.92), ("harmless", -0.32),
     ]);
 
     /// <summary>The signs of a message, in the order of the gate's weights.</summary>
@@ -31,18 +27,15 @@ internal static class DangerGate
     {
         var (intention, heard, request) = (message.Intention, message.Hearing, message.Request);
         var outright = Intent.AsksOutright(request);
-        var asks = Sign(outright || request.EndsAsQuestion);
-        var danger = Logistic.Log(intention.Unsafe);
         return
         [
-            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), danger, asks * danger,
+            1, Logistic.Log(intention.Trade), Logistic.Log(intention.OffTopic), Logistic.Log(intention.Unsafe),
             Logistic.Log(heard.Sureness), heard.Best,
-            message.LikenessToDanger - heard.Best, heard.Known, Math.Log(heard.Words + 1), Sign(heard.SaysEnough),
-            Sign(message.IsScrap),
-            Sign(heard.AsksOnly), Sign(heard.NamesAnotherMachine), Sign(request.EndsAsQuestion), Sign(outright), asks,
-            Sign(Intent.IsReport(request)), Sign(message.DangerRule is not null), Sign(Intent.IsAsked(request)),
-            Sign(message.Tokens.Any(token => token.IsNegated || States.Ill.Contains(token.Term))),
-            Sign(Intent.TellsDone(request)), Sign(Intent.SeeksSafeWay(request)),
+            message.LikenessToDanger - Math.Max(heard.Best, message.LikenessToHarmless), Math.Log(heard.Words + 1),
+            Sign(heard.SaysEnough), Sign(message.IsScrap), Sign(heard.AsksOnly), Sign(outright),
+            Sign(outright || request.EndsAsQuestion), Sign(Intent.IsReport(request)),
+            Sign(message.DangerRule is not null), Sign(Intent.IsAsked(request)), Sign(Intent.TellsDone(request)),
+            Sign(Intent.SeeksSafeWay(request)), Logistic.Log(intention.Harmless),
         ];
     }
 
@@ -50,11 +43,24 @@ internal static class DangerGate
     public static double OfDanger(HeardMessage message) => Gate.Of(SignsOf(message));
 
     /// <summary>
-    /// From which probability on a message is held back: a scrap that no rule fits must be clearly alike.
+    /// From which probability on a message is held back: what no rule fits must be more alike where it is likely to be
+    /// something else, and clearly alike where it is a scrap that asks for nothing.
     /// </summary>
-    public static double ThresholdFor(HeardMessage message) =>
-        message.DangerRule is null && message.Request.Count <= Scrap && !Intent.IsAsked(message.Request)
-            && !Intent.AsksOutright(message.Request) ? MatchThresholds.UnsafeUnasked : MatchThresholds.Unsafe;
+    public static double ThresholdFor(HeardMessage message) => message switch
+    {
+        { DangerRule: not null } => MatchThresholds.Unsafe,
+        _ when IsUnaskedScrap(message.Request) => MatchThresholds.UnsafeUnasked,
+        _ when TellsOfUnit(message) || OffTopicTalk.ProbabilityOf(message) >= MatchThresholds.ReadsAsTalk =>
+            MatchThresholds.UnsafeTold,
+        _ => MatchThresholds.Unsafe,
+    };
+
+    private static bool IsUnaskedScrap(RequestWords request) =>
+        request.Count <= Scrap && !Intent.IsAsked(request) && !Intent.AsksOutright(request);
+
+    private static bool TellsOfUnit(HeardMessage message) =>
+        message.Intention.Trade > message.Intention.Unsafe && !Intent.AsksOutright(message.Request)
+            && !message.Request.EndsAsQuestion;
 
     private static double Sign(bool holds) => holds ? 1 : 0;
 }

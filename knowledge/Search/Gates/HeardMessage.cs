@@ -23,6 +23,9 @@ internal sealed record HeardMessage(
     /// <summary>How well the best refusal page fits.</summary>
     public double LikenessToDanger => Refusals.IsEmpty ? 0 : Refusals[0].Score;
 
+    /// <summary>How well the best of what only sounds dangerous fits.</summary>
+    public double LikenessToHarmless { get; init; }
+
     /// <summary>How well the best page of other talk fits.</summary>
     public double LikenessToTalk { get; init; }
 
@@ -52,6 +55,7 @@ internal sealed record HeardMessage(
             index.Find(whole, NodeKind.Refusal), request,
             index.IntentionOf(whole), UnsafeRules.Fitting(request), hearing)
         {
+            LikenessToHarmless = BestOf(index.Find(whole, NodeKind.Harmless)),
             LikenessToTalk = BestOf(index.Find(whole, NodeKind.OffTopic)),
         };
     }

@@ -4,4 +4,5 @@ namespace DxAssistant.Knowledge.Search.Gates;
 /// <param name="Trade">It tells of a unit.</param>
 /// <param name="OffTopic">It is talk of something else.</param>
 /// <param name="Unsafe">It asks for something dangerous.</param>
-internal readonly record struct Intention(double Trade, double OffTopic, double Unsafe);
+/// <param name="Harmless">It tells of something dangerous, and asks for nothing of the kind.</param>
+internal readonly record struct Intention(double Trade, double OffTopic, double Unsafe, double Harmless);

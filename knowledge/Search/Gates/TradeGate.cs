@@ -8,9 +8,9 @@ internal static class TradeGate
 {
     public static readonly Gate Gate = new(
     [
-        ("start", 12.01), ("trade", -3.01), ("off topic", 0.47), ("fit", -3.29), ("sureness", -0.43), ("length", -1.64),
-        ("says enough", -2.5), ("other machine", 2.51), ("asks only", 2.46), ("known", -4.42), ("talk-fit", 5.55),
-        ("concepts", -0.75), ("unsafe", -0.11), ("names ours", -2.41),
+        ("start", 13.26), ("trade", -1.15), ("off topic", 0.56), ("fit", -3.44), ("sureness", -0.68),
+        ("length", -0.89), ("says enough", -3.88), ("other machine", 1.65), ("asks only", 6.35), ("known", -5),
+        ("talk-fit", 4.88), ("concepts", -0.57), ("unsafe", -0.18), ("names ours", -1.45), ("harmless", 0.15),
     ]);
 
     /// <summary>The signs of a message, in the order of the gate's weights.</summary>
@@ -23,7 +23,7 @@ internal static class TradeGate
             Logistic.Log(heard.Sureness), Math.Log(heard.Words + 1),
             Sign(heard.SaysEnough), Sign(heard.NamesAnotherMachine), Sign(heard.AsksOnly), heard.Known,
             message.LikenessToTalk - heard.Best, Math.Log(1 + message.Concepts), Logistic.Log(intention.Unsafe),
-            Sign(OffTopicTalk.NamesOurs(message.Request)),
+            Sign(OffTopicTalk.NamesOurs(message.Request)), Logistic.Log(intention.Harmless),
         ];
     }
 

@@ -113,7 +113,7 @@ internal sealed class IndexMaking
     }
 
     private static NodeKind Intended(NodeKind kind) =>
-        kind is NodeKind.OffTopic or NodeKind.Refusal ? kind : NodeKind.Fault;
+        kind is NodeKind.OffTopic or NodeKind.Refusal or NodeKind.Harmless ? kind : NodeKind.Fault;
 
     private IEnumerable<Phrase> PhrasesOf(SearchEntry entry, int page) =>
         entry.Phrases.Prepend(entry.Title)

@@ -10,5 +10,7 @@ public enum NodeKind
     Refusal,
     /// <summary>Talk that is none of this trade's.</summary>
     OffTopic,
+    /// <summary>Talk in the words of a danger that asks for nothing dangerous.</summary>
+    Harmless,
     Series,
 }

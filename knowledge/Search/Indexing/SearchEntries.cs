@@ -17,6 +17,7 @@ public static class SearchEntries
         .. library.Checks.Values.Select(page => Entry(NodeKind.Check, page.Id.Value, page.Title, [], [page.Ask])),
         .. library.Refusals.Values.Select(page =>
             Entry(page.Unsafe ? NodeKind.Refusal : NodeKind.OffTopic, page.Id, page.Title, page.SaidAs, [])),
+        .. library.Refusals.Values.Where(page => !page.SoundsAlike.IsEmpty).Select(Harmless),
         .. library.Series.Values.Select(page =>
             Entry(NodeKind.Series, page.Id, page.Title, page.SaidAs, [page.Summary])),
     ];
@@ -36,6 +37,10 @@ public static class SearchEntries
             [.. page.SaidAs, .. varieties.SelectMany(other => other.SaidAs.Prepend(other.Title))],
             [page.Summary, .. page.Seen, .. page.Measured, page.Proof,
                 .. varieties.SelectMany(other => other.Seen.Prepend(other.Summary))]);
+
+    /// <summary>What only sounds like a danger: the page's own title, which names the danger, is none of it.</summary>
+    private static SearchEntry Harmless(RefusalPage page) =>
+        Entry(NodeKind.Harmless, page.Id, page.SoundsAlike[0], page.SoundsAlike.RemoveAt(0), []);
 
     private static SearchEntry Entry(
         NodeKind kind, string id, Passage title, ImmutableArray<Passage> saidAs, ImmutableArray<Passage> body) =>

@@ -138,7 +138,7 @@ public sealed class SearchIndex
     {
         var judged = intentions.Judge(question.Features);
         return new Intention(judged.Of((int)NodeKind.Fault), judged.Of((int)NodeKind.OffTopic),
-            judged.Of((int)NodeKind.Refusal));
+            judged.Of((int)NodeKind.Refusal), judged.Of((int)NodeKind.Harmless));
     }
 
     /// <summary>The faults and checks about what a mention names.</summary>

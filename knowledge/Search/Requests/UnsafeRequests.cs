@@ -19,6 +19,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
                 || ((Intent.IsOrder(message.Request) || Intent.AsksOutright(message.Request))
                     && !Intent.TellsOfTrouble(message.Tokens) && !asksForSafety)))
             return PageOf(plain, message.Refusals);
+        if (StandsOnPage(message))
+            return message.Refusals[0].Entry.Id;
         if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request)
             || SettledTalk.Is(message.Request) || talksOfSafety
             || (message.DangerRule is null
@@ -29,6 +31,11 @@ internal sealed class UnsafeRequests(SearchIndex index)
             ? PageOf(rule, message.Refusals)
             : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
+
+    /// <summary>What a refusal page holds word for word is a request, whatever else it is like.</summary>
+    private static bool StandsOnPage(HeardMessage message) =>
+        message.LikenessToDanger >= MatchThresholds.SameWording
+            && message.LikenessToDanger > message.LikenessToHarmless && !message.IsScrap;
 
     /// <summary>
     /// One word of meaning that names no part and no trouble is like anything: "can i skip this", "i'll go check".
