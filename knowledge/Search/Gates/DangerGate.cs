@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Knowledge.Search.Learning;
 using DxAssistant.Knowledge.Search.Requests;
 
@@ -10,7 +11,9 @@ namespace DxAssistant.Knowledge.Search.Gates;
 internal static class DangerGate
 {
     /// <summary>Messages of no more words than this that ask for nothing are scraps: "bottle is empty".</summary>
-    private const int Scrap = 3;
+    private const int Scrap = 5;
+
+    private static readonly ImmutableArray<string> Answers = ["yes", "yep", "yeah", "no", "nope", "not"];
 
     // The weight of a rule is set by hand: the rules were mended on the very lines that the others are fitted on, which
     // would have it seem sure. The others are fitted as if there were no rules.
@@ -49,13 +52,19 @@ internal static class DangerGate
     public static double ThresholdFor(HeardMessage message) => message switch
     {
         { DangerRule: not null } => MatchThresholds.Unsafe,
+        _ when IsAnswer(message.Request) => 1,
         _ when IsUnaskedScrap(message.Request) => MatchThresholds.UnsafeUnasked,
         _ when TellsOfUnit(message) || OffTopicTalk.ProbabilityOf(message) >= MatchThresholds.ReadsAsTalk =>
             MatchThresholds.UnsafeTold,
         _ => MatchThresholds.Unsafe,
     };
 
-    private static bool IsUnaskedScrap(RequestWords request) =>
+    // "Yes it spins".
+    private static bool IsAnswer(RequestWords request) =>
+        IsUnaskedScrap(request) && Answers.Contains(request[0]);
+
+    /// <summary>Whether a message is a few words that ask for nothing.</summary>
+    public static bool IsUnaskedScrap(RequestWords request) =>
         request.Count <= Scrap && !Intent.IsAsked(request) && !Intent.AsksOutright(request);
 
     private static bool TellsOfUnit(HeardMessage message) =>

@@ -35,7 +35,7 @@ internal sealed class UnsafeRequests(SearchIndex index)
     /// <summary>What a refusal page holds word for word is a request, whatever else it is like.</summary>
     private static bool StandsOnPage(HeardMessage message) =>
         message.LikenessToDanger >= MatchThresholds.SameWording
-            && message.LikenessToDanger > message.LikenessToHarmless && !message.IsScrap;
+            && message.LikenessToDanger > message.LikenessToHarmless && !DangerGate.IsUnaskedScrap(message.Request);
 
     /// <summary>
     /// One word of meaning that names no part and no trouble is like anything: "can i skip this", "i'll go check".
