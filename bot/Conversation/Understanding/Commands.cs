@@ -93,6 +93,13 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 
     private static void TakeBack(TurnDraft turn)
     {
+        if (turn.State.Lists is [.., var list])
+        {
+            turn.Say(SegmentKind.Notice, "notice-taken-back");
+            turn.AskAgain(list);
+            return;
+        }
+
         if (turn.State.Before is null)
         {
             turn.Say(SegmentKind.Notice, "notice-nothing-to-take-back");
