@@ -544,6 +544,7 @@ public static class PhraseIds
         "words-role-technician",
         "words-said-by",
         "words-saying",
+        "words-senses",
         "words-skip",
         "words-soft-no",
         "words-somebody",

@@ -107,7 +107,9 @@ internal sealed class Listener(
             return;
         bool isPerson = whole.RoleIn(text) is not null
             && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
-        if (isPerson || (match.IsByLikeness && IsBriefAtStep(turn, text)))
+        bool isSensed = turn.State.Question is { Kind: QuestionKind.Check } open
+            && commands.TellsWhatIsSensed(text, open);
+        if (isPerson || isSensed || (match.IsByLikeness && IsBriefAtStep(turn, text)))
             match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
             && !danger.Outranks(text, match);
@@ -169,6 +171,7 @@ internal sealed class Listener(
         bool mayTellMore = TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject);
         return OptionMatcher.Exactly(text, open.Options) is not null
             || (open.Kind is QuestionKind.Verify && commands.IsOfTrial(text))
+            || (open.Kind is QuestionKind.Check && commands.TellsWhatIsSensed(text, open))
             || (open.Kind is QuestionKind.Check && (mayTellMore || PlainWords.Of(text).Length <= few)
                 && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
     }
@@ -309,16 +312,7 @@ internal sealed class Listener(
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
         && (answer.Hear(turn, question, text)
-            || (!TellsDanger(text) && Barer(text).Any(bare => answer.Hear(turn, question, bare))));
-
-    // The same answer without "uh" and "well" before it, who gives it and how far they can see.
-    private IEnumerable<string> Barer(string text)
-    {
-        if (commands.WithoutTeller(text) is { } bare) yield return bare;
-        if (commands.WithoutFillers(text) is not { } begun) yield break;
-        yield return begun;
-        if (commands.WithoutTeller(begun) is { } both) yield return both;
-    }
+            || (!TellsDanger(text) && commands.Barer(text).Any(bare => answer.Hear(turn, question, bare))));
 
     private void Choose(TurnDraft turn, MessageBody.Choice choice)
     {
