@@ -123,10 +123,9 @@ internal sealed class Listener(
 
         if (side.Hear(turn, text)) return;
         WholeMessage told = whole.Read(turn, text);
-        bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
-        if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
+        if (LoneFinding.IsComplaint(turn, told)) told = told with { Items = [] };
         if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) ToldBeside.Role(turn, role);
-        else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+        else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerIn(text));
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
@@ -232,7 +231,7 @@ internal sealed class Listener(
 
         if (told.NeedsConfirming)
         {
-            Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+            Telling.Hear(turn, told, text, matcher, whole.MannerIn(text));
             return;
         }
 

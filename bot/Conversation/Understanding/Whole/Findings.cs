@@ -9,6 +9,14 @@ internal sealed class Findings
     private readonly List<ToldItem> _items = [];
     private readonly List<string> _unclear = [];
     private readonly List<string> _rest = [];
+    private readonly HashSet<string> _readings = [];
+
+    /// <summary>Whether the piece that is read is told with doubt.</summary>
+    public bool IsDoubted { get; set; }
+
+    /// <summary>Enters readings, as sure as the piece tells them.</summary>
+    public void Add(ToldThing.Measured measured, string words) =>
+        Add((ToldThing)(measured with { Doubtful = IsDoubted }), words);
 
     /// <summary>Enters an item; two that say different things about one check are both unclear.</summary>
     public void Add(ToldThing thing, string words)
