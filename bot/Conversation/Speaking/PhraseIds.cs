@@ -484,6 +484,8 @@ public static class PhraseIds
         "words-back",
         "words-bare-wires",
         "words-because",
+        "words-beeping-alarm",
+        "words-beeps",
         "words-before-alarm",
         "words-beside",
         "words-beside-sign",
