@@ -382,6 +382,7 @@ public static class PhraseIds
         "understood-code",
         "understood-display",
         "understood-fault",
+        "understood-kept",
         "understood-lamp",
         "understood-mode",
         "understood-put-off",

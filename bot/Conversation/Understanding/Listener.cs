@@ -249,6 +249,13 @@ internal sealed class Listener(
             return;
         }
 
+        // Readings alone are no words for a trouble.
+        if (told.TellsOnlyReadings && turn.State is { Symptoms.IsEmpty: true, Code: null })
+        {
+            if (!EarlyReadings.Note(turn, text)) Telling.NoteUnclear(turn, told);
+            return;
+        }
+
         if (!Codes.Hear(turn, text) && !(match.TellsNothing && Codes.Guess(turn, text))
             && !pieces.Hear(turn, text, match))
             Complain(turn, text, match);
