@@ -65,6 +65,10 @@ internal sealed class Listener(
     public SymptomId? SymptomIn(string text) =>
         Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
 
+    /// <summary>The page that refuses what words ask for; null when they ask for nothing unsafe.</summary>
+    public string? RefusedIn(string text) =>
+        matcher.Match(text) is { Decision: MatchDecision.Refuse, RefusalId: { } page } ? page : null;
+
     private void Hear(TurnDraft turn, MessageBody.Words words)
     {
         string text = words.Text;
