@@ -114,7 +114,8 @@ public sealed class Assistant
     {
         var words = new CommandWords(library.Phrases);
         IMatcher matcher = late ?? MatcherOf(library);
-        var whole = new WholeReader(library);
+        var dangerous = new DangerWords(library);
+        var whole = new WholeReader(library, dangerous);
         if (late is null) whole.GetReady();
         var person = new RoleAnswer(whole, new RoleWords(library.Phrases));
         Answer[] answers =
@@ -127,7 +128,7 @@ public sealed class Assistant
         ];
         var commands = new Commands(words, new WhySpeech(chooser));
         var byKind = answers.ToFrozenDictionary(answer => answer.Kind);
-        var danger = new Danger(new DangerWords(library), matcher, new BesideDanger(whole, matcher));
+        var danger = new Danger(dangerous, matcher, new BesideDanger(whole, matcher));
         return new Listener(
             commands, byKind, matcher, whole, danger, new FaultQuestions(library.Phrases, matcher),
             new SideQuestions(library, chooser), new FirstHelp(library, danger), new ComplaintPieces(matcher, whole),

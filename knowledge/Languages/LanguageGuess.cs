@@ -13,10 +13,13 @@ public sealed class LanguageGuess
 
     private readonly ImmutableArray<(string Id, FrozenSet<string> Words)> others;
     private readonly FrozenSet<string> main;
+    private readonly FrozenDictionary<string, FrozenSet<string>> small;
 
     public LanguageGuess(Library library)
     {
         main = Known(library, library.Language);
+        small = library.Languages.Values.ToFrozenDictionary(page => page.Id,
+            page => page.SmallWords.SelectMany(PlainLetters.Words).ToFrozenSet(StringComparer.Ordinal));
         others = library.Language is null ? [] :
         [
             .. library.Languages.Values.Where(page => !page.IsMain)
@@ -40,6 +43,22 @@ public sealed class LanguageGuess
 
         return best;
     }
+
+    /// <summary>
+    /// Whether a whole message in the middle of a case is in one language rather than in that of the case.
+    /// </summary>
+    public bool IsIn(string text, string language, string own)
+    {
+        IReadOnlyList<string> said = PlainLetters.Words(text.Length > 400 ? text[..400] : text);
+        (FrozenSet<string> theirs, FrozenSet<string> ours) = (WordsOf(language), WordsOf(own));
+        int only = said.Count(word => theirs.Contains(word) && !ours.Contains(word));
+        int against = said.Count(word => ours.Contains(word) && !theirs.Contains(word));
+        return said.Count == 1 ? only == 1 && said[0].Length > Short && small[language].Contains(said[0])
+            : only > 2 * against && (only > 1 || said.Count <= Short);
+    }
+
+    private FrozenSet<string> WordsOf(string language) =>
+        others.Where(other => other.Id == language).Select(other => other.Words).FirstOrDefault(main);
 
     private static FrozenSet<string> Known(Library? library, LanguagePage? page)
     {

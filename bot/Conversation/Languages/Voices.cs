@@ -60,7 +60,7 @@ internal sealed class Voices
         {
             if (_chosenBy.TryGetValue(PlainWords.Joined(text), out string? chosen)) return Choose(turn, chosen);
             if (turn.State.Question is not { Kind: QuestionKind.Language } open)
-                return Detect(turn, text) ? null : body;
+                return Detect(turn, text) || HearsAnother(turn, text) ? null : body;
             if (Answered(open, text) is not { } language)
                 return Asked(open)?.Library.Language!.Id is { } theirs && _guess.Value.Of(text) == theirs
                     ? Confirm(turn, theirs, $"{open.Subject}. {text}")
@@ -90,6 +90,13 @@ internal sealed class Voices
         turn.Say(SegmentKind.Notice, "notice-language");
         turn.GoesOn = true;
         if (first.Length == 0) return null;
+        // What is refused in one language is refused in the other.
+        if (guessed is not null && Of(language) == _main && guessed.Listener.RefusedIn(first) is { } page)
+        {
+            Refusals.Say(turn, _main.Library.Refusals[page]);
+            return null;
+        }
+
         return Of(language) == _main && guessed is { } other && other.Listener.SymptomIn(first) is { } symptom
             ? new MessageBody.Words(_main.Library.Symptoms[symptom].Title.Text)
             : new MessageBody.Words(first);
@@ -129,8 +136,7 @@ internal sealed class Voices
 
     private bool Detect(TurnDraft turn, string text)
     {
-        if (turn.State.Language is not null || !turn.State.Symptoms.IsEmpty || text.Length > Listener.Longest)
-            return false;
+        if (!IsAtStart(turn) || text.Length > Listener.Longest) return false;
         if (InDanger(text) is { } theirs)
         {
             Speak(turn, theirs);
@@ -143,6 +149,43 @@ internal sealed class Voices
         else return false;
         return true;
     }
+
+    // Where the language is settled or the walk has begun, a whole message in another one is no answer that does not
+    // fit: danger is heard in it, what is unsafe is refused, and for the rest it is said how to go on in it.
+    private bool HearsAnother(TurnDraft turn, string text)
+    {
+        Voice own = turn.Voice;
+        if (IsAtStart(turn) || text.Length > Listener.Longest || Another(turn, text) is not { } theirs) return false;
+        if (theirs.Listener.IsUrgent(text) && !own.Listener.IsUrgent(text))
+        {
+            Speak(turn, theirs.Library.Language!.Id);
+            return false;
+        }
+
+        if (IsUnderstood(turn, text)) return false;
+        if (theirs.Listener.RefusedIn(text) is { } page) Refusals.Say(turn, own.Library.Refusals[page]);
+        turn.Say(theirs.Speaker.Say(SegmentKind.Notice, "notice-go-on-in"));
+        turn.Say(own.Speaker.Say(SegmentKind.Notice, "notice-case-is-in"));
+        return true;
+    }
+
+    private Voice? Another(TurnDraft turn, string text)
+    {
+        string said = SeriesNames.Without(turn.Library, text), own = turn.Voice.Library.Language!.Id;
+        return Others.Prepend(_main).FirstOrDefault(voice => voice != turn.Voice
+            && _guess.Value.IsIn(said, voice.Library.Language!.Id, own));
+    }
+
+    // Tried on a draft that nobody sees.
+    private static bool IsUnderstood(TurnDraft turn, string text)
+    {
+        var tried = new TurnDraft(turn.Voice, turn.State);
+        turn.Voice.Listener.Listen(tried, new MessageBody.Words(text));
+        return tried.Changed || tried.GoesOn || tried.Question is not null
+            || turn.Voice.Listener.RefusedIn(text) is not null;
+    }
+
+    private static bool IsAtStart(TurnDraft turn) => turn.State is { Language: null, Symptoms.IsEmpty: true };
 
     // Danger leaves no time to ask for the language.
     private string? InDanger(string text) => _main.Listener.IsUrgent(text) ? null

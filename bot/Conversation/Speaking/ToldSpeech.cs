@@ -30,7 +30,8 @@ internal static class ToldSpeech
                 Slot.Of("check", turn.Library.Checks[new CheckId(outcome.Check)].Title),
                 Slot.Of("answer", answer.Answer)) : null,
         ToldThing.Measured measured => Page(turn, series, measured.Check) is { } check
-            ? Say(turn, "told-measured", Slot.Of("check", check.Title), Slot.Said("readings", List(measured))) : null,
+            ? Say(turn, measured.Doubtful ? "told-measured-doubt" : "told-measured", Slot.Of("check", check.Title),
+                Slot.Said("readings", List(measured))) : null,
         ToldThing.Tried tried => turn.Library.Repairs.TryGetValue(new RepairId(tried.Repair), out var repair)
             ? Say(turn, "told-tried", Slot.Of("repair", repair.Title)) : null,
         _ => null,

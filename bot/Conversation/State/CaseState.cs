@@ -106,6 +106,9 @@ public sealed record CaseState
     /// <summary>The last reply, to be said again on request.</summary>
     public Reply? LastReply { get; init; }
 
+    /// <summary>The lists of troubles that were gone through since anything was entered, the last one last.</summary>
+    internal ImmutableArray<OpenQuestion> Lists { get; init; } = [];
+
     /// <summary>Where the case stood before the last answer; null when there is nothing to take back.</summary>
     internal CaseState? Before { get; init; }
 

@@ -21,6 +21,7 @@ public static class Fold
         Replied replied => state with
         {
             Question = replied.Reply.Question, LastReply = replied.Reply,
+            Lists = ListPath.After(state, replied.Reply.Question),
             Told = state.Told.Union(CautionsIn(replied.Reply)),
         },
         // Labels of readings half given are of the other language.
@@ -38,7 +39,7 @@ public static class Fold
                     Role = anew.AsksWho ? null : state.Role, Language = state.Language, Earlier = state.Earlier },
         StepChosen chosen =>
             Abandon(state) with { Step = new ChosenStep(chosen.Kind, chosen.Id, chosen.Access), Given = [] },
-        _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before },
+        _ => Effect(state, happened) with { Before = state.AtMessage ?? state.Before, Lists = [] },
     };
 
     /// <summary>The state after a run of events.</summary>

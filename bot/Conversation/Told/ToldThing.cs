@@ -40,7 +40,12 @@ public abstract record ToldThing
     public sealed record Outcome(string Check, string Seen, bool Doubtful) : ToldThing;
 
     /// <summary>The readings of a check that was done before, all of them.</summary>
-    public sealed record Measured(string Check, ImmutableArray<GivenReading> Readings) : ToldThing;
+    public sealed record Measured(string Check, ImmutableArray<GivenReading> Readings) : ToldThing
+    {
+        /// <summary>Whether they were said with doubt.</summary>
+        [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingDefault)]
+        public bool Doubtful { get; init; }
+    }
 
     /// <summary>A repair that was made before the case began and did not cure it.</summary>
     public sealed record Tried(string Repair) : ToldThing;

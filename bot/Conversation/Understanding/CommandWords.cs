@@ -28,6 +28,9 @@ internal sealed class CommandWords(PhraseBook phrases)
     // What follows an answer and changes nothing: "none that i can see".
     private const string AsFar = "words-as-far";
 
+    // How what is seen or heard is told: "i can hear it running".
+    private const string Senses = "words-senses";
+
     // How people begin while they think: "uh", "well".
     private const string Fillers = "words-fillers";
 
@@ -66,8 +69,8 @@ internal sealed class CommandWords(PhraseBook phrases)
             "words-plain-yes", "words-plain-no", "words-soft-no", "words-locked", "words-cured", "words-cools-now",
             "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired",
             "words-of-gauges", "words-misread", "words-instead-of", "words-at-rest", "words-on-the-move",
-            "words-less-than", "words-or-more", WhatIf, Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Fillers,
-            But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
+            "words-less-than", "words-or-more", WhatIf, Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Senses,
+            Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) =>
@@ -236,6 +239,10 @@ internal sealed class CommandWords(PhraseBook phrases)
         string bare = Before(AsFar, After(SaidBy, said) ?? said);
         return bare.Length > 0 && bare != said ? bare : null;
     }
+
+    /// <summary>A message without the words that say that something is seen or heard; null when it has none.</summary>
+    public string? WithoutSenses(string text) =>
+        Without(Senses, text) is { Length: > 0 } bare && bare != PlainWords.Joined(text) ? bare : null;
 
     // "That I can see right now" ends in two of them.
     private string Before(string phrase, string said)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Messages;
@@ -64,6 +65,33 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     public string? WithoutTeller(string text) => words.WithoutTeller(text);
 
     /// <summary>
+    /// The same answer without "uh" and "well" before it, who gives it, how far they can see and by which sense.
+    /// </summary>
+    public IEnumerable<string> Barer(string text)
+    {
+        if (words.WithoutTeller(text) is { } bare) yield return bare;
+        if (words.WithoutSenses(text) is { } sensed) yield return sensed;
+        if (words.WithoutFillers(text) is not { } begun) yield break;
+        yield return begun;
+        if (words.WithoutTeller(begun) is { } both) yield return both;
+    }
+
+    /// <summary>
+    /// Whether a message tells no more than what was seen or heard of what a question asks for: "yep, I can hear it
+    /// running".
+    /// </summary>
+    public bool TellsWhatIsSensed(string text, OpenQuestion open)
+    {
+        const int few = 4;
+        if (text.Contains('?', StringComparison.Ordinal) || words.WithoutSenses(text) is not { } bare) return false;
+        ImmutableArray<string> said = PlainWords.Of(bare);
+        ImmutableArray<string> known =
+            [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
+        return said.Length <= few && said.All(word => known.Contains(word) || words.Means("words-on-the-move", word)
+            || words.Means("words-at-rest", word) || IsYesOrNo(word));
+    }
+
+    /// <summary>
     /// A message without what people begin with while they think; null when it begins with nothing of the kind.
     /// </summary>
     public string? WithoutFillers(string text) => words.WithoutFillers(text);
@@ -93,6 +121,13 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
 
     private static void TakeBack(TurnDraft turn)
     {
+        if (turn.State.Lists is [.., var list])
+        {
+            turn.Say(SegmentKind.Notice, "notice-taken-back");
+            turn.AskAgain(list);
+            return;
+        }
+
         if (turn.State.Before is null)
         {
             turn.Say(SegmentKind.Notice, "notice-nothing-to-take-back");

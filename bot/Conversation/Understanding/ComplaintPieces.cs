@@ -21,7 +21,7 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
     public bool Hear(TurnDraft turn, string text, MatchResult match)
     {
         if (!IsFirst(turn)) return false;
-        if (TellsOneEach(turn, whole.Cut(text)) is { IsEmpty: false } each)
+        if (TellsOneEach(turn, whole.Cut(text), whole.MannerIn(text)) is { IsEmpty: false } each)
         {
             turn.Happen(new WholeTold(each));
             return true;
@@ -33,14 +33,15 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
         ImmutableArray<(string Piece, MatchResult Match)> certain = Certain(turn, pieces);
         if (pieces.Length < 2 || certain.IsEmpty) return false;
         if (certain is not [var only])
-            Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerOf);
-        else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerOf(only.Piece));
+            Telling.Hear(turn, new WholeMessage([], [], pieces), text, matcher, whole.MannerIn(text));
+        else if (!isCertain) Complaints.Hear(turn, text, only.Match, whole.MannerIn(text)(only.Piece));
         return certain.Length > 1 || !isCertain;
     }
 
     // "It leaks water and makes a loud noise": each piece tells a trouble that no other does, one of them for certain.
     // Of what may be several troubles none counts before somebody says which.
-    private ImmutableArray<ToldItem> TellsOneEach(TurnDraft turn, ImmutableArray<string> pieces)
+    private ImmutableArray<ToldItem> TellsOneEach(TurnDraft turn, ImmutableArray<string> pieces,
+        Func<string, (bool Doubtful, bool ComesAndGoes)> mannerOf)
     {
         const int fewest = 2;
         if (pieces.Length < 2 || pieces.Any(piece => PlainWords.Of(piece).Length < fewest)) return [];
@@ -50,7 +51,7 @@ internal sealed class ComplaintPieces(IMatcher matcher, WholeReader whole)
             .All(same => same.Count() == 1);
         return areApart && meant.All(ids => !ids.IsEmpty) && meant.Any(ids => ids.Length == 1)
             ? [.. pieces.Zip(meant)
-                .SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, whole.MannerOf)
+                .SelectMany(told => told.Second.Select(id => Telling.Item(turn, id, told.First, mannerOf)
                     with { Taken = told.Second.Length == 1 }))]
             : [];
     }

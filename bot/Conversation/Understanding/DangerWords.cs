@@ -18,8 +18,8 @@ internal sealed class DangerWords
     private const int BetweenWet = 10;
 
     private readonly LanguagePage? _language;
-    private readonly ImmutableArray<string[]> _otherAlarms, _noFire;
-    private readonly ImmutableHashSet<string> _beforeAlarm, _wet;
+    private readonly ImmutableArray<string[]> _otherAlarms, _beepingAlarms, _noFire;
+    private readonly ImmutableHashSet<string> _beforeAlarm, _beeps, _wet;
     private readonly ImmutableArray<ImmutableArray<string>> _live;
     private readonly DangerSign? _wetSign;
     private readonly Clauses _clauses;
@@ -32,6 +32,8 @@ internal sealed class DangerWords
         _wet = [.. PhraseLists.Of(library.Phrases, "words-wet")];
         _live = [.. PhraseLists.Of(library.Phrases, "words-live").Select(PlainWords.Of)];
         _otherAlarms = Runs(library, "words-other-alarm");
+        _beepingAlarms = Runs(library, "words-beeping-alarm");
+        _beeps = [.. PhraseLists.Of(library.Phrases, "words-beeps")];
         _noFire = Runs(library, "words-no-fire");
         _beforeAlarm = [.. PhraseLists.Of(library.Phrases, "words-before-alarm")];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty)
@@ -77,13 +79,17 @@ internal sealed class DangerWords
             && PlainWords.Of(answer) is ["no" or "nope" or "nah"];
     }
 
-    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may. "Fire
-    // it up" starts the unit.
+    // "The condensate pump alarm is beeping": what sounds for water, tells of no gas; "the heat pump alarm" may. A
+    // "pump alarm" is that of a condensate pump where it beeps: the alarm that "goes off" may be that of the heat pump.
+    // "Fire it up" starts the unit.
     private string WithoutHarmless(string clause)
     {
-        string calm = Without(_otherAlarms, clause, (said, at) => at == 0 || _beforeAlarm.Contains(said[at - 1]));
+        string calm = Without(_otherAlarms, clause, IsNamedSo);
+        if (PlainWords.Of(clause).Any(_beeps.Contains)) calm = Without(_beepingAlarms, calm, IsNamedSo);
         return Without(_noFire, calm, (_, _) => true);
     }
+
+    private bool IsNamedSo(ImmutableArray<string> said, int at) => at == 0 || _beforeAlarm.Contains(said[at - 1]);
 
     private static string Without(ImmutableArray<string[]> runs, string clause,
         Func<ImmutableArray<string>, int, bool> mayStand)

@@ -13,17 +13,19 @@ namespace DxAssistant.Conversation.Understanding;
 internal static class EarlyReadings
 {
     /// <summary>Says beside the rest that they are not used, and what to do for it.</summary>
-    public static void Note(TurnDraft turn, string text)
+    /// <returns>False when there are none.</returns>
+    public static bool Note(TurnDraft turn, string text)
     {
         if (ReadingParser.Parse(turn.Heard(text),
             ReadingContext.None) is not ReadingResult.Readings { List: var early })
-            return;
+            return false;
         var readings = Slot.Said("readings", string.Join(", ", early.Select(ShownValue.Of)));
         ImmutableArray<Passage> leftOut = [.. LeftOut(turn)
             .Where(page => early.Any(reading => page.Readings.Any(field => ReadingIntake.IsOfKind(reading, field))))
             .Select(page => page.Title)];
         if (leftOut.IsEmpty) turn.Note("notice-reading-early", readings);
         else turn.Note("notice-reading-left-out", readings, Slot.List("checks", leftOut));
+        return true;
     }
 
     private static IEnumerable<CheckPage> LeftOut(TurnDraft turn) =>

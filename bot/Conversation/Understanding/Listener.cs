@@ -66,6 +66,10 @@ internal sealed class Listener(
     public SymptomId? SymptomIn(string text) =>
         Offering.CertainSymptom(matcher.Match(text)) is { } found ? new SymptomId(found) : null;
 
+    /// <summary>The page that refuses what words ask for; null when they ask for nothing unsafe.</summary>
+    public string? RefusedIn(string text) =>
+        matcher.Match(text) is { Decision: MatchDecision.Refuse, RefusalId: { } page } ? page : null;
+
     private void Hear(TurnDraft turn, MessageBody.Words words)
     {
         string text = words.Text;
@@ -108,8 +112,10 @@ internal sealed class Listener(
             return;
         bool isPerson = whole.RoleIn(text) is not null
             && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
-        if (isPerson) match = match with { Decision = MatchDecision.None, RefusalId = null };
-        else if (match.IsByLikeness && IsBriefAtStep(turn, text)) match = match.Unrefused();
+        bool isSensed = turn.State.Question is { Kind: QuestionKind.Check } open
+            && commands.TellsWhatIsSensed(text, open);
+        if (match.IsByLikeness && (isSensed || IsBriefAtStep(turn, text))) match = match.Unrefused();
+        else if (isPerson || isSensed) match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
             && !danger.Outranks(text, match);
         if (refused) refusals.Refuse(turn, text, match);
@@ -119,15 +125,14 @@ internal sealed class Listener(
         if (refused)
         {
             if (match.IsByLikeness && TellsMoreThanAsked(turn, text, told))
-                Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+                Telling.Hear(turn, told, text, matcher, whole.MannerIn(text));
             else refusals.HearBesides(turn, text, match);
             return;
         }
 
-        bool isComplaint = told.IsLoneFinding && turn.State is { Symptoms.IsEmpty: true, Code: null };
-        if (isComplaint && turn.State.Unconfirmed.IsEmpty) told = told with { Items = [] };
+        if (LoneFinding.IsComplaint(turn, told)) told = told with { Items = [] };
         if (told.LoneRole is { } role && IsBeforeTheWalk(turn)) ToldBeside.Role(turn, role);
-        else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+        else if (TellsMoreThanAsked(turn, text, told)) Telling.Hear(turn, told, text, matcher, whole.MannerIn(text));
         else if (!Answers(turn, text)) Tell(turn, text, match, told);
     }
 
@@ -165,6 +170,7 @@ internal sealed class Listener(
         bool mayTellMore = TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject);
         return OptionMatcher.Exactly(text, open.Options) is not null
             || (open.Kind is QuestionKind.Verify && commands.IsOfTrial(text))
+            || (open.Kind is QuestionKind.Check && commands.TellsWhatIsSensed(text, open))
             || (open.Kind is QuestionKind.Check && (mayTellMore || PlainWords.Of(text).Length <= few)
                 && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
     }
@@ -225,7 +231,7 @@ internal sealed class Listener(
 
         if (told.NeedsConfirming)
         {
-            Telling.Hear(turn, told, text, matcher, whole.MannerOf);
+            Telling.Hear(turn, told, text, matcher, whole.MannerIn(text));
             return;
         }
 
@@ -240,6 +246,13 @@ internal sealed class Listener(
             && (commands.IsWrongUnit(text) || told is { Items: [{ Thing: ToldThing.Unit }], Rest.IsEmpty: true }))
         {
             turn.Say(SegmentKind.Notice, "notice-other-unit", Slot.Of("series", walked.Title));
+            return;
+        }
+
+        // Readings alone are no words for a trouble.
+        if (told.TellsOnlyReadings && turn.State is { Symptoms.IsEmpty: true, Code: null })
+        {
+            if (!EarlyReadings.Note(turn, text)) Telling.NoteUnclear(turn, told);
             return;
         }
 
@@ -305,16 +318,7 @@ internal sealed class Listener(
         turn.State.Question is { } question
         && answers.TryGetValue(question.Kind, out Answer? answer)
         && (answer.Hear(turn, question, text)
-            || (!TellsDanger(text) && Barer(text).Any(bare => answer.Hear(turn, question, bare))));
-
-    // The same answer without "uh" and "well" before it, who gives it and how far they can see.
-    private IEnumerable<string> Barer(string text)
-    {
-        if (commands.WithoutTeller(text) is { } bare) yield return bare;
-        if (commands.WithoutFillers(text) is not { } begun) yield break;
-        yield return begun;
-        if (commands.WithoutTeller(begun) is { } both) yield return both;
-    }
+            || (!TellsDanger(text) && commands.Barer(text).Any(bare => answer.Hear(turn, question, bare))));
 
     private void Choose(TurnDraft turn, MessageBody.Choice choice)
     {

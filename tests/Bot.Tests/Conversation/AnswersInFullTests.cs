@@ -28,6 +28,35 @@ public sealed class AnswersInFullTests
     }
 
     [Theory]
+    [InlineData("yep i can hear it running", "yes")]
+    [InlineData("yes, i see it spinning", "yes")]
+    [InlineData("yeah i can see it going", "yes")]
+    [InlineData("no i can see it is not moving", "no")]
+    public void YesOrNo_ToldBySenses_IsTheAnswerAndNoRequest(string said, string begins)
+    {
+        Walker walker = At("outdoor-fan-turns");
+        Reply reply = walker.Say(said);
+        Assert.DoesNotContain(reply.Segments, segment => segment.Kind == SegmentKind.Refusal);
+        string answer = walker.State.Results.Single(result => result.Check == "outdoor-fan-turns").Words;
+        Assert.StartsWith(begins, answer, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Theory]
+    [InlineData("i can hear it running")]
+    [InlineData("i can see it turning")]
+    public void WhatIsSensed_AtACheckForIt_IsNoRequest(string said) =>
+        Assert.DoesNotContain(At("outdoor-fan-turns").Say(said).Segments,
+            segment => segment.Kind == SegmentKind.Refusal);
+
+    [Theory]
+    [InlineData("yes i can just keep it running")]
+    [InlineData("yes i can hear it, can i keep it running?")]
+    [InlineData("yep i can hear it, i will keep it running with the smoke")]
+    public void Request_BehindAYes_IsStillRefused(string said) =>
+        Assert.Contains(At("outdoor-fan-turns").Say(said).Segments, segment => segment.Kind == SegmentKind.Refusal
+            || segment.Kind == SegmentKind.Caution);
+
+    [Theory]
     [InlineData("no it moves")]
     [InlineData("yes it stays silent")]
     [InlineData("no it leaks water")]

@@ -23,6 +23,22 @@ public sealed class DoubtedReadingTests
         Assert.InRange(Share("wired-controller-link", walker.State), 0.7, 1);
     }
 
+    // The remote control tells nothing of a wired controller without a link; common practice, no source.
+    [Theory]
+    [InlineData("ostvik-lc")]
+    [InlineData("veldarn-nord")]
+    public void ControllerSupply_WithAMinusSign_IsNotFollowedByTheRemoteControl(string series)
+    {
+        string[] ofTheRemote = ["remote-batteries", "remote-camera", "receiver-shade"];
+        Walker walker = At(series, "controller-no-link", "controller-voltage", "closed-running");
+        walker.Say("-12 V");
+        for (int step = 0; step < 6 && walker.Question.Kind == QuestionKind.Check; step++)
+        {
+            Assert.DoesNotContain(walker.Question.Subject, ofTheRemote);
+            walker.Order(CommandWord.Skip);
+        }
+    }
+
     [Theory]
     [InlineData("42 bar, 40 °F")]
     [InlineData("42 bar and 4 °C")]

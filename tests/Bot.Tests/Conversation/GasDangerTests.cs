@@ -2,6 +2,7 @@ using DxAssistant.Conversation;
 using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.State;
+using DxAssistant.Conversation.Told;
 using DxAssistant.Graph.Model;
 
 namespace DxAssistant.Bot.Tests.Conversation;
@@ -55,17 +56,28 @@ public sealed class GasDangerTests
     [InlineData("the float alarm is beeping")]
     [InlineData("the little box next to the unit beeps")]
     [InlineData("the pump is beeping")]
+    [InlineData("pump alarm beeping")]
+    [InlineData("the pump alarm keeps beeping")]
+    [InlineData("water alarm going off")]
+    [InlineData("float alarm going off")]
+    [InlineData("condensate alarm is going off")]
     public void Alarm_OfThePump_IsNoGas(string words)
     {
         Walker walker = Opened();
         walker.Say(words);
         Assert.DoesNotContain(walker.Reply.Segments, segment => segment.Text.Contains(Gas, StringComparison.Ordinal));
         Assert.Empty(walker.State.Results);
+        Assert.DoesNotContain(walker.State.Unconfirmed, item => item.Thing is ToldThing.Outcome);
     }
 
     [Theory]
     [InlineData("the gas alarm is beeping")]
     [InlineData("the heat pump alarm is going off")]
+    [InlineData("heat pump alarm beeping")]
+    [InlineData("alarm beeping")]
+    [InlineData("leak alarm")]
+    [InlineData("gas detector beeping")]
+    [InlineData("pump alarm beeping and the gas alarm is going off")]
     [InlineData("the pump alarm is going off")]
     [InlineData("an alarm on the pump is beeping")]
     [InlineData("the alarm is going off")]

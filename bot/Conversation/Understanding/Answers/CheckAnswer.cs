@@ -123,8 +123,7 @@ internal sealed class CheckAnswer(CommandWords words) : Answer
     private bool IsOfGauges(CheckPage page, string text)
     {
         const int most = 2;
-        return page.Readings.Any(field => field.Unit.Kind is QuantityKind.GaugePressure
-            or QuantityKind.AbsolutePressure)
+        return LoneFinding.IsOfGauges(page)
             && ((words.After("words-of-gauges", text) is [>= '0' and <= '9', ..] rest
                 && PlainWords.Of(rest).Length <= most)
                 || (text.TrimStart() is [>= '0' and <= '9', ..] && words.EndsIn("words-of-gauges", text)

@@ -35,7 +35,7 @@ internal static class MeasuredPieces
         }
 
         if (complete is [var only]) found.Add(only, text);
-        else found.Unclear(text);
+        else found.UnclearReadings(text);
         return count;
     }
 

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using DxAssistant.Conversation.Deciding;
 using DxAssistant.Conversation.Events;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.Told;
 using DxAssistant.Knowledge.Clarifying;
+using DxAssistant.Knowledge.Content.Model;
 using DxAssistant.Knowledge.Search;
 
 namespace DxAssistant.Conversation.Understanding.Whole;
@@ -20,7 +22,7 @@ internal static class Telling
         MatchResult? match = null;
         // Without a complaint in one piece, it lies in all that is left, or in what was found.
         string complaint = all.Rest.IsEmpty ? text : string.Join(", ", all.Rest);
-        if (!knowsTrouble)
+        if (!knowsTrouble && !LoneFinding.TellsNoMore(turn, all))
         {
             match = matcher.Match(complaint, turn.State.Series);
             if (match.TellsNothing && !all.Rest.IsEmpty) match = matcher.Match(complaint = text, turn.State.Series);
@@ -29,8 +31,19 @@ internal static class Telling
         }
 
         turn.Happen(new WholeTold(all.Items));
+        if (!knowsTrouble && !all.TellsATrouble) SayKept(turn, all);
         NoteUnclear(turn, knowsTrouble ? all : told);
         if (match is not null) Complaints.Hear(turn, complaint, match, mannerOf(complaint));
+    }
+
+    // Before a question for the trouble nobody should wonder whether a finding was heard.
+    private static void SayKept(TurnDraft turn, WholeMessage told)
+    {
+        if (!told.Items.Any(item => item is { Taken: true, Thing: ToldThing.Outcome or ToldThing.Measured })) return;
+        SeriesPage? series = UnconfirmedTold.SeriesOf(turn);
+        turn.Say(SegmentKind.Understood, "understood-kept", ToldSpeech.List("items",
+            [.. told.Items.Where(item => item.Taken).Select(item => ToldSpeech.Of(turn, series, item.Thing))
+                .OfType<Segment>()]));
     }
 
     /// <summary>Says which pieces of a message are not used.</summary>

@@ -74,7 +74,9 @@ internal static class ToldSettling
     {
         CheckPage page = turn.Library.Checks[new CheckId(measured.Check)];
         turn.Happen(new ReadingsGiven(measured.Check, measured.Readings));
+        turn.IsDoubted = measured.Doubtful;
         ReadingVerdict.GiveTold(turn, page);
+        turn.IsDoubted = false;
     }
 
     private static void EnterRepair(TurnDraft turn, ToldThing.Tried tried, string words)

@@ -10,6 +10,9 @@ namespace DxAssistant.Conversation.Understanding.Whole;
 internal sealed record WholeMessage(ImmutableArray<ToldItem> Items, ImmutableArray<string> Unclear,
     ImmutableArray<string> Rest)
 {
+    /// <summary>Whether it tells of nothing but readings, none of which is clear enough to be used.</summary>
+    public bool TellsOnlyReadings { get; init; }
+
     /// <summary>Whether it tells more than the unit and one code or complaint, so that it is confirmed first.</summary>
     public bool NeedsConfirming => Complaints > 1
         || Items.Any(

@@ -40,11 +40,18 @@ internal sealed class WholeReader
     private readonly Clauses _clauses;
     private readonly WordLists _lists;
     private readonly WalkSettings _settings;
+    private readonly DangerWords _danger;
+    private readonly SentenceDoubt _doubt;
+    private readonly ImmutableHashSet<ToldThing> _signs;
     private readonly Lazy<(Wordings Wordings, PartNames Parts)> _made;
 
-    public WholeReader(Library library)
+    public WholeReader(Library library, DangerWords danger)
     {
         _clauses = new Clauses(library);
+        _danger = danger;
+        _doubt = new SentenceDoubt(library, _clauses);
+        _signs = [.. library.Checks.Values.SelectMany(page => page.Stop
+            .Select(sign => new ToldThing.Outcome(page.Id.Value, sign.Value, false)))];
         _lists = new WordLists(library.Phrases);
         _settings = library.Settings;
         _made = new(() => (new Wordings(library, _lists), new PartNames(library, _lists)));
@@ -72,6 +79,18 @@ internal sealed class WholeReader
         return (words.Contains(WordLists.Doubt), words.Contains(WordLists.Sometimes));
     }
 
+    /// <summary>The same for each piece of a message, where a doubt may be of all that its sentence tells.</summary>
+    public Func<string, (bool Doubtful, bool ComesAndGoes)> MannerIn(string text)
+    {
+        ImmutableHashSet<string> doubted = Doubted(text);
+        return piece => MannerOf(piece) is var (isDoubtful, comesAndGoes)
+            ? (isDoubtful || doubted.Any(piece.Contains), comesAndGoes)
+            : default;
+    }
+
+    private ImmutableHashSet<string> Doubted(string text) =>
+        [.. _doubt.Pieces(text).SelectMany(piece => (string[])[piece, WithoutNo(piece)])];
+
     public WholeMessage Read(TurnDraft turn, string text)
     {
         var found = new Findings();
@@ -87,11 +106,13 @@ internal sealed class WholeReader
 
         string rest = turn.State.Role is null ? TakeRole(text, found) : text;
         ImmutableArray<string> pieces = LampPieces.Joined([.. Cut(rest).Select(WithoutNo)]);
+        ImmutableHashSet<string> doubted = Doubted(rest);
         bool afterReplaced = false;
         var used = new HashSet<int>();
         for (int at = 0; at < pieces.Length; at++)
         {
             if (used.Contains(at)) continue;
+            found.IsDoubted = doubted.Contains(pieces[at]) || MannerOf(pieces[at]).Doubtful;
             int taken = MeasuredPieces.Take(turn, Wordings, _lists, series, pieces, at, used, found);
             if (taken > 0)
             {
@@ -100,7 +121,7 @@ internal sealed class WholeReader
             }
 
             string piece = ToldCodes.Take(turn, series, pieces[at], found);
-            Clause clause = Clause.Read(piece, _lists, Wordings);
+            Clause clause = Clause.Read(piece, _lists, Wordings) with { Doubtful = found.IsDoubted };
             Take(clause, afterReplaced, found);
             afterReplaced = clause.Words.Contains(WordLists.Replaced);
         }
@@ -162,6 +183,9 @@ internal sealed class WholeReader
             case ToldThing.Symptom symptom when bounded: found.Add(symptom
                 with { Confidence = Doubts.ConfidenceOf(clause.Doubtful, _settings),
                     ComesAndGoes = clause.ComesAndGoes }, clause.Text); break;
+            // "The water alarm is going off" holds words for a gas alarm, and is none.
+            case ToldThing.Outcome sign when _signs.Contains(sign) && _danger.Find(clause.Text) is null: found.Leave(
+                clause.Text); break;
             case ToldThing.Outcome outcome when bounded: found.Add(outcome
                 with { Doubtful = clause.Doubtful || clause.ComesAndGoes }, clause.Text); break;
             // "I am not a tech"; where a page says so of an owner, the owner is told.

@@ -78,7 +78,10 @@ internal sealed class WordLists(PhraseBook phrases)
         return true;
     }
 
-    // One and many are the same word here.
-    private static string Stem(string word) =>
-        word.Length > 3 && word[^1] == 's' && word[^2] != 's' ? word[..^1] : word;
+    /// <summary>More than one of what a unit of pressure measures: those that gauges show.</summary>
+    public string Pressures => Pressure + 's';
+
+    // One and many are the same word here, but for pressures: "high pressure" is a trouble, "high pressures" are read.
+    private string Stem(string word) =>
+        word != Pressures && word.Length > 3 && word[^1] == 's' && word[^2] != 's' ? word[..^1] : word;
 }

@@ -17,10 +17,12 @@ internal sealed class Wordings
 
     public Wordings(Library library, WordLists words)
     {
-        _things = Table(Outcomes(library).Concat(Repairs(library)).Concat(Others(library, words)), words);
+        _things = Table(Outcomes(library, words).Concat(Repairs(library)).Concat(Others(library, words)), words);
         _measured = Table(
             from page in library.Checks.Values where !page.Readings.IsEmpty
-            from name in page.SaidAs select (name.Text, page.Id), words);
+            from name in page.SaidAs
+            from wording in OfPressures(name.Text, words)
+            select (wording, page.Id), words);
         Longest = _things.Keys.Concat(_measured.Keys).Select(key => key.Count(sign => sign == ' ') + 1)
             .DefaultIfEmpty(0).Max();
     }
@@ -43,11 +45,21 @@ internal sealed class Wordings
             .GroupBy(entry => entry.Key, entry => entry.Means, StringComparer.Ordinal)
             .ToFrozenDictionary(same => same.Key, same => same.Distinct().ToImmutableArray(), StringComparer.Ordinal);
 
-    private static IEnumerable<(string, ToldThing)> Outcomes(Library library) =>
+    private static IEnumerable<(string, ToldThing)> Outcomes(Library library, WordLists words) =>
         from page in library.Checks.Values
         from outcome in page.Outcomes
-        from wording in outcome.SaidAs
+        from said in outcome.SaidAs
+        from wording in OfPressures(said, words)
         select (wording, (ToldThing)new ToldThing.Outcome(page.Id.Value, outcome.Id.Value, false));
+
+    // "The head pressures are high" is said of one pressure too.
+    private static IEnumerable<string> OfPressures(string wording, WordLists words)
+    {
+        string[] said = wording.Split(' ');
+        int at = Array.IndexOf(said, words.Pressure);
+        return at < 0 || said.Length < 2 ? [wording]
+            : [wording, string.Join(' ', said.Select((word, place) => place == at ? words.Pressures : word))];
+    }
 
     private static IEnumerable<(string, ToldThing)> Repairs(Library library) =>
         from page in library.Repairs.Values
