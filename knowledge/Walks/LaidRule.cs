@@ -18,6 +18,9 @@ public enum LaidRule
     /// <summary>A part is changed only after the checks that its proof names.</summary>
     Proof,
 
+    /// <summary>Before a case is left to others, what this person can put right without a part.</summary>
+    OwnWork,
+
     /// <summary>Who can mend nothing more is asked what helps whoever comes next.</summary>
     ForTheNext,
 

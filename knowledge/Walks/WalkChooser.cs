@@ -16,7 +16,7 @@ public sealed class WalkChooser(Library library, int work = LivePlanner.UsualWor
     private readonly IStepRule nearTies = new NearTies(library);
     private readonly ImmutableArray<IStepRule> once =
         [new ForegoneAnswer(library), new NothingFound(library), new ProofBeforePart(library),
-            new AskForTheNext(library)];
+            new OwnWorkFirst(library), new AskForTheNext(library)];
     private readonly IStepRule custom = new CustomOfTheTrade(library);
 
     /// <summary>The step; null when no fault is left in question.</summary>

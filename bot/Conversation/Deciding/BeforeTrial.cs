@@ -1,4 +1,5 @@
 using DxAssistant.Conversation.Events;
+using DxAssistant.Conversation.Messages;
 using DxAssistant.Conversation.Replies;
 using DxAssistant.Conversation.Speaking;
 using DxAssistant.Conversation.State;
@@ -11,8 +12,8 @@ namespace DxAssistant.Conversation.Deciding;
 
 /// <summary>
 /// What a repair's page names in <c>before-trial</c>: the unit is not switched on after it before each of these checks
-/// has a sound result. Another result is a second fault, and the walk goes on to it; without a result the case is left
-/// to others.
+/// has a sound result. Another result is a second fault, and the walk goes on to it; without a result who was not
+/// sure is asked once more, and then the case is left to others.
 /// </summary>
 internal sealed class BeforeTrial(EndOfWalk end)
 {
@@ -39,7 +40,10 @@ internal sealed class BeforeTrial(EndOfWalk end)
 
     private bool Measure(TurnDraft turn, CheckPage check)
     {
-        if (turn.State.PassedOver.ContainsKey(check.Id.Value) || ProofGap.PlaceOf(turn, check.Id) is not { } place)
+        AccessId? nearest = ProofGap.PlaceOf(turn, check.Id);
+        bool isLeftOut = turn.State.PassedOver.TryGetValue(check.Id.Value, out CommandWord why);
+        if (why == CommandWord.Unsure && isLeftOut && nearest is not null && AsksOnceMore(turn, check)) return false;
+        if (isLeftOut || nearest is not { } place)
         {
             turn.Say(SegmentKind.Caution, "trial-needs-check", Slot.Of("check", check.Title));
             turn.Happen(new LeftToOthers());
@@ -53,6 +57,19 @@ internal sealed class BeforeTrial(EndOfWalk end)
         turn.Say(SegmentKind.Notice, "trial-waits", Slot.Of("check", check.Title));
         CheckQuestion.Ask(turn, check);
         return false;
+    }
+
+    // Who was not sure what it reads looks again, before the case is left to others for that alone.
+    private static bool AsksOnceMore(TurnDraft turn, CheckPage check)
+    {
+        if (turn.State.GapsTold.Contains(check.Id.Value)) return false;
+        turn.Say(SegmentKind.Notice, "trial-waits", Slot.Of("check", check.Title));
+        turn.Ask(QuestionKind.LeftOut, check.Id.Value, "ask-left-out",
+        [
+            new Option(check.Id.Value, turn.Speaker.Text("option-proof-now", Slot.Of("check", check.Title))),
+            turn.Option(LeftOutAnswer.End, "option-left-out-end"),
+        ]);
+        return true;
     }
 
     private static bool TellSecond(TurnDraft turn, RepairPage repair, CheckPage check, SeenResult result)

@@ -447,6 +447,7 @@ public static class PhraseIds
         "why-left-over",
         "why-near-tie",
         "why-only-way",
+        "why-own-work",
         "why-plain-between",
         "why-plain-danger",
         "why-plain-one",

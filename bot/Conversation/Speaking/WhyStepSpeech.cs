@@ -61,6 +61,8 @@ internal sealed class WhyStepSpeech(StepChooser chooser)
                 ?? turn.View.Belief.Ranked[0].Id) is var suspect)
             turn.Say(SegmentKind.Why, "why-proof", Named(turn, "step", step),
                 Slot.Of("fault", turn.Library.Faults[suspect].Title));
+        if (Behind(walk, LaidRule.OwnWork, step) is not null)
+            turn.Say(SegmentKind.Why, "why-own-work", Named(turn, "step", step));
         if (Behind(walk, LaidRule.Custom, step) is { } later)
             turn.Say(SegmentKind.Why, "why-custom", Named(turn, "step", step), Named(turn, "later", later));
         if (Behind(walk, LaidRule.NearTie, step) is { } other)

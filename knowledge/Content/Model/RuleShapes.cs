@@ -16,6 +16,7 @@ public static class RuleShapes
         (LaidRule.Foregone, "foregone answer", new RuleLimit(0, 0.05)),
         (LaidRule.NothingFound, "nothing found", new RuleLimit(30, 0.5)),
         (LaidRule.Proof, "proof before part", new RuleLimit(45, 0.25)),
+        (LaidRule.OwnWork, "own work before a visit", new RuleLimit(30, 0)),
         (LaidRule.ForTheNext, "questions for whoever comes next", new RuleLimit(5, 0)),
         (LaidRule.Custom, "custom of the trade", new RuleLimit(10, 0)),
     ];

@@ -17,6 +17,7 @@ internal static class SettingShapes
     public static SettingShape Booked { get; } = new("suspects booked, not watched", 0.3, 0, 1, Probability);
     public static SettingShape BeginWith { get; } = new("checks named to begin with", 3, 1, 10, Number);
     public static SettingShape NoneLeads { get; } = new("none of these leads", 0.5, 0.1, 1, Probability);
+    public static SettingShape TriedFirst { get; } = new("own work tried before a visit", 0.02, 0, 1, Probability);
     public static SettingShape InEarnest { get; } = new("fault in earnest question", 0.02, 0, 0.5, Probability);
     public static SettingShape Foregone { get; } = new("answer all but known", 0.95, 0.5, 1, Probability);
     public static SettingShape Contradiction { get; } = new("results contradict", 0.001, 0, 0.1, Fit);
@@ -35,8 +36,8 @@ internal static class SettingShapes
 
     public static ImmutableArray<SettingShape> All { get; } =
     [
-        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, InEarnest, Foregone, Contradiction,
-        Chance, OddOne,
+        Found, NamedBeside, Suspected, Suspects, Booked, BeginWith, NoneLeads, TriedFirst, InEarnest, Foregone,
+        Contradiction, Chance, OddOne,
         LeftOut, WorthAQuestion, WorthAMinute, DoubtTrusted, Misread, NotHeld, Shows, Beside,
     ];
 }

@@ -38,6 +38,11 @@ public sealed record WalkSettings(
     /// <summary>The probability of "none of these" from which it leads.</summary>
     public double NoneLeads => Of(SettingShapes.NoneLeads);
 
+    /// <summary>
+    /// The probability of what a repair without parts cures from which it is made before a case is left to others.
+    /// </summary>
+    public double TriedFirst => Of(SettingShapes.TriedFirst);
+
     /// <summary>The probability from which a fault is in earnest question.</summary>
     public double InEarnest => Of(SettingShapes.InEarnest);
 

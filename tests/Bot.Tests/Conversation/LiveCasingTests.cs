@@ -181,6 +181,32 @@ public sealed class LiveCasingTests
             segment => segment.From.Contains(new Provenance.Phrase("trial-needs-check")));
     }
 
+    [Fact]
+    public void Shock_OpenEarthUnsureOfTheInsulation_IsAskedOnceMoreAndOffUntilThen()
+    {
+        Walker walker = EarthRestored();
+        walker.Order(CommandWord.Unsure);
+        Assert.Equal((QuestionKind.LeftOut, "unit-insulation"), (walker.Question.Kind, walker.Question.Subject));
+        walker.Tap("unit-insulation");
+        walker.Say("20 MΩ");
+        walker.MakeSafe();
+        Assert.Equal((QuestionKind.Verify, "restore-earth"), (walker.Question.Kind, walker.Question.Subject));
+    }
+
+    [Theory]
+    [InlineData("end")]
+    [InlineData("unit-insulation")]
+    public void Shock_OpenEarthUnsureOfTheInsulationAgain_UnitIsNotSwitchedOn(string tapped)
+    {
+        Walker walker = EarthRestored();
+        walker.Order(CommandWord.Unsure);
+        walker.Tap(tapped);
+        if (walker.State.ClosedHow is null) walker.Order(CommandWord.Unsure);
+        Assert.Equal("book", walker.State.ClosedHow);
+        Assert.Contains(walker.Reply.Segments,
+            segment => segment.From.Contains(new Provenance.Phrase("trial-needs-check")));
+    }
+
     private static Walker ShockOfTheUnitAlone(string series, string role)
     {
         Walker walker = new Walker(ShippedContent.Assistant).Begin(series, role, "shock-from-casing");

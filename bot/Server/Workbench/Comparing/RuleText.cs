@@ -36,7 +36,8 @@ internal static class RuleText
         WalkSettings set = library.Settings;
         var text = new StringBuilder();
         Line(text, "settings",
-            new[] { set.NoneLeads, set.InEarnest, set.Foregone, library.HandOverMinutes }.Select(Number));
+            new[] { set.NoneLeads, set.TriedFirst, set.InEarnest, set.Foregone, library.HandOverMinutes }
+                .Select(Number));
         foreach (LaidRule rule in Enum.GetValues<LaidRule>())
             Line(text, rule.ToString(), [Number(set.LimitOf(rule).Minutes), Number(set.LimitOf(rule).Share)]);
         return text.ToString();
