@@ -80,15 +80,15 @@ internal sealed class Commands(CommandWords words, WhySpeech why)
     /// Whether a message tells no more than what was seen or heard of what a question asks for: "yep, I can hear it
     /// running".
     /// </summary>
-    public bool TellsWhatIsSensed(string text, OpenQuestion open)
+    public bool TellsWhatIsSensed(string text, OpenQuestion open, LanguagePage? language)
     {
-        const int few = 4;
+        const int few = 5;
         if (text.Contains('?', StringComparison.Ordinal) || words.WithoutSenses(text) is not { } bare) return false;
         ImmutableArray<string> said = PlainWords.Of(bare);
         ImmutableArray<string> known =
             [.. PlainWords.Of(open.Text), .. open.Options.SelectMany(option => PlainWords.Of(option.Label))];
         return said.Length <= few && said.All(word => known.Contains(word) || words.Means("words-on-the-move", word)
-            || words.Means("words-at-rest", word) || IsYesOrNo(word));
+            || words.Means("words-at-rest", word) || IsYesOrNo(word) || OptionMatcher.Denies(word, language));
     }
 
     /// <summary>

@@ -113,7 +113,7 @@ internal sealed class Listener(
         bool isPerson = whole.RoleIn(text) is not null
             && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
         bool isSensed = turn.State.Question is { Kind: QuestionKind.Check } open
-            && commands.TellsWhatIsSensed(text, open);
+            && commands.TellsWhatIsSensed(text, open, turn.Library.Language);
         if (match.IsByLikeness && (isSensed || IsBriefAtStep(turn, text))) match = match.Unrefused();
         else if (isPerson || isSensed) match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
@@ -170,7 +170,7 @@ internal sealed class Listener(
         bool mayTellMore = TellsDanger(text) && DangerFirst.IsAskedBy(turn, open.Subject);
         return OptionMatcher.Exactly(text, open.Options) is not null
             || (open.Kind is QuestionKind.Verify && commands.IsOfTrial(text))
-            || (open.Kind is QuestionKind.Check && commands.TellsWhatIsSensed(text, open))
+            || (open.Kind is QuestionKind.Check && commands.TellsWhatIsSensed(text, open, turn.Library.Language))
             || (open.Kind is QuestionKind.Check && (mayTellMore || PlainWords.Of(text).Length <= few)
                 && OptionMatcher.Find(text, open.Options, turn.Library.Language) is not null);
     }

@@ -11,7 +11,7 @@ namespace DxAssistant.Knowledge.Search.Gates;
 internal static class DangerGate
 {
     /// <summary>Messages of no more words than this that ask for nothing are scraps: "bottle is empty".</summary>
-    private const int Scrap = 5;
+    private const int Scrap = 4;
 
     private static readonly ImmutableArray<string> Answers = ["yes", "yep", "yeah", "no", "nope", "not"];
 

@@ -24,8 +24,8 @@ internal sealed class UnsafeRequests(SearchIndex index)
         if (DangerGate.OfDanger(message) < DangerGate.ThresholdFor(message) || Intent.IsMereReport(message.Request)
             || SettledTalk.Is(message.Request) || talksOfSafety
             || (message.DangerRule is null
-                && (SafetyTalk.TellsOfSafety(message.Request) || SafeWays.Is(message.Request)
-                    || NamesNothing(message))))
+                && (IsKnownHarmless(message) || SafetyTalk.TellsOfSafety(message.Request)
+                    || SafeWays.Is(message.Request) || NamesNothing(message))))
             return null;
         return message.DangerRule is { } rule
             ? PageOf(rule, message.Refusals)
@@ -36,6 +36,10 @@ internal sealed class UnsafeRequests(SearchIndex index)
     private static bool StandsOnPage(HeardMessage message) =>
         message.LikenessToDanger >= MatchThresholds.SameWording
             && message.LikenessToDanger > message.LikenessToHarmless && !DangerGate.IsUnaskedScrap(message.Request);
+
+    private static bool IsKnownHarmless(HeardMessage message) =>
+        message.LikenessToHarmless >= MatchThresholds.SameWording
+            && message.LikenessToHarmless > message.LikenessToDanger;
 
     /// <summary>
     /// One word of meaning that names no part and no trouble is like anything: "can i skip this", "i'll go check".

@@ -45,7 +45,7 @@ public sealed class OwnWorkFirstTests
         new PlannedStep.DoCheck(new CheckId("filter-look"), Closed),
         (new PlannedStep.DoCheck(new CheckId("filter-look"), Closed), 200), (Wash, 201)).By(LaidRule.OwnWork));
 
-    private static PlannedStep Repair(string id) => new PlannedStep.DoRepair(new RepairId(id), Closed);
+    private static PlannedStep.DoRepair Repair(string id) => new PlannedStep.DoRepair(new RepairId(id), Closed);
 
     private static LaidStep Laid(PlannedStep step, params (PlannedStep Step, double Minutes)[] options) =>
         new WalkChooser(ShippedContent.Library).Laid(
