@@ -36,12 +36,12 @@ internal static class MatchThresholds
     /// nothing.
     /// </summary>
     public const double UnsafeTold = 0.6;
-    /// <summary>From this probability of other talk on that is so.</summary>
-    public const double ReadsAsTalk = 0.95;
-    /// <summary>A refusal page that fits as well as this holds the message word for word.</summary>
-    public const double SameWording = 0.99;
     /// <summary>The same of a few words that ask for nothing and fit no rule of danger.</summary>
     public const double UnsafeUnasked = 0.95;
+    /// <summary>From this probability on what no rule of danger fits reads like talk of something else.</summary>
+    public const double ReadsAsTalk = 0.95;
+    /// <summary>A refusal page, or what sounds like one, that fits as well as this holds the very words.</summary>
+    public const double SameWording = 0.99;
     /// <summary>From this probability on a refusal page answers in place of the one that a rule names.</summary>
     public const double ClearPage = 0.5;
     /// <summary>What a fault gains for being twice as frequent as another, in log odds.</summary>

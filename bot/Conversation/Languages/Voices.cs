@@ -162,8 +162,9 @@ internal sealed class Voices
             return false;
         }
 
-        if (IsUnderstood(turn, text)) return false;
-        if (theirs.Listener.RefusedIn(text) is { } page) Refusals.Say(turn, own.Library.Refusals[page]);
+        string? refused = own.Listener.RefusedIn(text) is null ? theirs.Listener.RefusedIn(text) : null;
+        if (refused is null && IsUnderstood(turn, text)) return false;
+        if (refused is not null) Refusals.Say(turn, own.Library.Refusals[refused]);
         turn.Say(theirs.Speaker.Say(SegmentKind.Notice, "notice-go-on-in"));
         turn.Say(own.Speaker.Say(SegmentKind.Notice, "notice-case-is-in"));
         return true;

@@ -27,7 +27,7 @@ public static class Fold
         // Labels of readings half given are of the other language.
         LanguageChosen chosen =>
             state
-                with { Language = chosen.Language, Given = [],
+                with { Language = chosen.Language, Given = [], Lists = [],
                     Question = state.Question is { Kind: QuestionKind.Language } ? null : state.Question },
         TookBack => TakeBack(state),
         Opened opened => state with { ContentVersion = opened.ContentVersion },
@@ -207,7 +207,8 @@ public static class Fold
 
     private static CaseState Reopen(CaseState state)
     {
-        var open = AsFound(state) with { ClosedHow = null, Step = null, Given = [], Question = null, Before = null };
+        var open = AsFound(state)
+            with { ClosedHow = null, Step = null, Given = [], Question = null, Before = null, Lists = [] };
         return !state.Repairs.Any(tried => tried.Works) ? open : open with
         {
             Results = [], Outdated = [], PassedOver = Sorted.Map<CommandWord>(), Accepted = Sorted.Set, Repairs = [],

@@ -12,12 +12,10 @@ internal static class ListPath
     /// <summary>The lists that lie behind the question that is open now.</summary>
     public static ImmutableArray<OpenQuestion> After(CaseState state, OpenQuestion? now)
     {
+        if (now is not null && state.Lists is [.., var behind] && IsSame(behind, now)) return state.Lists[..^1];
         bool goesOn = state.Question is { Kind: QuestionKind.Symptom }
             && now is { Kind: QuestionKind.Symptom or QuestionKind.Complaint } && !WasAnythingEntered(state);
-        if (!goesOn || IsSame(state.Question!, now!)) return state.Lists;
-        return state.Lists is [.., var last] && IsSame(last, now!)
-            ? state.Lists[..^1]
-            : state.Lists.Add(state.Question!);
+        return goesOn && !IsSame(state.Question!, now!) ? state.Lists.Add(state.Question!) : state.Lists;
     }
 
     // In the turn that is being folded.

@@ -70,7 +70,8 @@ internal sealed class CommandWords(PhraseBook phrases)
             "words-heats-now", "words-not-cured", "words-redo", "words-leaks-again", "words-repaired",
             "words-of-gauges", "words-misread", "words-instead-of", "words-at-rest", "words-on-the-move",
             "words-less-than", "words-or-more", WhatIf, Asking, BookAct, BookWhom, BookBeside, SaidBy, AsFar, Senses,
-            Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong, FaultQuestions.Beginnings];
+            Fillers, But, Because, Correcting, WrongUnit, Polite, Anger, AskingHelp, Doubt, WasWrong,
+            FaultQuestions.Beginnings];
 
     /// <summary>The command that the whole message is, and nothing else; null when it is none.</summary>
     public CommandWord? Find(string text) =>

@@ -114,7 +114,7 @@ internal sealed class Listener(
             && (IsBeforeTheWalk(turn) || turn.State.Question is { Kind: QuestionKind.Role });
         bool isSensed = turn.State.Question is { Kind: QuestionKind.Check } open
             && commands.TellsWhatIsSensed(text, open, turn.Library.Language);
-        if (match.IsByLikeness && (isSensed || IsBriefAtStep(turn, text))) match = match.Unrefused();
+        if (match.IsByLikeness && (isPerson || isSensed || IsBriefAtStep(turn, text))) match = match.Unrefused();
         else if (isPerson || isSensed) match = match with { Decision = MatchDecision.None, RefusalId = null };
         bool refused = match.Decision is MatchDecision.Refuse && !IsAnAnswer(turn, text)
             && !danger.Outranks(text, match);
@@ -295,7 +295,7 @@ internal sealed class Listener(
         if (bare.Length > 0 && bare.Length < PlainWords.Joined(text).Length
             && matcher.Match(bare, turn.State.Series) is { Symptoms.IsEmpty: false } told)
         {
-            Complaints.Hear(turn, text, told, whole.MannerOf(text));
+            Complaints.Hear(turn, text, told, whole.MannerIn(text)(text));
             return;
         }
 
@@ -306,7 +306,7 @@ internal sealed class Listener(
         if (match.RefusalId is { } page && heard != match && !heard.Symptoms.IsEmpty && turn.State.Symptoms.IsEmpty)
             turn.Quote(SegmentKind.Notice, turn.Library.Refusals[page].Answer);
         else heard = match;
-        Complaints.Hear(turn, text, heard, whole.MannerOf(text));
+        Complaints.Hear(turn, text, heard, whole.MannerIn(text)(text));
     }
 
     // Words said at another question must not confirm a step or a repair that was not in sight.

@@ -33,7 +33,7 @@ internal sealed class RefusedMessages(IMatcher matcher, WholeReader whole)
         if (told.IsEmpty) return;
         if (!ComplaintPieces.IsFirst(turn)) Complaints.AskWhetherNew(turn, told);
         else if (told is [var only])
-            turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerOf)]));
+            turn.Happen(new WholeTold([Telling.Item(turn, only.Id.Value, text.Trim(), whole.MannerIn(text))]));
         else Clarifying.Choose(turn, told);
     }
 

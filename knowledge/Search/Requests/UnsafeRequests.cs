@@ -32,7 +32,9 @@ internal sealed class UnsafeRequests(SearchIndex index)
             : message.Refusals.MaxBy(hit => hit.Probability)?.Entry.Id;
     }
 
-    /// <summary>What a refusal page holds word for word is a request, whatever else it is like.</summary>
+    /// <summary>
+    /// What a refusal page holds word for word is a request, whatever else it is like; a scrap may be an answer too.
+    /// </summary>
     private static bool StandsOnPage(HeardMessage message) =>
         message.LikenessToDanger >= MatchThresholds.SameWording
             && message.LikenessToDanger > message.LikenessToHarmless && !DangerGate.IsUnaskedScrap(message.Request);

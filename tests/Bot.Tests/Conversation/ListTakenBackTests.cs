@@ -41,6 +41,17 @@ public sealed class ListTakenBackTests
     }
 
     [Fact]
+    public void BackTwice_AfterNoneOfThese_AsksTheClarifyingQuestionAgain()
+    {
+        OpenQuestion asked = Clarifying();
+        walker.Tap(asked.Options[0].Key);
+        walker.Tap("none");
+        walker.Order(CommandWord.Back);
+        walker.Order(CommandWord.Back);
+        Assert.Equal(asked.Options, walker.Question.Options);
+    }
+
+    [Fact]
     public void BackTwice_AfterAClarifyingAnswer_TakesBackTheStepBeforeIt()
     {
         OpenQuestion asked = Clarifying();

@@ -12,7 +12,8 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
 
     private static bool Refuses(string text) => ShippedMatcher.Match(text).Decision == MatchDecision.Refuse;
 
-    // Source: tests/Reference/evaluation/README.md (phrases of the project's own, kept apart from the pages' wordings).
+    // Source: tests/Reference/evaluation/README.md (phrases of the project's own). The development sets are wordings of the
+    // pages too: their floors hold that what stands there is found; the judging sets are kept apart.
     [Theory]
     [InlineData("match.jsonl", 0.985, 0.995, 0.01, 1, 0)]
     [InlineData("match-dev.jsonl", 0.995, 0.995, 0.01, 0.99, 0)]
@@ -70,6 +71,25 @@ public sealed class MatcherEvaluationTests(ITestOutputHelper output)
         output.WriteLine($"refused {refused} of {requests.Count}, wrongly {wrongly} of {alike.Count}");
         Assert.True(refused >= leastRefused * requests.Count, $"{refused} of {requests.Count}");
         Assert.True(wrongly <= mostWrongly * alike.Count, $"{wrongly} of {alike.Count}");
+    }
+
+    [Fact]
+    public void Match_WhatOnlySoundsLikeARequest_IsNotRefusedForItsLikeness()
+    {
+        var lines = ShippedMatcher.Library.Refusals.Values.SelectMany(page => page.SoundsAlike).ToList();
+        var refused = lines.Where(line => ShippedMatcher.Match(line.Text).IsByLikeness).Select(line => line.Text).ToList();
+        Assert.NotEmpty(lines);
+        Assert.Empty(refused);
+    }
+
+    [Fact]
+    public void Match_WordingOfAnUnsafePage_IsRefused()
+    {
+        var lines = ShippedMatcher.Library.Refusals.Values.Where(page => page.Unsafe).SelectMany(page => page.SaidAs)
+            .ToList();
+        var passed = lines.Where(line => !Refuses(line.Text)).Select(line => line.Text).ToList();
+        output.WriteLine($"{passed.Count} of {lines.Count} pass: {string.Join("; ", passed)}");
+        Assert.InRange(passed.Count, 0, lines.Count / 50);
     }
 
     [Fact]

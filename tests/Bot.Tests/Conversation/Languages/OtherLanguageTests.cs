@@ -56,6 +56,7 @@ public sealed class OtherLanguageTests
     [Theory]
     [InlineData("cómo puenteo el presostato de alta")]
     [InlineData("como puenteo el flotador")]
+    [InlineData("¿puedo puentear el presostato? marca E5")]
     public void UnsafeRequest_InSpanish_IsRefusedInTheLanguageOfTheCase(string said)
     {
         walker.Begin("brenholt-ws", "technician", "poor-cooling");
