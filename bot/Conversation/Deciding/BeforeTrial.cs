@@ -64,11 +64,7 @@ internal sealed class BeforeTrial(EndOfWalk end)
     {
         if (turn.State.GapsTold.Contains(check.Id.Value)) return false;
         turn.Say(SegmentKind.Notice, "trial-waits", Slot.Of("check", check.Title));
-        turn.Ask(QuestionKind.LeftOut, check.Id.Value, "ask-left-out",
-        [
-            new Option(check.Id.Value, turn.Speaker.Text("option-proof-now", Slot.Of("check", check.Title))),
-            turn.Option(LeftOutAnswer.End, "option-left-out-end"),
-        ]);
+        LeftOutChecks.Ask(turn, [check]);
         return true;
     }
 

@@ -25,14 +25,18 @@ internal sealed class LeftOutChecks(StepChooser chooser)
         ];
         if (open.IsEmpty) return false;
         turn.Say(SegmentKind.Notice, "left-out", Slot.List("checks", [.. open.Select(page => page.Title)]));
+        Ask(turn, open);
+        return true;
+    }
+
+    /// <summary>Asks for one of some checks, or for the end.</summary>
+    public static void Ask(TurnDraft turn, ImmutableArray<CheckPage> open) =>
         turn.Ask(QuestionKind.LeftOut, string.Join(' ', open.Select(page => page.Id.Value)), "ask-left-out",
         [
             .. open.Select(
                 page => new Option(page.Id.Value, turn.Speaker.Text("option-proof-now", Slot.Of("check", page.Title)))),
             turn.Option(LeftOutAnswer.End, "option-left-out-end"),
         ]);
-        return true;
-    }
 
     private static bool CanBeDone(TurnDraft turn, CheckId check) =>
         turn.Library.Checks.TryGetValue(check, out CheckPage? page) && turn.View.IsFor(page)

@@ -31,10 +31,10 @@ internal sealed class DangerWords
         _language = library.Language is { IsMain: false } other ? other : null;
         _wet = [.. PhraseLists.Of(library.Phrases, "words-wet")];
         _live = [.. PhraseLists.Of(library.Phrases, "words-live").Select(PlainWords.Of)];
-        _otherAlarms = Runs(library, "words-other-alarm");
-        _beepingAlarms = Runs(library, "words-beeping-alarm");
+        _otherAlarms = PhraseLists.Runs(library.Phrases, "words-other-alarm");
+        _beepingAlarms = PhraseLists.Runs(library.Phrases, "words-beeping-alarm");
         _beeps = [.. PhraseLists.Of(library.Phrases, "words-beeps")];
-        _noFire = Runs(library, "words-no-fire");
+        _noFire = PhraseLists.Runs(library.Phrases, "words-no-fire");
         _beforeAlarm = [.. PhraseLists.Of(library.Phrases, "words-before-alarm")];
         _wetSign = library.Checks.Values.Where(page => !page.StopWet.IsEmpty)
             .Select(page => new DangerSign(page, page.StopWet[0])).FirstOrDefault();
@@ -101,10 +101,6 @@ internal sealed class DangerWords
                     left = left.RemoveRange(at, run.Length);
         return left.Length < all.Length ? string.Join(' ', left) : clause;
     }
-
-    private static ImmutableArray<string[]> Runs(Library library, string list) =>
-        [.. PhraseLists.Of(library.Phrases, list).Select(entry => entry.Split(' '))
-            .OrderByDescending(run => run.Length)];
 
     // Whether a message tells of water, and of something live not far from it; what a clause denies tells of neither.
     private bool IsWet(string text)

@@ -10,6 +10,10 @@ internal static class PhraseLists
     public static IEnumerable<string> Of(PhraseBook phrases, string id) =>
         phrases.Template(id).Split(',').Select(PlainWords.Joined).Where(entry => entry.Length > 0);
 
+    /// <summary>The entries of a list, each as its words one after the other, the longest first.</summary>
+    public static ImmutableArray<string[]> Runs(PhraseBook phrases, string id) =>
+        [.. Of(phrases, id).Select(entry => entry.Split(' ')).OrderByDescending(run => run.Length)];
+
     /// <summary>The words of all entries.</summary>
     public static IEnumerable<string> WordsOf(PhraseBook phrases, string id) =>
         Of(phrases, id).SelectMany(entry => entry.Split(' '));

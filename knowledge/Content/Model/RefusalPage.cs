@@ -12,7 +12,7 @@ public sealed record RefusalPage(
     ImmutableArray<Passage> Answer,
     ImmutableArray<Passage> SafeWay)
 {
-    /// <summary>Wordings in the same words that ask for nothing dangerous, and are not refused.</summary>
+    /// <summary>Wordings in the same words that ask for nothing dangerous, and are not refused for their likeness.</summary>
     public ImmutableArray<Passage> SoundsAlike { get; init; } = [];
 
     /// <summary>

@@ -52,9 +52,13 @@ public sealed class AnswersInFullTests
     [InlineData("yes i can just keep it running")]
     [InlineData("yes i can hear it, can i keep it running?")]
     [InlineData("yep i can hear it, i will keep it running with the smoke")]
-    public void Request_BehindAYes_IsStillRefused(string said) =>
-        Assert.Contains(At("outdoor-fan-turns").Say(said).Segments, segment => segment.Kind == SegmentKind.Refusal
-            || segment.Kind == SegmentKind.Caution);
+    public void Request_BehindAYes_IsStillRefused(string said)
+    {
+        Walker walker = At("outdoor-fan-turns");
+        Assert.Contains(walker.Say(said).Segments,
+            segment => segment.Kind is SegmentKind.Refusal or SegmentKind.Caution);
+        Assert.DoesNotContain(walker.State.Results, result => result.Check == "outdoor-fan-turns");
+    }
 
     [Theory]
     [InlineData("no it moves")]

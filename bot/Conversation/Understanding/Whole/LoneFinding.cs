@@ -6,8 +6,8 @@ using DxAssistant.Knowledge.Quantities;
 namespace DxAssistant.Conversation.Understanding.Whole;
 
 /// <summary>
-/// One finding as the first words of a case is the complaint: "the fan does not turn". What only gauges or a meter show
-/// is none: nobody calls for it, and it is kept until somebody says what is wrong.
+/// One finding as the first words of a case is the complaint: "the fan does not turn". What only gauges show, and figures,
+/// are none: nobody calls for it, and it is kept until somebody says what is wrong.
 /// </summary>
 internal static class LoneFinding
 {

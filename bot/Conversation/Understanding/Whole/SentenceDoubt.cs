@@ -14,7 +14,8 @@ internal sealed partial class SentenceDoubt(Library library, Clauses clauses)
     private const string OfAll = "words-doubt-of-all", Sure = "words-sure";
 
     private readonly LanguagePage? _language = library.Language;
-    private readonly ImmutableArray<string[]> _ofAll = Runs(library, OfAll), _sure = Runs(library, Sure);
+    private readonly ImmutableArray<string[]> _ofAll = PhraseLists.Runs(library.Phrases, OfAll),
+        _sure = PhraseLists.Runs(library.Phrases, Sure);
 
     /// <summary>The pieces of a message that such a doubt reaches.</summary>
     public ImmutableHashSet<string> Pieces(string text) => [.. Sentence().Split(text).SelectMany(Reached)];
@@ -22,8 +23,7 @@ internal sealed partial class SentenceDoubt(Library library, Clauses clauses)
     private IEnumerable<string> Reached(string sentence) => Begins(sentence) is not { } from ? []
         : clauses.Cut(sentence[from..]).TakeWhile(piece => !IsSure(piece));
 
-    // Where the doubt begins: with the sentence, or behind a pause in it. "Filter clean, as far as I know" doubts what
-    // went before, and nothing behind it.
+    // Where the doubt begins: with the sentence, or behind a pause in it: what went before stays sure.
     private int? Begins(string sentence)
     {
         ImmutableArray<(string Word, int End)> words = PlainWords.Placed(sentence);
@@ -46,9 +46,6 @@ internal sealed partial class SentenceDoubt(Library library, Clauses clauses)
 
     private static bool Stands(ImmutableArray<(string Word, int End)> words, int at, string[] run) =>
         at + run.Length <= words.Length && run.Index().All(word => words[at + word.Index].Word == word.Item);
-
-    private static ImmutableArray<string[]> Runs(Library library, string list) =>
-        [.. PhraseLists.Of(library.Phrases, list).Select(entry => entry.Split(' '))];
 
     [GeneratedRegex(@"[!?;\n\r…]+|\.(?=\s|$)", RegexOptions.CultureInvariant)]
     private static partial Regex Sentence();

@@ -18,7 +18,7 @@ internal sealed record WholeMessage(ImmutableArray<ToldItem> Items, ImmutableArr
         || Items.Any(
             item => item.Thing is not (ToldThing.Unit or ToldThing.Code or ToldThing.Symptom or ToldThing.Mode));
 
-    /// <summary>Whether it is one finding and nothing else; as the first words of a case that is a complaint.</summary>
+    /// <summary>Whether it is one finding and nothing else.</summary>
     public bool IsLoneFinding => Items is [{ Thing: ToldThing.Outcome }] && Rest.IsEmpty && Unclear.IsEmpty;
 
     /// <summary>The role that it names and nothing else; null when it names none or says more.</summary>

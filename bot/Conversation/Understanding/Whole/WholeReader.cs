@@ -83,9 +83,11 @@ internal sealed class WholeReader
     public Func<string, (bool Doubtful, bool ComesAndGoes)> MannerIn(string text)
     {
         ImmutableHashSet<string> doubted = Doubted(text);
-        return piece => MannerOf(piece) is var (isDoubtful, comesAndGoes)
-            ? (isDoubtful || doubted.Any(piece.Contains), comesAndGoes)
-            : default;
+        return piece =>
+        {
+            (bool isDoubtful, bool comesAndGoes) = MannerOf(piece);
+            return (isDoubtful || doubted.Contains(piece) || Cut(piece).Any(doubted.Contains), comesAndGoes);
+        };
     }
 
     private ImmutableHashSet<string> Doubted(string text) =>

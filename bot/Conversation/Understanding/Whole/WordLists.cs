@@ -41,8 +41,11 @@ internal sealed class WordLists(PhraseBook phrases)
     /// <summary>The phrases that are such lists.</summary>
     public static ImmutableArray<string> Ids { get; } = [.. Marks.Select(mark => mark.Phrase)];
 
+    /// <summary>The words for what a unit of pressure measures, for one and for many.</summary>
+    private readonly ImmutableArray<string> _pressure = [.. PhraseLists.Of(phrases, "words-pressure")];
+
     /// <summary>The word for what a unit of pressure measures.</summary>
-    public string Pressure { get; } = PlainWords.Joined(phrases.Template("words-pressure"));
+    public string Pressure => _pressure[0];
 
     /// <summary>The words of a clause, those of a list replaced by its mark, those that say nothing left out.</summary>
     public ImmutableArray<string> Read(string text) => [.. Marked(text).Where(word => word is not (Beside or Code))];
@@ -79,7 +82,7 @@ internal sealed class WordLists(PhraseBook phrases)
     }
 
     /// <summary>More than one of what a unit of pressure measures: those that gauges show.</summary>
-    public string Pressures => Pressure + 's';
+    public string Pressures => _pressure[^1];
 
     // One and many are the same word here, but for pressures: "high pressure" is a trouble, "high pressures" are read.
     private string Stem(string word) =>
